@@ -1,0 +1,4 @@
+/**
+ * Finished results drawn on any canvas. In: results. Out: paint. Computes and judges nothing.
+ */
+package clipwitness.figure;

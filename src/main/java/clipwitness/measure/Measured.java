@@ -1,0 +1,136 @@
+package clipwitness.measure;
+
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A measured value with its uncertainty, or a refusal with its reason. Never NaN. */
+public sealed interface Measured {
+    /** The unit that the value has or would have. */
+    Unit unit();
+
+    /** The value, where there is one. */
+    OptionalDouble value();
+
+    /** Expanded uncertainty, k = 2, in the unit; empty where there is no value. */
+    OptionalDouble expandedUncertainty();
+
+    /** Why there is no value. */
+    Optional<String> reason();
+
+    /** The value with its uncertainty, where there is one. */
+    default Optional<Value> asValue() {
+        return this instanceof Value v ? Optional.of(v) : Optional.empty();
+    }
+
+    /** A value without contributions yet, exact until one is added. */
+    static Value of(double value, Unit unit, Contribution... budget) {
+        return new Value(value, unit, List.of(budget), false);
+    }
+
+    /** A value whose only contribution so far is noise. */
+    static Value withNoise(double value, Unit unit, double standardUncertainty) {
+        return of(value, unit, new Contribution(Source.NOISE, standardUncertainty));
+    }
+
+    /** A refusal. */
+    static Refused refused(Unit unit, String reason) {
+        return new Refused(unit, reason);
+    }
+
+    /**
+     * A value.
+     *
+     * @param number       finite, in the unit
+     * @param unit         unit
+     * @param budget       contributions to the uncertainty, combined as independent (JCGM 100, 5.1.2)
+     * @param isUpperBound the value does not exceed its uncertainty: what it stands for lies below value + U
+     */
+    record Value(double number, Unit unit, List<Contribution> budget, boolean isUpperBound) implements Measured {
+        /** Checks that the number is finite. */
+        public Value {
+            Objects.requireNonNull(unit, "unit");
+            budget = List.copyOf(budget);
+            if (!Double.isFinite(number)) {
+                throw new IllegalArgumentException("a value must be finite but is " + number);
+            }
+        }
+
+        @Override
+        public OptionalDouble value() {
+            return OptionalDouble.of(number);
+        }
+
+        /** Combined standard uncertainty, root sum square of the contributions. */
+        public double standardUncertainty() {
+            return Math.sqrt(budget.stream()
+                    .mapToDouble(c -> c.standardUncertainty() * c.standardUncertainty())
+                    .sum());
+        }
+
+        @Override
+        public OptionalDouble expandedUncertainty() {
+            return OptionalDouble.of(2 * standardUncertainty());
+        }
+
+        @Override
+        public Optional<String> reason() {
+            return Optional.empty();
+        }
+
+        /** The same value with one contribution more. */
+        public Value plus(Source source, double standardUncertainty) {
+            List<Contribution> more = new ArrayList<>(budget);
+            more.add(new Contribution(source, standardUncertainty));
+            return new Value(number, unit, more, isUpperBound);
+        }
+
+        /** The same value, marked as an upper bound. */
+        public Value asUpperBound() {
+            return new Value(number, unit, budget, true);
+        }
+
+        /** The contributions, largest first. */
+        public List<Contribution> largestFirst() {
+            return budget.stream()
+                    .sorted(Comparator.comparingDouble(Contribution::standardUncertainty)
+                            .reversed())
+                    .toList();
+        }
+    }
+
+    /**
+     * A refusal.
+     *
+     * @param unit unit that the value would have
+     * @param why  a clause fit for the report
+     */
+    record Refused(Unit unit, String why) implements Measured {
+        /** Checks that a reason is given. */
+        public Refused {
+            Objects.requireNonNull(unit, "unit");
+            if (why.isBlank()) {
+                throw new IllegalArgumentException("a refusal needs its reason");
+            }
+        }
+
+        @Override
+        public OptionalDouble value() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public OptionalDouble expandedUncertainty() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public Optional<String> reason() {
+            return Optional.of(why);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package clipwitness.measure;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.Severity;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was measured on one waveform capture.
+ *
+ * @param values     every figure of {@link WaveformQuantity} that applies, as value or refusal
+ * @param harmonics  harmonics from the second up
+ * @param harmonicCount number of harmonics fitted, the fundamental included; 0 where nothing could be fitted
+ * @param spectrum   the complex harmonics of the output
+ * @param cycle      mean cycle of the output
+ * @param inputCycle mean cycle of the input on the same time axis
+ * @param transfer   transfer curve
+ * @param doubts     what the measuring found doubtful
+ */
+public record WaveformResult(
+        Map<WaveformQuantity, Measured> values,
+        List<Harmonic> harmonics,
+        int harmonicCount,
+        Optional<HarmonicSpectrum> spectrum,
+        Optional<CycleTrace> cycle,
+        Optional<CycleTrace> inputCycle,
+        Optional<TransferCurve> transfer,
+        List<Doubt> doubts) {
+    /** Copies what it is given. */
+    public WaveformResult {
+        values = Collections.unmodifiableMap(new EnumMap<>(values));
+        harmonics = List.copyOf(harmonics);
+        doubts = List.copyOf(doubts);
+    }
+
+    /** A figure; a refusal where it was not measured. */
+    public Measured get(WaveformQuantity quantity) {
+        Measured found = values.get(quantity);
+        return found != null ? found : Measured.refused(quantity.unit(), "this capture has no input channel");
+    }
+
+    /** Whether a doubt refused the figures. */
+    public boolean refused() {
+        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+    }
+}

@@ -1,0 +1,33 @@
+package clipwitness.compare;
+
+import clipwitness.job.Job;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Everything that was measured and decided about a job.
+ *
+ * @param job          the job
+ * @param inputsDigest one digest over job sheet, captures table and all files that they name, hexadecimal SHA-256
+ * @param captures     captures in the table's order
+ * @param series       series over the gain control
+ * @param comparisons  comparisons in the sheet's order
+ * @param hints        hints
+ */
+public record JobResults(
+        Job job,
+        String inputsDigest,
+        List<CaptureResult> captures,
+        List<Series> series,
+        List<Comparison> comparisons,
+        List<Hint> hints) {
+    /** Copies what it is given. */
+    public JobResults {
+        Objects.requireNonNull(job, "job");
+        Objects.requireNonNull(inputsDigest, "inputsDigest");
+        captures = List.copyOf(captures);
+        series = List.copyOf(series);
+        comparisons = List.copyOf(comparisons);
+        hints = List.copyOf(hints);
+    }
+}

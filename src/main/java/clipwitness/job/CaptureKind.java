@@ -1,0 +1,20 @@
+package clipwitness.job;
+
+import java.util.Locale;
+
+/** What a capture is for. */
+public enum CaptureKind {
+    /** A wave to be measured. */
+    WAVEFORM,
+    /** Input terminated, for noise and hum. */
+    NOISE,
+    /** A point of the frequency response. */
+    RESPONSE,
+    /** A traced junction curve. */
+    JUNCTION;
+
+    /** Name in the captures table and in the results. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -48,6 +48,11 @@ public final class ReportDocument {
         return pdf;
     }
 
+    /** Loads fonts and the classes of template engine and renderer, so that a second core can do so while captures are read. */
+    public static void warmUp() {
+        WarmUp.run();
+    }
+
     private static byte[] print(
             String page, PdfPrinter printer, DocumentInfo info, List<AttachedFile> attachments, TemplateSource template)
             throws InputException {

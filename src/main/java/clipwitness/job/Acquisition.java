@@ -24,7 +24,7 @@ final class Acquisition {
             return Optional.of(folded);
         }
         field.fault(
-                "unknown acquisition '" + field.text() + "'",
+                "unknown acquisition " + field.quoted(),
                 Words.insteadOf(field.text(), List.of("sample", "average 16", "peak-detect")));
         return Optional.empty();
     }

@@ -43,7 +43,7 @@ final class BenchSection {
             Instrument read = instrument(item);
             if (instruments.stream()
                     .anyMatch(i -> i.name().equals(read.name()) && !read.name().isEmpty())) {
-                item.fault("a second instrument is called '" + read.name() + "'", "Give it a name of its own");
+                item.fault("a second instrument is called " + Words.quoted(read.name()), "Give it a name of its own");
             }
             instruments.add(read);
         }

@@ -27,12 +27,17 @@ record Field(Origin where, String text, Faults faults) {
         faults.add(where, what, remedy);
     }
 
+    /** The text in quotes, fit for a message. */
+    String quoted() {
+        return Words.quoted(text);
+    }
+
     /** A calendar date, ISO 8601. */
     Optional<LocalDate> date() {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            fault("'" + text + "' is not a date", "Write year, month and day, for example 2026-05-04");
+            fault(quoted() + " is not a date", "Write year, month and day, for example 2026-05-04");
             return Optional.empty();
         }
     }
@@ -46,7 +51,7 @@ record Field(Origin where, String text, Faults faults) {
             }
         }
         fault(
-                "'" + text + "' is not a whole number from " + least + " to " + most,
+                quoted() + " is not a whole number from " + least + " to " + most,
                 "Write digits only, for example " + least);
         return OptionalInt.empty();
     }
@@ -60,7 +65,7 @@ record Field(Origin where, String text, Faults faults) {
             if (range.holds(written.quantity().value())) {
                 return Optional.of(written);
             }
-            fault("'" + text + "' is out of range", "Write a value " + range.words());
+            fault(quoted() + " is out of range", "Write a value " + range.words());
         } catch (QuantityFormatException e) {
             fault(e.what(), e.remedy());
         }
@@ -82,7 +87,7 @@ record Field(Origin where, String text, Faults faults) {
         if (known.isEmpty() || known.contains(text)) {
             return Optional.of(text);
         }
-        fault("unknown " + noun + " '" + text + "'", Words.insteadOf(text, known));
+        fault("unknown " + noun + " " + quoted(), Words.insteadOf(text, known));
         return Optional.empty();
     }
 
@@ -94,7 +99,7 @@ record Field(Origin where, String text, Faults faults) {
                 .findFirst();
         if (found.isEmpty()) {
             List<String> known = values.stream().map(code).toList();
-            fault("unknown " + noun + " '" + text + "'", Words.insteadOf(text, known));
+            fault("unknown " + noun + " " + quoted(), Words.insteadOf(text, known));
         }
         return found;
     }

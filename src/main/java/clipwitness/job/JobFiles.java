@@ -45,9 +45,11 @@ final class JobFiles {
             Path path = folder.resolve(written).normalize();
             return check.passes(field, written, path) ? Optional.of(written) : Optional.empty();
         } catch (InvalidPathException e) {
-            field.fault("'" + written + "' cannot be the name of a file", "Write the path of a file in the job folder");
+            field.fault(
+                    Words.quoted(written) + " cannot be the name of a file",
+                    "Write the path of a file in the job folder");
         } catch (IOException e) {
-            field.fault("'" + written + "' could not be read", "Check whether this user may read it");
+            field.fault(Words.quoted(written) + " could not be read", "Check whether this user may read it");
         }
         return Optional.empty();
     }
@@ -55,13 +57,13 @@ final class JobFiles {
     private boolean isFileInside(Field field, String written, Path path) throws IOException {
         boolean relative = !written.startsWith("/") && !written.matches("[A-Za-z]:.*");
         if (!relative || !path.startsWith(folder)) {
-            field.fault("'" + written + "' lies outside the job folder", INSIDE);
+            field.fault(Words.quoted(written) + " lies outside the job folder", INSIDE);
         } else if (!Files.exists(path)) {
-            field.fault("there is no file '" + written + "'", insteadOf(path));
+            field.fault("there is no file " + Words.quoted(written), insteadOf(path));
         } else if (!path.toRealPath().startsWith(folder.toRealPath())) {
-            field.fault("'" + written + "' leads outside the job folder through a link", INSIDE);
+            field.fault(Words.quoted(written) + " leads outside the job folder through a link", INSIDE);
         } else if (!Files.isRegularFile(path)) {
-            field.fault("'" + written + "' is a folder, not a file", "Name a file in it");
+            field.fault(Words.quoted(written) + " is a folder, not a file", "Name a file in it");
         } else {
             return true;
         }
@@ -69,16 +71,22 @@ final class JobFiles {
     }
 
     private static String insteadOf(Path missing) throws IOException {
-        Optional<String> meant = Optional.empty();
-        if (Files.isDirectory(missing.getParent())) {
-            try (Stream<Path> siblings = Files.list(missing.getParent())) {
-                List<String> names =
-                        siblings.map(s -> s.getFileName().toString()).sorted().toList();
-                meant = Nearest.slipOf(missing.getFileName().toString(), names);
-            }
-        }
-        return meant.map(name -> "Is '" + name + "' meant?")
+        return siblingMeant(missing)
+                .map(name -> "Is " + Words.quoted(name) + " meant?")
                 .orElse("Paths count from the job folder; upper and lower case differ");
+    }
+
+    /** Name of the file in the same folder that a file that is not there was probably meant to be. */
+    static Optional<String> siblingMeant(Path missing) throws IOException {
+        Path parent = missing.toAbsolutePath().getParent();
+        if (parent == null || !Files.isDirectory(parent)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> siblings = Files.list(parent)) {
+            List<String> names =
+                    siblings.map(s -> s.getFileName().toString()).sorted().toList();
+            return Nearest.slipOf(missing.getFileName().toString(), names);
+        }
     }
 
     private static boolean isPicture(Field field, String written, Path path) throws IOException {
@@ -87,7 +95,7 @@ final class JobFiles {
             boolean jpeg = Arrays.equals(Arrays.copyOf(head, JPEG.length), JPEG);
             if (!jpeg && !Arrays.equals(head, PNG)) {
                 field.fault(
-                        "'" + written + "' is neither a JPEG nor a PNG picture",
+                        Words.quoted(written) + " is neither a JPEG nor a PNG picture",
                         "Save it again as one of them; the ending of a name makes no picture");
                 return false;
             }

@@ -13,7 +13,7 @@ final class Names {
     static void check(SheetNode node, String name, String noun) {
         if (!SENSIBLE.matcher(name).matches()) {
             node.fault(
-                    "'" + name + "' cannot name a " + noun,
+                    Words.quoted(name) + " cannot name a " + noun,
                     "Use letters, digits, space and . _ + -, at most 60 of them, the first a letter or digit");
         }
     }
@@ -22,7 +22,7 @@ final class Names {
     static void refuse(SheetNode node, String name, List<String> taken) {
         if (taken.contains(name)) {
             node.fault(
-                    "a state cannot be called '" + name + "'",
+                    "a state cannot be called " + Words.quoted(name),
                     "Rename it; " + Words.all(taken) + " are keys of a rail");
         }
     }

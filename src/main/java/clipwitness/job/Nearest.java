@@ -7,6 +7,9 @@ import java.util.Optional;
 
 /** Finds the word that somebody probably meant. */
 final class Nearest {
+    /** Letters that are looked at; the names of keys and columns are shorter. */
+    private static final int LONGEST = 60;
+
     private Nearest() {}
 
     /** The known word with the smallest distance, upper and lower case alike; the first of several. */
@@ -14,13 +17,15 @@ final class Nearest {
         return known.stream().min(Comparator.comparingInt(k -> distance(fold(word), fold(k))));
     }
 
-    /** The nearest word, if it is near enough to be a slip of the pen: one letter in three, and always one. */
+    /** The nearest word, if it is near enough to be a slip of the pen: one letter in three, rounded, and always one. */
     static Optional<String> slipOf(String word, Collection<String> known) {
-        return to(word, known).filter(k -> distance(fold(word), fold(k)) <= Math.max(1, word.length() / 3));
+        return to(word, known)
+                .filter(k ->
+                        distance(fold(word), fold(k)) <= Math.max(1, (fold(word).length() + 1) / 3));
     }
 
     private static String fold(String word) {
-        return word.toLowerCase(Locale.ROOT);
+        return word.substring(0, Math.min(word.length(), LONGEST)).toLowerCase(Locale.ROOT);
     }
 
     /**

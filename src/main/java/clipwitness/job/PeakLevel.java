@@ -32,7 +32,7 @@ final class PeakLevel {
         String kind = suffixed.group("kind").toLowerCase(Locale.ROOT);
         if (kind.equals("rms") && !shape.equals(Stimulus.SINE)) {
             field.fault(
-                    "'" + field.text() + "' is the RMS of a wave that is no sine",
+                    field.quoted() + " is the RMS of a wave that is no sine",
                     "Write its peak amplitude, for example 100 mV");
             return OptionalDouble.empty();
         }

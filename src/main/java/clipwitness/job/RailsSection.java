@@ -23,7 +23,8 @@ final class RailsSection {
             Rail rail = Section.read(node, section -> rail(section, states));
             if (rails.stream()
                     .anyMatch(r -> r.name().equals(rail.name()) && !rail.name().isEmpty())) {
-                node.fault("a second rail is called '" + rail.name() + "'", "Put all its readings into one entry");
+                node.fault(
+                        "a second rail is called " + Words.quoted(rail.name()), "Put all its readings into one entry");
             }
             rails.add(rail);
         }
@@ -62,7 +63,7 @@ final class RailsSection {
         reading.ifPresent(inOneUnit::add);
         if (reading.isPresent() && reading.get().unit() != inOneUnit.get(0).unit()) {
             field.fault(
-                    "'" + field.text() + "' is not in the unit of this rail, "
+                    field.quoted() + " is not in the unit of this rail, "
                             + inOneUnit.get(0).unit().symbol(),
                     "Write expectation and readings of a rail in one unit");
         }

@@ -45,7 +45,7 @@ record Range(Unit unit, boolean bare, double least, boolean included, double mos
     /** The range in words: {@code above 0 Hz}, {@code from 0 to 100 %}. */
     String words() {
         String symbol = unit == Unit.ONE ? "" : " " + unit.symbol();
-        String low = (long) least + "";
+        String low = String.valueOf((long) least);
         String high = (long) most + symbol;
         if (least == Double.NEGATIVE_INFINITY) {
             return "below " + high;

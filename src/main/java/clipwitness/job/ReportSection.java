@@ -2,7 +2,6 @@ package clipwitness.job;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +12,9 @@ import java.util.regex.Pattern;
 /** Reads the section {@code report}. */
 final class ReportSection {
     private static final Pattern NUMBER = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9._-]{0,99}");
+    /** Language codes after ISO 639-1 and ISO 639-2. */
+    private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}");
+
     private static final String DEFAULT_TEMPLATE = "customer";
     private static final String DEFAULT_LANGUAGE = "en";
 
@@ -52,19 +54,19 @@ final class ReportSection {
             return Optional.of(field.text());
         }
         field.fault(
-                "'" + field.text() + "' cannot be the number of a report",
+                field.quoted() + " cannot be the number of a report",
                 "Use letters A to Z, digits and . _ -, no full stop first, at most 100 of them");
         return Optional.empty();
     }
 
     private static Optional<String> language(Field field) {
-        try {
-            return Optional.of(
-                    new Locale.Builder().setLanguageTag(field.text()).build().toLanguageTag());
-        } catch (IllformedLocaleException e) {
-            field.fault("'" + field.text() + "' is no language tag", "Write for example en, de or pt-BR");
-            return Optional.empty();
+        Locale locale = Locale.forLanguageTag(field.text());
+        String tag = locale.toLanguageTag();
+        if (LANGUAGE.matcher(locale.getLanguage()).matches() && tag.equalsIgnoreCase(field.text())) {
+            return Optional.of(tag);
         }
+        field.fault(field.quoted() + " is no language tag", "Write for example en, de or pt-BR");
+        return Optional.empty();
     }
 
     private static Set<Attachment> attach(SheetNode node) {

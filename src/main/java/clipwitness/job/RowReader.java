@@ -39,11 +39,11 @@ final class RowReader {
                 .flatMap(files::file);
         Optional<CaptureKind> kind = row.required(TableColumn.KIND, "Write " + Words.either(KINDS))
                 .flatMap(f -> f.choice(List.of(CaptureKind.values()), CaptureKind::code, "kind"));
-        Optional<String> state = state(row, kind);
-        Optional<String> device = kind.filter(k -> k == CaptureKind.JUNCTION)
-                .map(k -> row.required(TableColumn.DEVICE, "Write the name of the device, for example D1")
-                        .map(Field::text))
-                .orElse(row.text(TableColumn.DEVICE));
+        Optional<String> state = state(row);
+        Optional<String> device = row.isJunction()
+                ? row.required(TableColumn.DEVICE, "Write the name of the device, for example D1")
+                        .map(Field::text)
+                : row.text(TableColumn.DEVICE);
         CaptureRow capture = capture(row, file.orElse(""), state, kind.orElse(CaptureKind.WAVEFORM), device);
         return file.isPresent() && kind.isPresent() ? Optional.of(capture) : Optional.empty();
     }
@@ -81,12 +81,13 @@ final class RowReader {
 
     private Condition condition(TableRow row, CaptureKind kind) {
         boolean stimulated = STIMULATED.contains(kind);
+        OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
         OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
         OptionalDouble level = row.field(TableColumn.LEVEL)
                 .map(f -> PeakLevel.of(f, LEVEL, terms.stimulus().shape()))
                 .orElse(OptionalDouble.empty());
         return new Condition(
-                number(row, TableColumn.GAIN, GAIN),
+                gain,
                 stimulated ? or(frequency, terms.stimulus().frequency()) : OptionalDouble.empty(),
                 stimulated ? or(level, terms.stimulus().level()) : OptionalDouble.empty(),
                 row.field(TableColumn.SETTING)
@@ -94,11 +95,10 @@ final class RowReader {
                         .orElse(terms.settings().stream().findFirst()));
     }
 
-    private Optional<String> state(TableRow row, Optional<CaptureKind> kind) {
-        boolean needed = kind.filter(k -> k != CaptureKind.JUNCTION).isPresent();
-        Optional<Field> field = needed
-                ? row.required(TableColumn.STATE, "Write " + Words.either(terms.states()))
-                : row.field(TableColumn.STATE);
+    private Optional<String> state(TableRow row) {
+        Optional<Field> field = row.isJunction()
+                ? row.field(TableColumn.STATE)
+                : row.required(TableColumn.STATE, "Write " + Words.either(terms.states()));
         return field.flatMap(f -> f.oneOf(terms.states(), "state"));
     }
 
@@ -129,7 +129,7 @@ final class RowReader {
             }
         }
         field.fault(
-                "'" + field.text() + "' is not the unit of an export",
+                field.quoted() + " is not the unit of an export",
                 "Write V or A; for an export in mV write V, and 0.001 in the column scale");
         return Optional.empty();
     }

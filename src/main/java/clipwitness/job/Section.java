@@ -39,7 +39,10 @@ final class Section {
         Section section = new Section(nothing, absent ? node : node.reportingTo(new Faults()));
         T result = reader.apply(section);
         if (!absent) {
-            node.fault("keys with values belong here", "Known keys are " + Words.all(section.known));
+            boolean free = section.known.isEmpty();
+            node.fault(
+                    "keys with values belong here",
+                    free ? "Write each as name: value" : "Known keys are " + Words.all(section.known));
         }
         return result;
     }
@@ -111,21 +114,15 @@ final class Section {
     }
 
     private SheetNode nothing(String key) {
-        YamlNode nothing = new YamlNode.Text("", true, mapping.line());
-        return node.at(key, new YamlNode.Entry(key, nothing, mapping.line()));
+        int line = node.origin().line();
+        return node.at(key, new YamlNode.Entry(key, new YamlNode.Text("", true, line), line));
     }
 
     private void refuseOthers() {
         for (YamlNode.Entry entry : mapping.entries()) {
             if (!known.contains(entry.key())) {
-                String nearest = Nearest.to(entry.key(), known)
-                        .map(k -> "The nearest known key is '" + k + "'")
-                        .orElse("");
-                boolean slip = Nearest.slipOf(entry.key(), known).isPresent();
                 node.at(entry.key(), entry)
-                        .fault(
-                                "unknown key '" + entry.key() + "'",
-                                slip ? nearest : nearest + "; known are " + Words.all(known));
+                        .fault("unknown key " + Words.quoted(entry.key()), Words.nearest(entry.key(), known, "key"));
             }
         }
     }

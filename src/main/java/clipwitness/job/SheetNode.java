@@ -14,7 +14,7 @@ import java.util.Optional;
  */
 record SheetNode(YamlNode node, Origin origin, Faults faults) {
     static String keyPath(String path, String key) {
-        return path.isEmpty() ? key : path + "." + key;
+        return (path.isEmpty() ? "" : path + ".") + Words.clipped(key);
     }
 
     /** Path of an item; people count from 1, indexes from 0. */

@@ -101,7 +101,9 @@ final class StatesSection {
 
     private boolean isBefore(Field field, String name) {
         if (!befores.contains(name)) {
-            field.fault("the state '" + name + "' does not have the role before", "Write " + Words.either(befores));
+            field.fault(
+                    "the state " + Words.quoted(name) + " does not have the role before",
+                    "Write " + Words.either(befores));
         }
         return befores.contains(name);
     }

@@ -31,9 +31,6 @@ enum TableColumn {
     ACQUISITION,
     NOTE;
 
-    /** Columns without which a table says nothing. */
-    static final List<TableColumn> NEEDED = List.of(FILE, KIND, STATE);
-
     /** Name in the header row. */
     String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -2,12 +2,13 @@ package clipwitness.job;
 
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
-import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads a captures table. */
 final class TableReader {
@@ -32,15 +33,13 @@ final class TableReader {
                     "the table is empty",
                     "It needs a header row with the columns file, state and kind, and a row for each export");
         }
-        Map<Integer, TableColumn> columns = columns(lines.get(0));
-        List<CaptureRow> captures = new ArrayList<>();
-        for (TableText.Line line : lines.subList(1, lines.size())) {
-            TableRow row = row(line, lines.get(0), columns);
-            if (columns.containsValue(TableColumn.FILE) && columns.containsValue(TableColumn.KIND)) {
-                rows.read(row).ifPresent(captures::add);
-            }
-        }
-        return captures;
+        TableText.Line header = lines.get(0);
+        Map<Integer, TableColumn> columns = columns(header);
+        List<TableRow> table = lines.subList(1, lines.size()).stream()
+                .map(line -> row(line, header, columns))
+                .toList();
+        refuseMissingColumns(header, columns, table);
+        return table.stream().map(rows::read).flatMap(Optional::stream).toList();
     }
 
     private Map<Integer, TableColumn> columns(TableText.Line header) {
@@ -49,26 +48,32 @@ final class TableReader {
             String name = header.cell(i);
             Optional<TableColumn> column = TableColumn.of(name);
             if (column.filter(columns::containsValue).isPresent()) {
-                faults.add(header.origin(name), "the column '" + name + "' stands twice", "Keep one of them");
+                faults.add(
+                        header.origin(name), "the column " + Words.quoted(name) + " stands twice", "Keep one of them");
             } else if (column.isPresent()) {
                 columns.put(i, column.get());
             } else if (!name.isEmpty()) {
-                String nearest = Nearest.to(name, TableColumn.codes()).orElseThrow();
                 faults.add(
                         header.origin(name),
-                        "unknown column '" + name + "'",
-                        "The nearest known column is '" + nearest + "'");
-            }
-        }
-        for (TableColumn needed : TableColumn.NEEDED) {
-            if (!columns.containsValue(needed)) {
-                faults.add(
-                        header.origin(""),
-                        "the column '" + needed.code() + "' is missing",
-                        "Add it to the header row and fill it in every row");
+                        "unknown column " + Words.quoted(name),
+                        Words.nearest(name, TableColumn.codes(), "column"));
             }
         }
         return columns;
+    }
+
+    private void refuseMissingColumns(TableText.Line header, Map<Integer, TableColumn> columns, List<TableRow> table) {
+        Set<TableColumn> needed = EnumSet.of(TableColumn.FILE, TableColumn.KIND);
+        for (TableRow row : table) {
+            needed.add(row.isJunction() ? TableColumn.DEVICE : TableColumn.STATE);
+        }
+        needed.removeAll(columns.values());
+        for (TableColumn missing : needed) {
+            faults.add(
+                    header.origin(""),
+                    "the column '" + missing.code() + "' is missing",
+                    "Add it to the header row and fill it in below");
+        }
     }
 
     private TableRow row(TableText.Line line, TableText.Line header, Map<Integer, TableColumn> columns) {
@@ -80,10 +85,10 @@ final class TableReader {
             } else if (!cell.isEmpty() && header.cell(i).isEmpty()) {
                 faults.add(
                         line.origin(""),
-                        "'" + cell + "' stands under no column",
+                        Words.quoted(cell) + " stands under no column",
                         "Put a cell that holds a comma in quotes, or give the column a name");
             }
         }
-        return new TableRow(line.number(), cells, faults);
+        return new TableRow(line.number(), Set.copyOf(columns.values()), cells, faults);
     }
 }

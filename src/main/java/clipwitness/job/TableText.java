@@ -25,7 +25,7 @@ final class TableText {
      */
     record Line(int number, List<String> cells) {
         Origin origin(String column) {
-            return new Origin(Job.TABLE_FILE, number, column);
+            return new Origin(Job.TABLE_FILE, number, Words.clipped(column));
         }
 
         /** A cell by its index from 0, empty beyond the end of the row. */

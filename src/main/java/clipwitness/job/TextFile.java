@@ -40,10 +40,13 @@ final class TextFile {
      */
     static String read(Path folder, String name, String absent, Optional<Charset> instead) throws InputException {
         Path path = folder.resolve(name);
-        if (!Files.isRegularFile(path)) {
-            throw new InputException(Origin.of(name), "there is no such file in the job folder " + folder, absent);
-        }
         try {
+            if (!Files.isRegularFile(path)) {
+                String remedy = JobFiles.siblingMeant(path)
+                        .map(meant -> "Is " + Words.quoted(meant) + " meant? Then rename it")
+                        .orElse(absent);
+                throw new InputException(Origin.of(name), "there is no such file in the job folder " + folder, remedy);
+            }
             return new TextFile(path, name).text(instead);
         } catch (IOException e) {
             throw new InputException(

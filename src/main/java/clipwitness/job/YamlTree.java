@@ -112,7 +112,7 @@ final class YamlTree {
             if (first != null) {
                 faults.add(
                         new Origin(file, line(e), keyPath),
-                        "the key '" + key.text() + "' stands twice, first in line " + first.line(),
+                        "the key " + Words.quoted(key.text()) + " stands twice, first in line " + first.line(),
                         "Keep one of them");
             }
         }

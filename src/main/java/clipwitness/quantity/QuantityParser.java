@@ -18,6 +18,9 @@ public final class QuantityParser {
 
     private static final Pattern COMMA = Pattern.compile("(?<whole>[+-]?\\d*),(?<fraction>\\d+)(?<rest>[^,]*)");
 
+    /** Letters of a text that a message shows. */
+    private static final int LONGEST = 40;
+
     private QuantityParser() {}
 
     /**
@@ -82,7 +85,7 @@ public final class QuantityParser {
         String unitText = form.group("unit");
         UnitText unit = UnitText.of(unitText).orElse(null);
         if (unit == null) {
-            throw refusal(text, "has no unit that is known here: '" + unitText + "'", example);
+            throw refusal(text, "has no unit that is known here: " + quoted(unitText), example);
         }
         BigDecimal number = new BigDecimal(form.group("number"));
         BigDecimal scaled = number.scaleByPowerOfTen(unit.exponent());
@@ -108,16 +111,21 @@ public final class QuantityParser {
         }
         String whole = comma.group("whole");
         String fraction = comma.group("fraction");
-        String decimal = (whole.isEmpty() ? "0" : whole) + "." + fraction + comma.group("rest");
+        String decimal = (whole.matches("[+-]?") ? whole + "0" : whole) + "." + fraction + comma.group("rest");
         String grouped = whole + fraction + comma.group("rest");
         boolean ambiguous = fraction.length() == 3 && whole.matches("[+-]?[1-9]\\d{0,2}");
         throw new QuantityFormatException(
-                "'" + text + "' holds a comma",
+                quoted(text) + " holds a comma",
                 ambiguous ? "Write " + decimal + " or " + grouped + ", whichever is meant" : "Write " + decimal);
     }
 
     private static QuantityFormatException refusal(String text, String what, Unit wanted) {
         return new QuantityFormatException(
                 "'" + text + "' " + what, UnitWords.of(wanted).advice());
+    }
+
+    private static String quoted(String text) {
+        String line = text.replaceAll("[\\s\\p{Cntrl}]+", " ");
+        return "'" + (line.length() > LONGEST ? line.substring(0, LONGEST) + "…" : line) + "'";
     }
 }

@@ -1,0 +1,159 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import clipwitness.measure.Measured;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The judged items of one quantity: a row each over one scale, the limit's band behind them. */
+final class DecisionBlock {
+    private static final double HEADING = Ink.HEADING * Ink.LEADING + 2;
+    private static final double ROW = 11;
+    private static final double FOOT = 13;
+    private static final double GAP = 5;
+    private static final double MOST_NAME = 0.34;
+    private static final double VERDICT = 46;
+    private static final double FARTHEST = 3;
+
+    private final ItemQuantity quantity;
+    private final List<Item> items;
+    private final Condition main;
+
+    /**
+     * A block.
+     *
+     * @param quantity what was judged
+     * @param items    its judged items, one or more
+     * @param main     condition that goes without saying
+     */
+    DecisionBlock(ItemQuantity quantity, List<Item> items, Condition main) {
+        this.quantity = quantity;
+        this.items = List.copyOf(items);
+        this.main = main;
+    }
+
+    double height() {
+        return HEADING + items.size() * ROW + FOOT;
+    }
+
+    void paint(Canvas canvas, double x, double y, double width) {
+        String heading = Texts.fitted(canvas, heading(), Ink.HEADING, true, width);
+        canvas.text(heading, x, y + Ink.HEADING, Ink.HEADING, true, Canvas.Anchor.START, 0, Ink.TEXT);
+        double names = nameWidth(canvas, width);
+        Box strip = new Box(x + names + GAP, y + HEADING, width - names - VERDICT - 2 * GAP, items.size() * ROW);
+        Axis axis = axis();
+        Plot plot = new Plot(canvas, strip, axis, Axis.named("", new Range(0, 1), List.of()));
+        paintBand(plot);
+        for (int i = 0; i < items.size(); i++) {
+            double middle = strip.y() + (i + 0.5) * ROW;
+            paintRow(plot, items.get(i), middle, x, names);
+        }
+        plot.paintXNumbers();
+    }
+
+    private String heading() {
+        OptionalDouble limit = limit();
+        String name = DecisionWords.of(quantity);
+        return limit.isPresent() ? name + ", limit " + DecisionWords.limit(quantity, limit.getAsDouble()) : name;
+    }
+
+    private OptionalDouble limit() {
+        return items.get(0).limit();
+    }
+
+    private boolean oneSided() {
+        return quantity.limit().filter(DecisionWords::isOneSided).isPresent();
+    }
+
+    private double nameWidth(Canvas canvas, double width) {
+        double widest = 0;
+        for (Item item : items) {
+            widest = Math.max(widest, canvas.textWidth(name(item), Ink.SMALL, false));
+        }
+        return Math.min(widest, width * MOST_NAME);
+    }
+
+    private String name(Item item) {
+        return ConditionWords.of(item.condition(), main);
+    }
+
+    private Axis axis() {
+        Range shown = range();
+        return limit().isPresent() && !oneSided()
+                ? Axis.named("", shown, limitTicks(Math.abs(limit().getAsDouble())))
+                : Axis.exact("", quantity.unit(), shown, 5);
+    }
+
+    /** The limit with some room, and the intervals as far as they lie within a few limits of it. */
+    private Range range() {
+        double limit = limit().orElse(0);
+        double size = Math.abs(limit);
+        Range band = oneSided() ? new Range(limit, limit) : new Range(-size, size);
+        Range farthest = limit().isPresent() && !oneSided()
+                ? new Range(-FARTHEST * size, FARTHEST * size)
+                : new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        double room = size * (oneSided() ? 0.2 : 0.5);
+        Range shown = new Range(band.low() - room, band.high() + room);
+        for (Item item : items) {
+            Optional<Measured.Value> value = item.change().asValue();
+            if (value.isPresent()) {
+                double u = 2 * value.get().standardUncertainty();
+                shown = shown.with(farthest.nearest(value.get().number() - u));
+                shown = shown.with(farthest.nearest(value.get().number() + u));
+            }
+        }
+        return shown.widened(0).padded(0.02);
+    }
+
+    private static List<Axis.Tick> limitTicks(double limit) {
+        return List.of(tick(-limit), tick(0), tick(limit));
+    }
+
+    private static Axis.Tick tick(double value) {
+        return new Axis.Tick(value, NumberForms.shortest(value, 3));
+    }
+
+    private void paintBand(Plot plot) {
+        Graphics2D g = plot.canvas().graphics();
+        Box area = plot.area();
+        if (limit().isEmpty()) {
+            return;
+        }
+        double limit = limit().getAsDouble();
+        double left = oneSided() ? area.x() : plot.px(-Math.abs(limit));
+        double right = plot.px(oneSided() ? limit : Math.abs(limit));
+        g.setColor(Ink.BAND);
+        g.fill(new Box(left, area.y(), right - left, area.height()).shape());
+        g.setColor(Ink.LIMIT);
+        g.setStroke(Ink.FINE);
+        g.draw(new Line2D.Double(right, area.y(), right, area.bottom()));
+        if (!oneSided()) {
+            g.draw(new Line2D.Double(left, area.y(), left, area.bottom()));
+        }
+    }
+
+    private void paintRow(Plot plot, Item item, double middle, double x, double names) {
+        Canvas canvas = plot.canvas();
+        Box strip = plot.area();
+        double base = Ink.centred(middle, Ink.SMALL);
+        String name = Texts.fitted(canvas, name(item), Ink.SMALL, false, names);
+        canvas.text(name, x, base, Ink.SMALL, false, Canvas.Anchor.START, 0, Ink.TEXT);
+        DecisionStyle style = DecisionStyle.of(item.decision());
+        if (item.change() instanceof Measured.Value value) {
+            new DecisionInterval(value, style).paint(plot, middle);
+        } else {
+            String reason = item.change().reason().orElse("");
+            String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);
+            canvas.text(fitted, strip.middleX(), base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+        }
+        double sign = strip.right() + GAP;
+        style.paintSign(canvas.graphics(), sign, middle);
+        double word = sign + DecisionStyle.WIDTH + 3;
+        canvas.text(style.word(), word, base, Ink.SMALL, false, Canvas.Anchor.START, 0, style.color());
+    }
+}

@@ -1,0 +1,111 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Every judged item of a comparison as a strip: change, interval, limits, decision; one block a quantity. */
+final class DecisionFigure implements Figure {
+    private static final double NOMINAL_WIDTH = 482;
+    private static final double COLUMN_GAP = 18;
+    private static final double BLOCK_GAP = 8;
+
+    private final Comparison comparison;
+    private final StatePalette palette;
+    private final Condition main;
+    private final List<DecisionBlock> blocks;
+
+    DecisionFigure(FigureContext context, Comparison comparison) {
+        this.comparison = comparison;
+        this.palette = context.palette();
+        this.main = context.main();
+        Map<ItemQuantity, List<Item>> byQuantity = new EnumMap<>(ItemQuantity.class);
+        for (Item item : comparison.items()) {
+            if (item.judged()) {
+                byQuantity
+                        .computeIfAbsent(item.quantity(), q -> new ArrayList<>())
+                        .add(item);
+            }
+        }
+        this.blocks = byQuantity.entrySet().stream()
+                .map(e -> new DecisionBlock(e.getKey(), e.getValue(), context.main()))
+                .toList();
+    }
+
+    @Override
+    public String title() {
+        return "Decisions: " + palette.of(comparison.to()).label() + " against "
+                + palette.of(comparison.from()).label();
+    }
+
+    @Override
+    public String finding() {
+        long pass = count(Decision.PASS);
+        long fail = count(Decision.FAIL);
+        long open = count(Decision.UNDECIDED);
+        String counts = "Of %d items judged %d pass, %d fail and %d are undecided."
+                .formatted(pass + fail + open, pass, fail, open);
+        return counts + named("Fail", Decision.FAIL) + named("Undecided", Decision.UNDECIDED);
+    }
+
+    private String named(String word, Decision decision) {
+        List<String> names = comparison.items().stream()
+                .filter(i -> i.judged() && i.decision() == decision)
+                .map(this::name)
+                .toList();
+        return names.isEmpty() ? "" : " " + word + ": " + String.join(", ", names) + ".";
+    }
+
+    private String name(Item item) {
+        String at = ConditionWords.of(item.condition(), main);
+        String quantity = DecisionWords.of(item.quantity()).toLowerCase(Locale.ROOT);
+        return at.isEmpty() ? quantity : quantity + " at " + at;
+    }
+
+    private long count(Decision decision) {
+        return comparison.items().stream()
+                .filter(i -> i.judged() && i.decision() == decision)
+                .count();
+    }
+
+    private int columns() {
+        return Math.min(2, blocks.size());
+    }
+
+    @Override
+    public double aspect() {
+        double total = 0;
+        for (int row = 0; row * columns() < blocks.size(); row++) {
+            total += rowHeight(row) + (row == 0 ? 0 : BLOCK_GAP);
+        }
+        return total / NOMINAL_WIDTH;
+    }
+
+    private double rowHeight(int row) {
+        int from = row * columns();
+        return blocks.subList(from, Math.min(from + columns(), blocks.size())).stream()
+                .mapToDouble(DecisionBlock::height)
+                .max()
+                .orElse(0);
+    }
+
+    @Override
+    public void paint(Canvas canvas, double width, double height) {
+        double column = (width - (columns() - 1) * COLUMN_GAP) / columns();
+        double y = 0;
+        for (int i = 0; i < blocks.size(); i++) {
+            int place = i % columns();
+            blocks.get(i).paint(canvas, place * (column + COLUMN_GAP), y, column);
+            if (place == columns() - 1) {
+                y += rowHeight(i / columns()) + BLOCK_GAP;
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package clipwitness.figure;
+
+import clipwitness.measure.Measured;
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+
+/**
+ * A change with its interval on a strip; where it leaves the strip an arrow says so.
+ *
+ * @param value change
+ * @param style decision
+ */
+record DecisionInterval(Measured.Value value, DecisionStyle style) {
+    private static final double HALF_CAP = 2.5;
+    private static final double RADIUS = 2.1;
+    private static final double ARROW = 9;
+    private static final double SLACK = 0.01;
+    private static final BasicStroke LINE = Ink.stroke(1.1f);
+
+    /** Paints it about a height of the plot. */
+    void paint(Plot plot, double y) {
+        Box area = plot.area();
+        double u = 2 * value.standardUncertainty();
+        double from = plot.px(value.number() - u);
+        double to = plot.px(value.number() + u);
+        if (from > area.right() || to < area.x()) {
+            paintBeyond(plot, y, from > area.right() ? 1 : -1);
+        } else {
+            paintInterval(plot, y, from, to);
+        }
+    }
+
+    private void paintInterval(Plot plot, double y, double from, double to) {
+        Graphics2D g = plot.canvas().graphics();
+        Box area = plot.area();
+        double left = Math.max(from, area.x());
+        double right = Math.min(to, area.right());
+        g.setColor(style.color());
+        g.setStroke(LINE);
+        g.draw(new Line2D.Double(left, y, right, y));
+        paintEnd(g, left, y, from < area.x() - SLACK ? -1 : 0);
+        paintEnd(g, right, y, to > area.right() + SLACK ? 1 : 0);
+        double at = plot.px(value.number());
+        if (at >= area.x() && at <= area.right()) {
+            g.fill(new Ellipse2D.Double(at - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
+        }
+    }
+
+    private void paintBeyond(Plot plot, double y, int side) {
+        Graphics2D g = plot.canvas().graphics();
+        double edge = side > 0 ? plot.area().right() : plot.area().x();
+        g.setColor(style.color());
+        g.setStroke(LINE);
+        g.draw(new Line2D.Double(edge - side * ARROW, y, edge, y));
+        paintEnd(g, edge, y, side);
+        Canvas.Anchor anchor = side > 0 ? Canvas.Anchor.END : Canvas.Anchor.START;
+        double base = Ink.centred(y, Ink.SMALL);
+        String text = ValueWords.change(value);
+        plot.canvas().text(text, edge - side * (ARROW + 2), base, Ink.SMALL, false, anchor, 0, style.color());
+    }
+
+    private static void paintEnd(Graphics2D g, double x, double y, int arrow) {
+        Path2D end = new Path2D.Double();
+        end.moveTo(x - arrow * 3, y - HALF_CAP);
+        if (arrow != 0) {
+            end.lineTo(x, y);
+        }
+        end.lineTo(x - arrow * 3, y + HALF_CAP);
+        g.draw(end);
+    }
+}

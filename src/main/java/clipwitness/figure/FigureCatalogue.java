@@ -1,0 +1,143 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Item;
+import clipwitness.compare.JobResults;
+import clipwitness.compare.Series;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The figures of a job. A figure that has nothing to show is absent. Names, in reading order:
+ *
+ * <ul>
+ *   <li>{@code cycles-main}: mean cycles of all states at the setting of the gain control that speaks for all
+ *   <li>{@code cycles}: the same at every setting, {@code cycles-matched}: each over its rms, with differences
+ *   <li>{@code transfer}: output against input at that setting, {@code transfer-all}: at every setting
+ *   <li>{@code harmonics}: at that setting, {@code harmonics-all}: at every setting
+ *   <li>{@code series}: all quantities against the gain control; {@code series-thd}, {@code series-level},
+ *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}: one each
+ *   <li>{@code decisions}: judged items of the first comparison that has any
+ * </ul>
+ *
+ * <p>These are for the condition with the most captures. The further conditions' figures follow, named with {@code -2},
+ * {@code -3} and so on in the order of the captures table; further comparisons' decisions are {@code decisions-2} and so on, in
+ * the sheet's order.
+ */
+public final class FigureCatalogue {
+    private final JobResults results;
+    private final Map<String, Figure> figures = new LinkedHashMap<>();
+
+    private FigureCatalogue(JobResults results) {
+        this.results = results;
+    }
+
+    /** The figures of a job. */
+    public static FigureCatalogue of(JobResults results) {
+        FigureCatalogue catalogue = new FigureCatalogue(results);
+        catalogue.collect();
+        return catalogue;
+    }
+
+    /** All figures by name, in reading order. */
+    public Map<String, Figure> all() {
+        return Collections.unmodifiableMap(figures);
+    }
+
+    private void collect() {
+        List<WaveGroup> groups = WaveGroups.of(results);
+        Optional<Condition> ofSeries =
+                results.series().stream().findFirst().map(Series::condition).map(Condition::withoutGain);
+        Condition main = groups.stream()
+                .findFirst()
+                .map(WaveGroup::condition)
+                .or(() -> ofSeries)
+                .orElseGet(FigureCatalogue::noCondition);
+        StatePalette palette = StatePalette.of(results.job().sheet().states());
+        FigureContext context = new FigureContext(results, palette, main);
+        List<List<Series>> series = seriesByCondition(main);
+        for (int i = 0; i < groups.size(); i++) {
+            addWaves(context, groups.get(i), suffix(i));
+        }
+        for (int i = 0; i < series.size(); i++) {
+            addSeries(new SeriesFigures(context, series.get(i)), suffix(i));
+        }
+        addDecisions(context);
+    }
+
+    private static Condition noCondition() {
+        return new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+
+    private static String suffix(int index) {
+        return index == 0 ? "" : "-" + (index + 1);
+    }
+
+    private void addWaves(FigureContext context, WaveGroup group, String suffix) {
+        boolean several = group.settings().size() > 1;
+        CycleFigures cycles = new CycleFigures(context, group);
+        figures.put("cycles-main" + suffix, cycles.chosen());
+        if (several) {
+            figures.put("cycles" + suffix, cycles.all());
+        }
+        MatchedFigures matched = new MatchedFigures(context, group);
+        if (matched.hasPairs()) {
+            figures.put("cycles-matched" + suffix, matched.all());
+        }
+        TransferFigures transfer = new TransferFigures(context, group);
+        if (transfer.hasCurves()) {
+            figures.put("transfer" + suffix, transfer.chosen());
+            if (several) {
+                figures.put("transfer-all" + suffix, transfer.all());
+            }
+        }
+        HarmonicFigures harmonics = new HarmonicFigures(context, group);
+        if (harmonics.hasHarmonics()) {
+            figures.put("harmonics" + suffix, harmonics.chosen());
+            if (several) {
+                figures.put("harmonics-all" + suffix, harmonics.all());
+            }
+        }
+    }
+
+    private List<List<Series>> seriesByCondition(Condition main) {
+        Map<Condition, List<Series>> byCondition = new LinkedHashMap<>();
+        byCondition.put(main, new ArrayList<>());
+        for (Series one : results.series()) {
+            if (!one.points().isEmpty()) {
+                byCondition
+                        .computeIfAbsent(one.condition().withoutGain(), c -> new ArrayList<>())
+                        .add(one);
+            }
+        }
+        return byCondition.values().stream().filter(l -> !l.isEmpty()).toList();
+    }
+
+    private void addSeries(SeriesFigures series, String suffix) {
+        List<SeriesQuantity> shown = new ArrayList<>();
+        for (SeriesQuantity quantity : SeriesQuantity.values()) {
+            if (series.has(quantity)) {
+                shown.add(quantity);
+            }
+        }
+        if (!shown.isEmpty()) {
+            figures.put("series" + suffix, series.of(shown));
+            shown.forEach(q -> figures.put("series-" + q.key() + suffix, series.of(q)));
+        }
+    }
+
+    private void addDecisions(FigureContext context) {
+        int index = 0;
+        for (Comparison comparison : results.comparisons()) {
+            if (comparison.items().stream().anyMatch(Item::judged)) {
+                figures.put("decisions" + suffix(index++), new DecisionFigure(context, comparison));
+            }
+        }
+    }
+}

@@ -1,0 +1,156 @@
+package clipwitness.figure;
+
+import clipwitness.measure.Harmonic;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Harmonics over the fundamental as grouped bars with their uncertainty. */
+final class HarmonicFigures {
+    private static final double SINGLE_SHAPE = 0.42;
+    private static final double PANEL_SHAPE = 0.62;
+    private static final int MOST_COLUMNS = 2;
+    private static final int MANY_PANELS = 6;
+    private static final int MOST_IN_PANELS = 10;
+    private static final double GROUP_WIDTH = 0.78;
+    private static final double DEEPEST = -100;
+    private static final double SHALLOWEST = -40;
+
+    private final FigureContext context;
+    private final WaveGroup group;
+
+    HarmonicFigures(FigureContext context, WaveGroup group) {
+        this.context = context;
+        this.group = group.where(HarmonicFigures::hasLevels);
+    }
+
+    private static boolean hasLevels(WaveformResult wave) {
+        return wave.harmonics().stream().anyMatch(h -> h.level().asValue().isPresent());
+    }
+
+    /** Whether any harmonic was measured. */
+    boolean hasHarmonics() {
+        return !group.settings().isEmpty();
+    }
+
+    /** All harmonics at the setting that speaks for all. */
+    Figure chosen() {
+        WaveSetting setting = group.chosen();
+        String at = setting.heading().isEmpty() ? "" : " at " + setting.heading();
+        return figure("Harmonics over the fundamental" + at, List.of(setting), 1, Integer.MAX_VALUE);
+    }
+
+    /** The lower harmonics at every setting. */
+    Figure all() {
+        int settings = group.settings().size();
+        int columns = Math.min(settings > MANY_PANELS ? MOST_COLUMNS + 1 : MOST_COLUMNS, settings);
+        return figure(
+                "Harmonics over the fundamental at each setting of the gain control",
+                group.settings(),
+                columns,
+                MOST_IN_PANELS);
+    }
+
+    private Figure figure(String title, List<WaveSetting> settings, int columns, int most) {
+        int last = settings.stream()
+                .flatMap(s -> s.waves().values().stream())
+                .flatMap(w -> w.harmonics().stream())
+                .mapToInt(Harmonic::order)
+                .filter(order -> order <= most)
+                .max()
+                .orElse(2);
+        Axis x = orders(last);
+        Axis y = levels(settings, last);
+        List<Panel> panels = settings.stream()
+                .map(s -> Panel.of(
+                        columns == 1 ? "" : s.heading(),
+                        x,
+                        y,
+                        layers(s, last, y.scale().low())))
+                .toList();
+        return new PanelFigure(
+                title + context.titleEnd(group.condition()),
+                finding(group.chosen()),
+                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                context.palette().entries(group.states(), LegendEntry::bar),
+                signs(settings, last));
+    }
+
+    private static Axis orders(int last) {
+        List<Axis.Tick> names = IntStream.rangeClosed(2, last)
+                .mapToObj(k -> new Axis.Tick(k, Integer.toString(k)))
+                .toList();
+        return Axis.named("Harmonic", new Range(1.5, last + 0.5), names);
+    }
+
+    private static Axis levels(List<WaveSetting> settings, int last) {
+        List<Range> covered = settings.stream()
+                .flatMap(s -> s.waves().values().stream())
+                .flatMap(w -> values(w, last).stream())
+                .map(PointSeries.Point::covered)
+                .toList();
+        Range all = Range.over(covered);
+        double low = Math.max(DEEPEST, Math.min(SHALLOWEST, all.low()));
+        return Axis.round("Level", Unit.DBC, new Range(low, Math.max(0, all.high())), 6);
+    }
+
+    private static List<PointSeries.Point> values(WaveformResult wave, int last) {
+        return wave.harmonics().stream()
+                .filter(h -> h.order() <= last)
+                .flatMap(h -> h.level().asValue().map(v -> PointSeries.Point.of(h.order(), v)).stream())
+                .toList();
+    }
+
+    private List<Layer> layers(WaveSetting setting, int last, double floor) {
+        List<Layer> bars = new ArrayList<>();
+        List<PointSeries> tips = new ArrayList<>();
+        List<String> states = List.copyOf(group.states());
+        double width = GROUP_WIDTH / states.size();
+        setting.waves().forEach((state, wave) -> {
+            StateStyle style = context.palette().of(state);
+            double left = -GROUP_WIDTH / 2 + width * states.indexOf(state);
+            List<PointSeries.Point> above = values(wave, last).stream()
+                    .filter(p -> p.covered().high() > floor)
+                    .map(p -> new PointSeries.Point(p.x() + left + width / 2, p.y(), p.uncertainty(), p.upperBound()))
+                    .toList();
+            above.stream()
+                    .filter(p -> !p.upperBound())
+                    .forEach(p -> bars.add(new Bar(style, p.x() - width * 0.42, p.x() + width * 0.42, p.y())));
+            if (!above.isEmpty()) {
+                tips.add(new PointSeries(style, false, false, above));
+            }
+        });
+        return Lists.joined(bars, List.of(new PointLayer(tips)));
+    }
+
+    private static List<LegendEntry> signs(List<WaveSetting> settings, int last) {
+        boolean bounds = settings.stream()
+                .flatMap(s -> s.waves().values().stream())
+                .flatMap(w -> values(w, last).stream())
+                .anyMatch(PointSeries.Point::upperBound);
+        return bounds ? List.of(LegendEntry.bound("below this, lost in noise")) : List.of();
+    }
+
+    private String finding(WaveSetting setting) {
+        List<String> parts = new ArrayList<>();
+        setting.waves()
+                .forEach((state, wave) -> wave.harmonics().stream()
+                        .filter(h -> h.level()
+                                .asValue()
+                                .filter(v -> !v.isUpperBound())
+                                .isPresent())
+                        .max(Comparator.comparingDouble(h -> h.level().value().orElseThrow()))
+                        .ifPresent(h -> parts.add("%s harmonic %d at %s"
+                                .formatted(
+                                        ValueWords.quoted(
+                                                context.palette().of(state).label()),
+                                        h.order(),
+                                        ValueWords.of(h.level().asValue().orElseThrow())))));
+        return parts.isEmpty()
+                ? setting.opening() + " no harmonic stands out of the noise."
+                : ValueWords.sentence(setting.opening() + " the strongest harmonics are: ", parts);
+    }
+}

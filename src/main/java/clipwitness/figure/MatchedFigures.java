@@ -1,0 +1,127 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Samples;
+import clipwitness.compare.Comparison;
+import clipwitness.measure.CycleTrace;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Mean cycles of all states, each over its own rms, with what the compared states then differ by. */
+final class MatchedFigures {
+    private static final double PANEL_SHAPE = 0.95;
+    private static final double WIDE_SHAPE = 0.55;
+    private static final int MOST_COLUMNS = 3;
+    private static final double WAVES_WEIGHT = 1.7;
+
+    private final FigureContext context;
+    private final WaveGroup group;
+
+    MatchedFigures(FigureContext context, WaveGroup group) {
+        this.context = context;
+        this.group = group.where(MatchedFigures::hasRms);
+    }
+
+    private static boolean hasRms(WaveformResult wave) {
+        return wave.get(WaveformQuantity.RMS)
+                .asValue()
+                .filter(v -> v.number() > 0)
+                .isPresent();
+    }
+
+    /** Whether there are two waves to set side by side. */
+    boolean hasPairs() {
+        return group.settings().stream().anyMatch(s -> !differences(s).isEmpty());
+    }
+
+    /** The cycles at every setting where there are two or more. */
+    Figure all() {
+        List<WaveSetting> settings =
+                group.settings().stream().filter(s -> !differences(s).isEmpty()).toList();
+        Axis waves = axis("Output / rms", settings.stream().flatMap(s -> matched(s).stream()), 4);
+        Axis rest = axis("Difference", settings.stream().flatMap(s -> differences(s).stream()), 2);
+        Axis time = Cycles.timeAxis(settings.get(0), 4);
+        List<Panel> panels = settings.stream()
+                .map(s -> new Panel(
+                        s.heading(),
+                        time,
+                        List.of(
+                                new Panel.Tier(waves, WAVES_WEIGHT, matched(s)),
+                                new Panel.Tier(rest, 1, differences(s)))))
+                .toList();
+        return new PanelFigure(
+                "Set equally loud: mean cycle over its rms, and what is left between compared states"
+                        + context.titleEnd(group.condition()),
+                finding(settings),
+                grid(panels),
+                context.palette().entries(group.states(), LegendEntry::line),
+                List.of());
+    }
+
+    private static PanelGrid grid(List<Panel> panels) {
+        int columns = Math.min(MOST_COLUMNS, panels.size());
+        return new PanelGrid(panels, columns, true, columns == 1 ? WIDE_SHAPE : PANEL_SHAPE);
+    }
+
+    private static Axis axis(String label, Stream<Curve> curves, int steps) {
+        Range range = Range.over(
+                curves.map(c -> new Range(c.y().minimum(), c.y().maximum())).toList());
+        return Axis.round(label, Unit.ONE, range, steps);
+    }
+
+    private List<Curve> matched(WaveSetting setting) {
+        List<Curve> curves = new ArrayList<>();
+        setting.waves().forEach((state, wave) -> {
+            double rms = rms(wave);
+            CycleTrace cycle = wave.cycle().orElseThrow();
+            Samples swing = Cycles.closed(cycle.swing()).map(v -> v / rms);
+            curves.add(new Curve(context.palette().of(state), Cycles.times(cycle, Cycles.period(wave)), swing));
+        });
+        return curves;
+    }
+
+    private List<Curve> differences(WaveSetting setting) {
+        List<Curve> curves = new ArrayList<>();
+        Map<String, WaveformResult> waves = setting.waves();
+        for (Comparison comparison : context.results().comparisons()) {
+            WaveformResult from = waves.get(comparison.from());
+            WaveformResult to = waves.get(comparison.to());
+            boolean drawn = curves.stream()
+                    .anyMatch(c -> c.style().equals(context.palette().of(comparison.to())));
+            if (from != null && to != null && !drawn) {
+                curves.add(difference(context.palette().of(comparison.to()), to, from));
+            }
+        }
+        return curves;
+    }
+
+    private static Curve difference(StateStyle style, WaveformResult to, WaveformResult from) {
+        CycleTrace cycle = to.cycle().orElseThrow();
+        Samples other = from.cycle().orElseThrow().swing();
+        int bins = cycle.swing().size();
+        double[] rest = new double[bins];
+        Arrays.setAll(rest, i -> cycle.swing().at(i) / rms(to) - Cycles.at(other, (i + 0.5) / bins) / rms(from));
+        return new Curve(style, Cycles.times(cycle, Cycles.period(to)), Cycles.closed(Samples.of(rest)));
+    }
+
+    private static double rms(WaveformResult wave) {
+        return wave.get(WaveformQuantity.RMS)
+                .asValue()
+                .map(Measured.Value::number)
+                .orElseThrow();
+    }
+
+    private String finding(List<WaveSetting> settings) {
+        List<String> parts = context.changes()
+                .nullDepths(settings.stream().map(group::conditionOf).toList());
+        return parts.isEmpty()
+                ? "The waves of the compared states, each divided by its own rms, and their difference."
+                : ValueWords.sentence("When both waves are set equally loud, ", parts);
+    }
+}

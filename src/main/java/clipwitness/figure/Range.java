@@ -1,0 +1,73 @@
+package clipwitness.figure;
+
+import java.util.Collection;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+
+/**
+ * Smallest and largest of some values.
+ *
+ * @param low  smallest
+ * @param high largest, not below low
+ */
+record Range(double low, double high) {
+    /** Checks the order. */
+    Range {
+        if (!(low <= high)) { // NaN lands here too
+            throw new IllegalArgumentException("a range needs low <= high but has " + low + " and " + high);
+        }
+    }
+
+    /**
+     * The range of some values.
+     *
+     * @throws IllegalArgumentException if there are none
+     */
+    static Range of(DoubleStream values) {
+        double[] all = values.toArray();
+        OptionalDouble low = DoubleStream.of(all).min();
+        OptionalDouble high = DoubleStream.of(all).max();
+        return new Range(
+                low.orElseThrow(() -> new IllegalArgumentException("no values")),
+                high.orElseThrow(() -> new IllegalArgumentException("no values")));
+    }
+
+    /** The range that holds some ranges. */
+    static Range over(Collection<Range> ranges) {
+        return of(ranges.stream().flatMapToDouble(r -> DoubleStream.of(r.low, r.high)));
+    }
+
+    double span() {
+        return high - low;
+    }
+
+    double middle() {
+        return (low + high) / 2;
+    }
+
+    /** Largest distance from zero. */
+    double magnitude() {
+        return Math.max(Math.abs(low), Math.abs(high));
+    }
+
+    /** The same range where it spans at least so much, else one of that span about the same middle; never of no span. */
+    Range widened(double least) {
+        double wanted = least > 0 ? least : 1;
+        return span() >= wanted ? this : new Range(middle() - wanted / 2, middle() + wanted / 2);
+    }
+
+    /** The range with a share of its span added at both ends. */
+    Range padded(double share) {
+        return new Range(low - share * span(), high + share * span());
+    }
+
+    /** The value of the range that is nearest to a value. */
+    double nearest(double value) {
+        return Math.max(low, Math.min(high, value));
+    }
+
+    /** The range and a value. */
+    Range with(double value) {
+        return new Range(Math.min(low, value), Math.max(high, value));
+    }
+}

@@ -1,0 +1,190 @@
+package clipwitness.figure;
+
+import clipwitness.compare.Series;
+import clipwitness.compare.SeriesPoint;
+import clipwitness.figure.PointSeries.Point;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Figures of the states against the gain control. */
+final class SeriesFigures {
+    private static final double SINGLE_SHAPE = 0.42;
+    private static final double PANEL_SHAPE = 0.52;
+    private static final int MOST_POSITIONS = 6;
+    private static final double SIDESTEP = 0.009;
+
+    private final FigureContext context;
+    private final List<Series> series;
+    private final Axis gain;
+
+    /**
+     * Figures of series under one condition.
+     *
+     * @param series one for each state, with at least two settings among them
+     */
+    SeriesFigures(FigureContext context, List<Series> series) {
+        this.context = context;
+        this.series = List.copyOf(series);
+        Range settings =
+                Range.of(series.stream().flatMap(s -> s.points().stream()).mapToDouble(SeriesPoint::gainPercent));
+        this.gain = gainAxis(settings);
+    }
+
+    private Axis gainAxis(Range settings) {
+        List<Double> positions = series.stream()
+                .flatMap(s -> s.points().stream())
+                .map(SeriesPoint::gainPercent)
+                .distinct()
+                .sorted()
+                .toList();
+        Range padded = settings.widened(1).padded(0.035);
+        Axis round = Axis.exact("Gain control", Unit.PERCENT, padded, 6);
+        return positions.size() > MOST_POSITIONS
+                ? round
+                : Axis.named(
+                        round.label(),
+                        padded,
+                        positions.stream()
+                                .map(p -> new Axis.Tick(p, NumberForms.shortest(p, 1)))
+                                .toList());
+    }
+
+    /** Whether a quantity was measured at two settings or more. */
+    boolean has(SeriesQuantity quantity) {
+        Set<Double> settings = new LinkedHashSet<>();
+        for (Series one : series) {
+            for (SeriesPoint point : one.points()) {
+                if (quantity.quantities().stream().anyMatch(q -> value(point, q).isPresent())) {
+                    settings.add(point.gainPercent());
+                }
+            }
+        }
+        return settings.size() >= 2;
+    }
+
+    /** One quantity. */
+    Figure of(SeriesQuantity quantity) {
+        return new PanelFigure(
+                capital(quantity.words()) + " against the gain control" + titleEnd(),
+                finding(quantity),
+                PanelGrid.single(panel(quantity, "", 6), SINGLE_SHAPE),
+                legend(),
+                signs(List.of(quantity)));
+    }
+
+    /** Several quantities, a panel each. */
+    Figure of(List<SeriesQuantity> quantities) {
+        List<Panel> panels =
+                quantities.stream().map(q -> panel(q, capital(q.words()), 4)).toList();
+        return new PanelFigure(
+                "What the gain control does" + titleEnd(),
+                panelsFinding(quantities),
+                new PanelGrid(panels, Math.min(2, panels.size()), false, PANEL_SHAPE),
+                legend(),
+                signs(quantities));
+    }
+
+    private String titleEnd() {
+        return context.titleEnd(series.get(0).condition());
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private List<LegendEntry> legend() {
+        Set<String> states = new LinkedHashSet<>();
+        series.forEach(s -> states.add(s.state()));
+        return context.palette().entries(states, LegendEntry::points);
+    }
+
+    private List<LegendEntry> signs(List<SeriesQuantity> quantities) {
+        List<LegendEntry> signs = new ArrayList<>();
+        if (quantities.contains(SeriesQuantity.ONSET)) {
+            signs.add(LegendEntry.marker("upper half", false));
+            signs.add(LegendEntry.marker("lower half", true));
+        }
+        if (quantities.stream().anyMatch(q -> hasBounds(lines(q)))) {
+            signs.add(LegendEntry.bound("below this, lost in noise"));
+        }
+        return signs;
+    }
+
+    private static boolean hasBounds(List<PointSeries> lines) {
+        return lines.stream().flatMap(l -> l.points().stream()).anyMatch(Point::upperBound);
+    }
+
+    private Panel panel(SeriesQuantity quantity, String heading, int steps) {
+        List<PointSeries> lines = lines(quantity);
+        Range range = Range.over(lines.stream()
+                .flatMap(l -> l.points().stream())
+                .map(Point::covered)
+                .toList());
+        return Panel.of(heading, gain, quantity.axis(range, hasBounds(lines), steps), List.of(new PointLayer(lines)));
+    }
+
+    private List<PointSeries> lines(SeriesQuantity quantity) {
+        List<PointSeries> lines = new ArrayList<>();
+        for (int i = 0; i < series.size(); i++) {
+            double sidestep = (i - (series.size() - 1) / 2.0)
+                    * SIDESTEP
+                    * (gain.scale().high() - gain.scale().low());
+            for (int q = 0; q < quantity.quantities().size(); q++) {
+                List<Point> points = points(series.get(i), quantity.quantities().get(q), sidestep);
+                if (!points.isEmpty()) {
+                    lines.add(new PointSeries(context.palette().of(series.get(i).state()), q > 0, true, points));
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static List<Point> points(Series one, WaveformQuantity quantity, double sidestep) {
+        return one.points().stream()
+                .flatMap(p -> value(p, quantity).map(v -> Point.of(p.gainPercent() + sidestep, v)).stream())
+                .toList();
+    }
+
+    private static Optional<Measured.Value> value(SeriesPoint point, WaveformQuantity quantity) {
+        Measured found = point.values().get(quantity);
+        return found == null ? Optional.empty() : found.asValue();
+    }
+
+    private String finding(SeriesQuantity quantity) {
+        List<String> parts = new ArrayList<>();
+        WaveformQuantity first = quantity.quantities().get(0);
+        for (Series one : series) {
+            List<SeriesPoint> known = one.points().stream()
+                    .filter(p -> value(p, first).isPresent())
+                    .toList();
+            if (!known.isEmpty()) {
+                parts.add(ValueWords.quoted(context.palette().of(one.state()).label()) + " " + ends(known, first));
+            }
+        }
+        String half = quantity == SeriesQuantity.ONSET ? " of the upper half" : "";
+        return ValueWords.sentence(capital(quantity.words()) + half + ": ", parts);
+    }
+
+    private String panelsFinding(List<SeriesQuantity> quantities) {
+        List<SeriesQuantity> told = quantities.subList(0, Math.min(2, quantities.size()));
+        String sentences = String.join(" ", told.stream().map(this::finding).toList());
+        List<String> rest =
+                quantities.stream().skip(told.size()).map(SeriesQuantity::words).toList();
+        return rest.isEmpty() ? sentences : sentences + " Also drawn: " + String.join(", ", rest) + ".";
+    }
+
+    private static String ends(List<SeriesPoint> points, WaveformQuantity quantity) {
+        String first = at(points.get(0), quantity);
+        return points.size() == 1 ? first : first + " and " + at(points.get(points.size() - 1), quantity);
+    }
+
+    private static String at(SeriesPoint point, WaveformQuantity quantity) {
+        return ValueWords.of(value(point, quantity).orElseThrow()) + " at " + ConditionWords.gain(point.gainPercent());
+    }
+}

@@ -1,0 +1,133 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Samples;
+import clipwitness.measure.Measured;
+import clipwitness.measure.TransferCurve;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Output against input with the onset of clipping marked. */
+final class TransferFigures {
+    private static final double SINGLE_SHAPE = 0.5;
+    private static final double PANEL_SHAPE = 0.8;
+    private static final int MOST_COLUMNS = 3;
+
+    private final FigureContext context;
+    private final WaveGroup group;
+
+    TransferFigures(FigureContext context, WaveGroup group) {
+        this.context = context;
+        this.group = group.where(wave -> wave.transfer().isPresent());
+    }
+
+    /** Whether any capture has an input channel. */
+    boolean hasCurves() {
+        return !group.settings().isEmpty();
+    }
+
+    /** The curves at the setting that speaks for all. */
+    Figure chosen() {
+        WaveSetting setting = group.chosen();
+        String at = setting.heading().isEmpty() ? "" : " at " + setting.heading();
+        return figure("Output against input" + at, List.of(setting), 1, 6, false);
+    }
+
+    /** The curves at every setting. */
+    Figure all() {
+        int columns = Math.min(MOST_COLUMNS, group.settings().size());
+        return figure("Output against input at each setting of the gain control", group.settings(), columns, 4, true);
+    }
+
+    private Figure figure(String title, List<WaveSetting> settings, int columns, int steps, boolean headings) {
+        Axis x = axis("Input", settings, true, steps);
+        Axis y = axis("Output", settings, false, steps);
+        List<Panel> panels = settings.stream()
+                .map(s -> Panel.of(headings ? s.heading() : "", x, y, layers(s)))
+                .toList();
+        List<LegendEntry> signs =
+                settings.stream().flatMap(s -> onsets(s).stream()).findAny().isPresent()
+                        ? List.of(LegendEntry.marker("onset: 1 dB short of straight", true))
+                        : List.of();
+        return new PanelFigure(
+                title + context.titleEnd(group.condition()),
+                finding(group.chosen()),
+                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                context.palette().entries(group.states(), LegendEntry::line),
+                signs);
+    }
+
+    private static Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
+        Range range = Range.over(settings.stream()
+                .flatMap(s -> s.waves().values().stream())
+                .map(w -> w.transfer().orElseThrow())
+                .map(t -> input ? t.input() : t.output())
+                .map(s -> new Range(s.minimum(), s.maximum()))
+                .toList());
+        return input ? Axis.exact(label, Unit.VOLT, range, steps) : Axis.round(label, Unit.VOLT, range, steps);
+    }
+
+    private List<Layer> layers(WaveSetting setting) {
+        List<Layer> curves = new ArrayList<>();
+        setting.waves().forEach((state, wave) -> {
+            TransferCurve curve = wave.transfer().orElseThrow();
+            curves.add(new Curve(context.palette().of(state), curve.input(), curve.output()));
+        });
+        return Lists.joined(curves, onsets(setting));
+    }
+
+    private List<Marker> onsets(WaveSetting setting) {
+        List<Marker> marks = new ArrayList<>();
+        setting.waves().forEach((state, wave) -> {
+            mark(state, wave, WaveformQuantity.ONSET_UP, 1).ifPresent(marks::add);
+            mark(state, wave, WaveformQuantity.ONSET_DOWN, -1).ifPresent(marks::add);
+        });
+        return marks;
+    }
+
+    private Optional<Marker> mark(String state, WaveformResult wave, WaveformQuantity onset, int side) {
+        TransferCurve curve = wave.transfer().orElseThrow();
+        return wave.get(onset)
+                .asValue()
+                .map(v -> side * v.number())
+                .filter(x -> x >= curve.input().minimum() && x <= curve.input().maximum())
+                .map(x -> new Marker(context.palette().of(state), x, between(curve, x), true));
+    }
+
+    private static double between(TransferCurve curve, double x) {
+        Samples input = curve.input();
+        int i = 1;
+        while (i < input.size() - 1 && input.at(i) < x) {
+            i++;
+        }
+        double step = input.at(i) - input.at(i - 1);
+        double part = step > 0 ? (x - input.at(i - 1)) / step : 0;
+        return (1 - part) * curve.output().at(i - 1) + part * curve.output().at(i);
+    }
+
+    private String finding(WaveSetting setting) {
+        List<String> parts = new ArrayList<>();
+        for (String state : setting.waves().keySet()) {
+            parts.add(ValueWords.quoted(context.palette().of(state).label())
+                    + " "
+                    + onset(setting, state, WaveformQuantity.ONSET_UP)
+                    + " in the upper half, "
+                    + onset(setting, state, WaveformQuantity.ONSET_DOWN)
+                    + " in the lower");
+        }
+        String opening = setting.opening() + " the output falls 1 dB short of a straight line at these inputs: ";
+        return ValueWords.sentence(opening, parts);
+    }
+
+    private static String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
+        return setting.waves()
+                .get(state)
+                .get(quantity)
+                .asValue()
+                .map((Measured.Value v) -> ValueWords.of(v))
+                .orElse("none");
+    }
+}

@@ -1,0 +1,9 @@
+package clipwitness.reading;
+
+/**
+ * When the samples were taken.
+ *
+ * @param start    time of the first sample in s
+ * @param interval time from sample to sample in s, above 0
+ */
+record TimeAxis(double start, double interval) {}

@@ -4,20 +4,18 @@ import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.report.model.ReportModel;
 import io.pebbletemplates.pebble.PebbleEngine;
-import io.pebbletemplates.pebble.attributes.methodaccess.MethodAccessValidator;
 import io.pebbletemplates.pebble.error.PebbleException;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 
 /** Fills a template's page: everything is escaped unless the template says otherwise, and an unknown name is an error. */
 final class PageTemplate {
-    /** A template reads finished values and counts them; it calls nothing else. */
-    private static final MethodAccessValidator READING_ONLY = (object, method) -> method.getParameterCount() == 0
-            && (object instanceof Record || object instanceof Collection || object instanceof Map.Entry);
+    private static final String ENGINE = "io.pebbletemplates.";
 
     private final TemplateSource source;
     private final PebbleEngine engine;
@@ -30,7 +28,7 @@ final class PageTemplate {
                 .autoEscaping(true)
                 .defaultLocale(Locale.ROOT)
                 .cacheActive(false)
-                .methodAccessValidator(READING_ONLY)
+                .methodAccessValidator(PageTemplate::readsOnly)
                 .build();
     }
 
@@ -51,12 +49,25 @@ final class PageTemplate {
         return page.toString();
     }
 
+    /** A template reads finished values, counts them and knows where a loop stands; it calls nothing else. */
+    private static boolean readsOnly(Object object, Method method) {
+        return method.getParameterCount() == 0
+                && (object instanceof Record
+                        || object instanceof Collection
+                        || object instanceof Map.Entry
+                        || object.getClass().getName().startsWith(ENGINE));
+    }
+
     private InputException failure(PebbleException e) {
         String file = e.getFileName() == null ? TemplateSource.PAGE : e.getFileName();
         int line = e.getLineNumber() == null ? 0 : e.getLineNumber();
         return new InputException(
                 Origin.of(source.nameOf(file), Math.max(0, line)),
-                "the template cannot be filled: " + e.getPebbleMessage(),
+                "the template cannot be filled: " + message(e),
                 "report-templates/README.md lists the names that a template may use");
+    }
+
+    private static String message(PebbleException e) {
+        return e.getCause() instanceof PebbleException inner ? message(inner) : e.getPebbleMessage();
     }
 }

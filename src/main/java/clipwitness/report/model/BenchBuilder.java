@@ -73,7 +73,7 @@ final class BenchBuilder {
                     "value",
                     Integer.toString(instrument.bits().getAsInt())));
         }
-        instrument.verticalAccuracy().ifPresent(v -> parts.add(wording.say("bench.vertical", "value", share(v))));
+        instrument.verticalAccuracy().ifPresent(v -> parts.add(wording.say("instrument.vertical", "value", share(v))));
         return new Fact(instrument.name(), String.join(", ", parts));
     }
 

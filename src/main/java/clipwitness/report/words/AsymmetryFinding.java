@@ -68,7 +68,7 @@ final class AsymmetryFinding implements FindingRule {
                 "to",
                 wording.label(comparison.to()),
                 "condition",
-                wording.condition(condition),
+                wording.spoken(condition),
                 "now",
                 texts.round(d.now().number(), d.now().expandedUncertainty().orElse(0), "%"),
                 "before",

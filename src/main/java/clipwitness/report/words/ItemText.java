@@ -115,7 +115,7 @@ public final class ItemText {
                         .map(e -> wording.quantity(e.getKey())
                                 + " ("
                                 + wording.list(e.getValue().stream()
-                                        .map(i -> wording.condition(i.condition()))
+                                        .map(i -> wording.spoken(i.condition()))
                                         .distinct()
                                         .toList())
                                 + ")")

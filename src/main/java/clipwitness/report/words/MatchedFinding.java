@@ -58,7 +58,7 @@ final class MatchedFinding implements FindingRule {
 
     private String lead(Comparison comparison, Item level) {
         double change = level.change().value().orElseThrow();
-        String condition = wording.condition(level.condition());
+        String condition = wording.spoken(level.condition());
         if (Math.abs(change) <= level.change().expandedUncertainty().orElse(0)) {
             return wording.say("finding.matched.equal", "condition", condition);
         }

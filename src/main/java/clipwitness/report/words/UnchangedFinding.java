@@ -53,7 +53,7 @@ final class UnchangedFinding implements FindingRule {
                 "depth",
                 wording.numerals().with(wording.numerals().fixed(depth, 1), "dB"),
                 "condition",
-                wording.condition(item.condition()),
+                wording.spoken(item.condition()),
                 "limit",
                 texts.limit(item));
     }

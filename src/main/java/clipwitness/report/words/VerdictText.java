@@ -81,7 +81,7 @@ public final class VerdictText {
                     "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
         }
         Item item = worst.get();
-        String condition = wording.condition(item.condition());
+        String condition = wording.spoken(item.condition());
         String quantity = wording.quantity(item.quantity());
         if (item.change().value().isEmpty()) {
             return wording.say(
@@ -142,7 +142,7 @@ public final class VerdictText {
     private String what(Item item, String up, String down, String equal) {
         double change = item.change().value().orElseThrow();
         double uncertainty = item.change().expandedUncertainty().orElse(0);
-        String condition = wording.condition(item.condition());
+        String condition = wording.spoken(item.condition());
         if (Math.abs(change) <= uncertainty) {
             return wording.say(equal, "condition", condition, "uncertainty", texts.within(item));
         }

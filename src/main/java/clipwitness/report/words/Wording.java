@@ -71,10 +71,10 @@ public final class Wording {
         return words.say("quantity." + quantity.key());
     }
 
-    /** A condition, as far as it says something in this job: {@code full gain, 200 Hz}. */
+    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
     public String condition(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
-        condition.gainPercent().ifPresent(g -> parts.add(gain(g)));
+        condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
         if (severalFrequencies) {
             condition.frequency().ifPresent(f -> parts.add(numerals.stated(f, Unit.HERTZ)));
         }
@@ -87,8 +87,11 @@ public final class Wording {
         return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
     }
 
-    private String gain(double percent) {
-        return percent == FULL ? words.say("condition.full") : words.say("condition.gain", "gain", percent(percent));
+    /** The same as a sentence says it: {@code full gain}. */
+    public String spoken(Condition condition) {
+        String text = condition(condition);
+        String full = words.say("condition.gain", "gain", percent(FULL));
+        return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
     }
 
     /** A stated share of rotation: {@code 25 %}. */

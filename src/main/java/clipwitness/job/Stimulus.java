@@ -9,4 +9,7 @@ import java.util.OptionalDouble;
  * @param frequency in Hz
  * @param level     peak amplitude in V
  */
-public record Stimulus(String shape, OptionalDouble frequency, OptionalDouble level) {}
+public record Stimulus(String shape, OptionalDouble frequency, OptionalDouble level) {
+    /** The shape that is taken where the sheet has none, and the only one that can be fitted. */
+    public static final String SINE = "sine";
+}

@@ -1,0 +1,54 @@
+package clipwitness.job;
+
+import java.util.Collection;
+import java.util.List;
+
+/** Words for messages about names that are not known. */
+final class Words {
+    private static final int LONGEST = 60;
+
+    private Words() {}
+
+    /** A text in quotes, without line breaks, control characters and what is too long for a message. */
+    static String quoted(String text) {
+        return "'" + clipped(text) + "'";
+    }
+
+    /** A text without line breaks, control characters and what is too long for a message. */
+    static String clipped(String text) {
+        String line = text.replaceAll("[\\s\\p{Cntrl}]+", " ");
+        return line.length() > LONGEST ? line.substring(0, LONGEST) + "…" : line;
+    }
+
+    /** {@code a}, {@code a or b}, {@code a, b or c}. */
+    static String either(Collection<String> words) {
+        return joined(words, " or ");
+    }
+
+    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    static String all(Collection<String> words) {
+        return joined(words, " and ");
+    }
+
+    /** What to write instead of a word that is not known: the word probably meant, or the choice. */
+    static String insteadOf(String word, Collection<String> known) {
+        return Nearest.slipOf(word, known)
+                .map(k ->
+                        "Is " + quoted(k) + " meant?" + (known.size() > 1 ? " Known: " + String.join(", ", known) : ""))
+                .orElse("Write " + either(known));
+    }
+
+    /** The nearest of some known words, and all of them where it is not near enough to be meant. */
+    static String nearest(String word, Collection<String> known, String noun) {
+        String nearest = "The nearest known " + noun + " is "
+                + quoted(Nearest.to(word, known).orElseThrow());
+        boolean slip = Nearest.slipOf(word, known).isPresent();
+        return slip ? nearest : nearest + "; known are " + all(known);
+    }
+
+    private static String joined(Collection<String> words, String last) {
+        List<String> list = List.copyOf(words);
+        int n = list.size();
+        return n < 2 ? String.join("", list) : String.join(", ", list.subList(0, n - 1)) + last + list.get(n - 1);
+    }
+}

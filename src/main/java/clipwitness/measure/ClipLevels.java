@@ -1,0 +1,46 @@
+package clipwitness.measure;
+
+import clipwitness.signal.PolynomialFit;
+import clipwitness.signal.WeightedPoints;
+
+/**
+ * The output where the input crosses its mean, the average of its rising and its falling crossing: clip levels are the distances of the
+ * extremes from it.
+ *
+ * @param value V
+ * @param noise standard uncertainty, V
+ */
+record ClipLevels(double value, double noise) {
+    private static final double WIDEST = 0.03;
+
+    static ClipLevels of(FittedWave output, FittedWave input) {
+        AlignedInput aligned = new AlignedInput(output, input);
+        double rising = crossing(aligned, 0);
+        double falling = crossing(aligned, 0.5);
+        PolynomialFit up = around(output, rising);
+        PolynomialFit down = around(output, falling);
+        double variance = (up.varianceAt(0) + down.varianceAt(0)) / 4;
+        return new ClipLevels((up.at(0) + down.at(0)) / 2, output.scatter() * Math.sqrt(variance));
+    }
+
+    private static double crossing(AlignedInput input, double near) {
+        double low = near - 0.1;
+        double high = near + 0.1;
+        boolean rises = input.at(low) < input.at(high);
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            if (input.at(middle) < 0 == rises) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** Parabola through the folded samples around a phase, in the distance from it. */
+    private static PolynomialFit around(FittedWave wave, double phase) {
+        WeightedPoints points = wave.cycle().points().mapped(x -> Math.IEEEremainder(x - phase, 1), y -> y);
+        return PolynomialFit.around(points, 0, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
+    }
+}

@@ -1,0 +1,114 @@
+package clipwitness.measure;
+
+import clipwitness.quantity.Unit;
+import java.util.Optional;
+
+/**
+ * Null depth of two waves, 10 lg(1 - rho²) in dB, rho the largest correlation over all time shifts of the two mean cycles, means removed, over
+ * the harmonics that both have, with positive scale only. The power that noise adds to the remainder is taken off it; the uncertainty
+ * is found for the remainder and then put in dB; a remainder that does not exceed its uncertainty is an upper bound.
+ */
+public final class NullDepth {
+    private static final int PLACES = 512;
+    private static final int REFINEMENTS = 40;
+
+    private NullDepth() {}
+
+    /** Null depth in dB; refused where a capture was refused. */
+    public static Measured of(WaveformResult from, WaveformResult to) {
+        return alignment(from, to, false)
+                .map(Alignment::depth)
+                .orElse(Measured.refused(Unit.DECIBEL, "one of the captures could not be measured"));
+    }
+
+    /** Whether the null is deeper by so many dB when one wave is turned over. */
+    public static boolean improvesTurnedOver(WaveformResult from, WaveformResult to, double decibels) {
+        double upright = depth(alignment(from, to, false));
+        double turned = depth(alignment(from, to, true));
+        return turned < upright - decibels;
+    }
+
+    private static double depth(Optional<Alignment> alignment) {
+        return alignment.map(a -> a.depth().value().orElse(0)).orElse(0.0);
+    }
+
+    /** The alignment behind the null depth; empty where a capture was refused. */
+    public static Optional<Alignment> alignment(WaveformResult from, WaveformResult to, boolean turned) {
+        return from.spectrum().flatMap(f -> to.spectrum().map(t -> aligned(f, t, turned)));
+    }
+
+    static Alignment aligned(HarmonicSpectrum from, HarmonicSpectrum to, boolean turned) {
+        int count = Math.min(from.count(), to.count());
+        double sign = turned ? -1 : 1;
+        double shift = bestShift(from, to, count, sign);
+        double fromPower = power(from, count);
+        double toPower = power(to, count);
+        double scale = Math.max(0, sign * overlap(from, to, count, shift)) / fromPower;
+        NoisyPower remainder = remainder(from, to, count, shift, sign * scale);
+        double reference = Math.sqrt(toPower);
+        double noise = 0;
+        for (int k = 1; k <= count; k++) {
+            double relative = to.amplitude(k) * to.quadratureUncertainty().at(k - 1) / toPower;
+            noise = Math.hypot(noise, relative);
+        }
+        Measured depth = remainder.levelOver(
+                reference, noise * reference, Unit.DECIBEL, "both waves are equal to the last digit");
+        return new Alignment(Math.IEEEremainder(shift, 1), scale, turned, depth);
+    }
+
+    private static double power(HarmonicSpectrum wave, int count) {
+        double power = 0;
+        for (int k = 1; k <= count; k++) {
+            power += wave.amplitude(k) * wave.amplitude(k);
+        }
+        return power;
+    }
+
+    /** Sum over the harmonics of the product of one wave, later by a shift, with the other. */
+    private static double overlap(HarmonicSpectrum from, HarmonicSpectrum to, int count, double shift) {
+        double sum = 0;
+        for (int k = 1; k <= count; k++) {
+            double angle = to.phase(k) - from.phase(k) + 2 * Math.PI * k * shift;
+            sum += from.amplitude(k) * to.amplitude(k) * Math.cos(angle);
+        }
+        return sum;
+    }
+
+    private static double bestShift(HarmonicSpectrum from, HarmonicSpectrum to, int count, double sign) {
+        double best = 0;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < PLACES; i++) {
+            double shift = (double) i / PLACES;
+            double overlap = sign * overlap(from, to, count, shift);
+            if (overlap > most) {
+                most = overlap;
+                best = shift;
+            }
+        }
+        double low = best - 1.0 / PLACES;
+        double high = best + 1.0 / PLACES;
+        for (int i = 0; i < REFINEMENTS; i++) {
+            double third = (high - low) / 3;
+            if (sign * overlap(from, to, count, low + third) < sign * overlap(from, to, count, high - third)) {
+                low += third;
+            } else {
+                high -= third;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private static NoisyPower remainder(
+            HarmonicSpectrum from, HarmonicSpectrum to, int count, double shift, double scale) {
+        NoisyPower sum = NoisyPower.ZERO;
+        for (int k = 1; k <= count; k++) {
+            double angle = from.phase(k) - 2 * Math.PI * k * shift;
+            double real = to.amplitude(k) * Math.cos(to.phase(k)) - scale * from.amplitude(k) * Math.cos(angle);
+            double imaginary = to.amplitude(k) * Math.sin(to.phase(k)) - scale * from.amplitude(k) * Math.sin(angle);
+            double own = to.quadratureUncertainty().at(k - 1);
+            double other = scale * from.quadratureUncertainty().at(k - 1);
+            sum = sum.plus(NoisyPower.ofAmplitude(Math.hypot(real, imaginary), own * own + other * other));
+        }
+        return sum;
+    }
+}

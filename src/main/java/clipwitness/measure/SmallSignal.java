@@ -1,0 +1,81 @@
+package clipwitness.measure;
+
+import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
+import clipwitness.signal.PolynomialFit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
+ * input's mean, repeated until it stands; the first window is 15 % of the input's amplitude, none is under 5 %.
+ *
+ * @param line      the straight part
+ * @param onsetUp   onset on the side where the output goes up, where reached
+ * @param onsetDown onset on the other side, where reached
+ */
+record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<OnsetPoint> onsetDown) {
+    private static final double FIRST_WINDOW = 0.15;
+    private static final double SMALLEST_WINDOW = 0.05;
+    private static final double SHARE_OF_ONSET = 0.75;
+    private static final double FEWEST_CODES = 5;
+    private static final int FEWEST_POINTS = 8;
+    private static final int MOST_ROUNDS = 25;
+    private static final int ROUNDS_AT_FULL_STEP = 10;
+    private static final double STANDS = 0.002;
+
+    /** The line, or why there is none. */
+    record Answer(Optional<SmallSignal> found, String reason) {
+        static Answer refused(String reason) {
+            return new Answer(Optional.empty(), reason);
+        }
+    }
+
+    static Answer of(Transfer transfer, OptionalDouble inputStep) {
+        double window = FIRST_WINDOW * transfer.amplitude();
+        for (int round = 0; ; round++) {
+            if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
+                return Answer.refused("fewer than 5 codes of the input lie in the straight part");
+            }
+            if (transfer.points().countBetween(-window, window) < FEWEST_POINTS) {
+                return Answer.refused("too few samples lie in the straight part");
+            }
+            CentreLine line = line(transfer, window);
+            if (line.slope() <= 0) {
+                return Answer.refused("the output does not rise with the input at its centre");
+            }
+            SmallSignal found = new SmallSignal(
+                    line, OnsetPoint.of(transfer, line), OnsetPoint.of(transfer.mirrored(), line.mirrored()));
+            double next =
+                    Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * found.smallerOnset(transfer));
+            if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
+                return new Answer(Optional.of(found), "");
+            }
+            window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
+        }
+    }
+
+    private double smallerOnset(Transfer transfer) {
+        double up = onsetUp.map(OnsetPoint::input).orElse(transfer.amplitude());
+        double down = onsetDown.map(OnsetPoint::input).orElse(transfer.amplitude());
+        return Math.min(up, down);
+    }
+
+    private static CentreLine line(Transfer transfer, double window) {
+        PolynomialFit cubic = new PolynomialFit(transfer.points().between(-window, window), 3);
+        return new CentreLine(
+                cubic.slopeAt(0),
+                transfer.scatter() * Math.sqrt(cubic.slopeVarianceAt(0)),
+                cubic.at(0),
+                transfer.scatter() * Math.sqrt(cubic.varianceAt(0)));
+    }
+
+    /** The slope as gain in dB. */
+    Measured gain(double relativeInputUncertainty) {
+        return Measured.withNoise(
+                Decibels.ofAmplitude(line.slope()),
+                Unit.DECIBEL,
+                Decibels.PER_RELATIVE_AMPLITUDE
+                        * Math.hypot(line.slopeUncertainty() / line.slope(), relativeInputUncertainty));
+    }
+}

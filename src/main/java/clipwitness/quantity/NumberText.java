@@ -1,0 +1,165 @@
+package clipwitness.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/**
+ * Text of numbers on paper. Values are given in their unit and printed with an SI prefix where the unit takes one; the space before
+ * the unit does not break, and the minus sign is a true one (SI brochure, 9th edition, 5.4). Numbers must be finite.
+ */
+public final class NumberText {
+    private static final String SPACE = "\u00a0";
+    private static final String MINUS = "\u2212";
+    private static final String PLUS_MINUS = SPACE + "±" + SPACE;
+
+    /** Digits of an expanded uncertainty: at most two (JCGM 100:2008, 7.2.6). */
+    private static final MathContext UNCERTAINTY_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
+
+    private static final int MOST_DIGITS = 8;
+    private static final int DIGITS_ALONE = 4;
+    private static final MathContext NOMINAL_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
+
+    private final char decimalMark;
+
+    private NumberText(char decimalMark) {
+        this.decimalMark = decimalMark;
+    }
+
+    /**
+     * Numbers as a language writes them: only the decimal mark differs.
+     *
+     * @param languageTag language tag after BCP 47, for example {@code en} or {@code de}
+     */
+    public static NumberText in(String languageTag) {
+        Locale locale = Locale.forLanguageTag(languageTag);
+        return new NumberText(DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
+    }
+
+    /**
+     * A value with its expanded uncertainty, {@code 23.1 ± 1.1 %}: the uncertainty with two digits, the value with the same decimals.
+     * A value shows at most eight digits, its uncertainty then rounded up. Without uncertainty it shows four digits.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param expanded expanded uncertainty in the unit, 0 or more
+     */
+    public String measured(double value, Unit unit, double expanded) {
+        return measured(value, unit, expanded, false);
+    }
+
+    /** The same for a change, which shows its plus sign too: {@code +0.02 ± 0.10 dB}. */
+    public String change(double value, Unit unit, double expanded) {
+        return measured(value, unit, expanded, true);
+    }
+
+    /**
+     * A value with some significant digits, {@code 23.1 mV}.
+     *
+     * @param value  value in the unit
+     * @param unit   unit
+     * @param digits digits that are shown, 1 or more
+     */
+    public String rounded(double value, Unit unit, int digits) {
+        BigDecimal number = exact(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        Prefix prefix = Prefix.of(number, unit);
+        return withUnit(plain(toStep(number, step(number, digits)), prefix, false), prefix, unit);
+    }
+
+    /**
+     * A value as somebody set it, {@code 1 kHz} or {@code 62.5 %}: no zeros at the end, at most six digits.
+     *
+     * @param value value in the unit
+     * @param unit  unit
+     */
+    public String nominal(double value, Unit unit) {
+        BigDecimal number = exact(value).round(NOMINAL_DIGITS).stripTrailingZeros();
+        Prefix prefix = Prefix.of(number, unit);
+        return withUnit(plain(number, prefix, false), prefix, unit);
+    }
+
+    /**
+     * A value with some decimals and no prefix, {@code 0.50 dB}.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param decimals decimals that are shown, 0 or more
+     */
+    public String fixed(double value, Unit unit, int decimals) {
+        return withUnit(plain(toStep(exact(value), -decimals), Prefix.NONE, false), Prefix.NONE, unit);
+    }
+
+    /** The same for a change, which shows its plus sign too, {@code +0.02 dB}; what rounds to 0 has no sign. */
+    public String signed(double value, Unit unit, int decimals) {
+        return withUnit(plain(toStep(exact(value), -decimals), Prefix.NONE, true), Prefix.NONE, unit);
+    }
+
+    /**
+     * A value with some decimals and no prefix, rounded so that it never looks equal to a limit that it misses:
+     * 1.003 dB against the limit 1.00 dB is {@code 1.01 dB}.
+     *
+     * @param value    value in the unit, with the sign of the limit
+     * @param limit    limit in the unit
+     * @param unit     unit of both
+     * @param decimals decimals that both are printed with
+     */
+    public String beyond(double value, double limit, Unit unit, int decimals) {
+        BigDecimal printed = toStep(exact(value), -decimals);
+        BigDecimal bound = toStep(exact(limit), -decimals);
+        if (value > limit) {
+            printed = printed.max(bound.add(bound.ulp()));
+        } else if (value < limit) {
+            printed = printed.min(bound.subtract(bound.ulp()));
+        }
+        return withUnit(plain(printed, Prefix.NONE, false), Prefix.NONE, unit);
+    }
+
+    private String measured(double value, Unit unit, double expanded, boolean signed) {
+        BigDecimal uncertainty = exact(expanded);
+        if (uncertainty.signum() < 0) {
+            throw new IllegalArgumentException("an expanded uncertainty must be 0 or more but is " + expanded);
+        }
+        BigDecimal number = exact(value);
+        boolean known = uncertainty.signum() > 0;
+        int wanted = known ? step(uncertainty.round(UNCERTAINTY_DIGITS), 2) : step(number, DIGITS_ALONE);
+        int step = number.signum() == 0 ? wanted : Math.max(wanted, step(number, MOST_DIGITS));
+        BigDecimal half = uncertainty.setScale(-step, step > wanted ? RoundingMode.CEILING : RoundingMode.HALF_UP);
+        BigDecimal shown = toStep(number, step);
+        Prefix prefix = Prefix.of(shown.abs().max(half), unit);
+        String tail = known ? PLUS_MINUS + plain(half, prefix, false) : "";
+        return withUnit(plain(shown, prefix, signed) + tail, prefix, unit);
+    }
+
+    private static BigDecimal exact(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("only finite numbers have a text but this is " + value);
+        }
+        return BigDecimal.valueOf(value);
+    }
+
+    /** Power of ten of the last of some digits of a number; 0 for 0. */
+    private static int step(BigDecimal number, int digits) {
+        return number.signum() == 0 ? 0 : Prefix.exponentOf(number) - digits + 1;
+    }
+
+    private static BigDecimal toStep(BigDecimal number, int step) {
+        return number.setScale(-step, RoundingMode.HALF_UP);
+    }
+
+    private String plain(BigDecimal number, Prefix prefix, boolean signed) {
+        String text =
+                number.abs().movePointLeft(prefix.exponent()).toPlainString().replace('.', decimalMark);
+        String plus = signed && number.signum() > 0 ? "+" : "";
+        return (number.signum() < 0 ? MINUS : plus) + text;
+    }
+
+    private static String withUnit(String number, Prefix prefix, Unit unit) {
+        return switch (unit) {
+            case ONE -> number;
+            case DEGREE -> number + "°";
+            default -> number + SPACE + prefix.symbol() + unit.symbol();
+        };
+    }
+}

@@ -1,0 +1,99 @@
+package clipwitness.reading;
+
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Finds the unit of each channel: from its heading, from the preamble, from the user. */
+final class ChannelUnits {
+    private final List<Column> columns;
+    private final List<String> names;
+    private final Preamble preamble;
+    private final ReadingOptions options;
+    private final Notes notes;
+
+    ChannelUnits(List<Column> columns, List<String> names, Preamble preamble, ReadingOptions options, Notes notes) {
+        this.columns = columns;
+        this.names = names;
+        this.preamble = preamble;
+        this.options = options;
+        this.notes = notes;
+    }
+
+    /** The unit of each channel; the written values help to tell volts from counts of a converter. */
+    List<ChannelUnit> find(List<double[]> written) {
+        List<Optional<ChannelUnit>> stated = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            stated.add(stated(i, written.get(i)));
+        }
+        boolean open = stated.stream().anyMatch(Optional::isEmpty);
+        boolean said = options.unit().isPresent() || options.scale().isPresent();
+        if (open && !said) {
+            noteOpen(stated);
+        }
+        List<ChannelUnit> units = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            boolean users = said && (!open || stated.get(i).isEmpty());
+            units.add(users ? users(i, stated.get(i)) : stated.get(i).orElse(ChannelUnit.asWritten()));
+        }
+        return units;
+    }
+
+    private Optional<ChannelUnit> stated(int i, double[] written) {
+        Optional<UnitText> heading = columns.get(i).heading().unit();
+        Optional<UnitText> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
+        boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
+        boolean counts = heading.isEmpty()
+                && factor.isEmpty()
+                && !prefixed
+                && Counts.like(written, preamble, names.get(i), i, columns.size());
+        if (counts) {
+            return ofCounts(i, unit);
+        }
+        unit.ifPresent(u -> notes.evidence(names.get(i) + " in " + u.symbol() + ", as "
+                + (heading.isPresent() ? "its heading" : "the preamble") + " says"));
+        factor.ifPresent(
+                f -> notes.evidence(names.get(i) + " multiplied by the scale factor " + f + " of the preamble"));
+        return unit.map(u -> ChannelUnit.of(u, factor.orElse(1.0)));
+    }
+
+    /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
+    private Optional<ChannelUnit> ofCounts(int i, Optional<UnitText> unit) {
+        Optional<CodeScale> scale = CodeScale.of(preamble, i, columns.size());
+        scale.ifPresent(s -> notes.evidence(names.get(i) + " in counts of the converter, which the preamble scales: "
+                + s.increment() + " a count from count " + s.reference() + " on"));
+        if (scale.isEmpty()) {
+            unit.ifPresent(u -> notes.evidence(names.get(i)
+                    + " in counts of the converter: whole numbers, though the preamble speaks of " + u.symbol()));
+        }
+        return scale.map(
+                s -> new ChannelUnit(Optional.of(unit.map(UnitText::unit).orElse(Unit.VOLT)), s::volts));
+    }
+
+    private ChannelUnit users(int i, Optional<ChannelUnit> stated) {
+        Unit byName = columns.get(i).heading().role() == Role.CURRENT ? Unit.AMPERE : Unit.VOLT;
+        Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
+        double scale = options.scale().orElse(1);
+        notes.evidence(names.get(i) + " in " + unit.symbol() + (scale == 1 ? "" : ", " + scale + " a count")
+                + ", as the user states it");
+        return ChannelUnit.of(new UnitText(unit, 0), scale);
+    }
+
+    private void noteOpen(List<Optional<ChannelUnit>> stated) {
+        String open = IntStream.range(0, stated.size())
+                .filter(i -> stated.get(i).isEmpty())
+                .mapToObj(names::get)
+                .collect(Collectors.joining(", "));
+        notes.doubt(
+                DoubtCode.UNIT_ASSUMED,
+                Severity.WARNING,
+                "The file does not state the unit of " + open + "; the values stand as they are written. "
+                        + "The columns unit and scale of captures.csv, or the options --unit and --scale of look, settle it.");
+    }
+}

@@ -1,0 +1,25 @@
+package clipwitness.reading;
+
+/**
+ * Tells whether the last number of a file without a final line end is cut: all numbers before it in its column have the same number
+ * of characters from the decimal mark on, and it has fewer.
+ */
+final class CutEnd {
+    private static final int ENOUGH_ROWS = 8;
+
+    private int length;
+    private int rows;
+    private boolean uniform = true;
+
+    /** Notes the last number of a whole row. */
+    void see(CellReader reader) {
+        uniform &= rows == 0 || length == reader.afterMark();
+        length = reader.afterMark();
+        rows++;
+    }
+
+    /** Whether the last number of the file is shorter than all before. */
+    boolean isCut(CellReader reader) {
+        return uniform && rows >= ENOUGH_ROWS && reader.afterMark() < length;
+    }
+}

@@ -1,0 +1,44 @@
+package clipwitness.reading;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How rows are written throughout a file: what separates the cells, and which decimal mark the numbers have.
+ *
+ * @param delimiter what stands between cells
+ * @param mark      decimal mark, a point or a comma
+ */
+record Dialect(Delimiter delimiter, char mark) {
+    /** The cells of a line, quotes and surrounding blanks removed. */
+    List<String> split(String line) {
+        byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
+        CellSplitter splitter = new CellSplitter(delimiter);
+        splitter.row(bytes, 0, bytes.length);
+        List<String> cells = new ArrayList<>();
+        while (splitter.next()) {
+            int length = splitter.to() - splitter.from();
+            cells.add(new String(bytes, splitter.from(), length, StandardCharsets.UTF_8));
+        }
+        return cells;
+    }
+
+    /** Whether a cell holds a number, or a mark that stands for no value. */
+    boolean isNumber(String cell) {
+        byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+        return bytes.length > 0 && new CellReader(mark).read(bytes, 0, bytes.length);
+    }
+
+    /** The number in a cell; NaN where the cell holds none. */
+    double number(String cell) {
+        byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+        CellReader reader = new CellReader(mark);
+        return bytes.length > 0 && reader.read(bytes, 0, bytes.length) ? reader.value() : Double.NaN;
+    }
+
+    /** As the evidence says it. */
+    String words() {
+        return "cells separated by " + delimiter.words() + ", decimal " + (mark == ',' ? "comma" : "point");
+    }
+}

@@ -1,0 +1,117 @@
+package clipwitness.reading;
+
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Decides delimiter and decimal mark together, once for the whole file: the pair under which most lines look alike and hold nothing
+ * but numbers.
+ */
+final class DialectFinder {
+    private static final int LINES_FROM_EACH_END = 400;
+    private static final int LEAST_ROWS_WITH_TEXT = 3;
+
+    /** In the order in which they are preferred where nothing else tells them apart. */
+    private static final List<Dialect> CANDIDATES = List.of(
+            new Dialect(Delimiter.TAB, '.'),
+            new Dialect(Delimiter.TAB, ','),
+            new Dialect(Delimiter.SEMICOLON, '.'),
+            new Dialect(Delimiter.SEMICOLON, ','),
+            new Dialect(Delimiter.COMMA, '.'),
+            new Dialect(Delimiter.COMMA, ','),
+            new Dialect(Delimiter.BLANKS, '.'),
+            new Dialect(Delimiter.BLANKS, ','),
+            new Dialect(Delimiter.MIXED, '.'));
+
+    private static final Comparator<RowStyle> BETTER = Comparator.comparing(RowStyle::pure)
+            .thenComparing(RowStyle::rows)
+            .thenComparing(s -> Math.min(s.numbers(), 2));
+
+    private DialectFinder() {}
+
+    /** The style of the file's rows. */
+    static RowStyle find(String file, List<Line> lines, Notes notes) throws InputException {
+        List<Line> sample = sample(lines);
+        RowStyle best = null;
+        for (Dialect candidate : CANDIDATES) {
+            if (candidate.delimiter() == Delimiter.MIXED && best != null && 2 * best.rows() >= sample.size()) {
+                continue; // a mixture fits almost anything, so it is the last resort
+            }
+            Optional<RowStyle> style = style(candidate, sample);
+            if (style.isPresent() && (best == null || BETTER.compare(style.get(), best) > 0)) {
+                best = style.get();
+            }
+        }
+        if (best == null) {
+            throw noNumbers(file, lines.size());
+        }
+        RowStyle found = CommaTwice.settle(file, sample, withDelimiterOfHeader(best, sample));
+        notes.evidence(found.dialect().words() + ": so " + found.rows() + " of the " + sample.size()
+                + " lines looked at are rows of " + found.numbers() + (found.numbers() == 1 ? " number" : " numbers"));
+        return found;
+    }
+
+    private static List<Line> sample(List<Line> lines) {
+        List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
+        if (filled.size() <= 2 * LINES_FROM_EACH_END) {
+            return filled;
+        }
+        List<Line> sample = new ArrayList<>(filled.subList(0, LINES_FROM_EACH_END));
+        sample.addAll(filled.subList(filled.size() - LINES_FROM_EACH_END, filled.size()));
+        return sample;
+    }
+
+    private static Optional<RowStyle> style(Dialect dialect, List<Line> lines) {
+        Map<String, Integer> counts = new HashMap<>();
+        boolean commaInNumber = false;
+        for (Line line : lines) {
+            List<String> cells = dialect.split(line.text());
+            String signature = Signature.of(cells, dialect);
+            if (Signature.numbers(signature) > 0) {
+                counts.merge(signature, 1, Integer::sum);
+            }
+            commaInNumber |= cells.stream().anyMatch(c -> c.indexOf(',') >= 0 && dialect.isNumber(c));
+        }
+        if (dialect.delimiter() == Delimiter.COMMA && dialect.mark() == ',' && !commaInNumber) {
+            return Optional.empty(); // a comma inside a number is told from a delimiter by quotes alone
+        }
+        return counts.entrySet().stream()
+                .map(e -> new RowStyle(dialect, e.getKey(), e.getValue()))
+                .filter(s -> s.pure() || (s.rows() >= LEAST_ROWS_WITH_TEXT && s.numbers() > 1))
+                .max(BETTER.thenComparing(RowStyle::signature));
+    }
+
+    /** Rows of one number do not show the delimiter: it is the one that the other lines use most. */
+    private static RowStyle withDelimiterOfHeader(RowStyle style, List<Line> lines) {
+        if (style.signature().length() > 1) {
+            return style;
+        }
+        Delimiter best = style.dialect().mark() == ',' ? Delimiter.SEMICOLON : Delimiter.COMMA;
+        long most = 0;
+        for (Delimiter delimiter : List.of(Delimiter.COMMA, Delimiter.SEMICOLON, Delimiter.TAB)) {
+            boolean taken = delimiter == Delimiter.COMMA && style.dialect().mark() == ',';
+            long count = lines.stream()
+                    .flatMapToInt(l -> l.text().chars())
+                    .filter(delimiter::ends)
+                    .count();
+            if (!taken && count > most) {
+                most = count;
+                best = delimiter;
+            }
+        }
+        return new RowStyle(new Dialect(best, style.dialect().mark()), style.signature(), style.rows());
+    }
+
+    private static InputException noNumbers(String file, int lines) {
+        return new InputException(
+                Origin.of(file),
+                "no row of numbers stands in the first " + lines + (lines == 1 ? " line" : " lines"),
+                "Is this the export itself? Export the samples, not the settings or a picture");
+    }
+}

@@ -1,0 +1,102 @@
+package clipwitness.reading;
+
+import clipwitness.capture.Channel;
+import clipwitness.capture.CurveTable;
+import clipwitness.capture.Export;
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.capture.TimeRecord;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts a record over time or a curve together once the layout is known. */
+final class ExportBuilder {
+    private static final int LEAST_ROWS = 2;
+
+    private final SourceFile file;
+    private final ReadingOptions options;
+    private final Preamble preamble;
+    private final Optional<Sampling> sampling;
+    private final Notes notes;
+
+    ExportBuilder(
+            SourceFile file, ReadingOptions options, Preamble preamble, Optional<Sampling> sampling, Notes notes) {
+        this.file = file;
+        this.options = options;
+        this.preamble = preamble;
+        this.sampling = sampling;
+        this.notes = notes;
+    }
+
+    /** Reads all rows and builds the export. */
+    Export build(Head head, DataBlock block, Columns columns) throws InputException {
+        boolean curve = isCurve(columns);
+        List<Column> kept = curve ? columns.keptOfCurve() : columns.kept();
+        DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), notes);
+        if (pass.table().rows() < LEAST_ROWS) {
+            throw new InputException(
+                    Origin.of(file.name()),
+                    "only one row of numbers stands in it",
+                    "Export the whole record, not a single sample");
+        }
+        return curve ? curve(kept, pass) : record(kept, pass);
+    }
+
+    private boolean isCurve(Columns columns) {
+        boolean axis = columns.first(Column.Use.INDEX).isPresent() && sampling.isPresent();
+        boolean sampled = options.interval().isPresent() || sampling.isPresent();
+        boolean named = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
+        boolean unnamed = columns.nameless()
+                && columns.values().size() > 1
+                && columns.first(Column.Use.TIME).isEmpty()
+                && !sampled;
+        if (named || unnamed) {
+            notes.evidence(
+                    named
+                            ? "a curve: voltage and current without a column of time"
+                            : "a curve: the first column does not rise evenly, so it is no time");
+        }
+        return named || unnamed;
+    }
+
+    private Export curve(List<Column> kept, DataPass pass) throws InputException {
+        return new CurveTable(file.name(), channels(kept, pass, false), notes.doubts(), notes.evidence());
+    }
+
+    private Export record(List<Column> kept, DataPass pass) throws InputException {
+        TimeAxisFinder finder = new TimeAxisFinder(file.name(), preamble, sampling, options.interval(), notes);
+        TimeAxis axis = axis(finder, kept, pass);
+        List<Channel> channels = channels(kept, pass, axis.envelope());
+        return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
+    }
+
+    private static TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
+        for (int i = 0; i < kept.size(); i++) {
+            if (kept.get(i).use() == Column.Use.TIME) {
+                return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
+            }
+            if (kept.get(i).use() == Column.Use.INDEX) {
+                return finder.fromPreamble(pass.table().at(i, 1) - pass.table().at(i, 0));
+            }
+        }
+        return finder.fromPreamble(1);
+    }
+
+    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope) throws InputException {
+        List<Column> columns = new ArrayList<>();
+        List<double[]> written = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            if (kept.get(i).use() == Column.Use.VALUE) {
+                columns.add(kept.get(i));
+                double[] values = pass.table().take(i);
+                written.add(envelope ? Envelope.middles(values) : values);
+            }
+        }
+        if (columns.isEmpty()) {
+            throw new InputException(
+                    Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
+        }
+        return new Channels(file.name(), preamble, options, notes).of(columns, written);
+    }
+}

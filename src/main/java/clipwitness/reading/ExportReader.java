@@ -1,0 +1,48 @@
+package clipwitness.reading;
+
+import clipwitness.capture.Export;
+import clipwitness.capture.InputException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout. */
+public final class ExportReader {
+    private final SourceFile file;
+    private final ReadingOptions options;
+    private final Notes notes = new Notes();
+
+    private ExportReader(SourceFile file, ReadingOptions options) {
+        this.file = file;
+        this.options = options;
+    }
+
+    /**
+     * Reads a file. Layout, units and time axis are decided once, from the file alone unless the options say more.
+     *
+     * @param file          where the file lies
+     * @param nameAsWritten its name in messages
+     * @param options       what the user says about it
+     * @return a record over time or a curve, values in V and A
+     * @throws InputException if the file is no export, a row cannot be read, or a figure is missing without which nothing can be
+     *     measured
+     */
+    public static Export read(Path file, String nameAsWritten, ReadingOptions options) throws InputException {
+        return new ExportReader(SourceFile.open(file, nameAsWritten), options).read();
+    }
+
+    private Export read() throws InputException {
+        ForeignFormat.refuse(file);
+        notes.evidence(file.encoding().evidence());
+        Head head = Head.of(file);
+        RowStyle style = DialectFinder.find(file.name(), head.lines(), notes);
+        DataBlock block = DataBlock.find(file.name(), head.lines(), style);
+        notes.evidence("samples from line " + block.firstLine() + " on");
+        Header header = Header.find(block, notes);
+        Preamble preamble = Preamble.of(block.before(), block.dialect())
+                .with(header.facts())
+                .with(block.besideRows());
+        Optional<Sampling> sampling = Sampling.of(preamble);
+        Columns columns = new ColumnUses(block, header, sampling, notes).decide();
+        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns);
+    }
+}

@@ -1,0 +1,29 @@
+package clipwitness.reading;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One statement of the preamble: a key and its values.
+ *
+ * @param key    key as written
+ * @param values values as written, at least one
+ * @param line   line on which it stands
+ */
+record Fact(String key, List<String> values, int line) {
+    Fact {
+        values = List.copyOf(values);
+    }
+
+    /** The key in lower case with single blanks between its words, camel case taken apart. */
+    String words() {
+        return key.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})|(?<=\\p{Lu})(?=\\p{Lu}\\p{Ll})", " ")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}/#]+", " ")
+                .strip();
+    }
+
+    String value() {
+        return values.get(0);
+    }
+}

@@ -1,0 +1,62 @@
+package clipwitness.reading;
+
+import clipwitness.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A column's heading, taken apart.
+ *
+ * @param name name without the unit, perhaps empty
+ * @param unit unit, where the heading states one
+ * @param role what the name says that the values are
+ */
+record Heading(String name, Optional<UnitText> unit, Role role) {
+    private static final List<Pattern> NAME_AND_UNIT = List.of(
+            Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
+            Pattern.compile("(?<name>(?:.*\\s)?)in\\s+(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*?)\\s*/\\s*(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*?),\\s*(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*[^_])_(?<unit>[^_]+)"),
+            Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?!A$)\\S+)"),
+            Pattern.compile("(?<name>.*\\d)(?<unit>[mu]?V)"));
+    /** Circuit simulators name the voltage of a node and the current of an element so; both are without prefix. */
+    private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
+
+    /** Takes a heading apart. */
+    static Heading of(String text) {
+        String heading = text.strip();
+        for (Pattern pattern : NAME_AND_UNIT) {
+            Matcher m = pattern.matcher(heading);
+            Optional<UnitText> unit = m.matches() ? UnitText.parse(m.group("unit")) : Optional.empty();
+            if (unit.isPresent() && !contradicts(m.group("name"), unit.get())) {
+                return named(m.group("name"), unit);
+            }
+        }
+        Matcher simulated = SIMULATED.matcher(heading);
+        if (simulated.matches()) {
+            boolean voltage = simulated.group("letter").equalsIgnoreCase("v");
+            Unit unit = voltage ? Unit.VOLT : Unit.AMPERE;
+            return new Heading(heading, Optional.of(new UnitText(unit, 0)), voltage ? Role.VOLTAGE : Role.CURRENT);
+        }
+        return named(heading, Optional.empty());
+    }
+
+    /** The same heading with a unit from elsewhere, unless it states one itself. */
+    Heading orUnit(Optional<UnitText> other) {
+        return new Heading(name, unit.or(() -> other), role);
+    }
+
+    private static Heading named(String name, Optional<UnitText> unit) {
+        String bare = name.strip();
+        return new Heading(bare, unit, Role.of(bare));
+    }
+
+    private static boolean contradicts(String name, UnitText unit) {
+        Role role = Role.of(name);
+        return (role == Role.VOLTAGE && unit.unit() == Unit.AMPERE)
+                || (role == Role.CURRENT && unit.unit() == Unit.VOLT);
+    }
+}

@@ -1,0 +1,148 @@
+package clipwitness.reading;
+
+import clipwitness.capture.InputException;
+import java.nio.charset.Charset;
+import java.util.Arrays;
+import java.util.List;
+
+/** Reads rows of bytes into a table, cell by cell, without a text for any of them. */
+final class RowScanner {
+    private final RowPlan plan;
+    private final RowFaults faults;
+    private final int[] keptBy;
+    private final CellSplitter splitter;
+    private final CellReader reader;
+    private final double[] row;
+    private final CutEnd cutEnd = new CutEnd();
+    private final Table table;
+
+    private final Tail tail = new Tail();
+    private final List<byte[]> repeats;
+
+    private int timeDigits;
+    private double lastTime = Double.NEGATIVE_INFINITY;
+    private boolean unreadable;
+    private int sweeps;
+
+    RowScanner(String file, Charset charset, RowPlan plan, Table table) {
+        this.plan = plan;
+        this.faults = new RowFaults(file, plan);
+        this.keptBy = plan.keptBy();
+        this.splitter = new CellSplitter(plan.dialect().delimiter());
+        this.reader = new CellReader(plan.dialect().mark());
+        this.row = new double[plan.places().size()];
+        this.table = table;
+        this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
+    }
+
+    /** Most significant digits that a time stamp was written with. */
+    int timeDigits() {
+        return timeDigits;
+    }
+
+    /** Settles the end of the file and notes what was left out there. */
+    void end(Notes notes) {
+        tail.end(table, notes);
+        if (sweeps > 0) {
+            notes.evidence("lines of the header stand again among the rows, above further sweeps: " + sweeps);
+        }
+    }
+
+    /**
+     * Reads one line into the table; blank lines and comments are passed over.
+     *
+     * @param line  number of the line
+     * @param ended whether a line end follows it
+     */
+    void scan(byte[] bytes, int from, int to, int line, boolean ended) throws InputException {
+        splitter.row(bytes, from, to);
+        if (isRepeated(bytes, from, to)) {
+            sweeps++;
+            return;
+        }
+        if (!splitter.next() || (bytes[splitter.from()] == '#' && !isMark(bytes))) {
+            return;
+        }
+        int kept = keep(bytes, line, ended);
+        if (kept == 0) {
+            return;
+        }
+        boolean whole = kept == row.length;
+        boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
+        if (whole && !ends) {
+            tail.wholeRow();
+            seeEnd();
+        } else {
+            Arrays.fill(row, kept, row.length, Double.NaN);
+            tail.shortRow(line, ends, faults.tooShort(line, kept));
+        }
+        if (plan.time() >= 0 && plan.time() < kept && !ends) {
+            takeTime(line);
+        }
+        table.add(row);
+    }
+
+    private void seeEnd() {
+        if (!Double.isNaN(row[row.length - 1])) {
+            cutEnd.see(reader);
+        }
+    }
+
+    /** Reads the kept cells of a row; how many there are, 0 where all its cells are empty. */
+    private int keep(byte[] bytes, int line, boolean ended) throws InputException {
+        int kept = 0;
+        int place = 0;
+        boolean filled = false;
+        do {
+            boolean empty = splitter.from() == splitter.to();
+            filled |= !empty;
+            int column = place < keptBy.length ? keptBy[place] : -1;
+            if (column < 0 && !empty && place >= plan.cells()) {
+                throw faults.tooLong(line);
+            }
+            if (column >= 0) {
+                read(bytes, column, empty, line, ended);
+                kept++;
+            }
+            place++;
+        } while (splitter.next());
+        return filled ? kept : 0;
+    }
+
+    private void read(byte[] bytes, int column, boolean empty, int line, boolean ended) throws InputException {
+        if (!empty && reader.read(bytes, splitter.from(), splitter.to())) {
+            row[column] = reader.value();
+            timeDigits = column == plan.time() ? Math.max(timeDigits, reader.digits()) : timeDigits;
+            return;
+        }
+        row[column] = Double.NaN;
+        if (!empty) {
+            InputException fault = faults.notANumber(bytes, splitter.from(), splitter.to(), line, column);
+            if (ended) {
+                throw fault;
+            }
+            unreadable = true;
+        }
+    }
+
+    private void takeTime(int line) throws InputException {
+        double time = row[plan.time()];
+        if (!(time >= lastTime)) { // NaN lands here too
+            throw Double.isNaN(time) ? faults.noTime(line) : faults.timeRunsBack(line, lastTime, time);
+        }
+        lastTime = time;
+    }
+
+    private boolean isRepeated(byte[] bytes, int from, int to) {
+        for (byte[] repeat : repeats) {
+            if (Arrays.equals(bytes, from, to, repeat, 0, repeat.length)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isMark(byte[] bytes) {
+        return GapMarks.isMark(bytes, splitter.from(), splitter.to());
+    }
+}

@@ -1,0 +1,34 @@
+package clipwitness.reading;
+
+import java.util.List;
+
+/** What the cells of a row look like, a letter for each: n a number, t text, e empty; empty cells at the end do not count. */
+final class Signature {
+    static final char NUMBER = 'n';
+    static final char TEXT = 't';
+    static final char EMPTY = 'e';
+
+    private Signature() {}
+
+    static String of(List<String> cells, Dialect dialect) {
+        StringBuilder letters = new StringBuilder();
+        for (String cell : cells) {
+            letters.append(cell.isEmpty() ? EMPTY : dialect.isNumber(cell) ? NUMBER : TEXT);
+        }
+        int end = letters.length();
+        while (end > 0 && letters.charAt(end - 1) == EMPTY) {
+            end--;
+        }
+        return letters.substring(0, end);
+    }
+
+    /** How many cells are numbers. */
+    static int numbers(String signature) {
+        return (int) signature.chars().filter(c -> c == NUMBER).count();
+    }
+
+    /** No text among the cells, and a number at least. */
+    static boolean pure(String signature) {
+        return signature.indexOf(TEXT) < 0 && signature.indexOf(NUMBER) >= 0;
+    }
+}

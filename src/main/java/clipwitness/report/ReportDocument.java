@@ -1,0 +1,88 @@
+package clipwitness.report;
+
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.compare.JobResults;
+import clipwitness.figure.Figure;
+import clipwitness.report.model.IdentityPart;
+import clipwitness.report.model.ReportModel;
+import clipwitness.report.model.ReportModels;
+import clipwitness.report.paper.DocumentInfo;
+import clipwitness.report.paper.PageException;
+import clipwitness.report.paper.PdfPrinter;
+import clipwitness.report.words.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The report as a PDF. */
+public final class ReportDocument {
+    private static final String WORDS = "words.properties";
+
+    private ReportDocument() {}
+
+    /**
+     * Makes the PDF. The same arguments give the same bytes.
+     *
+     * @param results     results of the job
+     * @param figures     pictures by name
+     * @param template    template
+     * @param attachments files that travel inside the PDF
+     * @param software    program and version
+     * @throws InputException if the template has a fault, or a picture of the job cannot be printed
+     */
+    public static byte[] render(
+            JobResults results,
+            Map<String, Figure> figures,
+            TemplateSource template,
+            List<AttachedFile> attachments,
+            String software)
+            throws InputException {
+        ReportFiles files = new ReportFiles(template, results.job());
+        files.check();
+        ReportModel model =
+                new ReportModels(words(template)).of(results, figures, files.logo(), files.photos(), software);
+        String page = new PageTemplate(template).fill(model);
+        byte[] pdf = print(page, new PdfPrinter(files, figures), info(results, model), attachments, template);
+        files.check();
+        return pdf;
+    }
+
+    /** Loads fonts and the classes of template engine and renderer, so that a second core can do so while captures are read. */
+    public static void warmUp() {
+        WarmUp.run();
+    }
+
+    private static byte[] print(
+            String page, PdfPrinter printer, DocumentInfo info, List<AttachedFile> attachments, TemplateSource template)
+            throws InputException {
+        try {
+            return printer.print(
+                    page, info, attachments.stream().map(AttachedFile::embedded).toList());
+        } catch (PageException e) {
+            throw new InputException(
+                    Origin.of(template.nameOf(TemplateSource.PAGE)),
+                    "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.line() + ": '"
+                            + e.text() + "')",
+                    "Close every element and write & as &amp;");
+        }
+    }
+
+    private static Words words(TemplateSource template) throws InputException {
+        Words words = Words.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
+        Optional<String> own = TemplateSource.text(template.own(WORDS));
+        return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
+    }
+
+    private static DocumentInfo info(JobResults results, ReportModel model) {
+        IdentityPart identity = model.identity();
+        return new DocumentInfo(
+                identity.number() + " · " + identity.title(),
+                identity.shop(),
+                identity.unit(),
+                identity.language(),
+                results.job().sheet().report().date(),
+                identity.software(),
+                identity.digest());
+    }
+}

@@ -1,0 +1,75 @@
+package clipwitness.report.model;
+
+import clipwitness.compare.CaptureResult;
+import clipwitness.job.CaptureRow;
+import clipwitness.measure.Harmonic;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import clipwitness.report.words.Amount;
+import clipwitness.report.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Captures with all that was read and measured. */
+final class CaptureBuilder {
+    private final Wording wording;
+    private final Cells cells;
+    private final DoubtBuilder doubts;
+
+    CaptureBuilder(Wording wording) {
+        this.wording = wording;
+        this.cells = new Cells(wording);
+        this.doubts = new DoubtBuilder(wording);
+    }
+
+    ListedCapture of(CaptureResult capture) {
+        CaptureRow row = capture.row();
+        return new ListedCapture(
+                Integer.toString(row.row()),
+                row.file(),
+                row.inputFile().orElse(""),
+                row.state().map(wording::label).or(row::device).orElse(""),
+                wording.condition(row.condition()),
+                Integer.toString(row.run()),
+                Integer.toString(capture.samples()),
+                capture.sampleRate().isPresent()
+                        ? wording.numerals().stated(capture.sampleRate().getAsDouble(), Unit.HERTZ)
+                        : "",
+                String.join(", ", capture.channels()),
+                capture.sha256(),
+                capture.inputSha256().orElse(""),
+                capture.evidence(),
+                row.note(),
+                capture.waveform().map(this::values).orElse(List.of()),
+                capture.waveform().map(this::harmonics).orElse(List.of()),
+                doubts.of(capture));
+    }
+
+    private List<Row> values(WaveformResult wave) {
+        List<Row> rows = new ArrayList<>();
+        wave.values().forEach((quantity, measured) -> rows.add(row(wording.say("value." + quantity.key()), measured)));
+        return cells.aligned(rows);
+    }
+
+    private Row row(String name, Measured measured) {
+        Amount amount = wording.amount(measured);
+        return new Row(name, amount.unit(), List.of(cells.cell(amount)), amount.reason());
+    }
+
+    private List<Row> harmonics(WaveformResult wave) {
+        return cells.aligned(wave.harmonics().stream().map(this::harmonic).toList());
+    }
+
+    private Row harmonic(Harmonic harmonic) {
+        Amount level = wording.amount(harmonic.level());
+        String phase = harmonic.phase().isPresent()
+                ? wording.numerals().stated(Math.rint(harmonic.phase().getAsDouble()), Unit.DEGREE)
+                : "–";
+        return new Row(
+                Integer.toString(harmonic.order()),
+                level.unit(),
+                List.of(cells.cell(level), Cell.of(phase)),
+                level.reason());
+    }
+}

@@ -1,0 +1,123 @@
+package clipwitness.report.model;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.Comparison;
+import clipwitness.compare.EquivalentGain;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.LevelMatchedHarmonic;
+import clipwitness.compare.NotExamined;
+import clipwitness.measure.Measured;
+import clipwitness.report.words.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Comparisons in full. */
+final class ComparisonBuilder {
+    /** Conditions side by side in one table: what a page is wide enough for. */
+    private static final int COLUMNS = 5;
+
+    private final Wording wording;
+    private final Cells cells;
+    private final VerdictBuilder verdicts;
+    private final DecisionBuilder decisions;
+
+    ComparisonBuilder(Wording wording) {
+        this.wording = wording;
+        this.cells = new Cells(wording);
+        this.verdicts = new VerdictBuilder(wording);
+        this.decisions = new DecisionBuilder(wording);
+    }
+
+    ComparisonPart of(Comparison comparison) {
+        return new ComparisonPart(
+                wording.say(
+                        "comparison.title",
+                        "to",
+                        wording.label(comparison.to()),
+                        "from",
+                        wording.label(comparison.from())),
+                verdicts.of(comparison),
+                quantities(comparison),
+                levelMatched(comparison),
+                equalGain(comparison),
+                comparison.notExamined().stream().map(this::notExamined).toList());
+    }
+
+    String notExamined(NotExamined missing) {
+        return wording.say("notexamined", "quantity", wording.quantity(missing.quantity()), "reason", missing.reason());
+    }
+
+    private List<ComparisonPart.QuantityPart> quantities(Comparison comparison) {
+        Map<ItemQuantity, List<Item>> groups = new LinkedHashMap<>();
+        comparison
+                .items()
+                .forEach(i -> groups.computeIfAbsent(i.quantity(), k -> new ArrayList<>())
+                        .add(i));
+        return groups.entrySet().stream()
+                .map(e -> new ComparisonPart.QuantityPart(wording.quantity(e.getKey()), decisions.of(e.getValue())))
+                .toList();
+    }
+
+    private List<Table> levelMatched(Comparison comparison) {
+        List<Condition> conditions = comparison.levelMatched().stream()
+                .map(LevelMatchedHarmonic::condition)
+                .distinct()
+                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (int i = 0; i < conditions.size(); i += COLUMNS) {
+            tables.add(levelMatched(comparison, conditions.subList(i, Math.min(conditions.size(), i + COLUMNS))));
+        }
+        return tables;
+    }
+
+    private Table levelMatched(Comparison comparison, List<Condition> conditions) {
+        List<Row> rows = comparison.levelMatched().stream()
+                .map(LevelMatchedHarmonic::order)
+                .distinct()
+                .sorted()
+                .map(order -> cells.row(
+                        Integer.toString(order),
+                        conditions.stream()
+                                .map(c -> matched(comparison, c, order))
+                                .toList()))
+                .toList();
+        return new Table(
+                wording.say("matched.title"),
+                wording.say("table.order"),
+                conditions.stream().map(wording::condition).toList(),
+                cells.aligned(rows));
+    }
+
+    private static Optional<Measured> matched(Comparison comparison, Condition condition, int order) {
+        return comparison.levelMatched().stream()
+                .filter(h -> h.order() == order && h.condition().equals(condition))
+                .map(LevelMatchedHarmonic::change)
+                .findFirst();
+    }
+
+    private List<Table> equalGain(Comparison comparison) {
+        if (comparison.equivalentGain().isEmpty()) {
+            return List.of();
+        }
+        String from = wording.label(comparison.from());
+        String to = wording.label(comparison.to());
+        List<Row> rows = comparison.equivalentGain().stream().map(this::equal).toList();
+        return List.of(new Table(
+                wording.say("equal.title", "from", from, "to", to),
+                wording.say("equal.corner", "from", from),
+                List.of(to),
+                cells.aligned(rows)));
+    }
+
+    private Row equal(EquivalentGain equal) {
+        Measured to = equal.toGainPercent();
+        Cell cell = to.value().isPresent()
+                ? cells.cell(wording.amount(to))
+                : Cell.of(to.reason().orElse(""));
+        return new Row(wording.percent(equal.fromGainPercent()), "%", List.of(cell), "");
+    }
+}

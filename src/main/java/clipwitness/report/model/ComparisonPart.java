@@ -1,0 +1,42 @@
+package clipwitness.report.model;
+
+import java.util.List;
+
+/**
+ * A comparison in full.
+ *
+ * @param title        the two states
+ * @param verdict      its verdict
+ * @param quantities   decisions, quantity by quantity
+ * @param levelMatched harmonics at equal loudness, conditions side by side
+ * @param equalGain    settings of equal distortion
+ * @param notExamined  what could not be looked at
+ */
+public record ComparisonPart(
+        String title,
+        Verdict verdict,
+        List<QuantityPart> quantities,
+        List<Table> levelMatched,
+        List<Table> equalGain,
+        List<String> notExamined) {
+    /** Copies what it is given. */
+    public ComparisonPart {
+        quantities = List.copyOf(quantities);
+        levelMatched = List.copyOf(levelMatched);
+        equalGain = List.copyOf(equalGain);
+        notExamined = List.copyOf(notExamined);
+    }
+
+    /**
+     * The decisions about one quantity.
+     *
+     * @param name      name
+     * @param decisions decisions, condition by condition
+     */
+    public record QuantityPart(String name, List<ListedDecision> decisions) {
+        /** Copies what it is given. */
+        public QuantityPart {
+            decisions = List.copyOf(decisions);
+        }
+    }
+}

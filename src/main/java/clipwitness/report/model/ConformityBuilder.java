@@ -1,0 +1,80 @@
+package clipwitness.report.model;
+
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.JobResults;
+import clipwitness.job.LimitQuantity;
+import clipwitness.job.Limits;
+import clipwitness.report.words.ItemText;
+import clipwitness.report.words.VerdictText;
+import clipwitness.report.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The statement of conformity: what was judged, by which limits, by which rule. */
+final class ConformityBuilder {
+    private final Wording wording;
+    private final VerdictText verdicts;
+
+    ConformityBuilder(Wording wording) {
+        this.wording = wording;
+        this.verdicts = new VerdictText(wording);
+    }
+
+    ConformityPart of(JobResults results) {
+        List<String> statements = new ArrayList<>();
+        Set<ItemQuantity> judged = new TreeSet<>();
+        for (Comparison comparison : results.comparisons()) {
+            statements.add(statement(comparison));
+            judged.addAll(comparison.judged());
+        }
+        Limits limits = results.job().sheet().limits();
+        List<ConformityPart.LimitText> texts = judged.stream()
+                .flatMap(q -> q.limit().stream().map(l -> limit(q, l, limits)))
+                .toList();
+        return new ConformityPart(statements, texts, rule(results));
+    }
+
+    private String statement(Comparison comparison) {
+        String from = wording.label(comparison.from());
+        String to = wording.label(comparison.to());
+        if (comparison.verdict() == Decision.DESCRIBED) {
+            return wording.say("conformity.described", "to", to, "from", from);
+        }
+        return wording.say(
+                "conformity.judged",
+                "to",
+                to,
+                "from",
+                from,
+                "quantities",
+                wording.list(comparison.judged().stream().map(wording::quantity).toList()),
+                "verdict",
+                verdicts.word(comparison.verdict()));
+    }
+
+    private ConformityPart.LimitText limit(ItemQuantity quantity, LimitQuantity limit, Limits limits) {
+        return new ConformityPart.LimitText(
+                wording.quantity(quantity),
+                wording.numerals().plain(limits.of(limit)) + "\u00A0" + ItemText.unit(quantity),
+                wording.say(limits.isDefault(limit) ? "limit.default" : "limit.sheet"));
+    }
+
+    private List<String> rule(JobResults results) {
+        long decisions = results.comparisons().stream()
+                .flatMap(c -> c.items().stream())
+                .filter(Item::judged)
+                .count();
+        if (decisions == 0) {
+            return List.of(wording.say("limit.none"));
+        }
+        return List.of(
+                wording.say("conformity.rule"),
+                wording.say("conformity.rule.verdict"),
+                wording.say("conformity.rule.single", "count", Long.toString(decisions)));
+    }
+}

@@ -1,0 +1,84 @@
+package clipwitness.report.model;
+
+import clipwitness.compare.Item;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.report.words.Amount;
+import clipwitness.report.words.Column;
+import clipwitness.report.words.ItemText;
+import clipwitness.report.words.VerdictText;
+import clipwitness.report.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Decisions item by item. */
+final class DecisionBuilder {
+    private static final double CERTAIN = 0.999;
+
+    private final Wording wording;
+    private final ItemText texts;
+    private final VerdictText verdicts;
+
+    DecisionBuilder(Wording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+        this.verdicts = new VerdictText(wording);
+    }
+
+    /** The decisions about one quantity, decimal marks under one another. */
+    List<ListedDecision> of(List<Item> items) {
+        List<Amount> amounts = items.stream().map(texts::change).toList();
+        String mark = wording.say("decimal.mark");
+        List<String> changes = Column.align(amounts.stream().map(Amount::number).toList(), mark);
+        List<String> uncertainties =
+                Column.align(amounts.stream().map(Amount::uncertainty).toList(), mark);
+        List<ListedDecision> decisions = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            decisions.add(decision(items.get(i), changes.get(i), uncertainties.get(i)));
+        }
+        return decisions;
+    }
+
+    private ListedDecision decision(Item item, String change, String uncertainty) {
+        return new ListedDecision(
+                wording.condition(item.condition()),
+                change,
+                uncertainty,
+                ItemText.unit(item.quantity()),
+                item.judged() ? texts.limit(item) : "",
+                probability(item),
+                item.decision().code(),
+                Signs.of(item.decision()),
+                verdicts.word(item.decision()),
+                budget(item),
+                item.remedy().or(() -> item.change().reason()).orElse(""));
+    }
+
+    private String probability(Item item) {
+        if (item.conformanceProbability().isEmpty()) {
+            return "";
+        }
+        double probability = item.conformanceProbability().getAsDouble();
+        if (probability > CERTAIN) {
+            return "> 99.9\u00A0%".replace(".", wording.say("decimal.mark"));
+        }
+        if (probability < 1 - CERTAIN) {
+            return "< 0.1\u00A0%".replace(".", wording.say("decimal.mark"));
+        }
+        return wording.numerals().share(probability);
+    }
+
+    private String budget(Item item) {
+        return item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of()).stream()
+                .filter(c -> c.standardUncertainty() > 0)
+                .map(this::part)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String part(Contribution part) {
+        return wording.say("source." + part.source().code())
+                + "\u00A0"
+                + wording.numerals().rough(part.standardUncertainty());
+    }
+}

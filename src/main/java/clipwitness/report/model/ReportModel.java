@@ -1,0 +1,58 @@
+package clipwitness.report.model;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All that a template receives, as {@code report}. The file {@code report-templates/README.md} explains it to those who write
+ * templates.
+ *
+ * @param identity    what the report is and about what
+ * @param verdicts    a verdict for each comparison
+ * @param findings    three to five plain findings
+ * @param hints       figures that look like a known fault
+ * @param notExamined what no comparison could look at
+ * @param keyFigures  key figures of all states under one condition
+ * @param figures     pictures by name
+ * @param photos      photos
+ * @param bench       where and with what was measured
+ * @param doubts      doubts in words
+ * @param conformity  statement of conformity
+ * @param cautions    cautions
+ * @param series      figures over the gain control, a table for each quantity
+ * @param comparisons comparisons in full
+ * @param captures    captures
+ */
+public record ReportModel(
+        IdentityPart identity,
+        List<Verdict> verdicts,
+        List<String> findings,
+        List<Fact> hints,
+        List<String> notExamined,
+        Table keyFigures,
+        Map<String, ShownFigure> figures,
+        List<ShownPhoto> photos,
+        BenchPart bench,
+        List<ListedDoubt> doubts,
+        ConformityPart conformity,
+        List<String> cautions,
+        List<Table> series,
+        List<ComparisonPart> comparisons,
+        List<ListedCapture> captures) {
+    /** Copies what it is given. */
+    public ReportModel {
+        verdicts = List.copyOf(verdicts);
+        findings = List.copyOf(findings);
+        hints = List.copyOf(hints);
+        notExamined = List.copyOf(notExamined);
+        figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+        photos = List.copyOf(photos);
+        doubts = List.copyOf(doubts);
+        cautions = List.copyOf(cautions);
+        series = List.copyOf(series);
+        comparisons = List.copyOf(comparisons);
+        captures = List.copyOf(captures);
+    }
+}

@@ -1,0 +1,18 @@
+package clipwitness.report.model;
+
+import java.util.List;
+
+/**
+ * A row of a table.
+ *
+ * @param name  head of the row
+ * @param unit  unit of its figures, empty where they have none or each its own
+ * @param cells cells, as many as the table has columns
+ * @param note  a line under the row, empty where there is none
+ */
+public record Row(String name, String unit, List<Cell> cells, String note) {
+    /** Copies what it is given. */
+    public Row {
+        cells = List.copyOf(cells);
+    }
+}

@@ -1,0 +1,138 @@
+package clipwitness.report.model;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.JobResults;
+import clipwitness.compare.LevelSeries;
+import clipwitness.compare.LevelStep;
+import clipwitness.compare.OnsetGain;
+import clipwitness.compare.Series;
+import clipwitness.compare.SeriesPoint;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
+import clipwitness.report.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Figures over the gain control: a table for each quantity, states side by side. */
+final class SeriesBuilder {
+    private static final List<WaveformQuantity> SHOWN = List.of(
+            WaveformQuantity.RMS,
+            WaveformQuantity.THD,
+            WaveformQuantity.CREST_FACTOR,
+            WaveformQuantity.ASYMMETRY,
+            WaveformQuantity.ONSET_UP,
+            WaveformQuantity.ONSET_DOWN,
+            WaveformQuantity.LEAN);
+
+    private final Wording wording;
+    private final Cells cells;
+
+    SeriesBuilder(Wording wording) {
+        this.wording = wording;
+        this.cells = new Cells(wording);
+    }
+
+    List<Table> of(JobResults results) {
+        List<Table> tables = new ArrayList<>();
+        results.series().stream().map(Series::condition).distinct().forEach(c -> tables.addAll(of(c, results)));
+        results.series().forEach(s -> s.levelSeries().forEach(l -> tables.add(levels(s, l))));
+        return tables;
+    }
+
+    private List<Table> of(Condition condition, JobResults results) {
+        List<Series> series = results.series().stream()
+                .filter(s -> s.condition().equals(condition))
+                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (WaveformQuantity quantity : SHOWN) {
+            if (series.stream()
+                    .anyMatch(s -> s.points().stream()
+                            .anyMatch(p -> value(p, quantity)
+                                    .flatMap(Measured::asValue)
+                                    .isPresent()))) {
+                tables.add(table(series, quantity));
+            }
+        }
+        tables.add(onsets(series));
+        return tables;
+    }
+
+    private Table table(List<Series> series, WaveformQuantity quantity) {
+        TreeSet<Double> gains = new TreeSet<>();
+        series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
+        List<Row> rows = gains.stream()
+                .map(g -> cells.row(
+                        wording.percent(g),
+                        series.stream().map(s -> at(s, g, quantity)).toList()))
+                .toList();
+        String name = wording.say("value." + quantity.key());
+        return new Table(
+                wording.say("series.title", "value", name),
+                wording.say("table.gain"),
+                labels(series),
+                cells.aligned(rows));
+    }
+
+    private static Optional<Measured> at(Series series, double gain, WaveformQuantity quantity) {
+        return series.points().stream()
+                .filter(p -> p.gainPercent() == gain)
+                .findFirst()
+                .flatMap(p -> value(p, quantity));
+    }
+
+    private static Optional<Measured> value(SeriesPoint point, WaveformQuantity quantity) {
+        return Optional.ofNullable(point.values().get(quantity));
+    }
+
+    private Table onsets(List<Series> series) {
+        List<Double> marks = series.stream()
+                .flatMap(s -> s.onsetGain().stream())
+                .map(OnsetGain::thdPercent)
+                .distinct()
+                .toList();
+        List<Row> rows = marks.stream()
+                .map(m -> new Row(
+                        wording.percent(m),
+                        "%",
+                        series.stream().map(s -> onset(s, m)).toList(),
+                        ""))
+                .toList();
+        return new Table(wording.say("series.onset"), wording.say("value.thd"), labels(series), cells.aligned(rows));
+    }
+
+    private Cell onset(Series series, double mark) {
+        Optional<Measured> gain = series.onsetGain().stream()
+                .filter(o -> o.thdPercent() == mark)
+                .map(OnsetGain::gainPercent)
+                .findFirst();
+        return gain.map(g -> g.value().isPresent()
+                        ? cells.cell(wording.amount(g))
+                        : Cell.of(g.reason().orElse("")))
+                .orElse(Cell.of(""));
+    }
+
+    private List<String> labels(List<Series> series) {
+        return series.stream().map(s -> wording.label(s.state())).toList();
+    }
+
+    private Table levels(Series series, LevelSeries levels) {
+        Condition at = new Condition(
+                levels.gainPercent(),
+                series.condition().frequency(),
+                series.condition().level(),
+                series.condition().setting());
+        List<Row> rows = new ArrayList<>();
+        for (LevelStep step : levels.steps()) {
+            Row output = cells.row("", List.of(Optional.of(step.output()), Optional.of(step.slope())));
+            rows.add(new Row(wording.numerals().stated(step.input(), Unit.VOLT), "", output.cells(), ""));
+        }
+        return new Table(
+                wording.label(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
+                wording.say("value.inputFundamental"),
+                List.of(wording.say("series.step.output"), wording.say("series.step.slope")),
+                cells.aligned(rows));
+    }
+}

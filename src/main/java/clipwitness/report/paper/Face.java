@@ -1,0 +1,56 @@
+package clipwitness.report.paper;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** The faces that a report is set in; the files lie among the resources, with licence and origin beside them. */
+enum Face {
+    /** Running text. */
+    REGULAR("SourceSans3-Regular.ttf", "Source Sans 3", 400, FontStyle.NORMAL),
+    /** Asides. */
+    ITALIC("SourceSans3-Italic.ttf", "Source Sans 3", 400, FontStyle.ITALIC),
+    /** Headings and what must stand out; weight 600, asked for as bold. */
+    BOLD("SourceSans3-SemiBold.ttf", "Source Sans 3", 700, FontStyle.NORMAL),
+    /** For signs that the others lack. */
+    FALLBACK("DejaVuSans.ttf", "DejaVu Sans", 400, FontStyle.NORMAL);
+
+    private final String file;
+    private final String family;
+    private final int weight;
+    private final FontStyle style;
+
+    Face(String file, String family, int weight, FontStyle style) {
+        this.file = file;
+        this.family = family;
+        this.weight = weight;
+        this.style = style;
+    }
+
+    String family() {
+        return family;
+    }
+
+    int weight() {
+        return weight;
+    }
+
+    FontStyle style() {
+        return style;
+    }
+
+    /** Reads the font. Ligatures are switched off: their glyphs could not be read back as text. */
+    TrueTypeFont read() {
+        try (InputStream in = Face.class.getResourceAsStream("/fonts/" + file)) {
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            font.setEnableGsub(false);
+            return font;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the program's own font " + file + " cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package clipwitness.report.words;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.Severity;
+import clipwitness.compare.CaptureResult;
+import clipwitness.compare.Intent;
+import clipwitness.compare.JobResults;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Three to five plain findings for the first page: what could not be measured first, then what changed, then what did not. What failed or stays open stands beside the verdicts. */
+public final class Findings {
+    private static final int MOST = 5;
+
+    private final Wording wording;
+    private final JobResults results;
+    private final List<FindingRule> rules;
+
+    /** The findings of a job. */
+    public Findings(Wording wording, JobResults results) {
+        this.wording = wording;
+        this.results = results;
+        Figures figures = new Figures(results);
+        this.rules = List.of(
+                new OnsetFinding(wording, results.series()),
+                new MatchedFinding(wording, figures),
+                new AsymmetryFinding(wording, figures),
+                new UnchangedFinding(wording));
+    }
+
+    /** The findings, at most five. */
+    public List<String> all() {
+        List<String> findings = new ArrayList<>();
+        for (FindingRule rule : rules) {
+            results.comparisons().stream()
+                    .filter(c -> c.intent() != Intent.DESCRIBED)
+                    .flatMap(c -> rule.of(c).stream())
+                    .forEach(findings::add);
+        }
+        List<String> refused = refused().toList();
+        int rest = Math.max(0, MOST - refused.size());
+        return Stream.concat(refused.stream(), findings.stream().limit(rest))
+                .limit(MOST)
+                .toList();
+    }
+
+    private Stream<String> refused() {
+        return results.captures().stream()
+                .flatMap(c -> c.doubts().stream()
+                        .filter(d -> d.severity() == Severity.REFUSAL)
+                        .limit(1)
+                        .map(d -> refused(c, d)));
+    }
+
+    private String refused(CaptureResult capture, Doubt doubt) {
+        return wording.say("finding.refused", "file", capture.row().file(), "reason", doubt.text());
+    }
+}

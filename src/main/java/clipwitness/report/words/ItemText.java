@@ -1,0 +1,124 @@
+package clipwitness.report.words;
+
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Figures of a comparison as text. */
+public final class ItemText {
+    private static final int DECIMALS_OF_EXTENT = 2;
+    private static final String POINTS = "points";
+
+    private final Wording wording;
+
+    /** Texts in a wording. */
+    public ItemText(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** The change with sign, uncertainty and unit. */
+    public Amount change(Item item) {
+        Amount amount = Amount.ofChange(item.change(), wording.numerals());
+        return item.quantity() == ItemQuantity.ASYMMETRY ? amount.named(POINTS) : amount;
+    }
+
+    /** The limit, {@code 0.50 dB}; empty where there is none. */
+    public String limit(Item item) {
+        return item.limit().isEmpty()
+                ? ""
+                : wording.numerals()
+                        .with(limitNumber(item.quantity(), item.limit().getAsDouble()), unit(item.quantity()));
+    }
+
+    private String limitNumber(ItemQuantity quantity, double limit) {
+        return quantity == ItemQuantity.POLARITY
+                ? wording.numerals().plain(limit)
+                : wording.numerals().fixed(limit, DECIMALS_OF_EXTENT);
+    }
+
+    /** Unit of a quantity's change. */
+    public static String unit(ItemQuantity quantity) {
+        return quantity == ItemQuantity.ASYMMETRY
+                ? POINTS
+                : Scale.of(quantity.unit(), 0).symbol();
+    }
+
+    /** Size of a change without its sign, rounded up so that "at most" holds. */
+    String extent(Item item) {
+        double size = Math.abs(item.change().value().orElseThrow());
+        return wording.numerals()
+                .with(wording.numerals().fixed(size, DECIMALS_OF_EXTENT, RoundingMode.UP), unit(item.quantity()));
+    }
+
+    /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
+    String size(Item item) {
+        double size = Math.abs(item.change().value().orElseThrow());
+        return round(size, item.change().expandedUncertainty().orElse(0), unit(item.quantity()));
+    }
+
+    /** A figure to the place of the first digit of its uncertainty. */
+    String round(double value, double uncertainty, String unit) {
+        int decimals = Math.max(0, Numerals.decimals(uncertainty, value) - 1);
+        return wording.numerals().with(wording.numerals().fixed(value, decimals), unit);
+    }
+
+    /** How far the true change can lie from none, rounded up. */
+    String within(Item item) {
+        double size = Math.abs(item.change().value().orElseThrow())
+                + item.change().expandedUncertainty().orElse(0);
+        return wording.numerals()
+                .with(wording.numerals().fixed(size, DECIMALS_OF_EXTENT, RoundingMode.UP), unit(item.quantity()));
+    }
+
+    /** The items of a quantity that were judged and have a value. */
+    static List<Item> judged(Comparison comparison, ItemQuantity quantity) {
+        return comparison.items().stream()
+                .filter(i -> i.quantity() == quantity
+                        && i.judged()
+                        && i.change().value().isPresent())
+                .toList();
+    }
+
+    /** The item that comes nearest to its limit, or lies farthest beyond it. */
+    static Optional<Item> worst(List<Item> items) {
+        return items.stream().max(Comparator.comparingDouble(ItemText::severity));
+    }
+
+    /** Change over limit; for null depth, where less is better, how far it stays above its limit. */
+    static double severity(Item item) {
+        double change = item.change().value().orElse(Double.NEGATIVE_INFINITY);
+        double limit = item.limit().orElse(1);
+        return item.quantity() == ItemQuantity.NULL_DEPTH ? Math.exp((change - limit) / 20) : Math.abs(change) / limit;
+    }
+
+    /** The items with a decision. */
+    static List<Item> decided(Comparison comparison, Decision decision) {
+        return comparison.items().stream().filter(i -> i.decision() == decision).toList();
+    }
+
+    /** {@code level at 50 % gain and full gain, asymmetry at full gain}. */
+    String where(List<Item> items) {
+        Map<ItemQuantity, List<Item>> byQuantity = new LinkedHashMap<>();
+        items.forEach(i ->
+                byQuantity.computeIfAbsent(i.quantity(), k -> new ArrayList<>()).add(i));
+        return String.join(
+                "; ",
+                byQuantity.entrySet().stream()
+                        .map(e -> wording.quantity(e.getKey())
+                                + " ("
+                                + wording.list(e.getValue().stream()
+                                        .map(i -> wording.spoken(i.condition()))
+                                        .distinct()
+                                        .toList())
+                                + ")")
+                        .toList());
+    }
+}

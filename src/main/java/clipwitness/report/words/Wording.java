@@ -1,0 +1,136 @@
+package clipwitness.report.words;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.JobResults;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
+public final class Wording {
+    private static final double FULL = 100;
+
+    private final Words words;
+    private final Numerals numerals;
+    private final JobResults results;
+    private final boolean severalFrequencies;
+    private final boolean severalLevels;
+    private final boolean severalSettings;
+
+    /** The words for a job. */
+    public Wording(Words words, JobResults results) {
+        this.words = words;
+        this.results = results;
+        this.numerals = new Numerals(words.say("decimal.mark"));
+        List<Condition> all =
+                results.captures().stream().map(c -> c.row().condition()).toList();
+        this.severalFrequencies =
+                all.stream().map(Condition::frequency).distinct().count() > 1;
+        this.severalLevels = all.stream().map(Condition::level).distinct().count() > 1;
+        this.severalSettings = all.stream().map(Condition::setting).distinct().count() > 1;
+    }
+
+    /** A sentence of the words. */
+    public String say(String name, String... holes) {
+        return words.say(name, holes);
+    }
+
+    /** Numbers. */
+    public Numerals numerals() {
+        return numerals;
+    }
+
+    /** What the report calls a state. */
+    public String label(String state) {
+        return results.job().sheet().state(state).label();
+    }
+
+    /** A figure as text. */
+    public Amount amount(Measured measured) {
+        return Amount.of(measured, numerals);
+    }
+
+    /** Figures of one kind in one common scale; empty amounts where there is none. */
+    public List<Amount> together(List<Optional<Measured>> figures) {
+        List<Measured> there = figures.stream().flatMap(Optional::stream).toList();
+        double largest = there.stream().mapToDouble(Amount::magnitude).max().orElse(0);
+        Scale scale = there.isEmpty() ? new Scale(1, "") : Scale.of(there.get(0).unit(), largest);
+        return figures.stream()
+                .map(f -> f.map(m -> Amount.of(m, scale, numerals, false)).orElse(new Amount("", "", "", "")))
+                .toList();
+    }
+
+    /** Name of a quantity inside a sentence. */
+    public String quantity(ItemQuantity quantity) {
+        return words.say("quantity." + quantity.key());
+    }
+
+    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
+    public String condition(Condition condition) {
+        Set<String> parts = new LinkedHashSet<>();
+        condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
+        if (severalFrequencies) {
+            condition.frequency().ifPresent(f -> parts.add(numerals.stated(f, Unit.HERTZ)));
+        }
+        if (severalLevels) {
+            condition.level().ifPresent(v -> parts.add(numerals.stated(v, Unit.VOLT)));
+        }
+        if (severalSettings) {
+            condition.setting().ifPresent(parts::add);
+        }
+        return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
+    }
+
+    /** The same as a sentence says it: {@code full gain}. */
+    public String spoken(Condition condition) {
+        String text = condition(condition);
+        String full = words.say("condition.gain", "gain", percent(FULL));
+        return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
+    }
+
+    /** A stated share of rotation: {@code 25 %}. */
+    public String percent(double percent) {
+        return numerals.with(numerals.plain(percent), "%");
+    }
+
+    /** {@code all five gain settings}, or conditions where they differ in more than the gain. */
+    public String settings(Collection<Condition> conditions) {
+        Set<Condition> distinct = new LinkedHashSet<>(conditions);
+        Set<OptionalDouble> gains = new LinkedHashSet<>();
+        distinct.forEach(c -> gains.add(c.gainPercent()));
+        String kind = gains.size() == distinct.size() && !gains.contains(OptionalDouble.empty())
+                ? "settings."
+                : "conditions.";
+        return switch (distinct.size()) {
+            case 1 -> words.say(kind + "one");
+            case 2 -> words.say(kind + "both");
+            default -> words.say(kind + "all", "count", count(distinct.size()));
+        };
+    }
+
+    /** So many figures. */
+    public String items(int count) {
+        return count == 1 ? words.say("items.one") : words.say("items.many", "count", count(count));
+    }
+
+    /** A whole number, in letters where the words have it. */
+    public String count(int number) {
+        String name = "count." + number;
+        return words.has(name) ? words.say(name) : Integer.toString(number);
+    }
+
+    /** {@code a, b and c}. */
+    public String list(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        String head = String.join(", ", parts.subList(0, parts.size() - 1));
+        return head + " " + words.say("list.and") + " " + parts.get(parts.size() - 1);
+    }
+}

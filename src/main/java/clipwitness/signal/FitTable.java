@@ -1,0 +1,47 @@
+package clipwitness.signal;
+
+/**
+ * One period of a fit tabulated with its derivative, so that millions of values cost no sine: cubic Hermite interpolation, off by
+ * under 2e-7 of the amplitude of harmonic 60 and by 2e-9 of that of harmonic 20.
+ */
+final class FitTable {
+    private static final int SIZE = 4096;
+
+    private final double[] values = new double[SIZE + 1];
+    private final double[] slopes = new double[SIZE + 1];
+
+    FitTable(HarmonicFit fit) {
+        double[] cos = new double[SIZE];
+        double[] sin = new double[SIZE];
+        for (int i = 0; i < SIZE; i++) {
+            cos[i] = Math.cos(2 * Math.PI * i / SIZE);
+            sin[i] = Math.sin(2 * Math.PI * i / SIZE);
+        }
+        for (int i = 0; i <= SIZE; i++) {
+            double value = fit.mean();
+            double slope = 0;
+            for (int k = 1; k <= fit.count(); k++) {
+                int at = k * i & (SIZE - 1);
+                value += fit.cosine(k) * cos[at] + fit.sine(k) * sin[at];
+                slope += k * (fit.sine(k) * cos[at] - fit.cosine(k) * sin[at]);
+            }
+            values[i] = value;
+            slopes[i] = slope * 2 * Math.PI / SIZE;
+        }
+    }
+
+    /**
+     * Value of the fit.
+     *
+     * @param cycles time in cycles from the middle of the record, 0 to 1
+     */
+    double at(double cycles) {
+        double place = cycles * SIZE;
+        int i = (int) Math.min(place, SIZE - 1.0);
+        double t = place - i;
+        double rise = values[i + 1] - values[i];
+        double c = slopes[i] - rise;
+        double d = rise - slopes[i + 1];
+        return values[i] + t * rise + t * (1 - t) * ((1 - t) * c + t * d);
+    }
+}

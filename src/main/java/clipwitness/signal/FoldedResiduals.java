@@ -1,0 +1,142 @@
+package clipwitness.signal;
+
+import java.util.Arrays;
+
+/** Distances of a record's samples from a fit, folded on one period: sums over bins, and over fine bins within them. */
+final class FoldedResiduals {
+    private static final int FINE = 2048;
+
+    private final int bins;
+    private final int[] fineCount = new int[FINE];
+    private final double[] finePhase = new double[FINE];
+    private final double[] fineSum = new double[FINE];
+    private final int[] count;
+    private final double[] sum;
+    private final double[] squares;
+    private final double[] place;
+    private final double[] placeSquares;
+    private final double[] products;
+
+    /**
+     * @param origin where the cycle begins, in cycles from the middle of the record
+     * @param bins   number of bins, a power of 2 up to 2048
+     */
+    FoldedResiduals(Series series, HarmonicFit fit, double origin, int bins) {
+        this.bins = bins;
+        count = new int[bins];
+        sum = new double[bins];
+        squares = new double[bins];
+        place = new double[bins];
+        placeSquares = new double[bins];
+        products = new double[bins];
+        FitTable table = new FitTable(fit);
+        for (int i = 0; i < series.size(); i++) {
+            if (!series.isGap(i)) {
+                double cycles = fit.cyclesAt(i);
+                add(fraction(cycles - origin), series.at(i) - table.at(fraction(cycles)));
+            }
+        }
+    }
+
+    private static double fraction(double cycles) {
+        return cycles - Math.floor(cycles);
+    }
+
+    private void add(double phase, double residual) {
+        int fine = Math.min((int) (phase * FINE), FINE - 1);
+        fineCount[fine]++;
+        finePhase[fine] += phase;
+        fineSum[fine] += residual;
+        int bin = fine / (FINE / bins);
+        double offset = phase * bins - bin - 0.5;
+        count[bin]++;
+        sum[bin] += residual;
+        squares[bin] += residual * residual;
+        place[bin] += offset;
+        placeSquares[bin] += offset * offset;
+        products[bin] += offset * residual;
+    }
+
+    int bins() {
+        return bins;
+    }
+
+    /** Number of samples. */
+    int count() {
+        return Arrays.stream(count).sum();
+    }
+
+    /** Mean distance in a bin, 0 where it is empty. */
+    double mean(int bin) {
+        return count[bin] == 0 ? 0 : sum[bin] / count[bin];
+    }
+
+    /** Mean of the squared bin means. */
+    double meanSquare() {
+        double total = 0;
+        for (int b = 0; b < bins; b++) {
+            total += mean(b) * mean(b);
+        }
+        return total / bins;
+    }
+
+    /** Mean of 1 / n over the bins: the variance of a bin's mean over that of a sample. */
+    double meanInverseCount() {
+        double total = 0;
+        for (int b = 0; b < bins; b++) {
+            total += 1.0 / Math.max(1, count[b]);
+        }
+        return total / bins;
+    }
+
+    /** Sum of squared distances from a straight line through each bin. */
+    double scatterEnergy() {
+        double energy = 0;
+        for (int b = 0; b < bins; b++) {
+            if (count[b] > 1) {
+                energy += squares[b] - sum[b] * sum[b] / count[b];
+                double spread = spread(b);
+                double product = products[b] - place[b] * sum[b] / count[b];
+                energy -= hasSlope(b) ? product * product / spread : 0;
+            }
+        }
+        return energy;
+    }
+
+    /** Degrees of freedom of {@link #scatterEnergy()}. */
+    int freedom() {
+        int freedom = 0;
+        for (int b = 0; b < bins; b++) {
+            freedom += Math.max(0, count[b] - 1 - (hasSlope(b) ? 1 : 0));
+        }
+        return freedom;
+    }
+
+    private double spread(int bin) {
+        return placeSquares[bin] - place[bin] * place[bin] / count[bin];
+    }
+
+    /** A slope needs samples in different places: those of a record with a whole number of samples a period stand still. */
+    private boolean hasSlope(int bin) {
+        return count[bin] > 2 && spread(bin) > 1e-6 * count[bin];
+    }
+
+    /** Phase in cycles and fit plus mean distance of each fine bin that has samples, ascending. */
+    WeightedPoints points(HarmonicFit fit, double origin) {
+        int filled = (int) Arrays.stream(fineCount).filter(n -> n > 0).count();
+        double[] phases = new double[filled];
+        double[] values = new double[filled];
+        double[] weights = new double[filled];
+        FitTable table = new FitTable(fit);
+        int at = 0;
+        for (int j = 0; j < FINE; j++) {
+            if (fineCount[j] > 0) {
+                phases[at] = finePhase[j] / fineCount[j];
+                values[at] = table.at(fraction(phases[at] + origin)) + fineSum[j] / fineCount[j];
+                weights[at] = fineCount[j];
+                at++;
+            }
+        }
+        return new WeightedPoints(phases, values, weights);
+    }
+}

@@ -1,0 +1,134 @@
+package clipwitness.signal;
+
+/**
+ * Mean and harmonics of one channel: y = mean + sum of a_k cos(k w t) + b_k sin(k w t), with t = 0 in the middle of the record.
+ */
+public final class HarmonicFit {
+    private final double[] coefficients;
+    private final double[][] covariance;
+    private final double cyclesPerSample;
+    private final int samples;
+    private final double residualEnergy;
+
+    /**
+     * A fit at a settled frequency; its residuals are summed sample by sample, since a difference of energies would cost their digits.
+     *
+     * @param phaseVariance variance of the phase that the record spans, for noise of unit variance
+     */
+    HarmonicFit(Series series, LinearFit fit, double cyclesPerSample, double phaseVariance) {
+        this.coefficients = fit.coefficients();
+        this.covariance = fit.covariance(phaseVariance);
+        this.cyclesPerSample = cyclesPerSample;
+        this.samples = series.size();
+        this.residualEnergy = energyOf(series);
+    }
+
+    private double energyOf(Series series) {
+        FitTable table = new FitTable(this);
+        double energy = 0;
+        for (int i = 0; i < samples; i++) {
+            if (!series.isGap(i)) {
+                double cycles = cyclesAt(i);
+                double residual = series.at(i) - table.at(cycles - Math.floor(cycles));
+                energy += residual * residual;
+            }
+        }
+        return energy;
+    }
+
+    /** Fit of a number of harmonics at the frequency of this fit. */
+    HarmonicFit withHarmonics(Series series, int harmonics) {
+        return new HarmonicFit(series, new LinearFit(series, cyclesPerSample, harmonics), cyclesPerSample, 0);
+    }
+
+    /** Number of harmonics, the fundamental included. */
+    public int count() {
+        return (coefficients.length - 1) / 2;
+    }
+
+    /** Number of fitted linear parameters: mean, cosines and sines. */
+    public int parameters() {
+        return coefficients.length;
+    }
+
+    /** Constant of the fit. */
+    public double mean() {
+        return coefficients[0];
+    }
+
+    /** Cosine coefficient of harmonic k, from 1. */
+    public double cosine(int k) {
+        return coefficients[2 * k - 1];
+    }
+
+    /** Sine coefficient of harmonic k, from 1. */
+    public double sine(int k) {
+        return coefficients[2 * k];
+    }
+
+    /** Peak amplitude of harmonic k, from 1. */
+    public double amplitude(int k) {
+        return Math.hypot(cosine(k), sine(k));
+    }
+
+    /** Phase phi_k of harmonic k in A_k cos(k w t + phi_k), rad. */
+    public double phase(int k) {
+        return Math.atan2(-sine(k), cosine(k));
+    }
+
+    /** Frequency of the fundamental over the sample rate. */
+    public double cyclesPerSample() {
+        return cyclesPerSample;
+    }
+
+    /** Number of samples of the record, gaps included. */
+    public int samples() {
+        return samples;
+    }
+
+    /** Sum of the squared residuals. */
+    public double residualEnergy() {
+        return residualEnergy;
+    }
+
+    /**
+     * Covariance of two coefficients for noise of unit variance, the frequency's share included.
+     *
+     * @param i 0 for the mean, 2 k - 1 for the cosine and 2 k for the sine of harmonic k
+     * @param j as i
+     */
+    public double covariance(int i, int j) {
+        return covariance[i][j];
+    }
+
+    /** Mean variance of the two coefficients of harmonic k for noise of unit variance: 2 / N in a long record. */
+    public double quadratureVariance(int k) {
+        return (covariance[2 * k - 1][2 * k - 1] + covariance[2 * k][2 * k]) / 2;
+    }
+
+    /** Phase of the fundamental's cycle at a sample, in cycles from the middle of the record. */
+    public double cyclesAt(int sample) {
+        return (sample - (samples - 1) / 2.0) * cyclesPerSample;
+    }
+
+    /**
+     * Value of the fit, mean included.
+     *
+     * @param cycles time in cycles from the middle of the record
+     */
+    public double at(double cycles) {
+        double angle = 2 * Math.PI * (cycles - Math.rint(cycles));
+        double turnCos = Math.cos(angle);
+        double turnSin = Math.sin(angle);
+        double cos = 1;
+        double sin = 0;
+        double sum = coefficients[0];
+        for (int k = 1; k <= count(); k++) {
+            double next = cos * turnCos - sin * turnSin;
+            sin = sin * turnCos + cos * turnSin;
+            cos = next;
+            sum += cosine(k) * cos + sine(k) * sin;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,91 @@
+package clipwitness.signal;
+
+import clipwitness.capture.Samples;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Least-squares fit of mean, harmonics and one common frequency to one or more channels of a record. With one harmonic and one channel
+ * it is the four-parameter sine fit of IEEE Std 1057. The frequency takes Gauss-Newton steps, each channel weighted with its
+ * own residual variance, until a step is under a hundred-millionth of the frequency's standard uncertainty.
+ *
+ * @param cyclesPerSample     fundamental frequency over the sample rate
+ * @param standardUncertainty of that, from the residuals
+ * @param channels            one fit a channel, in the order given
+ */
+public record JointFit(double cyclesPerSample, double standardUncertainty, List<HarmonicFit> channels) {
+    private static final int MOST_STEPS = 40;
+    private static final double SMALL_STEP = 1e-8;
+    private static final double LARGEST_STEP = Math.PI / 4;
+
+    /** Copies the list. */
+    public JointFit {
+        channels = List.copyOf(channels);
+    }
+
+    /**
+     * Fits from a starting frequency.
+     *
+     * @param channels        channels of one record, more samples with a value than parameters
+     * @param cyclesPerSample starting frequency over the sample rate, within a third of a cycle over the whole record
+     * @param harmonics       number of harmonics, 1 or more; harmonics x frequency below half the sample rate
+     * @throws IllegalArgumentException if the record has too few samples for so many harmonics
+     */
+    public static JointFit of(List<Samples> channels, double cyclesPerSample, int harmonics) {
+        return ofSeries(channels.stream().map(Series::of).toList(), cyclesPerSample, harmonics);
+    }
+
+    static JointFit ofSeries(List<Series> channels, double start, int harmonics) {
+        for (Series s : channels) {
+            if (s.count() <= 2 * harmonics + 2) {
+                throw new IllegalArgumentException(harmonics + " harmonics do not fit " + s.count() + " samples");
+            }
+        }
+        double cyclesPerSample = start;
+        for (int step = 0; ; step++) {
+            Step found = Step.at(channels, cyclesPerSample, harmonics);
+            double next = cyclesPerSample + found.change;
+            boolean settled = Math.abs(found.change) <= SMALL_STEP * found.uncertainty
+                    || Math.abs(found.change) <= 4 * Math.ulp(cyclesPerSample);
+            if (settled || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
+                return found.result(channels, cyclesPerSample);
+            }
+            cyclesPerSample = next;
+        }
+    }
+
+    /** The fits at one frequency, and the step of the frequency that they ask for. */
+    private record Step(List<LinearFit> fits, double change, double uncertainty, List<Double> phaseVariances) {
+        static Step at(List<Series> channels, double cyclesPerSample, int harmonics) {
+            List<LinearFit> fits = new ArrayList<>();
+            List<Double> variances = new ArrayList<>();
+            double slope = 0;
+            double curvature = 0;
+            for (Series s : channels) {
+                LinearFit fit = new LinearFit(s, cyclesPerSample, harmonics);
+                double floor = Double.MIN_NORMAL + 1e-30 * s.energyAbout(0);
+                double variance = Math.max(floor, fit.residualEnergy()) / (s.count() - 2 * harmonics - 2);
+                slope += fit.slope() / variance;
+                curvature += fit.curvature() / variance;
+                fits.add(fit);
+                variances.add(variance);
+            }
+            double perPhase = 1 / (2 * Math.PI * channels.get(0).size());
+            double change = curvature > 0 ? Math.max(-LARGEST_STEP, Math.min(LARGEST_STEP, slope / curvature)) : 0;
+            double phaseVariance = curvature > 0 ? 1 / curvature : 0;
+            return new Step(
+                    fits,
+                    change * perPhase,
+                    Math.sqrt(phaseVariance) * perPhase,
+                    variances.stream().map(v -> phaseVariance / v).toList());
+        }
+
+        JointFit result(List<Series> channels, double cyclesPerSample) {
+            List<HarmonicFit> results = new ArrayList<>();
+            for (int i = 0; i < fits.size(); i++) {
+                results.add(new HarmonicFit(channels.get(i), fits.get(i), cyclesPerSample, phaseVariances.get(i)));
+            }
+            return new JointFit(cyclesPerSample, uncertainty, results);
+        }
+    }
+}

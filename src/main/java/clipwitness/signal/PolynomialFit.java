@@ -1,0 +1,150 @@
+package clipwitness.signal;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
+
+/** Weighted least-squares polynomial y = c0 + c1 z + c2 z^2 + .. in z = (x - centre) / scale. */
+public final class PolynomialFit {
+    private static final double NARROWING = 0.8;
+    private static final int POINTS_PER_PARAMETER = 4;
+
+    private final double centre;
+    private final double scale;
+    private final double[] coefficients;
+    private final double[][] covariance;
+    private final double residualEnergy;
+    private final int points;
+
+    /**
+     * Fits a polynomial.
+     *
+     * @param data   points, more of them with different abscissae than the degree
+     * @param degree 0 or more
+     */
+    public PolynomialFit(WeightedPoints data, int degree) {
+        double low = data.x(0);
+        double high = data.x(data.size() - 1);
+        centre = (low + high) / 2;
+        scale = high > low ? (high - low) / 2 : 1;
+        points = data.size();
+        double[] powers = new double[2 * degree + 1];
+        double[] right = new double[degree + 1];
+        for (int i = 0; i < data.size(); i++) {
+            double z = (data.x(i) - centre) / scale;
+            double power = data.weight(i);
+            for (int p = 0; p < powers.length; p++) {
+                powers[p] += power;
+                if (p <= degree) {
+                    right[p] += power * data.y(i);
+                }
+                power *= z;
+            }
+        }
+        DecompositionSolver solver = new CholeskyDecomposition(normal(powers, degree), 1e-9, 1e-14).getSolver();
+        coefficients = solver.solve(new ArrayRealVector(right, false)).toArray();
+        covariance = solver.getInverse().getData();
+        residualEnergy = energy(data);
+    }
+
+    private static Array2DRowRealMatrix normal(double[] powers, int degree) {
+        double[][] normal = new double[degree + 1][degree + 1];
+        for (int p = 0; p <= degree; p++) {
+            System.arraycopy(powers, p, normal[p], 0, degree + 1);
+        }
+        return new Array2DRowRealMatrix(normal, false);
+    }
+
+    private double energy(WeightedPoints data) {
+        double sum = 0;
+        for (int i = 0; i < data.size(); i++) {
+            double distance = data.y(i) - at(data.x(i));
+            sum += data.weight(i) * distance * distance;
+        }
+        return sum;
+    }
+
+    /** Value at x. */
+    public double at(double x) {
+        double z = (x - centre) / scale;
+        double sum = 0;
+        for (int p = coefficients.length - 1; p >= 0; p--) {
+            sum = sum * z + coefficients[p];
+        }
+        return sum;
+    }
+
+    /** Slope at x. */
+    public double slopeAt(double x) {
+        double z = (x - centre) / scale;
+        double sum = 0;
+        for (int p = coefficients.length - 1; p >= 1; p--) {
+            sum = sum * z + p * coefficients[p];
+        }
+        return sum / scale;
+    }
+
+    /** Variance of the value at x for samples of unit variance. */
+    public double varianceAt(double x) {
+        return quadratic(powers(x, 0));
+    }
+
+    /** Variance of the slope at x for samples of unit variance. */
+    public double slopeVarianceAt(double x) {
+        return quadratic(powers(x, 1));
+    }
+
+    private double[] powers(double x, int derivative) {
+        double z = (x - centre) / scale;
+        double[] powers = new double[coefficients.length];
+        for (int p = derivative; p < powers.length; p++) {
+            powers[p] = derivative == 0 ? Math.pow(z, p) : p * Math.pow(z, p - 1) / scale;
+        }
+        return powers;
+    }
+
+    private double quadratic(double[] gradient) {
+        double sum = 0;
+        for (int i = 0; i < gradient.length; i++) {
+            for (int j = 0; j < gradient.length; j++) {
+                sum += gradient[i] * covariance[i][j] * gradient[j];
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Whether the residuals are no larger than noise makes them, within two standard deviations of chi-squared.
+     *
+     * @param scatter standard deviation of one sample
+     */
+    public boolean fits(double scatter) {
+        int freedom = points - coefficients.length;
+        return residualEnergy <= (freedom + 2 * Math.sqrt(2.0 * freedom)) * scatter * scatter;
+    }
+
+    /**
+     * The polynomial over the widest stretch around a centre that it fits; each try is narrower than the last, down to a few points.
+     *
+     * @param data    points
+     * @param centre  middle of the stretch
+     * @param widest  half width of the first try
+     * @param degree  degree of the polynomial
+     * @param scatter standard deviation of one sample
+     */
+    public static PolynomialFit around(WeightedPoints data, double centre, double widest, int degree, double scatter) {
+        int fewest = Math.min(data.places(), POINTS_PER_PARAMETER * (degree + 1));
+        double reach = widest;
+        while (data.countBetween(centre - reach, centre + reach) < fewest) {
+            reach /= NARROWING;
+        }
+        while (true) {
+            PolynomialFit fit = new PolynomialFit(data.between(centre - reach, centre + reach), degree);
+            reach *= NARROWING;
+            if (fit.fits(scatter) || data.countBetween(centre - reach, centre + reach) < fewest) {
+                return fit;
+            }
+        }
+    }
+}

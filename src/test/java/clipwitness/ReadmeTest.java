@@ -1,0 +1,122 @@
+package clipwitness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.capture.InputException;
+import clipwitness.job.Job;
+import clipwitness.job.JobReader;
+import clipwitness.job.Role;
+import clipwitness.job.State;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What README.md and DEVELOPERS.md say about commands, files and packages is so. */
+class ReadmeTest {
+    private static final Pattern SHELL_BLOCK = Pattern.compile("```sh\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern PATH =
+            Pattern.compile("(?<![\\w./-])[\\w.-]+(/[\\w.-]+)+|\\]\\(([^)#]+)\\)|`(\\.?[\\w-]+\\.\\w+)`");
+    private static final Pattern TABLE_ROW = Pattern.compile("^\\| `(\\w+)` \\|[^|]*\\|([^|]*)\\|", Pattern.MULTILINE);
+
+    /** Paths that the user has, or that the program or the build makes. */
+    private static final Pattern MADE_OR_THE_USERS =
+            Pattern.compile("(target|report|captures)/.*|job\\.yaml|captures\\.csv|N(-results)?\\.\\w+");
+
+    private static String read(String file) throws IOException {
+        return Files.readString(Path.of(file));
+    }
+
+    private static List<String> shellBlocks(String file) throws IOException {
+        return SHELL_BLOCK
+                .matcher(read(file))
+                .results()
+                .map(match -> match.group(1).strip())
+                .toList();
+    }
+
+    @Test
+    void theReadmesTestCommandIsTheOneThatRunsBeforeAChangeGoesIn() throws IOException {
+        List<String> blocks = shellBlocks("README.md");
+        assertThat(blocks).hasSize(2);
+        assertThat(blocks.get(1)).doesNotContain("\n");
+        assertThat(read(".ci/run").lines()).containsOnlyOnce(blocks.get(1));
+    }
+
+    @Test
+    void theFirstCommandMakesTheReportThatTheReadmeNames() throws IOException {
+        assertThat(shellBlocks("README.md").get(0)).endsWith("report sample-captures/bass-drive-switch --out report");
+        assertThat(read("README.md")).contains("`report/HL-0231.pdf`");
+        assertThat(read("sample-captures/bass-drive-switch/job.yaml")).contains("number: HL-0231\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "DEVELOPERS.md"})
+    void everyFileNamedExists(String document) throws IOException {
+        List<String> missing = PATH.matcher(read(document))
+                .results()
+                .map(ReadmeTest::path)
+                .filter(path -> !MADE_OR_THE_USERS.matcher(path).matches())
+                .filter(path -> !Files.exists(Path.of(path)))
+                .toList();
+        assertThat(missing).isEmpty();
+    }
+
+    private static String path(MatchResult match) {
+        return Stream.of(2, 3)
+                .map(match::group)
+                .filter(group -> group != null)
+                .findFirst()
+                .orElse(match.group());
+    }
+
+    @Test
+    void theFirstJobOfTheReadmeIsAJob(@TempDir Path folder) throws IOException, InputException {
+        String readme = read("README.md");
+        String table = block(readme, "csv");
+        Files.writeString(folder.resolve("job.yaml"), block(readme, "yaml"));
+        Files.writeString(folder.resolve("captures.csv"), table);
+        Files.createDirectory(folder.resolve("captures"));
+        for (String line : table.lines().skip(1).toList()) {
+            Files.createFile(folder.resolve(line.substring(0, line.indexOf(','))));
+        }
+        Job job = JobReader.read(folder);
+        assertThat(job.sheet().states())
+                .extracting(State::role)
+                .containsExactly(Role.BEFORE, Role.UNCHANGED, Role.CHANGED);
+        assertThat(job.captures()).hasSize(3);
+    }
+
+    private static String block(String document, String language) {
+        return Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL)
+                .matcher(document)
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group(1);
+    }
+
+    @Test
+    void theReadmeStaysShort() throws IOException {
+        assertThat(read("README.md").lines().count()).isLessThan(150);
+    }
+
+    @Test
+    void thePackageTableIsTheOneThatTheArchitectureTestHolds() throws IOException {
+        assertThat(TABLE_ROW.matcher(read("DEVELOPERS.md")).results().map(ReadmeTest::packages))
+                .containsExactlyElementsOf(ArchitectureTest.MAY_USE.entrySet().stream()
+                        .map(row -> row.getKey() + ": " + String.join(", ", row.getValue()))
+                        .toList());
+    }
+
+    private static String packages(MatchResult row) {
+        return row.group(1) + ": " + row.group(2).strip().replace("–", "");
+    }
+}

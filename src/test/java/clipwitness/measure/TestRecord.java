@@ -1,0 +1,69 @@
+package clipwitness.measure;
+
+import clipwitness.capture.Samples;
+import clipwitness.capture.Waveform;
+import clipwitness.quantity.Unit;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A synthetic record: a function of the phase in cycles, sampled, with seeded noise and a converter where they are asked for.
+ *
+ * @param shape           value at a phase from 0 to 1
+ * @param samplesPerCycle samples a cycle
+ * @param cycles          length of the record in cycles
+ * @param phase           phase of the first sample, cycles
+ * @param noise           standard deviation of the noise
+ * @param step            converter step, 0 for none
+ * @param seed            seed of the noise
+ */
+record TestRecord(
+        DoubleUnaryOperator shape,
+        double samplesPerCycle,
+        double cycles,
+        double phase,
+        double noise,
+        double step,
+        long seed) {
+    static final double FREQUENCY = 1000;
+
+    static TestRecord of(DoubleUnaryOperator shape) {
+        return new TestRecord(shape, 500, 10.37, 0.123, 0, 0, 1);
+    }
+
+    TestRecord sampled(double samplesPerCycle, double cycles, double phase) {
+        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, step, seed);
+    }
+
+    TestRecord noisy(double noise, double step, long seed) {
+        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, step, seed);
+    }
+
+    Waveform waveform() {
+        double[] values = new double[(int) Math.round(samplesPerCycle * cycles)];
+        Random random = new Random(seed);
+        for (int i = 0; i < values.length; i++) {
+            double at = i / samplesPerCycle + phase;
+            double value = shape.applyAsDouble(at - Math.floor(at)) + (noise > 0 ? noise * random.nextGaussian() : 0);
+            values[i] = step > 0 ? Math.rint(value / step) * step : value;
+        }
+        return new Waveform(Samples.of(values), FREQUENCY * samplesPerCycle, Unit.VOLT);
+    }
+
+    WaveformResult measured() {
+        return WaveformMeasurement.of(WaveformInput.of(waveform()).expecting(FREQUENCY));
+    }
+
+    /** The capture of a unit that has this record's shape as input and a memoryless curve. */
+    WaveformInput through(DoubleUnaryOperator curve) {
+        TestRecord output = new TestRecord(
+                p -> curve.applyAsDouble(shape.applyAsDouble(p)),
+                samplesPerCycle,
+                cycles,
+                phase,
+                noise,
+                step,
+                seed + 1);
+        return WaveformInput.of(output.waveform()).withInput(waveform()).expecting(FREQUENCY);
+    }
+}

@@ -1,0 +1,153 @@
+package clipwitness.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NumberTextTest {
+    private static final NumberText ENGLISH = NumberText.in("en");
+    private static final Locale DEFAULT = Locale.getDefault();
+
+    @AfterEach
+    void restoreLocale() {
+        Locale.setDefault(DEFAULT);
+    }
+
+    /** JCGM 100:2008, 7.2.6: at most two digits of the uncertainty, the estimate rounded to agree with it. */
+    @ParameterizedTest
+    @CsvSource({
+        "23.14,   PERCENT, 1.08,     23.1 ± 1.1 %",
+        "10.05762, OHM,    0.027,    10.058 ± 0.027 Ω", // the example of 7.2.6
+        "0.231,   VOLT,    0.0004,   231.00 ± 0.40 mV",
+        "0.0231,  VOLT,    0.0011,   23.1 ± 1.1 mV",
+        "1230,    OHM,     153,      1.23 ± 0.15 kΩ",
+        "1230,    DECIBEL, 153,      1230 ± 150 dB",
+        "0.61,    VOLT,    0.0996,   610 ± 100 mV",
+        "0.02,    DECIBEL, 0.1,      0.02 ± 0.10 dB",
+        "0,       VOLT,    1e-9,     0.0 ± 1.0 nV",
+        "-0.5,    DECIBEL, 0.04,     −0.500 ± 0.040 dB",
+        "999.96,  HERTZ,   0.1,      999.96 ± 0.10 Hz",
+        "999.996, HERTZ,   1,        1.0000 ± 0.0010 kHz",
+        "2.5e-9,  AMPERE,  1e-10,    2.50 ± 0.10 nA",
+    })
+    void uncertaintyHasTwoDigitsAndTheValueAsManyDecimals(double value, Unit unit, double expanded, String text) {
+        assertThat(ENGLISH.measured(value, unit, expanded)).isEqualTo(unbroken(text));
+    }
+
+    @Test
+    void aValueNeverShowsMoreThanEightDigitsAndItsUncertaintyIsThenRoundedUp() {
+        assertThat(ENGLISH.measured(1000, Unit.HERTZ, 1.2e-9)).isEqualTo(unbroken("1.0000000 ± 0.0000001 kHz"));
+    }
+
+    @Test
+    void aValueWithoutUncertaintyShowsFourDigits() {
+        assertThat(ENGLISH.measured(0.61237, Unit.VOLT, 0)).isEqualTo(unbroken("612.4 mV"));
+        assertThat(ENGLISH.measured(0, Unit.VOLT, 0)).isEqualTo(unbroken("0 V"));
+    }
+
+    @Test
+    void aChangeShowsItsSign() {
+        assertThat(ENGLISH.change(0.02, Unit.DECIBEL, 0.1)).isEqualTo(unbroken("+0.02 ± 0.10 dB"));
+        assertThat(ENGLISH.change(-0.02, Unit.DECIBEL, 0.1)).isEqualTo(unbroken("−0.02 ± 0.10 dB"));
+        assertThat(ENGLISH.signed(0.02, Unit.DECIBEL, 2)).isEqualTo(unbroken("+0.02 dB"));
+        assertThat(ENGLISH.signed(-3.456, Unit.DECIBEL, 1)).isEqualTo(unbroken("−3.5 dB"));
+    }
+
+    @Test
+    void whatRoundsToZeroHasNoSign() {
+        assertThat(ENGLISH.signed(-0.004, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.00 dB"));
+        assertThat(ENGLISH.signed(0.004, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.00 dB"));
+    }
+
+    /** SI brochure, 9th edition, table 7. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.0231,  VOLT,    23.1 mV",
+        "0.1,     VOLT,    100 mV",
+        "999.6,   HERTZ,   1.00 kHz",
+        "2200,    OHM,     2.20 kΩ",
+        "1e6,     OHM,     1.00 MΩ",
+        "2e9,     OHM,     2.00 GΩ",
+        "5e12,    OHM,     5000 GΩ",
+        "1.5e-6,  SECOND,  1.50 µs",
+        "1e-13,   AMPERE,  100 fA",
+        "2e-18,   AMPERE,  0.00200 fA",
+        "7e-11,   AMPERE,  70.0 pA",
+        "-12.345, DBC,     −12.3 dBc",
+        "1234.5,  CELSIUS, 1230 °C",
+        "0.0231,  ONE,     0.0231",
+        "-12.34,  DEGREE,  −12.3°",
+        "2.345,   KELVIN,  2.35 K",
+        "0,       AMPERE,  0 A",
+    })
+    void threeDigitsWithThePrefixThatFits(double value, Unit unit, String text) {
+        assertThat(ENGLISH.rounded(value, unit, 3)).isEqualTo(unbroken(text));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1000, HERTZ, 1 kHz",
+        "0.1, VOLT, 100 mV",
+        "62.5, PERCENT, 62.5 %",
+        "100, PERCENT, 100 %",
+        "0, PERCENT, 0 %",
+        "0.30000000000000004, VOLT, 300 mV",
+        "2200, OHM, 2.2 kΩ",
+    })
+    void aNominalValueHasNoZerosAtTheEnd(double value, Unit unit, String text) {
+        assertThat(ENGLISH.nominal(value, unit)).isEqualTo(unbroken(text));
+    }
+
+    @Test
+    void fixedDecimalsHaveNoPrefix() {
+        assertThat(ENGLISH.fixed(0.5, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.50 dB"));
+        assertThat(ENGLISH.fixed(0.0231, Unit.VOLT, 3)).isEqualTo(unbroken("0.023 V"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1.003,  1,     2, 1.01 dB",
+        "0.997,  1,     2, 0.99 dB",
+        "1,      1,     2, 1.00 dB",
+        "5.003,  1,     2, 5.00 dB",
+        "0.2,    1,     2, 0.20 dB",
+        "-31.96, -32,   1, −31.9 dB",
+        "-32.04, -32,   1, −32.1 dB",
+        "0.507,  0.505, 2, 0.52 dB", // the limit itself prints as 0.51
+    })
+    void aBreachNeverPrintsAsItsOwnLimit(double value, double limit, int decimals, String text) {
+        assertThat(ENGLISH.beyond(value, limit, Unit.DECIBEL, decimals)).isEqualTo(unbroken(text));
+    }
+
+    @Test
+    void theLanguageDecidesTheDecimalMark() {
+        assertThat(NumberText.in("de").measured(23.14, Unit.PERCENT, 1.08)).isEqualTo(unbroken("23,1 ± 1,1 %"));
+        assertThat(NumberText.in("en-GB").nominal(2.5, Unit.ONE)).isEqualTo("2.5");
+    }
+
+    @Test
+    void theDefaultLocaleDecidesNothing() {
+        Locale.setDefault(Locale.GERMANY);
+        assertThat(NumberText.in("en").nominal(2.5, Unit.ONE)).isEqualTo("2.5");
+    }
+
+    @Test
+    void numbersThatAreNoneAreRefused() {
+        assertThatThrownBy(() -> ENGLISH.nominal(Double.NaN, Unit.VOLT))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("only finite numbers have a text but this is NaN");
+        assertThatThrownBy(() -> ENGLISH.measured(1, Unit.VOLT, -1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("an expanded uncertainty must be 0 or more but is -1.0");
+    }
+
+    /** The texts above are written with plain spaces; on paper none of them may break. */
+    private static String unbroken(String text) {
+        return text.replace(' ', '\u00a0');
+    }
+}

@@ -1,0 +1,159 @@
+package clipwitness.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.report.ExampleJob.Ending;
+import java.util.List;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReportDocumentTest {
+    @ParameterizedTest
+    @ValueSource(strings = {"customer", "bench"})
+    void sameResultsGiveTheSameBytes(String template) throws Exception {
+        byte[] first = Rendered.bytes(ExampleJob.good().results(), template);
+        byte[] second = Rendered.bytes(ExampleJob.good().results(), template);
+        assertThat(second).isEqualTo(first);
+    }
+
+    @Test
+    void everyPageCarriesTheReportNumberAndItsPlace() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            int pages = report.document().getNumberOfPages();
+            for (int page = 1; page <= pages; page++) {
+                assertThat(report.page(page)).contains("Report HL-0231").contains("page " + page + " of " + pages);
+            }
+        }
+    }
+
+    @Test
+    void theEndIsMarkedOnce() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            assertThat(report.text()).containsOnlyOnce("■ End of report HL-0231");
+            assertThat(report.page(report.document().getNumberOfPages())).contains("■ End of report HL-0231");
+        }
+    }
+
+    @Test
+    void pageOneHasAVerdictSentenceForEachComparison() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            assertThat(report.page(1))
+                    .contains("✓ Pass · After, original clippers compared with “As received”")
+                    .contains("Still what it was: at all five gain settings the level moved by at most 0.08 dB")
+                    .contains("✓ Pass · After, new clippers compared with “As received”")
+                    .contains("– Described · After, new clippers compared with “After, original clippers”");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"customer", "bench"})
+    void aFailSaysWhatFailed(String template) throws Exception {
+        try (Rendered report = Rendered.of(ExampleJob.good().ending(Ending.FAIL).results(), template)) {
+            assertThat(report.page(1))
+                    .contains("✗ Fail")
+                    .contains("Not what it was: at full gain the level changed by −1.600 ± 0.020 dB (limit 0.50 dB).");
+        }
+    }
+
+    @Test
+    void anUndecidedVerdictSaysWhatWouldDecide() throws Exception {
+        try (Rendered report =
+                Rendered.of(ExampleJob.good().ending(Ending.UNDECIDED).results(), "customer")) {
+            assertThat(report.page(1))
+                    .contains("? Undecided")
+                    .contains("Cannot be said yet: at 50 % gain")
+                    .contains("Set the controls anew and capture each state until it has 3 runs");
+        }
+    }
+
+    @Test
+    void textFromTheSheetIsPrintedAsItStands() throws Exception {
+        ExampleSheet sheet = ExampleSheet.plain().forCustomer("<script>&\"Ω</script> {{ 7 }}");
+        try (Rendered report = Rendered.of(ExampleJob.with(sheet).results(), "customer")) {
+            assertThat(report.page(1)).contains("<script>&\"Ω</script> {{ 7 }}");
+        }
+    }
+
+    @Test
+    void theDocumentKnowsItsTitleAuthorLanguageAndDateFromTheSheet() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            PDDocumentCatalog catalog = report.document().getDocumentCatalog();
+            assertThat(report.document().getDocumentInformation().getTitle())
+                    .isEqualTo("HL-0231 · Asymmetric clipping switch for a bass overdrive");
+            assertThat(report.document().getDocumentInformation().getAuthor()).isEqualTo("Harbour Lane Bench");
+            assertThat(report.document()
+                            .getDocumentInformation()
+                            .getCreationDate()
+                            .toInstant())
+                    .isEqualTo("2026-05-04T00:00:00Z");
+            assertThat(catalog.getLanguage()).isEqualTo("en");
+            assertThat(catalog.getMarkInfo().isMarked()).isTrue();
+            assertThat(catalog.getDocumentOutline().getFirstChild().getTitle()).isEqualTo("Verdict");
+        }
+    }
+
+    @Test
+    void attachmentsAreAssociatedFilesInOrderOfTheirNames() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            PDDocumentCatalog catalog = report.document().getDocumentCatalog();
+            assertThat(catalog.getNames().getEmbeddedFiles().getNames().keySet())
+                    .containsExactly("HL-0231-results.json", "captures.csv", "job.yaml");
+            assertThat(catalog.getCOSObject()
+                            .getCOSArray(COSName.getPDFName("AF"))
+                            .size())
+                    .isEqualTo(3);
+            assertThat(catalog.getNames()
+                            .getEmbeddedFiles()
+                            .getNames()
+                            .get("HL-0231-results.json")
+                            .getEmbeddedFile()
+                            .getSubtype())
+                    .isEqualTo("application/json");
+        }
+    }
+
+    @Test
+    void everyFontIsEmbeddedAsASubset() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            for (var page : report.document().getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertThat(page.getResources().getFont(name).isEmbedded()).isTrue();
+                    assertThat(page.getResources().getFont(name).getName()).matches("[A-Z]{6}\\+.*");
+                }
+            }
+        }
+    }
+
+    @Test
+    void aCharacterThatNoFontHasIsPrintedVisibly() throws Exception {
+        ExampleSheet sheet = ExampleSheet.plain().forCustomer("Player 漢, Ωµ−≥±° αβγ é e\u0301");
+        try (Rendered report = Rendered.of(ExampleJob.with(sheet).results(), "customer")) {
+            assertThat(report.page(1)).contains("Player �, Ωµ−≥±° αβγ é é");
+        }
+    }
+
+    @Test
+    void figuresCarryTheirTextAsText() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            assertThat(report.page(1)).contains("Drive in Ω, −3 dB");
+        }
+    }
+
+    @Test
+    void bothPapersAreThere() throws Exception {
+        try (Rendered report = Rendered.of(
+                ExampleJob.with(ExampleSheet.plain().on(clipwitness.job.Paper.LETTER))
+                        .results(),
+                "customer")) {
+            assertThat(List.of(
+                            Math.round(
+                                    report.document().getPage(0).getMediaBox().getWidth()),
+                            Math.round(
+                                    report.document().getPage(0).getMediaBox().getHeight())))
+                    .containsExactly(612, 792);
+        }
+    }
+}

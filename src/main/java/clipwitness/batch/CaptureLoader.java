@@ -9,9 +9,11 @@ import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.compare.CaptureResult;
+import clipwitness.job.Bench;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
+import clipwitness.measure.VerticalAccuracy;
 import clipwitness.measure.WaveformInput;
 import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
@@ -58,7 +60,8 @@ final class CaptureLoader {
             inputRecord = Optional.of(other);
         }
         Optional<WaveformResult> waveform = row.kind() == CaptureKind.WAVEFORM
-                ? Optional.of(measure(row, record, choice.output(), input))
+                ? Optional.of(
+                        VerticalAccuracy.applied(measure(row, record, choice.output(), input), verticalAccuracy(row)))
                 : Optional.empty();
         return facts(row, record, choice.output(), input, inputRecord, waveform);
     }
@@ -95,6 +98,15 @@ final class CaptureLoader {
                             + " s) are not one record",
                     "Export both channels from the same acquisition");
         }
+    }
+
+    private double verticalAccuracy(CaptureRow row) {
+        Bench bench = job.sheet().bench();
+        return bench.instruments().stream()
+                .filter(i -> row.instrument().equals(Optional.of(i.name())))
+                .flatMapToDouble(i -> i.verticalAccuracy().stream())
+                .findFirst()
+                .orElse(bench.verticalAccuracy());
     }
 
     private static WaveformResult measure(CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input) {

@@ -2,13 +2,17 @@ package clipwitness.compare;
 
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.Optional;
 
-/** A figure of one capture in the unit in which two states are compared, so that the change is a difference. */
+/**
+ * A figure of one capture in the unit in which two states are compared, so that the change is a difference. The instrument's vertical
+ * accuracy is common to captures at one scale and is left out of it.
+ */
 enum ItemFigure {
     /** Level of the rms over 1 V, dB. */
     LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, true),
@@ -40,7 +44,7 @@ enum ItemFigure {
     /** The figure of a capture in the item's unit, its budget carried along to first order. */
     Measured of(WaveformResult capture) {
         Measured raw = capture.get(quantity);
-        Optional<Measured.Value> value = raw.asValue();
+        Optional<Measured.Value> value = raw.asValue().map(v -> v.without(Source.VERTICAL_ACCURACY));
         if (value.isEmpty()) {
             return Measured.refused(item.unit(), raw.reason().orElseThrow());
         }

@@ -47,6 +47,7 @@ final class LevelSteps {
                 .orElse(setting.condition().level().orElseThrow());
         return output.asValue()
                 .filter(v -> v.number() > 0 && input > 0)
+                .map(v -> v.without(Source.VERTICAL_ACCURACY)) // all steps are taken at one scale
                 .map(v -> new Step(
                         input,
                         Decibels.ofAmplitude(input),

@@ -20,7 +20,7 @@ import java.util.Optional;
 final class WarmUp {
     private static final String PAGE = """
             <html lang="en"><head><title>x</title><style>
-            @page { size: A4; @bottom-right { content: counter(page) } }
+            @page { size: A4; @bottom-right { content: counter(page); font-family: "Source Sans 3" } }
             body { font-family: "Source Sans 3" } td { border-top: 1pt solid #ccc; padding: 2pt }
             </style></head><body><h1>{{ word }}</h1><table><tr><td>{{ word }}</td></tr></table>
             {% for w in word %}<p>{{ w }}</p>{% endfor %}</body></html>

@@ -29,6 +29,9 @@ final class Change {
         parts.addAll(y.budget());
         repeatability.of(from, figure).ifPresent(parts::add);
         repeatability.of(to, figure).ifPresent(parts::add);
+        if (figure == ItemFigure.LEVEL) {
+            StimulusChange.ofLevel(from, to).ifPresent(parts::add);
+        }
         return new Measured.Value(
                 figure.difference(y.number(), x.number()), figure.item().unit(), bySource(parts), false);
     }

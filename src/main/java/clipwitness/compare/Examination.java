@@ -22,7 +22,7 @@ public final class Examination {
         return new JobResults(
                 job,
                 inputsDigest,
-                captures,
+                new PairDoubts(job, catalogue).added(captures),
                 new GainSeries(catalogue, job.sheet().stimulus().level()).of(states),
                 new Comparer(job, catalogue, repeatability).all(),
                 Hints.of(new Evidence(job, catalogue, repeatability)));

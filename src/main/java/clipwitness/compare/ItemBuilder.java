@@ -96,7 +96,7 @@ final class ItemBuilder {
         Decision decision = tolerance.decide(value.get());
         Optional<String> remedy = decision == Decision.UNDECIDED
                 ? Optional.of(
-                        Remedy.of(value.get(), tolerance.distance(value.get().number())))
+                        Remedy.of(value.get(), tolerance.distance(value.get().number()), Math.abs(limit.orElseThrow())))
                 : Optional.empty();
         return new Item(
                 quantity,

@@ -5,7 +5,9 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleBiFunction;
@@ -24,18 +26,22 @@ final class Repeatability {
 
     private final Catalogue catalogue;
     private final double knobPercent;
+    private final Map<ItemFigure, OptionalDouble> pooled = new EnumMap<>(ItemFigure.class);
 
     Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.knobPercent = 100 * bench.knobRepeatability();
+        for (ItemFigure figure : ItemFigure.values()) {
+            pooled.put(figure, pooled(figure));
+        }
     }
 
     /** Contribution to the figure of one setting, in the figure's unit; empty where nothing is known or needed. */
     Optional<Contribution> of(Setting setting, ItemFigure figure) {
-        OptionalDouble pooled = pooled(figure);
-        if (pooled.isPresent()) {
+        OptionalDouble spread = pooled.get(figure);
+        if (spread.isPresent()) {
             return Optional.of(
-                    new Contribution(Source.REPEATABILITY, pooled.getAsDouble() / Math.sqrt(setting.runs())));
+                    new Contribution(Source.REPEATABILITY, spread.getAsDouble() / Math.sqrt(setting.runs())));
         }
         return knob(setting, (a, b) -> slopeBetween(a, b, figure));
     }
@@ -83,7 +89,7 @@ final class Repeatability {
         double squares = 0;
         int freedom = 0;
         for (Setting s : catalogue.all()) {
-            double[] runs = meansOfRuns(s, figure);
+            double[] runs = s.runs() > 1 ? meansOfRuns(s, figure) : new double[0];
             if (runs.length > 1) {
                 double mean = 0;
                 for (double r : runs) {

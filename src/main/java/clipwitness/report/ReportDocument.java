@@ -48,6 +48,15 @@ public final class ReportDocument {
         return pdf;
     }
 
+    /** Loads what rendering needs: fonts, template engine, renderer. May run beside anything else; the report is the same without. */
+    public static void warmUp() {
+        try {
+            WarmUp.run();
+        } catch (InputException | PageException e) {
+            throw new IllegalArgumentException("the program's own template has a fault", e);
+        }
+    }
+
     private static byte[] print(
             String page, PdfPrinter printer, DocumentInfo info, List<AttachedFile> attachments, TemplateSource template)
             throws InputException {
@@ -55,11 +64,7 @@ public final class ReportDocument {
             return printer.print(
                     page, info, attachments.stream().map(AttachedFile::embedded).toList());
         } catch (PageException e) {
-            throw new InputException(
-                    Origin.of(template.nameOf(TemplateSource.PAGE)),
-                    "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.line() + ": '"
-                            + e.text() + "')",
-                    "Close every element and write & as &amp;");
+            throw new InputException(Origin.of(template.nameOf(TemplateSource.PAGE)), e.getMessage(), e.remedy());
         }
     }
 

@@ -28,8 +28,7 @@ public final class MainCondition {
         Map<Condition, List<CaptureResult>> groups = new LinkedHashMap<>();
         results.captures().stream()
                 .filter(c -> c.waveform().isPresent())
-                .forEach(c -> groups.computeIfAbsent(
-                                c.row().condition().withoutGain(), k -> new ArrayList<>())
+                .forEach(c -> groups.computeIfAbsent(c.row().condition().withoutGain(), k -> new ArrayList<>())
                         .add(c));
         return groups.values().stream()
                 .reduce((a, b) -> b.size() > a.size() ? b : a)
@@ -67,7 +66,6 @@ public final class MainCondition {
     }
 
     private static double fromHalfWay(List<CaptureResult> captures) {
-        return Math.abs(
-                captures.get(0).row().condition().gainPercent().orElse(0) - HALF_WAY_PERCENT);
+        return Math.abs(captures.get(0).row().condition().gainPercent().orElse(0) - HALF_WAY_PERCENT);
     }
 }

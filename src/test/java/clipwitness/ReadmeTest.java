@@ -2,6 +2,11 @@ package clipwitness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.capture.InputException;
+import clipwitness.job.Job;
+import clipwitness.job.JobReader;
+import clipwitness.job.Role;
+import clipwitness.job.State;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +15,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -69,6 +75,32 @@ class ReadmeTest {
                 .filter(group -> group != null)
                 .findFirst()
                 .orElse(match.group());
+    }
+
+    @Test
+    void theFirstJobOfTheReadmeIsAJob(@TempDir Path folder) throws IOException, InputException {
+        String readme = read("README.md");
+        String table = block(readme, "csv");
+        Files.writeString(folder.resolve("job.yaml"), block(readme, "yaml"));
+        Files.writeString(folder.resolve("captures.csv"), table);
+        Files.createDirectory(folder.resolve("captures"));
+        for (String line : table.lines().skip(1).toList()) {
+            Files.createFile(folder.resolve(line.substring(0, line.indexOf(','))));
+        }
+        Job job = JobReader.read(folder);
+        assertThat(job.sheet().states())
+                .extracting(State::role)
+                .containsExactly(Role.BEFORE, Role.UNCHANGED, Role.CHANGED);
+        assertThat(job.captures()).hasSize(3);
+    }
+
+    private static String block(String document, String language) {
+        return Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL)
+                .matcher(document)
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group(1);
     }
 
     @Test

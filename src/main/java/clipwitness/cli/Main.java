@@ -1,5 +1,9 @@
 package clipwitness.cli;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
 /** Entry point of the command line. */
 public final class Main {
     private Main() {}
@@ -10,6 +14,11 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
-        System.exit(2);
+        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), false);
+        PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+        int status = new Clipwitness(out, err).run(args);
+        out.flush();
+        err.flush();
+        System.exit(status);
     }
 }

@@ -42,4 +42,10 @@ public record CaptureResult(
         evidence = List.copyOf(evidence);
         doubts = List.copyOf(doubts);
     }
+
+    /** The same capture with other doubts. */
+    CaptureResult withDoubts(List<Doubt> others) {
+        return new CaptureResult(
+                row, sha256, inputSha256, output, input, samples, sampleRate, channels, evidence, others, waveform);
+    }
 }

@@ -37,20 +37,27 @@ final class DecisionBlock {
         this.main = main;
     }
 
+    /** Height at its natural size, points. */
     double height() {
         return HEADING + items.size() * ROW + FOOT;
     }
 
-    void paint(Canvas canvas, double x, double y, double width) {
+    /**
+     * Paints the block.
+     *
+     * @param stretch height of its rows over their natural one
+     */
+    void paint(Canvas canvas, double x, double y, double width, double stretch) {
         String heading = Texts.fitted(canvas, heading(), Ink.HEADING, true, width);
         canvas.text(heading, x, y + Ink.HEADING, Ink.HEADING, true, Canvas.Anchor.START, 0, Ink.TEXT);
         double names = nameWidth(canvas, width);
-        Box strip = new Box(x + names + GAP, y + HEADING, width - names - VERDICT - 2 * GAP, items.size() * ROW);
+        Box strip =
+                new Box(x + names + GAP, y + HEADING, width - names - VERDICT - 2 * GAP, items.size() * ROW * stretch);
         Axis axis = axis();
         Plot plot = new Plot(canvas, strip, axis, Axis.named("", new Range(0, 1), List.of()));
         paintBand(plot);
         for (int i = 0; i < items.size(); i++) {
-            double middle = strip.y() + (i + 0.5) * ROW;
+            double middle = strip.y() + (i + 0.5) * ROW * stretch;
             paintRow(plot, items.get(i), middle, x, names);
         }
         plot.paintXNumbers();

@@ -99,12 +99,13 @@ final class DecisionFigure implements Figure {
     @Override
     public void paint(Canvas canvas, double width, double height) {
         double column = (width - (columns() - 1) * COLUMN_GAP) / columns();
+        double stretch = height / (aspect() * NOMINAL_WIDTH);
         double y = 0;
         for (int i = 0; i < blocks.size(); i++) {
             int place = i % columns();
-            blocks.get(i).paint(canvas, place * (column + COLUMN_GAP), y, column);
+            blocks.get(i).paint(canvas, place * (column + COLUMN_GAP), y, column, stretch);
             if (place == columns() - 1) {
-                y += rowHeight(i / columns()) + BLOCK_GAP;
+                y += (rowHeight(i / columns()) + BLOCK_GAP) * stretch;
             }
         }
     }

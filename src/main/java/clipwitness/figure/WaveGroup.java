@@ -59,8 +59,12 @@ record WaveGroup(Condition condition, List<WaveSetting> settings) {
         return full.stream()
                 .filter(s -> s.largest(WaveformQuantity.THD) >= CLEARLY_CLIPPED)
                 .min(byDistance)
-                .or(() -> full.stream().max(Comparator.comparingDouble(s -> s.largest(WaveformQuantity.THD))))
+                .or(() -> full.stream().max(byDistortion().thenComparing(byDistance.reversed())))
                 .orElseThrow(() -> new IllegalArgumentException("a group needs settings"));
+    }
+
+    private static Comparator<WaveSetting> byDistortion() {
+        return Comparator.comparingDouble(s -> s.largest(WaveformQuantity.THD));
     }
 
     private static double distanceFromMiddle(WaveSetting setting) {

@@ -38,10 +38,11 @@ record WaveSetting(OptionalDouble gainPercent, Map<String, WaveformResult> waves
         return wave == null ? Optional.empty() : wave.get(quantity).asValue();
     }
 
-    /** The largest value of a figure among the states; 0 where none has one. */
+    /** The largest value of a figure among the states, bounds left out; 0 where none has one. */
     double largest(WaveformQuantity quantity) {
         return waves.keySet().stream()
                 .flatMap(state -> value(state, quantity).stream())
+                .filter(v -> !v.isUpperBound())
                 .mapToDouble(Measured.Value::number)
                 .max()
                 .orElse(0);

@@ -42,7 +42,7 @@ final class CrestSearch {
             WeightedPoints arc = points.mapped(x -> x + Math.ceil(low - x), y -> sign * (y - mean))
                     .between(low, high);
             for (int degree : DEGREES) {
-                if (arc.size() < 2 * degree + 6) {
+                if (arc.places() < 2 * degree + 6) {
                     continue;
                 }
                 PolynomialFit fit = new PolynomialFit(arc, degree);

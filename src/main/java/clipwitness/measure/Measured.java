@@ -89,6 +89,15 @@ public sealed interface Measured {
             return new Value(number, unit, more, isUpperBound);
         }
 
+        /** The same value without the contributions of a source, for a comparison in which that source cancels. */
+        public Value without(Source source) {
+            return new Value(
+                    number,
+                    unit,
+                    budget.stream().filter(c -> c.source() != source).toList(),
+                    isUpperBound);
+        }
+
         /** The same value, marked as an upper bound. */
         public Value asUpperBound() {
             return new Value(number, unit, budget, true);

@@ -194,7 +194,10 @@ public final class WaveformMeasurement {
         OnsetPoint p = point.get();
         Measured.Value value = Measured.withNoise(
                 p.input(), WaveformQuantity.ONSET_UP.unit(), Math.hypot(p.noise(), p.input() * relative));
-        return step > 0 ? value.plus(Source.CONVERTER_STEP, step / p.leaving()) : value;
+        Measured.Value whole = step > 0 ? value.plus(Source.CONVERTER_STEP, step / p.leaving()) : value;
+        return 2 * whole.standardUncertainty() < p.input()
+                ? whole
+                : Measured.refused(whole.unit(), "noise hides where the curve leaves its line");
     }
 
     private FittedWave wave(Samples samples, HarmonicFit fit, double origin) {

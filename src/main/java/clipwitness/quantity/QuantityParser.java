@@ -121,7 +121,7 @@ public final class QuantityParser {
 
     private static QuantityFormatException refusal(String text, String what, Unit wanted) {
         return new QuantityFormatException(
-                "'" + text + "' " + what, UnitWords.of(wanted).advice());
+                quoted(text) + " " + what, UnitWords.of(wanted).advice());
     }
 
     private static String quoted(String text) {

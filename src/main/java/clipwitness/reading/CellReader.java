@@ -53,7 +53,8 @@ final class CellReader {
      * @return whether the cell is a number or a gap
      */
     boolean read(byte[] bytes, int from, int to) {
-        int start = from < to && (bytes[from] == '-' || bytes[from] == '+') ? from + 1 : from;
+        int sign = signLength(bytes, from, to);
+        int start = from + sign;
         while (start > from && start < to && bytes[start] == ' ') {
             start++;
         }
@@ -65,8 +66,22 @@ final class CellReader {
             return GapMarks.isMark(bytes, from, to);
         }
         double magnitude = magnitude(bytes, start, to, exponent - fraction);
-        value = magnitude >= GapMarks.LARGEST_VALUE ? Double.NaN : bytes[from] == '-' ? -magnitude : magnitude;
+        value = magnitude >= GapMarks.LARGEST_VALUE ? Double.NaN : isMinus(bytes, from, sign) ? -magnitude : magnitude;
         return true;
+    }
+
+    /** Bytes of the sign: one for plus and hyphen, three for the minus sign of UTF-8 (U+2212), 0 without a sign. */
+    private static int signLength(byte[] bytes, int from, int to) {
+        boolean one = from < to && (bytes[from] == '-' || bytes[from] == '+');
+        boolean three = to - from > 3
+                && bytes[from] == (byte) 0xE2
+                && bytes[from + 1] == (byte) 0x88
+                && bytes[from + 2] == (byte) 0x92;
+        return one ? 1 : three ? 3 : 0;
+    }
+
+    private static boolean isMinus(byte[] bytes, int from, int sign) {
+        return sign == 3 || (sign == 1 && bytes[from] == '-');
     }
 
     /** Reads digits and decimal mark; the place after them, or -1 where there is no digit. */

@@ -2,23 +2,29 @@ package clipwitness.reading;
 
 import clipwitness.quantity.Unit;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How the written values of a channel become volts or amperes.
  *
- * @param unit     the unit they become, or empty where nobody says
- * @param factor   multiplies the written values
- * @param exponent power of ten that then multiplies them, -3 for milli
+ * @param unit    the unit they become, or empty where nobody says
+ * @param resolve makes a value in the unit of a written one
  */
-record ChannelUnit(Optional<Unit> unit, double factor, int exponent) {
-    /** Turns written values into the unit, in place; each is rounded once for the factor and once for the prefix. */
+record ChannelUnit(Optional<Unit> unit, DoubleUnaryOperator resolve) {
+    /** Values that stand as they are written. */
+    static ChannelUnit asWritten() {
+        return new ChannelUnit(Optional.empty(), DoubleUnaryOperator.identity());
+    }
+
+    /** Values in a unit with a prefix, to be multiplied by a factor first. */
+    static ChannelUnit of(UnitText unit, double factor) {
+        return new ChannelUnit(Optional.of(unit.unit()), v -> unit.resolve(v * factor));
+    }
+
+    /** Turns written values into the unit, in place. */
     void apply(double[] written) {
-        if (factor == 1 && exponent == 0) {
-            return;
-        }
-        UnitText prefix = new UnitText(unit.orElse(Unit.ONE), exponent);
         for (int i = 0; i < written.length; i++) {
-            written[i] = prefix.resolve(written[i] * factor);
+            written[i] = resolve.applyAsDouble(written[i]);
         }
     }
 }

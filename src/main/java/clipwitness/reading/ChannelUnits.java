@@ -27,65 +27,65 @@ final class ChannelUnits {
 
     /** The unit of each channel; the written values help to tell volts from counts of a converter. */
     List<ChannelUnit> find(List<double[]> written) {
-        List<Optional<UnitText>> stated = new ArrayList<>();
+        List<Optional<ChannelUnit>> stated = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             stated.add(stated(i, written.get(i)));
         }
         boolean open = stated.stream().anyMatch(Optional::isEmpty);
         boolean said = options.unit().isPresent() || options.scale().isPresent();
-        List<ChannelUnit> units = new ArrayList<>();
         if (open && !said) {
             noteOpen(stated);
         }
+        List<ChannelUnit> units = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             boolean users = said && (!open || stated.get(i).isEmpty());
-            units.add(users ? users(i, stated.get(i)) : files(i, stated.get(i)));
+            units.add(users ? users(i, stated.get(i)) : stated.get(i).orElse(ChannelUnit.asWritten()));
         }
         return units;
     }
 
-    private Optional<UnitText> stated(int i, double[] written) {
+    private Optional<ChannelUnit> stated(int i, double[] written) {
         Optional<UnitText> heading = columns.get(i).heading().unit();
-        if (heading.isPresent()) {
-            notes.evidence(names.get(i) + " in " + symbol(heading.get()) + ", as its heading says");
-            return heading;
+        Optional<UnitText> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
+        boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
+        boolean counts = heading.isEmpty()
+                && factor.isEmpty()
+                && !prefixed
+                && Counts.like(written, preamble, names.get(i), i, columns.size());
+        if (counts) {
+            return ofCounts(i, unit);
         }
-        Optional<UnitText> preambles = Units.ofValues(preamble, i, columns.size());
-        boolean scaled = ScaleFactors.of(preamble, i, columns.size()).isPresent();
-        if (preambles.filter(u -> u.exponent() == 0).isPresent()
-                && !scaled
-                && Counts.like(written, preamble, names.get(i), i, columns.size())) {
-            notes.evidence(names.get(i) + " in counts of the converter: whole numbers, though the preamble speaks of "
-                    + symbol(preambles.get()));
-            return Optional.empty();
-        }
-        preambles.ifPresent(u -> notes.evidence(names.get(i) + " in " + symbol(u) + ", as the preamble says"));
-        return preambles;
+        unit.ifPresent(u -> notes.evidence(names.get(i) + " in " + u.symbol() + ", as "
+                + (heading.isPresent() ? "its heading" : "the preamble") + " says"));
+        factor.ifPresent(
+                f -> notes.evidence(names.get(i) + " multiplied by the scale factor " + f + " of the preamble"));
+        return unit.map(u -> ChannelUnit.of(u, factor.orElse(1.0)));
     }
 
-    private ChannelUnit users(int i, Optional<UnitText> stated) {
+    /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
+    private Optional<ChannelUnit> ofCounts(int i, Optional<UnitText> unit) {
+        Optional<CodeScale> scale = CodeScale.of(preamble, i, columns.size());
+        scale.ifPresent(s -> notes.evidence(names.get(i) + " in counts of the converter, which the preamble scales: "
+                + s.increment() + " a count from count " + s.reference() + " on"));
+        if (scale.isEmpty()) {
+            unit.ifPresent(u -> notes.evidence(names.get(i)
+                    + " in counts of the converter: whole numbers, though the preamble speaks of " + u.symbol()));
+        }
+        return scale.map(
+                s -> new ChannelUnit(Optional.of(unit.map(UnitText::unit).orElse(Unit.VOLT)), s::volts));
+    }
+
+    private ChannelUnit users(int i, Optional<ChannelUnit> stated) {
         Unit byName = columns.get(i).heading().role() == Role.CURRENT ? Unit.AMPERE : Unit.VOLT;
-        Unit unit = options.unit().or(() -> stated.map(UnitText::unit)).orElse(byName);
+        Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
         double scale = options.scale().orElse(1);
         notes.evidence(names.get(i) + " in " + unit.symbol() + (scale == 1 ? "" : ", " + scale + " a count")
                 + ", as the user states it");
-        return new ChannelUnit(Optional.of(unit), scale, 0);
+        return ChannelUnit.of(new UnitText(unit, 0), scale);
     }
 
-    private ChannelUnit files(int i, Optional<UnitText> stated) {
-        if (stated.isEmpty()) {
-            return new ChannelUnit(Optional.empty(), 1, 0);
-        }
-        Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
-        factor.ifPresent(
-                f -> notes.evidence(names.get(i) + " multiplied by the scale factor " + f + " of the preamble"));
-        return new ChannelUnit(
-                Optional.of(stated.get().unit()),
-                factor.orElse(1.0),
-                stated.get().exponent());
-    }
-
-    private void noteOpen(List<Optional<UnitText>> stated) {
+    private void noteOpen(List<Optional<ChannelUnit>> stated) {
         String open = IntStream.range(0, stated.size())
                 .filter(i -> stated.get(i).isEmpty())
                 .mapToObj(names::get)
@@ -95,18 +95,5 @@ final class ChannelUnits {
                 Severity.WARNING,
                 "The file does not state the unit of " + open + "; the values stand as they are written. "
                         + "The columns unit and scale of captures.csv, or the options --unit and --scale of look, settle it.");
-    }
-
-    private static String symbol(UnitText unit) {
-        String prefix = switch (unit.exponent()) {
-            case -12 -> "p";
-            case -9 -> "n";
-            case -6 -> "µ";
-            case -3 -> "m";
-            case 3 -> "k";
-            case 6 -> "M";
-            default -> "";
-        };
-        return prefix + unit.unit().symbol();
     }
 }

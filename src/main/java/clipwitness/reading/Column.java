@@ -28,6 +28,11 @@ record Column(int place, Heading heading, Use use) {
         return use == Use.VALUE && heading.unit().map(u -> u.unit() == unit).orElse(heading.role() == role);
     }
 
+    /** Neither name nor unit stands above it. */
+    boolean nameless() {
+        return heading.name().isEmpty() && heading.unit().isEmpty();
+    }
+
     Column as(Use other) {
         return new Column(place, heading, other);
     }

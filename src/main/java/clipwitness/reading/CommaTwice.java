@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 /** Finds files in which the comma separates the cells and is the decimal mark as well: {@code 0,0200,0,1405} for two values. */
 final class CommaTwice {
-    private static final Pattern FRACTION = Pattern.compile("\\d*(?:[eE][+-]?\\d+)?");
+    private static final Pattern FRACTION = Pattern.compile("\\d*(?:[eEdD][+-]?\\d+)?");
 
     private CommaTwice() {}
 

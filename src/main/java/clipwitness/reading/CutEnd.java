@@ -5,17 +5,21 @@ package clipwitness.reading;
  * of characters from the decimal mark on, and it has fewer.
  */
 final class CutEnd {
-    private int length = -1;
+    private static final int ENOUGH_ROWS = 8;
+
+    private int length;
+    private int rows;
     private boolean uniform = true;
 
     /** Notes the last number of a whole row. */
     void see(CellReader reader) {
-        uniform &= length < 0 || length == reader.afterMark();
+        uniform &= rows == 0 || length == reader.afterMark();
         length = reader.afterMark();
+        rows++;
     }
 
     /** Whether the last number of the file is shorter than all before. */
     boolean isCut(CellReader reader) {
-        return uniform && reader.afterMark() < length;
+        return uniform && rows >= ENOUGH_ROWS && reader.afterMark() < length;
     }
 }

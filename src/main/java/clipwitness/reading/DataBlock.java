@@ -3,7 +3,9 @@ package clipwitness.reading;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -21,23 +23,21 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
         rows = List.copyOf(rows);
     }
 
-    /** The first line that looks like a row and has another such line, a damaged one, or none, after it. */
+    /** Finds the rows. */
     static DataBlock find(String file, List<Line> lines, RowStyle style) throws InputException {
         List<Integer> columns = IntStream.range(0, style.signature().length())
                 .filter(style::isNumber)
                 .boxed()
                 .toList();
         List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
-        for (int i = 0; i < filled.size(); i++) {
-            boolean last = i + 1 == filled.size();
-            if (isRow(filled.get(i), style, columns) && (last || holdsNumber(filled.get(i + 1), style, columns))) {
-                return new DataBlock(style, columns, filled.subList(0, i), filled.subList(i, filled.size()));
-            }
+        int first = new RowFinder(filled, style, columns).first();
+        if (first < 0) {
+            throw new InputException(
+                    Origin.of(file),
+                    "no two rows of numbers follow each other",
+                    "Is this the export itself? Export the samples, not the settings or a picture");
         }
-        throw new InputException(
-                Origin.of(file),
-                "no two rows of numbers follow each other",
-                "Is this the export itself? Export the samples, not the settings or a picture");
+        return new DataBlock(style, columns, filled.subList(0, first), filled.subList(first, filled.size()));
     }
 
     Dialect dialect() {
@@ -67,41 +67,39 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
                 .toList();
     }
 
-    /** Statements that stand beside the samples, in columns which further down are empty. */
+    /**
+     * Statements that stand beside the samples, in columns which further down are empty. Where two records stand side by side, each
+     * with its statements in front, statements of one key on one line become one, with a value for each record.
+     */
     List<Fact> besideRows() {
         List<Fact> facts = new ArrayList<>();
         for (Line row : rows) {
-            List<String> cells = dialect().split(row.text());
-            List<String> beside = IntStream.range(0, cells.size())
-                    .filter(i -> !isColumn(i))
-                    .mapToObj(cells::get)
-                    .toList();
-            facts.addAll(Preamble.factsOf(beside, row.number()));
+            Map<String, List<String>> byKey = new LinkedHashMap<>();
+            for (List<String> group : groupsBeside(dialect().split(row.text()))) {
+                for (Fact fact : Preamble.factsOf(group, row.number())) {
+                    byKey.computeIfAbsent(fact.key(), k -> new ArrayList<>()).addAll(fact.values());
+                }
+            }
+            byKey.forEach((key, values) -> facts.add(new Fact(key, values, row.number())));
         }
         return facts;
     }
 
-    private boolean isColumn(int place) {
-        return place < style.signature().length() && style.signature().charAt(place) != Signature.EMPTY;
-    }
-
-    private static boolean holdsNumber(Line line, RowStyle style, List<Integer> columns) {
-        List<String> cells = style.dialect().split(line.text());
-        return columns.stream().anyMatch(place -> style.dialect().isNumber(cellAt(cells, place)));
-    }
-
-    private static boolean isRow(Line line, RowStyle style, List<Integer> columns) {
-        List<String> cells = style.dialect().split(line.text());
-        int numbers = 0;
-        for (int place : columns) {
-            String cell = cellAt(cells, place);
-            boolean number = style.dialect().isNumber(cell);
-            if (!number && (!cell.isEmpty() || place == columns.get(0))) {
-                return false;
+    /** Cells outside the columns of samples, those between two columns together. */
+    private List<List<String>> groupsBeside(List<String> cells) {
+        List<List<String>> groups = new ArrayList<>();
+        boolean open = false;
+        for (int place = 0; place < cells.size(); place++) {
+            boolean beside = place >= style.signature().length() || style.isEmpty(place);
+            if (beside && !open) {
+                groups.add(new ArrayList<>());
             }
-            numbers += number ? 1 : 0;
+            if (beside) {
+                groups.get(groups.size() - 1).add(cells.get(place));
+            }
+            open = beside;
         }
-        return numbers >= Math.min(2, columns.size());
+        return groups;
     }
 
     private static String cellAt(List<String> cells, int place) {

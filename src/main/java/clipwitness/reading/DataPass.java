@@ -18,10 +18,9 @@ record DataPass(Table table, int timeDigits) {
     static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Notes notes) throws InputException {
         try (InputStream in = file.stream()) {
             Table table = new Table(plan.places().size(), expectedRows(file, block));
-            RowScanner scanner = new RowScanner(file.name(), plan, table);
+            RowScanner scanner = new RowScanner(file.name(), file.headCharset(), plan, table);
             readAll(in, file.name(), head.lineEnd().last(), block.firstLine(), scanner);
-            scanner.leftOut()
-                    .ifPresent(line -> notes.evidence("row on line " + line + " left out: the file ends inside it"));
+            scanner.end(notes);
             return new DataPass(table, scanner.timeDigits());
         } catch (IOException e) {
             throw SourceFile.unreadable(file.name(), e);

@@ -32,8 +32,8 @@ final class ExportBuilder {
     /** Reads all rows and builds the export. */
     Export build(Head head, DataBlock block, Columns columns) throws InputException {
         boolean curve = isCurve(columns);
-        List<Column> kept = columns.kept(curve);
-        DataPass pass = DataPass.of(file, head, block, plan(block, kept), notes);
+        List<Column> kept = curve ? columns.keptOfCurve() : columns.kept();
+        DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
                     Origin.of(file.name()),
@@ -61,20 +61,20 @@ final class ExportBuilder {
     }
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
-        return new CurveTable(file.name(), channels(kept, pass), notes.doubts(), notes.evidence());
+        return new CurveTable(file.name(), channels(kept, pass, false), notes.doubts(), notes.evidence());
     }
 
     private Export record(List<Column> kept, DataPass pass) throws InputException {
         TimeAxisFinder finder = new TimeAxisFinder(file.name(), preamble, sampling, options.interval(), notes);
         TimeAxis axis = axis(finder, kept, pass);
-        List<Channel> channels = channels(kept, pass);
+        List<Channel> channels = channels(kept, pass, axis.envelope());
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
     }
 
     private static TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.TIME) {
-                return finder.fromStamps(kept.get(i), Stamps.of(pass.table().take(i), pass.timeDigits()));
+                return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
                 return finder.fromPreamble(pass.table().at(i, 1) - pass.table().at(i, 0));
@@ -83,13 +83,14 @@ final class ExportBuilder {
         return finder.fromPreamble(1);
     }
 
-    private List<Channel> channels(List<Column> kept, DataPass pass) throws InputException {
+    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope) throws InputException {
         List<Column> columns = new ArrayList<>();
         List<double[]> written = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.VALUE) {
                 columns.add(kept.get(i));
-                written.add(pass.table().take(i));
+                double[] values = pass.table().take(i);
+                written.add(envelope ? Envelope.middles(values) : values);
             }
         }
         if (columns.isEmpty()) {
@@ -97,18 +98,5 @@ final class ExportBuilder {
                     Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
         return new Channels(file.name(), preamble, options, notes).of(columns, written);
-    }
-
-    private static RowPlan plan(DataBlock block, List<Column> kept) {
-        int time = -1;
-        for (int i = 0; i < kept.size(); i++) {
-            time = kept.get(i).use() == Column.Use.TIME ? i : time;
-        }
-        return new RowPlan(
-                block.dialect(),
-                kept.stream().map(Column::place).toList(),
-                kept.stream().map(Column::called).toList(),
-                time,
-                block.widest());
     }
 }

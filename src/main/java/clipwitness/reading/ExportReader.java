@@ -42,7 +42,7 @@ public final class ExportReader {
                 .with(header.facts())
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
-        Columns columns = Columns.of(block, header, sampling, notes);
+        Columns columns = new ColumnUses(block, header, sampling, notes).decide();
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns);
     }
 }

@@ -17,7 +17,7 @@ record Fact(String key, List<String> values, int line) {
 
     /** The key in lower case with single blanks between its words, camel case taken apart. */
     String words() {
-        return key.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
+        return key.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})|(?<=\\p{Lu})(?=\\p{Lu}\\p{Ll})", " ")
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}/#]+", " ")
                 .strip();

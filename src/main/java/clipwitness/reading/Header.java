@@ -47,10 +47,12 @@ record Header(List<Heading> headings, List<Fact> facts) {
             boolean besideUnits =
                     units.isPresent() && i < 2 && row.filled() >= row.over().size();
             boolean closest = i == 0 && (row.over().size() > 2 || alone(row, rows));
-            boolean names =
-                    row.isNames(block.dialect()) && (besideUnits || closest || (row.speaksOfColumns() && fits(row)));
-            if (!isUnits && names) {
+            boolean speaks = row.speaksOfColumns() && fits(row) && !row.statesUnit();
+            if (!isUnits && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
                 return Optional.of(row);
+            }
+            if (!isUnits && row.filled() > 1) {
+                break; // statements end the header
             }
         }
         return Optional.empty();

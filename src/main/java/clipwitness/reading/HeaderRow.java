@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
  * @param over  for each column of numbers the cell above it
  */
 record HeaderRow(int line, List<String> cells, List<String> over) {
-    private static final Pattern COMMENT = Pattern.compile("^\\s*(?:#|%|//|;|!)+\\s*");
     private static final Pattern WIDE_GAP = Pattern.compile("\\t+| {2,}");
     private static final Pattern BLANK_BEFORE_BRACKET = Pattern.compile("\\s+(?=[(\\[])");
     private static final Pattern CHANNEL = Pattern.compile(
@@ -31,7 +30,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     static HeaderRow of(Line line, DataBlock block) {
         List<Integer> columns = block.columns();
         int last = columns.get(columns.size() - 1);
-        String text = COMMENT.matcher(line.text()).replaceFirst("");
+        String text = Comments.stripped(line.text(), block.dialect());
         for (List<String> cells : splits(text, block.dialect(), columns.size())) {
             if (cells.size() > last) {
                 return new HeaderRow(
@@ -63,7 +62,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
         boolean axis = covers() && Role.of(Heading.of(over.get(0)).name()) != Role.UNKNOWN;
         return covers()
                 && IntStream.range(0, over.size())
-                        .allMatch(i -> over.get(i).isEmpty() || !dialect.isNumber(over.get(i)) || (axis && i > 0));
+                        .allMatch(i -> over.get(i).isEmpty() || !isValue(over.get(i), dialect) || (axis && i > 0));
     }
 
     /** Whether a cell speaks of time, voltage, current, an index, a channel or a unit. */
@@ -76,6 +75,11 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                                 || CHANNEL.matcher(c).matches()));
     }
 
+    /** A statement of the preamble about a unit, which might pass for two names. */
+    boolean statesUnit() {
+        return over.size() <= 2 && Units.isKey(over.get(0));
+    }
+
     /** Number of cells that are not empty. */
     int filled() {
         return (int) cells.stream().filter(c -> !c.isEmpty()).count();
@@ -83,6 +87,11 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
 
     static boolean isUnit(String cell) {
         return UnitText.parse(cell).isPresent();
+    }
+
+    private static boolean isValue(String cell, Dialect dialect) {
+        return dialect.isNumber(cell)
+                || ValueText.parse(cell).flatMap(ValueText::unit).isPresent();
     }
 
     private static List<List<String>> splits(String text, Dialect dialect, int columns) {

@@ -14,7 +14,6 @@ import java.util.stream.Stream;
  */
 record Preamble(List<Fact> facts, List<Line> lines) {
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
-    private static final Pattern COMMENT = Pattern.compile("^\\s*,?\\s*\"?\\s*(?:#|%|//|;|!|\\*)+\\s*");
     private static final Pattern KEY_MARK_VALUE =
             Pattern.compile("(?<key>[^:=]*\\p{L}[^:=]*?)\\s*[:=]\\s*(?<value>\\S.*)");
     private static final Pattern KEY_NUMBER =
@@ -30,7 +29,7 @@ record Preamble(List<Fact> facts, List<Line> lines) {
         List<Fact> facts = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         for (Line line : before) {
-            String text = COMMENT.matcher(line.text()).replaceFirst("").strip();
+            String text = Comments.stripped(line.text(), dialect).strip();
             if (!text.isEmpty()) {
                 lines.add(new Line(line.number(), text));
                 facts.addAll(factsOf(cells(text, dialect), line.number()));

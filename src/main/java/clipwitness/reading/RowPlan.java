@@ -10,11 +10,28 @@ import java.util.List;
  * @param names   a name for each of them, for messages
  * @param time    which of them, from 0, holds time stamps; -1 for none
  * @param cells   number of cells that a row may have; further ones must be empty
+ * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
  */
-record RowPlan(Dialect dialect, List<Integer> places, List<String> names, int time, int cells) {
+record RowPlan(Dialect dialect, List<Integer> places, List<String> names, int time, int cells, List<String> repeats) {
     RowPlan {
         places = List.copyOf(places);
         names = List.copyOf(names);
+        repeats = List.copyOf(repeats);
+    }
+
+    /** A plan for these columns of a file. */
+    static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
+        int time = -1;
+        for (int i = 0; i < kept.size(); i++) {
+            time = kept.get(i).use() == Column.Use.TIME ? i : time;
+        }
+        return new RowPlan(
+                block.dialect(),
+                kept.stream().map(Column::place).toList(),
+                kept.stream().map(Column::called).toList(),
+                time,
+                block.widest(),
+                curve ? block.before().stream().map(Line::text).toList() : List.of());
     }
 
     /** For each cell of a row the number of the kept column, or -1. */

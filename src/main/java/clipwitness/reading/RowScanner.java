@@ -1,7 +1,9 @@
 package clipwitness.reading;
 
 import clipwitness.capture.InputException;
-import java.util.Optional;
+import java.nio.charset.Charset;
+import java.util.Arrays;
+import java.util.List;
 
 /** Reads rows of bytes into a table, cell by cell, without a text for any of them. */
 final class RowScanner {
@@ -14,12 +16,15 @@ final class RowScanner {
     private final CutEnd cutEnd = new CutEnd();
     private final Table table;
 
+    private final Tail tail = new Tail();
+    private final List<byte[]> repeats;
+
     private int timeDigits;
     private double lastTime = Double.NEGATIVE_INFINITY;
-    private InputException incomplete;
-    private int incompleteLine;
+    private boolean unreadable;
+    private int sweeps;
 
-    RowScanner(String file, RowPlan plan, Table table) {
+    RowScanner(String file, Charset charset, RowPlan plan, Table table) {
         this.plan = plan;
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
@@ -27,6 +32,7 @@ final class RowScanner {
         this.reader = new CellReader(plan.dialect().mark());
         this.row = new double[plan.places().size()];
         this.table = table;
+        this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
     }
 
     /** Most significant digits that a time stamp was written with. */
@@ -34,9 +40,12 @@ final class RowScanner {
         return timeDigits;
     }
 
-    /** The line of a last row that is left out because the file ends inside it. */
-    Optional<Integer> leftOut() {
-        return incomplete == null ? Optional.empty() : Optional.of(incompleteLine);
+    /** Settles the end of the file and notes what was left out there. */
+    void end(Notes notes) {
+        tail.end(table, notes);
+        if (sweeps > 0) {
+            notes.evidence("lines of the header stand again among the rows, above further sweeps: " + sweeps);
+        }
     }
 
     /**
@@ -47,26 +56,35 @@ final class RowScanner {
      */
     void scan(byte[] bytes, int from, int to, int line, boolean ended) throws InputException {
         splitter.row(bytes, from, to);
+        if (isRepeated(bytes, from, to)) {
+            sweeps++;
+            return;
+        }
         if (!splitter.next() || (bytes[splitter.from()] == '#' && !isMark(bytes))) {
             return;
         }
-        if (incomplete != null) {
-            throw incomplete;
-        }
         int kept = keep(bytes, line, ended);
-        if (kept == 0 || incomplete != null) {
+        if (kept == 0) {
             return;
         }
-        if (kept < row.length) {
-            putAside(faults.tooShort(line, kept), line);
-        } else if (!ended && cutEnd.isCut(reader)) {
-            putAside(faults.tooShort(line, kept), line);
+        boolean whole = kept == row.length;
+        boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
+        if (whole && !ends) {
+            tail.wholeRow();
+            seeEnd();
         } else {
-            if (!Double.isNaN(row[row.length - 1])) {
-                cutEnd.see(reader);
-            }
+            Arrays.fill(row, kept, row.length, Double.NaN);
+            tail.shortRow(line, ends, faults.tooShort(line, kept));
+        }
+        if (plan.time() >= 0 && plan.time() < kept && !ends) {
             takeTime(line);
-            table.add(row);
+        }
+        table.add(row);
+    }
+
+    private void seeEnd() {
+        if (!Double.isNaN(row[row.length - 1])) {
+            cutEnd.see(reader);
         }
     }
 
@@ -103,14 +121,11 @@ final class RowScanner {
             if (ended) {
                 throw fault;
             }
-            putAside(fault, line);
+            unreadable = true;
         }
     }
 
     private void takeTime(int line) throws InputException {
-        if (plan.time() < 0) {
-            return;
-        }
         double time = row[plan.time()];
         if (!(time >= lastTime)) { // NaN lands here too
             throw Double.isNaN(time) ? faults.noTime(line) : faults.timeRunsBack(line, lastTime, time);
@@ -118,13 +133,16 @@ final class RowScanner {
         lastTime = time;
     }
 
-    private boolean isMark(byte[] bytes) {
-        return GapMarks.isMark(bytes, splitter.from(), splitter.to());
+    private boolean isRepeated(byte[] bytes, int from, int to) {
+        for (byte[] repeat : repeats) {
+            if (Arrays.equals(bytes, from, to, repeat, 0, repeat.length)) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    /** A fault in the last row only means that the file was cut; any row after it makes it a fault. */
-    private void putAside(InputException fault, int line) {
-        incomplete = fault;
-        incompleteLine = line;
+    private boolean isMark(byte[] bytes) {
+        return GapMarks.isMark(bytes, splitter.from(), splitter.to());
     }
 }

@@ -16,6 +16,11 @@ record RowStyle(Dialect dialect, String signature, int rows) {
         return Signature.numbers(signature);
     }
 
+    /** Whether the column, from 0, is one of those that most rows leave empty. */
+    boolean isEmpty(int column) {
+        return column < signature.length() && signature.charAt(column) == Signature.EMPTY;
+    }
+
     /** Whether the column, from 0, holds numbers. */
     boolean isNumber(int column) {
         return column < signature.length() && signature.charAt(column) == Signature.NUMBER;

@@ -8,14 +8,19 @@ import java.util.Locale;
 final class StampDoubts {
     private StampDoubts() {}
 
+    /** Two rows a stamp. */
+    static void addEnvelope(Notes notes) {
+        notes.evidence("every time stamp stands on two rows; the middle of each pair is kept");
+        notes.doubt(
+                DoubtCode.REPEATED_TIME,
+                Severity.REFUSAL,
+                "Every time stamp stands on two rows: this is the record of an envelope (peak detect), the smallest and "
+                        + "the largest value of each interval. It cannot be measured as a wave.");
+    }
+
+    /** Stamps that repeat or do not lie on a line. */
     static void add(Stamps stamps, UnitText unit, Notes notes) {
-        if (stamps.envelope()) {
-            notes.doubt(
-                    DoubtCode.REPEATED_TIME,
-                    Severity.REFUSAL,
-                    "Every time stamp stands on two rows: this is the record of an envelope (peak detect), the smallest and "
-                            + "the largest value of each interval. It cannot be measured as a wave.");
-        } else if (stamps.repeats() > 0) {
+        if (stamps.repeats() > 0) {
             notes.doubt(
                     DoubtCode.REPEATED_TIME,
                     Severity.WARNING,
@@ -23,7 +28,7 @@ final class StampDoubts {
                             + "The sample interval of " + TimeAxisFinder.seconds(unit.resolve(stamps.interval()))
                             + " is the least-squares line through all.");
         }
-        if (!stamps.even() && !stamps.envelope()) {
+        if (!stamps.even()) {
             double intervals = stamps.worst() / stamps.interval();
             notes.doubt(
                     DoubtCode.UNEVEN_TIME,

@@ -23,6 +23,7 @@ record Stamps(double start, double interval, double worst, double quantum, int r
     /** Deviations under a tenth of an interval move no figure by more than the noise. */
     private static final double EVEN_ENOUGH = 0.1;
 
+    private static final double WHOLE = 1e-6;
     /** No line at all. */
     static final Stamps NONE = new Stamps(0, 0, Double.POSITIVE_INFINITY, 0, 0, false, 0);
 
@@ -52,12 +53,18 @@ record Stamps(double start, double interval, double worst, double quantum, int r
         double interval = 12 * moment / ((double) n * ((double) n * n - 1));
         double start = t[0] + sum / n - middle * interval;
         double worst = worst(t, start, interval);
-        return new Stamps(rounded(start), rounded(interval), worst, quantum(largest, digits), repeats, paired, n);
+        double nearZero = Math.abs(start) < 1e-9 * Math.abs(interval) ? 0 : start;
+        return new Stamps(rounded(nearZero), rounded(interval), worst, quantum(largest, digits), repeats, paired, n);
     }
 
     /** Whether there is a line and it rises. */
     boolean rises() {
         return interval > 0;
+    }
+
+    /** Whether they are whole numbers that rise by a whole step. */
+    boolean counts() {
+        return Math.rint(interval) >= 1 && worst < WHOLE && Math.abs(start - Math.rint(start)) < WHOLE;
     }
 
     /** Whether the stamps lie on the line but for their rounding. */

@@ -21,6 +21,9 @@ final class StartTime {
             "x zero",
             "time offset",
             "time of first sample",
+            "x at 0",
+            "t start",
+            "x start",
             "horizontal start");
 
     private StartTime() {}

@@ -24,6 +24,11 @@ final class Table {
         rows++;
     }
 
+    /** Takes the last row away. */
+    void dropLast() {
+        rows--;
+    }
+
     int rows() {
         return rows;
     }

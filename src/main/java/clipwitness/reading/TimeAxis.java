@@ -5,5 +5,6 @@ package clipwitness.reading;
  *
  * @param start    time of the first sample in s
  * @param interval time from sample to sample in s, above 0
+ * @param envelope whether two rows stand for each of these times
  */
-record TimeAxis(double start, double interval) {}
+record TimeAxis(double start, double interval, boolean envelope) {}

@@ -25,7 +25,13 @@ final class TimeAxisFinder {
     }
 
     /** The axis from time stamps. */
-    TimeAxis fromStamps(Column time, Stamps stamps) throws InputException {
+    TimeAxis fromStamps(Column time, double[] written, int digits) throws InputException {
+        Stamps rows = Stamps.of(written, digits);
+        boolean envelope = rows.envelope();
+        if (envelope) {
+            StampDoubts.addEnvelope(notes);
+        }
+        Stamps stamps = envelope ? Stamps.of(Envelope.middles(written), digits) : rows;
         if (!(stamps.interval() > 0)) {
             throw new InputException(
                     new Origin(file, 0, "column " + time.called()),
@@ -37,9 +43,9 @@ final class TimeAxisFinder {
         double start = unit.resolve(stamps.start());
         double interval = unit.resolve(stamps.interval());
         if (given.isPresent()) {
-            return new TimeAxis(start, stated());
+            return new TimeAxis(start, stated(), envelope);
         }
-        return new TimeAxis(start, combined(stamps, interval));
+        return new TimeAxis(start, combined(stamps, interval), envelope);
     }
 
     /**
@@ -50,7 +56,7 @@ final class TimeAxisFinder {
     TimeAxis fromPreamble(double rowStep) throws InputException {
         double start = StartTime.of(preamble).orElse(0);
         if (given.isPresent()) {
-            return new TimeAxis(start, stated());
+            return new TimeAxis(start, stated(), false);
         }
         if (sampling.isEmpty()) {
             throw new InputException(
@@ -61,7 +67,7 @@ final class TimeAxisFinder {
         double interval = sampling.get().interval() * rowStep;
         notes.evidence("sample interval " + seconds(interval) + " from "
                 + sampling.get().words() + (rowStep == 1 ? "" : " and an index that rises by " + Math.round(rowStep)));
-        return new TimeAxis(start, interval);
+        return new TimeAxis(start, interval, false);
     }
 
     private double stated() {

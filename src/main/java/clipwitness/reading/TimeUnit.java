@@ -19,7 +19,7 @@ final class TimeUnit {
         }
         Optional<UnitText> fitting = sampling.flatMap(s -> fitting(stamps, s));
         if (fitting.isPresent()) {
-            notes.evidence("time stamps in " + prefixed(fitting.get()) + ": so they advance by the interval stated in "
+            notes.evidence("time stamps in " + fitting.get().symbol() + ": so they advance by the interval stated in "
                     + sampling.get().words());
             return fitting.get();
         }
@@ -45,15 +45,5 @@ final class TimeUnit {
                 .map(e -> new UnitText(Unit.SECOND, e))
                 .filter(u -> Math.abs(u.resolve(stamps.interval()) / sampling.interval() - 1) <= allowed)
                 .findFirst();
-    }
-
-    private static String prefixed(UnitText unit) {
-        return switch (unit.exponent()) {
-            case -3 -> "ms";
-            case -6 -> "µs";
-            case -9 -> "ns";
-            case -12 -> "ps";
-            default -> "s";
-        };
     }
 }

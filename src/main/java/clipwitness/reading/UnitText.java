@@ -84,6 +84,21 @@ record UnitText(Unit unit, int exponent) {
         return exponent < 0 ? value / Math.pow(10, -exponent) : value * Math.pow(10, exponent);
     }
 
+    /** As it is written on paper, {@code mV}. */
+    String symbol() {
+        String prefix = switch (exponent) {
+            case -12 -> "p";
+            case -9 -> "n";
+            case -6 -> "µ";
+            case -3 -> "m";
+            case 3 -> "k";
+            case 6 -> "M";
+            case 9 -> "G";
+            default -> "";
+        };
+        return prefix + unit.symbol();
+    }
+
     private static Optional<UnitText> parseWord(String word) {
         String lower = word.toLowerCase(Locale.ROOT);
         if (BASES.containsKey(lower)) {

@@ -43,7 +43,12 @@ final class Units {
         return Optional.empty();
     }
 
+    /** Whether a key speaks of a unit. */
+    static boolean isKey(String key) {
+        return UNIT.matcher(new Fact(key, List.of(), 0).words()).matches();
+    }
+
     private static boolean isUnitFact(Fact fact) {
-        return UNIT.matcher(fact.words()).matches();
+        return isKey(fact.key());
     }
 }

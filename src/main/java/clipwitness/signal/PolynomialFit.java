@@ -134,7 +134,7 @@ public final class PolynomialFit {
      * @param scatter standard deviation of one sample
      */
     public static PolynomialFit around(WeightedPoints data, double centre, double widest, int degree, double scatter) {
-        int fewest = Math.min(data.size(), POINTS_PER_PARAMETER * (degree + 1));
+        int fewest = Math.min(data.places(), POINTS_PER_PARAMETER * (degree + 1));
         double reach = widest;
         while (data.countBetween(centre - reach, centre + reach) < fewest) {
             reach /= NARROWING;

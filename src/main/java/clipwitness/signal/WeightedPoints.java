@@ -6,6 +6,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Points in ascending order of x, each with a weight: the number of samples that it stands for, so that its variance is a sample's over the weight. */
 public final class WeightedPoints {
+    private static final double SAME_PLACE = 1e-4;
+
     private final double[] x;
     private final double[] y;
     private final double[] weights;
@@ -56,9 +58,27 @@ public final class WeightedPoints {
         return new WeightedPoints(sortedX, sortedY, sortedWeights);
     }
 
-    /** Number of points with an abscissa from low to high. */
+    /**
+     * Number of places from low to high that have a point. Points nearer to one another than a ten-thousandth of the whole range stand in
+     * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
+     */
     public int countBetween(double low, double high) {
-        return Math.max(0, firstAbove(high, true) - firstAbove(low, false));
+        int end = firstAbove(high, true);
+        double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
+        double last = Double.NEGATIVE_INFINITY;
+        int places = 0;
+        for (int i = firstAbove(low, false); i < end; i++) {
+            if (x[i] - last > apart) {
+                places++;
+                last = x[i];
+            }
+        }
+        return places;
+    }
+
+    /** Number of places that have a point. */
+    public int places() {
+        return countBetween(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     /** The points with an abscissa from low to high. */

@@ -10,17 +10,17 @@ final class ClipperCase {
                 .filter(r -> r.text("case").equals(name))
                 .findFirst()
                 .orElseThrow();
-        return new ShuntClipper(row.number("R (ohm)"), new LegPair(leg(row, "upper"), leg(row, "lower")));
+        return new ShuntClipper(row.number("R"), new LegPair(leg(row, "upper"), leg(row, "lower")));
     }
 
     private static ClipperLeg leg(ReferenceRow row, String side) {
-        if (row.text(side + " Is (A)").isEmpty()) {
+        if (row.text(side + " Is").isEmpty()) {
             return ClipperLeg.open();
         }
         return ClipperLeg.of(new Junction(
-                row.number(side + " Is (A)"),
-                row.number(side + " n (1)"),
-                row.number(side + " Rs (ohm)"),
-                row.number("temperature (degC)")));
+                row.number(side + " Is"),
+                row.number(side + " n"),
+                row.number(side + " Rs"),
+                row.number("temperature")));
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.bench;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -33,43 +34,48 @@ record ClipperLeg(List<Junction> junctions, double joints) {
         return new ClipperLeg(junctions, ohms);
     }
 
-    /**
-     * Current in A at a voltage in V across the leg, found as I = Is (exp(s) - 1) with Is of the junction that saturates first:
-     * in s the voltage is neither steep nor flat.
-     */
+    /** Current in A at a voltage in V across the leg. */
     double currentAt(double voltage) {
+        return at(voltage).value();
+    }
+
+    /**
+     * Current in A and its slope in S at a voltage in V across the leg, found as I = Is (exp(s) - 1) with Is of the junction that
+     * saturates first: in s the voltage is neither steep nor flat.
+     */
+    Point at(double voltage) {
         if (junctions.isEmpty()) {
-            return 0;
+            return new Point(0, 0);
         }
-        Junction first = junctions.stream()
-                .min(Comparator.comparingDouble(Junction::saturationCurrent))
-                .orElseThrow();
+        Junction first = Collections.min(junctions, Comparator.comparingDouble(Junction::saturationCurrent));
         double saturation = first.saturationCurrent();
-        double ohmic = joints
+        double ohms = joints
                 + junctions.stream().mapToDouble(Junction::seriesResistance).sum();
         double steepest = voltage / first.slopeVoltage();
         double most =
-                voltage > 0 && ohmic > 0 ? Math.min(steepest, Math.log1p(voltage / (ohmic * saturation))) : steepest;
-        double root = RisingRoot.of(
-                s -> voltageAt(saturation * Math.expm1(s)) - voltage,
-                s -> saturation * Math.exp(s) * resistanceAt(saturation * Math.expm1(s)),
+                voltage > 0 && ohms > 0 ? Math.min(steepest, Math.log1p(voltage / (ohms * saturation))) : steepest;
+        double s = RisingRoot.of(
+                x -> {
+                    Point across = across(x, saturation, ohms);
+                    return new Point(across.value() - voltage, across.slope());
+                },
                 Math.min(0, most),
                 Math.max(0, most));
-        return saturation * Math.expm1(root);
+        return new Point(
+                saturation * Math.expm1(s),
+                saturation * Math.exp(s) / across(s, saturation, ohms).slope());
     }
 
-    /** Differential conductance dI/dV in S at a voltage in V across the leg. */
-    double conductanceAt(double voltage) {
-        return junctions.isEmpty() ? 0 : 1 / resistanceAt(currentAt(voltage));
-    }
-
-    private double voltageAt(double current) {
-        return current * joints
-                + junctions.stream().mapToDouble(j -> j.voltageAt(current)).sum();
-    }
-
-    private double resistanceAt(double current) {
-        return joints
-                + junctions.stream().mapToDouble(j -> j.resistanceAt(current)).sum();
+    /** Voltage across the leg in V and its slope over s. */
+    private Point across(double s, double saturation, double ohms) {
+        double value = ohms * saturation * Math.expm1(s);
+        double slope = ohms * saturation * Math.exp(s);
+        for (Junction junction : junctions) {
+            double share =
+                    saturation / junction.saturationCurrent(); // log1p would lose what s still holds where it is 1
+            value += junction.slopeVoltage() * (share == 1 ? s : Math.log1p(share * Math.expm1(s)));
+            slope += junction.slopeVoltage() * (share == 1 ? 1 : share * Math.exp(s) / (1 + share * Math.expm1(s)));
+        }
+        return new Point(value, slope);
     }
 }

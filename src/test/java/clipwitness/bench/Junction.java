@@ -32,11 +32,6 @@ record Junction(double saturationCurrent, double ideality, double seriesResistan
         return slopeVoltage() * Math.log1p(current / saturationCurrent) + current * seriesResistance;
     }
 
-    /** Differential resistance dV/dI in Ω at a current in A above -Is. */
-    double resistanceAt(double current) {
-        return slopeVoltage() / (current + saturationCurrent) + seriesResistance;
-    }
-
     /** Current in A at a terminal voltage in V. */
     double currentAt(double voltage) {
         return ClipperLeg.of(this).currentAt(voltage);

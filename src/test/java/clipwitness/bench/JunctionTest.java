@@ -18,20 +18,16 @@ class JunctionTest {
     private static Junction device(ReferenceRow row) {
         ReferenceRow device = ReferenceRow.of("shockley-params.csv")
                 .filter(r -> r.text("device").equals(row.text("device")))
-                .filter(r -> r.number("temperature (degC)") == row.number("temperature (degC)"))
+                .filter(r -> r.number("temperature") == row.number("temperature"))
                 .findFirst()
                 .orElseThrow();
-        return new Junction(
-                device.number("Is (A)"),
-                device.number("n (1)"),
-                device.number("Rs (ohm)"),
-                device.number("temperature (degC)"));
+        return new Junction(device.number("Is"), device.number("n"), device.number("Rs"), device.number("temperature"));
     }
 
     private static boolean hasNoShunt(ReferenceRow row) {
         return ReferenceRow.of("shockley-params.csv")
                 .filter(r -> r.text("device").equals(row.text("device")))
-                .allMatch(r -> r.text("shunt Rp (ohm)").isEmpty());
+                .allMatch(r -> r.text("shunt Rp").isEmpty());
     }
 
     static Stream<ReferenceRow> forwardVoltages() {
@@ -45,15 +41,15 @@ class JunctionTest {
     @ParameterizedTest
     @MethodSource("forwardVoltages")
     void forwardVoltageIsTheReferences(ReferenceRow row) {
-        double expected = row.number("terminal voltage (V)");
-        assertThat(device(row).voltageAt(row.number("current (A)"))).isCloseTo(expected, within(1e-12 * expected));
+        double expected = row.number("terminal voltage");
+        assertThat(device(row).voltageAt(row.number("current"))).isCloseTo(expected, within(1e-12 * expected));
     }
 
     @ParameterizedTest
     @MethodSource("curvePoints")
     void currentIsTheReferences(ReferenceRow row) {
-        double expected = row.number("current (A)");
-        assertThat(device(row).currentAt(row.number("voltage (V)")))
+        double expected = row.number("current");
+        assertThat(device(row).currentAt(row.number("voltage")))
                 .isCloseTo(expected, within(1e-12 * Math.abs(expected) + NO_CURRENT));
     }
 

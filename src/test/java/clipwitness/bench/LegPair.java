@@ -18,8 +18,13 @@ record LegPair(ClipperLeg up, ClipperLeg down) {
     /** Voltage in V across the pair behind a source of so many volts and ohms: (E - v)/R = I_up(v) - I_down(-v). */
     double voltageBehind(double source, double resistance) {
         return RisingRoot.of(
-                v -> up.currentAt(v) - down.currentAt(-v) + (v - source) / resistance,
-                v -> up.conductanceAt(v) + down.conductanceAt(-v) + 1 / resistance,
+                v -> {
+                    Point rising = up.at(v);
+                    Point falling = down.at(-v);
+                    return new Point(
+                            rising.value() - falling.value() + (v - source) / resistance,
+                            rising.slope() + falling.slope() + 1 / resistance);
+                },
                 Math.min(0, source),
                 Math.max(0, source));
     }

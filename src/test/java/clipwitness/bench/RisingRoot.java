@@ -1,6 +1,6 @@
 package clipwitness.bench;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleFunction;
 
 /** Root of a rising function: Newton's steps inside a bracket, halving it where a step leaves it or shrinks too slowly. */
 final class RisingRoot {
@@ -15,12 +15,11 @@ final class RisingRoot {
      * The root, about as well as a double resolves the function.
      *
      * @param function rising between the bounds, not above 0 at the lower and not below 0 at the upper one; may be infinite inside
-     * @param slope    its derivative
      * @param lower    lower bound, finite
      * @param upper    upper bound, finite
      * @throws IllegalArgumentException if the bounds are not in order
      */
-    static double of(DoubleUnaryOperator function, DoubleUnaryOperator slope, double lower, double upper) {
+    static double of(DoubleFunction<Point> function, double lower, double upper) {
         if (!(lower <= upper)) {
             throw new IllegalArgumentException("the bounds " + lower + " and " + upper + " are not in order");
         }
@@ -29,13 +28,13 @@ final class RisingRoot {
         double x = high;
         double lastStep = high - low;
         for (int i = 0; i < MOST_STEPS; i++) {
-            double y = function.applyAsDouble(x);
-            if (y > 0) {
+            Point here = function.apply(x);
+            if (here.value() > 0) {
                 high = x;
             } else {
                 low = x;
             }
-            double next = x - y / slope.applyAsDouble(x);
+            double next = x - here.value() / here.slope();
             boolean goesWell = next >= low && next <= high && 2 * Math.abs(next - x) <= lastStep;
             if (!goesWell) { // a step that is not a number lands here too
                 next = low + (high - low) / 2;

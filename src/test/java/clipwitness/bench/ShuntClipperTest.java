@@ -23,14 +23,14 @@ class ShuntClipperTest {
     @MethodSource("steadyVoltages")
     void nodeAndCurrentsAreTheReferences(ReferenceRow row) {
         ShuntClipper clipper = ClipperCase.named(row.text("case"));
-        double node = clipper.outputFor(row.number("source voltage (V)"));
-        assertThat(node).isCloseTo(row.number("node voltage (V)"), within(1e-12));
+        double node = clipper.outputFor(row.number("source voltage"));
+        assertThat(node).isCloseTo(row.number("node voltage"), within(1e-12));
         assertThat(clipper.pair().up().currentAt(node)).isCloseTo(current(row, "upper"), within(1e-12));
         assertThat(clipper.pair().down().currentAt(-node)).isCloseTo(current(row, "lower"), within(1e-12));
     }
 
     private static double current(ReferenceRow row, String side) {
-        String cell = row.text("current of " + side + " diode (A)");
+        String cell = row.text("current of " + side + " diode");
         return cell.isEmpty() ? 0 : Double.parseDouble(cell);
     }
 
@@ -38,9 +38,9 @@ class ShuntClipperTest {
     @MethodSource("sines")
     void plateausAreTheReferences(ReferenceRow row) {
         ShuntClipper clipper = ClipperCase.named(row.text("case"));
-        double peak = row.number("source peak (V)");
-        assertThat(clipper.outputFor(peak)).isCloseTo(row.number("plateau max (V)"), within(1e-12));
-        assertThat(clipper.outputFor(-peak)).isCloseTo(row.number("plateau min (V)"), within(1e-12));
+        double peak = row.number("source peak");
+        assertThat(clipper.outputFor(peak)).isCloseTo(row.number("plateau max"), within(1e-12));
+        assertThat(clipper.outputFor(-peak)).isCloseTo(row.number("plateau min"), within(1e-12));
     }
 
     /** The reference takes two equal junctions in series for one of twice the n and twice the Rs. */
@@ -51,8 +51,8 @@ class ShuntClipperTest {
         ReferenceRow.of("diode-clipper-dc.csv")
                 .filter(row -> row.text("case").equals("one silicon up two in series down"))
                 .forEach(row -> assertThat(new ShuntClipper(2200, new LegPair(ClipperLeg.of(one), two))
-                                .outputFor(row.number("source voltage (V)")))
-                        .isCloseTo(row.number("node voltage (V)"), within(1e-12)));
+                                .outputFor(row.number("source voltage")))
+                        .isCloseTo(row.number("node voltage"), within(1e-12)));
     }
 
     @Test

@@ -31,9 +31,9 @@ class TracerTest {
     void aTraceFollowsTheReference(double volts) {
         double expected = ReferenceRow.of("shockley-curves.csv")
                 .filter(row -> row.text("device").equals("silicon signal A"))
-                .filter(row -> row.number("temperature (degC)") == 25)
-                .filter(row -> row.number("voltage (V)") == volts)
-                .mapToDouble(row -> row.number("current (A)"))
+                .filter(row -> row.number("temperature") == 25)
+                .filter(row -> row.number("voltage") == volts)
+                .mapToDouble(row -> row.number("current"))
                 .findFirst()
                 .orElseThrow();
         double traced = LINES.stream()

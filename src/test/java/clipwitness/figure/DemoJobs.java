@@ -2,6 +2,7 @@ package clipwitness.figure;
 
 import clipwitness.compare.JobResults;
 import clipwitness.job.Role;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -11,9 +12,16 @@ final class DemoJobs {
             "After the third attempt, germanium pair with a series resistor selected on the curve"
                     + " tracer and the tone stack put back to what the schematic of the first issue shows";
 
+    private static final Map<String, JobResults> ALL = make();
+
     private DemoJobs() {}
 
+    /** All jobs by name. */
     static Map<String, JobResults> all() {
+        return ALL;
+    }
+
+    private static Map<String, JobResults> make() {
         Map<String, JobResults> jobs = new LinkedHashMap<>();
         jobs.put("usual", DemoJob.usual().results());
         jobs.put("edgy", DemoJob.usual().edgy().results());
@@ -38,7 +46,7 @@ final class DemoJobs {
                         .state("new", "Ω µ − é", Role.CHANGED)
                         .results());
         jobs.put("fine", DemoJob.usual().bins(200_000).gains(20, 80).results());
-        return jobs;
+        return Collections.unmodifiableMap(jobs);
     }
 
     private static DemoJob sixStates() {

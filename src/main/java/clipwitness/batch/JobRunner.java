@@ -1,0 +1,107 @@
+package clipwitness.batch;
+
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.capture.Problem;
+import clipwitness.compare.CaptureResult;
+import clipwitness.compare.Examination;
+import clipwitness.compare.JobResults;
+import clipwitness.figure.Figure;
+import clipwitness.figure.FigureCatalogue;
+import clipwitness.job.Attachment;
+import clipwitness.job.Job;
+import clipwitness.report.AttachedFile;
+import clipwitness.report.FolderSink;
+import clipwitness.report.ReportDocument;
+import clipwitness.report.ResultsCsv;
+import clipwitness.report.ResultsJson;
+import clipwitness.report.TemplateSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+
+/** One job from folder to report. */
+final class JobRunner {
+    private static final String OUTPUT_FOLDER = "report";
+
+    private final ReportOptions options;
+    private final ExecutorService workers;
+
+    JobRunner(ReportOptions options, ExecutorService workers) {
+        this.options = options;
+        this.workers = workers;
+    }
+
+    /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
+    JobOutcome run(Job job) {
+        Path out = options.out().orElseGet(() -> job.folder().resolve(OUTPUT_FOLDER));
+        try {
+            List<CaptureResult> captures = Loading.all(job, workers);
+            JobResults results = Examination.of(job, Inputs.digest(job, captures), captures);
+            Map<String, byte[]> documents = documents(results);
+            new FolderSink(out).put(documents);
+            return new JobOutcome.Reported(
+                    job.folder(),
+                    results,
+                    documents.keySet().stream().map(out::resolve).toList());
+        } catch (InputException e) {
+            return new JobOutcome.Failed(job.folder(), e.problems());
+        } catch (IOException e) {
+            return new JobOutcome.Failed(
+                    job.folder(),
+                    List.of(new Problem(
+                            Origin.of(out.toString()),
+                            "the report could not be written (" + e.getMessage() + ")",
+                            "Choose a folder that can be written with --out")));
+        }
+    }
+
+    private Map<String, byte[]> documents(JobResults results) throws InputException, IOException {
+        String number = results.job().sheet().report().number();
+        Map<String, byte[]> data = new LinkedHashMap<>();
+        data.put(number + "-results.json", ResultsJson.bytes(results, options.software()));
+        data.put(number + "-results.csv", ResultsCsv.bytes(results));
+        Map<String, Figure> figures = FigureCatalogue.of(results).all();
+        List<AttachedFile> attached = attachments(results.job(), data);
+        List<TemplateSource> templates = templates(results.job());
+        Map<String, byte[]> documents = new LinkedHashMap<>(data);
+        for (int i = templates.size() - 1; i >= 0; i--) { // the first template's PDF appears last
+            String name =
+                    i == 0 ? number + ".pdf" : number + "-" + templates.get(i).name() + ".pdf";
+            documents.put(
+                    name, ReportDocument.render(results, figures, templates.get(i), attached, options.software()));
+        }
+        return documents;
+    }
+
+    private List<TemplateSource> templates(Job job) throws InputException {
+        List<String> names =
+                options.templates().isEmpty() ? List.of(job.sheet().report().template()) : options.templates();
+        List<TemplateSource> templates = new ArrayList<>();
+        for (String name : names) {
+            templates.add(TemplateSource.find(name, job.folder()));
+        }
+        return templates;
+    }
+
+    private static List<AttachedFile> attachments(Job job, Map<String, byte[]> data) throws IOException {
+        List<AttachedFile> attached = new ArrayList<>();
+        for (Attachment a : job.sheet().report().attach()) {
+            switch (a) {
+                case RESULTS -> data.forEach((name, bytes) -> attached.add(new AttachedFile(name, bytes)));
+                case SHEET -> attached.add(file(job, Job.SHEET_FILE));
+                case CAPTURES -> attached.add(file(job, Job.TABLE_FILE));
+            }
+        }
+        return attached;
+    }
+
+    private static AttachedFile file(Job job, String name) throws IOException {
+        return new AttachedFile(name, Files.readAllBytes(job.folder().resolve(name)));
+    }
+}

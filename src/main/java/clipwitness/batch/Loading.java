@@ -1,0 +1,73 @@
+package clipwitness.batch;
+
+import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.capture.Problem;
+import clipwitness.compare.CaptureResult;
+import clipwitness.job.CaptureRow;
+import clipwitness.job.Job;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+
+/** Reads and measures all rows of a captures table side by side; every row that cannot be read is named. */
+final class Loading {
+    private Loading() {}
+
+    /** What became of one row. */
+    private record Loaded(List<CaptureResult> result, List<Problem> problems) {}
+
+    /**
+     * Loads all rows, in the table's order.
+     *
+     * @throws InputException with the problems of all rows
+     */
+    static List<CaptureResult> all(Job job, ExecutorService workers) throws InputException {
+        CaptureLoader loader = new CaptureLoader(job);
+        List<Future<Loaded>> futures = new ArrayList<>();
+        for (CaptureRow row : job.captures()) {
+            futures.add(workers.submit(() -> load(loader, row)));
+        }
+        List<CaptureResult> results = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Future<Loaded> f : futures) {
+            Loaded loaded = get(f);
+            results.addAll(loaded.result);
+            problems.addAll(loaded.problems);
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems.stream().distinct().toList());
+        }
+        return results;
+    }
+
+    private static Loaded load(CaptureLoader loader, CaptureRow row) {
+        try {
+            return new Loaded(List.of(loader.load(row)), List.of());
+        } catch (InputException e) {
+            return new Loaded(List.of(), e.problems());
+        } catch (IOException e) {
+            return new Loaded(
+                    List.of(),
+                    List.of(new Problem(
+                            Origin.of(row.file()), "the file cannot be read (" + e.getMessage() + ")", "")));
+        }
+    }
+
+    private static Loaded get(Future<Loaded> future) {
+        try {
+            return future.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while reading captures", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package clipwitness.batch;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** SHA-256 digests (FIPS 180-4), hexadecimal. */
+final class Sha256 {
+    private Sha256() {}
+
+    /** Digest of a file. */
+    static String of(Path file) throws IOException {
+        MessageDigest digest = digest();
+        byte[] buffer = new byte[1 << 16];
+        try (InputStream in = Files.newInputStream(file)) {
+            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+                digest.update(buffer, 0, n);
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** One digest over named digests: the digest of lines {@code name, space, digest}, sorted by name. */
+    static String over(Map<String, String> digests) {
+        MessageDigest digest = digest();
+        new TreeMap<>(digests)
+                .forEach((name, sha) -> digest.update((name + " " + sha + "\n").getBytes(StandardCharsets.UTF_8)));
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest digest() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException impossible) { // every Java platform has it
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package clipwitness.cli;
+
+import clipwitness.batch.Batch;
+import clipwitness.batch.JobOutcome;
+import clipwitness.batch.ReportOptions;
+import clipwitness.capture.Problem;
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code report}: makes the report of each job. */
+@Command(
+        name = "report",
+        description = {
+            "Make the report of each job: N.pdf, N-results.json and N-results.csv.",
+            "Exit status: 0 all judged comparisons passed, 1 one failed or stayed undecided, 2 something could not be reported."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Clipwitness.Version.class)
+final class ReportCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Parameters(paramLabel = "JOB", arity = "1..*", description = "A job folder, or a folder of job folders.")
+    private List<Path> jobs = new ArrayList<>();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Folder for the results (default: JOB/report).")
+    private Path folder;
+
+    @Option(
+            names = "--template",
+            paramLabel = "NAME|DIR",
+            description =
+                    "Template instead of the sheet's: customer, bench, or a folder. Each further one makes N-TEMPLATE.pdf.")
+    private List<String> templates = new ArrayList<>();
+
+    ReportCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software());
+        List<JobOutcome> outcomes = new Batch(options, this::problems).run(jobs);
+        outcomes.forEach(this::result);
+        if (outcomes.size() > 1) {
+            out.print(ClosingTable.of(outcomes));
+        }
+        return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
+    }
+
+    private void problems(JobOutcome outcome) {
+        if (outcome instanceof JobOutcome.Failed failed) {
+            for (Problem p : failed.problems()) {
+                err.println(place(failed, p));
+            }
+        }
+    }
+
+    /** A message, with the job's folder before it where the message names only a file within. */
+    private static String place(JobOutcome.Failed failed, Problem problem) {
+        String folder = failed.folder().toString();
+        String message = problem.message();
+        return message.startsWith(folder) ? message : folder + ": " + message;
+    }
+
+    private void result(JobOutcome outcome) {
+        if (outcome instanceof JobOutcome.Reported reported) {
+            for (Comparison c : reported.results().comparisons()) {
+                out.println(reported.results().job().sheet().report().number() + ": " + c.to() + " against " + c.from()
+                        + ": " + c.verdict().code());
+            }
+            reported.written().forEach(out::println);
+        }
+    }
+
+    private static int status(JobOutcome outcome) {
+        if (outcome instanceof JobOutcome.Reported reported) {
+            boolean bad = reported.results().comparisons().stream()
+                    .anyMatch(c -> c.verdict() == Decision.FAIL || c.verdict() == Decision.UNDECIDED);
+            return bad ? Clipwitness.NOT_PASSED : Clipwitness.OK;
+        }
+        return Clipwitness.TROUBLE;
+    }
+}

@@ -1,0 +1,68 @@
+package clipwitness.compare;
+
+import clipwitness.capture.Condition;
+import clipwitness.job.CaptureKind;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The waveform captures of a job by state and condition, in the table's order. */
+final class Catalogue {
+    private final Map<String, Map<Condition, Setting>> byState;
+
+    private Catalogue(Map<String, Map<Condition, Setting>> byState) {
+        this.byState = byState;
+    }
+
+    static Catalogue of(List<CaptureResult> captures) {
+        Map<String, Map<Condition, List<CaptureResult>>> groups = new LinkedHashMap<>();
+        for (CaptureResult c : captures) {
+            if (c.row().kind() == CaptureKind.WAVEFORM) {
+                groups.computeIfAbsent(c.row().state().orElseThrow(), s -> new LinkedHashMap<>())
+                        .computeIfAbsent(c.row().condition(), k -> new ArrayList<>())
+                        .add(c);
+            }
+        }
+        Map<String, Map<Condition, Setting>> byState = new LinkedHashMap<>();
+        groups.forEach((state, conditions) -> {
+            Map<Condition, Setting> settings = new LinkedHashMap<>();
+            conditions.forEach(
+                    (condition, replicates) -> settings.put(condition, new Setting(state, condition, replicates)));
+            byState.put(state, settings);
+        });
+        return new Catalogue(byState);
+    }
+
+    /** All settings of a state; none where the state has no waveform capture. */
+    List<Setting> of(String state) {
+        return List.copyOf(byState.getOrDefault(state, Map.of()).values());
+    }
+
+    /** The setting of a state under a condition. */
+    Optional<Setting> at(String state, Condition condition) {
+        return Optional.ofNullable(byState.getOrDefault(state, Map.of()).get(condition));
+    }
+
+    /** Every setting of every state. */
+    List<Setting> all() {
+        return byState.values().stream().flatMap(m -> m.values().stream()).toList();
+    }
+
+    /** The settings of a state that differ from this one in the gain control only, itself included, rising. */
+    List<Setting> alongGain(Setting setting) {
+        return of(setting.state()).stream()
+                .filter(s -> s.condition().gainPercent().isPresent()
+                        && s.condition()
+                                .withoutGain()
+                                .equals(setting.condition().withoutGain()))
+                .sorted((a, b) -> Double.compare(gain(a), gain(b)))
+                .toList();
+    }
+
+    /** Position of the gain control of a setting that has one, percent. */
+    static double gain(Setting setting) {
+        return setting.condition().gainPercent().orElseThrow();
+    }
+}

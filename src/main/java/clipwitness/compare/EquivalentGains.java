@@ -1,0 +1,47 @@
+package clipwitness.compare;
+
+import clipwitness.measure.Measured;
+import clipwitness.measure.ThdCurve;
+import clipwitness.measure.WaveformQuantity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Settings of one state that distort as another state does at its settings. */
+final class EquivalentGains {
+    private final Catalogue catalogue;
+
+    EquivalentGains(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** One answer for each setting of the gain control of {@code from} whose distortion is known. */
+    List<EquivalentGain> of(String from, String to) {
+        List<EquivalentGain> answers = new ArrayList<>();
+        Set<Setting> done = new HashSet<>();
+        for (Setting start : catalogue.of(from)) {
+            Optional<Setting> partner = catalogue.at(to, start.condition());
+            if (start.condition().gainPercent().isEmpty() || partner.isEmpty() || done.contains(start)) {
+                continue;
+            }
+            List<Setting> along = catalogue.alongGain(start);
+            done.addAll(along);
+            answers.addAll(answers(along, GainSeries.thdCurve(catalogue.alongGain(partner.get()))));
+        }
+        return answers;
+    }
+
+    private static List<EquivalentGain> answers(List<Setting> from, ThdCurve to) {
+        List<EquivalentGain> answers = new ArrayList<>();
+        for (Setting s : from) {
+            Measured thd = s.figure(WaveformQuantity.THD);
+            thd.asValue()
+                    .filter(v -> !v.isUpperBound())
+                    .ifPresent(v -> answers.add(
+                            new EquivalentGain(s.condition().withoutGain(), Catalogue.gain(s), to.gainAt(v))));
+        }
+        return answers;
+    }
+}

@@ -1,0 +1,30 @@
+package clipwitness.compare;
+
+import clipwitness.job.Job;
+import clipwitness.job.State;
+import java.util.List;
+
+/** From measured captures to everything that is decided about a job. */
+public final class Examination {
+    private Examination() {}
+
+    /**
+     * Series, comparisons and hints of a job.
+     *
+     * @param job          the job
+     * @param inputsDigest digest of all inputs, hexadecimal SHA-256
+     * @param captures     captures, read and measured, in the table's order
+     */
+    public static JobResults of(Job job, String inputsDigest, List<CaptureResult> captures) {
+        Catalogue catalogue = Catalogue.of(captures);
+        Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
+        List<String> states = job.sheet().states().stream().map(State::name).toList();
+        return new JobResults(
+                job,
+                inputsDigest,
+                new PairDoubts(job, catalogue).added(captures),
+                new GainSeries(catalogue, job.sheet().stimulus().level()).of(states),
+                new Comparer(job, catalogue, repeatability).all(),
+                Hints.of(new Evidence(job, catalogue, repeatability)));
+    }
+}

@@ -1,0 +1,14 @@
+package clipwitness.compare;
+
+import java.util.List;
+
+/** All hints of a job, in the order of the measurement book. */
+final class Hints {
+    private static final List<HintRule> RULES = List.of(new OneSideNotClipping(), new StatesSwapped());
+
+    private Hints() {}
+
+    static List<Hint> of(Evidence evidence) {
+        return RULES.stream().flatMap(r -> r.look(evidence).stream()).toList();
+    }
+}

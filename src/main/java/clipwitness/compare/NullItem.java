@@ -1,0 +1,64 @@
+package clipwitness.compare;
+
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.measure.NullDepth;
+import clipwitness.measure.Source;
+import clipwitness.quantity.Decibels;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Null depth of two settings with everything that adds to the remainder. Contributions are combined in the linear remainder and then
+ * put in dB; a remainder that does not exceed its expanded uncertainty is an upper bound.
+ */
+final class NullItem {
+    private NullItem() {}
+
+    /** Null depth, dB. */
+    static Measured of(Setting from, Setting to, Repeatability repeatability) {
+        Measured depth = NullDepth.of(from.first(), to.first());
+        Optional<Measured.Value> value = depth.asValue();
+        if (value.isEmpty()) {
+            return depth;
+        }
+        List<Contribution> parts = new ArrayList<>();
+        double remainder = Decibels.toAmplitude(value.get().number());
+        parts.add(new Contribution(Source.NOISE, noise(value.get(), remainder)));
+        repeatability.ofRemainder(from).ifPresent(parts::add);
+        repeatability.ofRemainder(to).ifPresent(parts::add);
+        return inDecibels(value.get(), remainder, Change.bySource(parts));
+    }
+
+    /**
+     * Linear remainder of two neighbouring settings of one state, a ratio; empty where it cannot be told from noise.
+     */
+    static Optional<Double> remainder(Setting a, Setting b) {
+        return NullDepth.of(a.first(), b.first())
+                .asValue()
+                .filter(v -> !v.isUpperBound())
+                .map(v -> Decibels.toAmplitude(v.number()));
+    }
+
+    private static double noise(Measured.Value depth, double remainder) {
+        double expanded = depth.expandedUncertainty().orElseThrow();
+        return remainder * (Decibels.toAmplitude(expanded) - 1) / 2;
+    }
+
+    private static Measured inDecibels(Measured.Value depth, double remainder, List<Contribution> linear) {
+        double variance = 0;
+        for (Contribution c : linear) {
+            variance += c.standardUncertainty() * c.standardUncertainty();
+        }
+        double expanded = 2 * Math.sqrt(variance);
+        double half = Decibels.ofAmplitude((remainder + expanded) / remainder) / 2;
+        List<Contribution> budget = new ArrayList<>();
+        for (Contribution c : linear) {
+            double share = variance > 0 ? c.standardUncertainty() / Math.sqrt(variance) : 0;
+            budget.add(new Contribution(c.source(), half * share));
+        }
+        boolean bound = depth.isUpperBound() || expanded >= remainder;
+        return new Measured.Value(depth.number(), depth.unit(), budget, bound);
+    }
+}

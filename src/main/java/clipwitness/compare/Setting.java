@@ -1,0 +1,55 @@
+package clipwitness.compare;
+
+import clipwitness.capture.Condition;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One state under one condition: its waveform captures, replicates together.
+ *
+ * @param state      state
+ * @param condition  condition
+ * @param replicates captures, at least one
+ */
+record Setting(String state, Condition condition, List<CaptureResult> replicates) {
+    Setting {
+        replicates = List.copyOf(replicates);
+        if (replicates.isEmpty()) {
+            throw new IllegalArgumentException("a setting needs a capture");
+        }
+    }
+
+    /** The figure, averaged over the replicates that have it; else the first refusal. */
+    Measured figure(WaveformQuantity quantity) {
+        return Replicates.mean(
+                replicates.stream().map(r -> waveform(r).get(quantity)).toList());
+    }
+
+    /** The figure in the unit of an item, averaged likewise. */
+    Measured figure(ItemFigure figure) {
+        return Replicates.mean(
+                replicates.stream().map(r -> figure.of(waveform(r))).toList());
+    }
+
+    /** The first capture whose figures were not refused, else the first. */
+    WaveformResult first() {
+        return replicates.stream()
+                .map(Setting::waveform)
+                .filter(w -> !w.refused())
+                .findFirst()
+                .orElseGet(() -> waveform(replicates.get(0)));
+    }
+
+    /** Number of occasions on which the controls were set. */
+    int runs() {
+        return (int) replicates.stream().mapToInt(r -> r.row().run()).distinct().count();
+    }
+
+    private static WaveformResult waveform(CaptureResult capture) {
+        Optional<WaveformResult> waveform = capture.waveform();
+        return waveform.orElseThrow(() -> new IllegalArgumentException("not a waveform capture"));
+    }
+}

@@ -1,0 +1,66 @@
+package clipwitness.compare;
+
+import clipwitness.job.Role;
+import clipwitness.job.State;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The switch positions were mixed up: at the settings with more than 3 % distortion the changed state meets every limit set for an
+ * unchanged one, and the unchanged state fails the null-depth limit at one setting or more.
+ */
+final class StatesSwapped implements HintRule {
+    private static final String CODE = "states-swapped";
+    private static final double CLIPPED_THD_PERCENT = 3;
+
+    @Override
+    public List<Hint> look(Evidence evidence) {
+        List<Hint> hints = new ArrayList<>();
+        for (State unchanged : evidence.states(Role.UNCHANGED)) {
+            List<Item> ofUnchanged = items(evidence, unchanged);
+            boolean fails = ofUnchanged.stream()
+                    .anyMatch(i -> i.quantity() == ItemQuantity.NULL_DEPTH && i.decision() == Decision.FAIL);
+            for (State changed : evidence.states(Role.CHANGED)) {
+                List<Item> ofChanged = items(evidence, changed);
+                boolean meetsAll = !ofChanged.isEmpty()
+                        && ofChanged.stream().filter(Item::judged).allMatch(i -> i.decision() == Decision.PASS);
+                if (fails && meetsAll) {
+                    hints.add(hint(unchanged, changed, ofChanged));
+                }
+            }
+        }
+        return hints;
+    }
+
+    private static List<Item> items(Evidence evidence, State state) {
+        ItemBuilder builder =
+                new ItemBuilder(evidence.job().sheet().limits(), evidence.repeatability(), Intent.UNCHANGED);
+        List<Item> items = new ArrayList<>();
+        for (Setting s : evidence.catalogue().of(state.name())) {
+            Optional<Setting> before = evidence.before(state, s);
+            if (before.isPresent() && clipped(before.get())) {
+                items.addAll(builder.of(before.get(), s));
+            }
+        }
+        return items;
+    }
+
+    private static boolean clipped(Setting setting) {
+        Optional<Measured.Value> thd = setting.figure(WaveformQuantity.THD).asValue();
+        return thd.isPresent() && thd.get().number() > CLIPPED_THD_PERCENT;
+    }
+
+    private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
+        long settings = ofChanged.stream().map(Item::condition).distinct().count();
+        return new Hint(
+                CODE,
+                Optional.of(unchanged.name()),
+                "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
+                        + "” does not: the two positions, or their captures, look swapped.",
+                changed.name() + " meets every limit for an unchanged state at " + settings + " clipped settings; "
+                        + unchanged.name() + " fails the null-depth limit");
+    }
+}

@@ -1,0 +1,116 @@
+package clipwitness.reading;
+
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
+final class ColumnUses {
+    private static final int ROWS_LOOKED_AT = 300;
+
+    private final DataBlock block;
+    private final Header header;
+    private final Optional<Sampling> sampling;
+    private final Notes notes;
+
+    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, Notes notes) {
+        this.block = block;
+        this.header = header;
+        this.sampling = sampling;
+        this.notes = notes;
+    }
+
+    /** What each column is read as. */
+    Columns decide() {
+        List<Column> columns = new ArrayList<>();
+        boolean axis = false;
+        for (int i = 0; i < block.columns().size(); i++) {
+            Column column = new Column(block.columns().get(i), header.headings().get(i), Column.Use.VALUE);
+            Column.Use use = byHeading(column, axis);
+            axis |= use == Column.Use.TIME;
+            columns.add(column.as(use));
+        }
+        Columns found = new Columns(columns);
+        Columns withAxis = found.needsAxis() ? firstAsAxis(found) : found;
+        return withAxis.first(Column.Use.TIME).map(t -> besideTime(withAxis, t)).orElse(withAxis);
+    }
+
+    private Column.Use byHeading(Column column, boolean axisKnown) {
+        Heading heading = column.heading();
+        Optional<Unit> unit = heading.unit().map(UnitText::unit);
+        if (unit.filter(u -> u == Unit.VOLT || u == Unit.AMPERE).isPresent()) {
+            return Column.Use.VALUE;
+        }
+        boolean seconds = unit.filter(u -> u == Unit.SECOND).isPresent();
+        if (unit.isPresent() && !seconds) {
+            return Column.Use.LEFT_OUT;
+        }
+        if (seconds || heading.role() == Role.TIME) {
+            boolean named = heading.name().isEmpty() || heading.role() == Role.TIME;
+            return !axisKnown && (named || axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
+        }
+        return heading.role() == Role.INDEX && axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+    }
+
+    /** The first column as an axis, if its values rise evenly. */
+    private Columns firstAsAxis(Columns columns) {
+        Column first = columns.all().get(0);
+        Stamps axis = axis(first);
+        boolean index = axis.counts() && (sampling.isPresent() || axis.interval() == 1);
+        boolean agrees =
+                sampling.filter(s -> TimeUnit.fitting(axis, s).isPresent()).isPresent();
+        if (!axis.rises() || !axis.even() || (sampling.isPresent() && !index && !agrees)) {
+            return columns;
+        }
+        if (agrees) {
+            notes.evidence("first column read as time: it rises by the interval that the preamble states");
+        } else if (!index) {
+            notes.evidence("first column read as time: it rises evenly, and no heading says what it is");
+            notes.doubt(
+                    DoubtCode.UNIT_ASSUMED,
+                    Severity.WARNING,
+                    "The file does not name its first column; it rises evenly and is taken as time in seconds. "
+                            + "The column interval of captures.csv, or the option --interval of look, settles it.");
+        }
+        return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
+    }
+
+    /** Beside a column of time an index is of no use, and neither is the same time once more. */
+    private Columns besideTime(Columns columns, Column time) {
+        Columns rest = columns;
+        List<String> stamps = block.firstCells(time.place(), ROWS_LOOKED_AT);
+        for (Column column : columns.all()) {
+            boolean again = column.use() == Column.Use.VALUE
+                    && column.heading().unit().isEmpty()
+                    && block.firstCells(column.place(), ROWS_LOOKED_AT).equals(stamps);
+            boolean count = column.use() == Column.Use.INDEX
+                    || (column.nameless()
+                            && column.place() < time.place()
+                            && axis(column).counts());
+            if (again) {
+                notes.evidence("column " + (column.place() + 1) + " left out: it repeats the time");
+            }
+            rest = again || count ? rest.with(column, Column.Use.LEFT_OUT) : rest;
+        }
+        return rest;
+    }
+
+    /** How a column goes on over the first rows; a gap or a step back leaves no line. */
+    private Stamps axis(Column column) {
+        List<String> cells = block.firstCells(column.place(), ROWS_LOOKED_AT);
+        double[] values = cells.stream().mapToDouble(block.dialect()::number).toArray();
+        int digits = cells.stream()
+                .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
+                .max()
+                .orElse(1);
+        for (int i = 1; i < values.length; i++) {
+            if (!(values[i] >= values[i - 1])) {
+                return Stamps.NONE;
+            }
+        }
+        return values.length < 2 ? Stamps.NONE : Stamps.of(values, digits);
+    }
+}

@@ -1,0 +1,50 @@
+package clipwitness.reading;
+
+import clipwitness.capture.InputException;
+
+/**
+ * Rows at the end of a file that have fewer values than the others. One such row means that the file was cut, and is left out; several
+ * mean that some channels end earlier. Where a whole row follows after all, the first of them was a fault.
+ */
+final class Tail {
+    private InputException fault;
+    private int firstLine;
+    private int lastLine;
+    private int rows;
+    private boolean cut;
+
+    /** A whole row stands in the file. */
+    void wholeRow() throws InputException {
+        if (fault != null) {
+            throw fault;
+        }
+    }
+
+    /**
+     * A row with fewer values stands in the file.
+     *
+     * @param ends     whether the file ends in it, without a line end
+     * @param ifInside what the user is told if a whole row follows
+     */
+    void shortRow(int line, boolean ends, InputException ifInside) {
+        if (rows == 0) {
+            fault = ifInside;
+            firstLine = line;
+        }
+        lastLine = line;
+        cut = ends;
+        rows++;
+    }
+
+    /** The file has ended: leaves out the row that is cut. */
+    void end(Table table, Notes notes) {
+        boolean leftOut = rows == 1 || cut;
+        if (leftOut) {
+            table.dropLast();
+            notes.evidence("row on line " + lastLine + " left out: the file ends inside it");
+        }
+        if (rows > (leftOut ? 1 : 0)) {
+            notes.evidence("rows from line " + firstLine + " to the end have fewer values: a channel ends earlier");
+        }
+    }
+}

@@ -1,0 +1,130 @@
+package clipwitness.compare;
+
+import clipwitness.capture.Condition;
+import clipwitness.capture.Samples;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
+import clipwitness.measure.HarmonicSpectrum;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Captures made up for tests: figures stated outright, with one standard uncertainty each. */
+final class Bench {
+    private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
+    private final String state;
+    private OptionalDouble gain = OptionalDouble.empty();
+    private double level = 0.1;
+    private int run = 1;
+    private double[] harmonics = {1};
+
+    private Bench(String state) {
+        this.state = state;
+    }
+
+    static Bench capture(String state) {
+        return new Bench(state);
+    }
+
+    Bench gain(double percent) {
+        gain = OptionalDouble.of(percent);
+        return this;
+    }
+
+    Bench level(double volts) {
+        level = volts;
+        return this;
+    }
+
+    Bench run(int number) {
+        run = number;
+        return this;
+    }
+
+    Bench with(WaveformQuantity quantity, double value, double uncertainty) {
+        values.put(quantity, Measured.withNoise(value, quantity.unit(), uncertainty));
+        return this;
+    }
+
+    Bench refused(WaveformQuantity quantity, String reason) {
+        values.put(quantity, Measured.refused(quantity.unit(), reason));
+        return this;
+    }
+
+    /** Cosine amplitudes of the harmonics, fundamental first. */
+    Bench harmonics(double... cosines) {
+        harmonics = cosines;
+        return this;
+    }
+
+    /** Level, distortion, asymmetry and crest factor of an ordinary wave. */
+    static Bench ordinary(String state, double gainPercent) {
+        return capture(state)
+                .gain(gainPercent)
+                .with(WaveformQuantity.RMS, 0.7, 0.001)
+                .with(WaveformQuantity.THD, 10, 0.01)
+                .with(WaveformQuantity.ASYMMETRY, 1, 0.05)
+                .with(WaveformQuantity.CREST_FACTOR, 1.2, 0.001)
+                .harmonics(1, 0, 0.1);
+    }
+
+    Condition condition() {
+        return new Condition(gain, OptionalDouble.of(1000), OptionalDouble.of(level), Optional.empty());
+    }
+
+    CaptureResult done() {
+        Samples zeros = Samples.of(new double[harmonics.length]);
+        Samples noise = zeros.map(v -> 1e-4);
+        WaveformResult waveform = new WaveformResult(
+                values,
+                List.of(),
+                harmonics.length,
+                Optional.of(new HarmonicSpectrum(1000, Samples.of(harmonics), zeros, noise)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        return new CaptureResult(
+                row(),
+                "00",
+                Optional.empty(),
+                "CH2",
+                Optional.of("CH1"),
+                5000,
+                OptionalDouble.of(1e6),
+                List.of("CH1", "CH2"),
+                List.of(),
+                List.of(),
+                Optional.of(waveform));
+    }
+
+    private CaptureRow row() {
+        return new CaptureRow(
+                2,
+                "captures/" + state + ".csv",
+                Optional.of(state),
+                CaptureKind.WAVEFORM,
+                condition(),
+                run,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                1,
+                1,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
+}

@@ -1,0 +1,44 @@
+package clipwitness.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Findings claim what the figures say: a change within its uncertainty is called none, a bound is called a bound. */
+class FindingTest {
+    private static final Map<String, Figure> USUAL =
+            FigureCatalogue.of(DemoJob.usual().results()).all();
+    private static final Map<String, Figure> EDGY =
+            FigureCatalogue.of(DemoJob.usual().edgy().results()).all();
+
+    @Test
+    void changesWithinTheirUncertaintyAreNotToldAsChanges() {
+        assertThat(USUAL.get("cycles-main").finding())
+                .isEqualTo(
+                        "At 50 % gain: against “As received”, “After, original clippers” shows no change of level above"
+                                + " its uncertainty of 0.11 dB and shows no change of distortion above its uncertainty of 0.20 dB;"
+                                + " against “As received”, “After, new clippers” is 3.00 dB quieter and distorts 6.00 dB less.");
+    }
+
+    @Test
+    void distortionLostInNoiseIsABound() {
+        assertThat(USUAL.get("series-thd").finding()).contains("“As received” below 0.080 % at 0 % gain");
+    }
+
+    @Test
+    void nullDepthIsGivenFromTheDeepestToTheShallowest() {
+        assertThat(USUAL.get("cycles-matched").finding())
+                .isEqualTo(
+                        "When both waves are set equally loud, “After, original clippers” less “As received” leaves from"
+                                + " −46.0 dB at 0 % gain to −38.0 dB at 100 % gain; “After, new clippers” less “As received”"
+                                + " leaves from −16.0 dB at 100 % gain to −12.0 dB at 0 % gain.");
+    }
+
+    @Test
+    void decisionsAreCountedAndThoseThatDidNotPassAreNamed() {
+        assertThat(EDGY.get("decisions").finding())
+                .isEqualTo("Of 25 items judged 22 pass, 1 fail and 2 are undecided. Fail: distortion at 25 % gain."
+                        + " Undecided: level at 0 % gain, asymmetry at 50 % gain.");
+    }
+}

@@ -1,0 +1,40 @@
+package clipwitness.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.quantity.Unit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class VerticalAccuracyTest {
+    /** JCGM 100:2008, 4.3.7: a bound of 3 % is a rectangular distribution, u = 3 % / sqrt 3 = 1.732 %. */
+    @Test
+    void aBoundOfThreePercentIsAStandardUncertaintyOf1Point732Percent() {
+        WaveformResult applied = VerticalAccuracy.applied(result(), 0.03);
+        assertThat(applied.get(WaveformQuantity.RMS).expandedUncertainty().orElseThrow())
+                .isCloseTo(2 * 0.5 * 0.017320508, within(1e-9));
+    }
+
+    @Test
+    void ratiosAreFreeOfIt() {
+        WaveformResult applied = VerticalAccuracy.applied(result(), 0.03);
+        assertThat(applied.get(WaveformQuantity.THD)).isEqualTo(Measured.of(10, Unit.PERCENT));
+    }
+
+    private static WaveformResult result() {
+        return new WaveformResult(
+                Map.of(
+                        WaveformQuantity.RMS, Measured.of(0.5, Unit.VOLT),
+                        WaveformQuantity.THD, Measured.of(10, Unit.PERCENT)),
+                List.of(),
+                20,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+    }
+}

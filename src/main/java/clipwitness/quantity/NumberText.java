@@ -11,9 +11,7 @@ import java.util.Locale;
  * the unit does not break, and the minus sign is a true one (SI brochure, 9th edition, 5.4). Numbers must be finite.
  */
 public final class NumberText {
-    private static final String SPACE = "\u00a0";
     private static final String MINUS = "\u2212";
-    private static final String PLUS_MINUS = SPACE + "±" + SPACE;
 
     /** Digits of an expanded uncertainty: at most two (JCGM 100:2008, 7.2.6). */
     private static final MathContext UNCERTAINTY_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
@@ -47,12 +45,12 @@ public final class NumberText {
      * @param expanded expanded uncertainty in the unit, 0 or more
      */
     public String measured(double value, Unit unit, double expanded) {
-        return measured(value, unit, expanded, false);
+        return parts(value, unit, expanded, value, false).full();
     }
 
     /** The same for a change, which shows its plus sign too: {@code +0.02 ± 0.10 dB}. */
     public String change(double value, Unit unit, double expanded) {
-        return measured(value, unit, expanded, true);
+        return parts(value, unit, expanded, value, true).full();
     }
 
     /**
@@ -91,6 +89,18 @@ public final class NumberText {
         return withUnit(plain(toStep(exact(value), -decimals), Prefix.NONE, false), Prefix.NONE, unit);
     }
 
+    /**
+     * The size of a value with some decimals and no prefix, rounded up, so that what it is said of lies at most so high.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param decimals decimals that are shown, 0 or more
+     */
+    public String atMost(double value, Unit unit, int decimals) {
+        BigDecimal size = exact(value).abs().setScale(decimals, RoundingMode.UP);
+        return withUnit(plain(size, Prefix.NONE, false), Prefix.NONE, unit);
+    }
+
     /** The same for a change, which shows its plus sign too, {@code +0.02 dB}; what rounds to 0 has no sign. */
     public String signed(double value, Unit unit, int decimals) {
         return withUnit(plain(toStep(exact(value), -decimals), Prefix.NONE, true), Prefix.NONE, unit);
@@ -116,7 +126,16 @@ public final class NumberText {
         return withUnit(plain(printed, Prefix.NONE, false), Prefix.NONE, unit);
     }
 
-    private String measured(double value, Unit unit, double expanded, boolean signed) {
+    /**
+     * A measured value in its parts, with the prefix that suits a row of values.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param expanded expanded uncertainty in the unit, 0 or more
+     * @param largest  the value of the row that has the largest magnitude, in the unit
+     * @param signed   whether a plus sign is shown
+     */
+    public NumberParts parts(double value, Unit unit, double expanded, double largest, boolean signed) {
         BigDecimal uncertainty = exact(expanded);
         if (uncertainty.signum() < 0) {
             throw new IllegalArgumentException("an expanded uncertainty must be 0 or more but is " + expanded);
@@ -127,9 +146,10 @@ public final class NumberText {
         int step = number.signum() == 0 ? wanted : Math.max(wanted, step(number, MOST_DIGITS));
         BigDecimal half = uncertainty.setScale(-step, step > wanted ? RoundingMode.CEILING : RoundingMode.HALF_UP);
         BigDecimal shown = toStep(number, step);
-        Prefix prefix = Prefix.of(shown.abs().max(half), unit);
-        String tail = known ? PLUS_MINUS + plain(half, prefix, false) : "";
-        return withUnit(plain(shown, prefix, signed) + tail, prefix, unit);
+        BigDecimal row = Math.abs(largest) > Math.abs(value) ? toStep(exact(largest), step) : shown;
+        Prefix prefix = Prefix.of(row.abs().max(half), unit);
+        return new NumberParts(
+                plain(shown, prefix, signed), known ? plain(half, prefix, false) : "", symbol(prefix, unit));
     }
 
     private static BigDecimal exact(double value) {
@@ -156,10 +176,14 @@ public final class NumberText {
     }
 
     private static String withUnit(String number, Prefix prefix, Unit unit) {
+        return new NumberParts(number, "", symbol(prefix, unit)).text();
+    }
+
+    private static String symbol(Prefix prefix, Unit unit) {
         return switch (unit) {
-            case ONE -> number;
-            case DEGREE -> number + "°";
-            default -> number + SPACE + prefix.symbol() + unit.symbol();
+            case ONE -> "";
+            case DEGREE -> "°";
+            default -> prefix.symbol() + unit.symbol();
         };
     }
 }

@@ -17,6 +17,8 @@ import java.util.Map;
 final class PageTemplate {
     private static final String ENGINE = "io.pebbletemplates.";
 
+    private static final String XHTML = "xhtml";
+
     private final TemplateSource source;
     private final PebbleEngine engine;
 
@@ -25,11 +27,26 @@ final class PageTemplate {
         this.engine = new PebbleEngine.Builder()
                 .loader(new TemplateLoader(source))
                 .strictVariables(true)
+                .addEscapingStrategy(XHTML, PageTemplate::escaped)
+                .defaultEscapingStrategy(XHTML)
                 .autoEscaping(true)
                 .defaultLocale(Locale.ROOT)
                 .cacheActive(false)
                 .methodAccessValidator(PageTemplate::readsOnly)
                 .build();
+    }
+
+    /**
+     * Reads the template without filling it.
+     *
+     * @throws InputException if it cannot be read; names its file and line
+     */
+    void check() throws InputException {
+        try {
+            engine.getTemplate(TemplateSource.PAGE);
+        } catch (PebbleException e) {
+            throw failure(e);
+        }
     }
 
     /**
@@ -49,9 +66,19 @@ final class PageTemplate {
         return page.toString();
     }
 
+    /** Text as XHTML writes it, in elements and in attributes. */
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
+    }
+
     /** A template reads finished values, counts them and knows where a loop stands; it calls nothing else. */
     private static boolean readsOnly(Object object, Method method) {
         return method.getParameterCount() == 0
+                && method.getDeclaringClass() != Object.class
                 && (object instanceof Record
                         || object instanceof Collection
                         || object instanceof Map.Entry

@@ -48,9 +48,13 @@ public final class ReportDocument {
         return pdf;
     }
 
-    /** Loads fonts and the classes of template engine and renderer, so that a second core can do so while captures are read. */
+    /** Loads what rendering needs: fonts, template engine, renderer. May run beside anything else; the report is the same without. */
     public static void warmUp() {
-        WarmUp.run();
+        try {
+            WarmUp.run();
+        } catch (InputException | PageException e) {
+            throw new IllegalArgumentException("the program's own template has a fault", e);
+        }
     }
 
     private static byte[] print(
@@ -60,11 +64,7 @@ public final class ReportDocument {
             return printer.print(
                     page, info, attachments.stream().map(AttachedFile::embedded).toList());
         } catch (PageException e) {
-            throw new InputException(
-                    Origin.of(template.nameOf(TemplateSource.PAGE)),
-                    "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.line() + ": '"
-                            + e.text() + "')",
-                    "Close every element and write & as &amp;");
+            throw new InputException(Origin.of(template.nameOf(TemplateSource.PAGE)), e.getMessage(), e.remedy());
         }
     }
 

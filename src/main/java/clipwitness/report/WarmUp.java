@@ -1,48 +1,61 @@
 package clipwitness.report;
 
+import clipwitness.capture.InputException;
+import clipwitness.figure.Canvas;
+import clipwitness.figure.Figure;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
-import io.pebbletemplates.pebble.PebbleEngine;
-import io.pebbletemplates.pebble.loader.StringLoader;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.geom.Line2D;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
-/**
- * A one-word document, made and thrown away: it loads fonts, template engine and renderer while the other core reads captures. It
- * changes nothing but the time that the first report takes.
- */
+/** Prints a page that nobody sees, so that the libraries are loaded while another core still reads captures. */
 final class WarmUp {
     private static final String PAGE = """
-            <html lang="en"><head><title>x</title><style>
-            @page { size: A4; @bottom-right { content: counter(page); font-family: "Source Sans 3" } }
-            body { font-family: "Source Sans 3" } td { border-top: 1pt solid #ccc; padding: 2pt }
-            </style></head><body><h1>{{ word }}</h1><table><tr><td>{{ word }}</td></tr></table>
-            {% for w in word %}<p>{{ w }}</p>{% endfor %}</body></html>
+            <html lang="en"><head><title>t</title><link rel="stylesheet" href="base.css"/>
+            <bookmarks><bookmark name="a" href="#a"/></bookmarks></head>
+            <body><div class="foot"><b>b</b></div><h2 id="a">h</h2><p>p <b>b</b> ± Ω</p><ul><li>l</li></ul>
+            <object data="line" width="50"></object>
+            <table class="figures"><caption>c</caption><thead><tr><th scope="col">h</th></tr></thead>
+            <tbody><tr><th scope="row">r</th></tr></tbody></table></body></html>
             """;
 
     private WarmUp() {}
 
-    static void run() {
-        StringWriter page = new StringWriter();
-        try {
-            PebbleEngine engine =
-                    new PebbleEngine.Builder().loader(new StringLoader()).build();
-            engine.getTemplate(PAGE).evaluate(page, Map.of("word", List.of("x")));
-            new PdfPrinter(name -> Optional.empty(), Map.of())
-                    .print(
-                            page.toString(),
-                            new DocumentInfo("x", "x", "x", "en", LocalDate.EPOCH, "x", "0".repeat(64)),
-                            List.of());
-        } catch (IOException e) {
-            throw new UncheckedIOException("writing to memory failed", e);
-        } catch (PageException e) {
-            throw new IllegalStateException("the page of the warm-up is well-formed", e);
+    static void run() throws InputException, PageException {
+        TemplateSource template = TemplateSource.find("customer", Path.of(""));
+        new PageTemplate(template).check();
+        DocumentInfo info = new DocumentInfo("t", "a", "s", "en", LocalDate.EPOCH, "s", "0".repeat(64));
+        new PdfPrinter(template::any, Map.of("line", new Line())).print(PAGE, info, List.of());
+    }
+
+    private static final class Line implements Figure {
+        @Override
+        public String title() {
+            return "t";
+        }
+
+        @Override
+        public String finding() {
+            return "f";
+        }
+
+        @Override
+        public double aspect() {
+            return 0.5;
+        }
+
+        @Override
+        public void paint(Canvas canvas, double width, double height) {
+            canvas.graphics().setPaint(Color.BLACK);
+            canvas.graphics().setStroke(new BasicStroke(1));
+            canvas.graphics().draw(new Line2D.Double(0, 0, width, height));
+            canvas.text("t", 0, 0, 8, false, Canvas.Anchor.MIDDLE, 0, Color.BLACK);
         }
     }
 }

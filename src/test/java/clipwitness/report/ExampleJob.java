@@ -22,11 +22,9 @@ import clipwitness.job.Job;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
-import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -274,19 +272,14 @@ public final class ExampleJob {
     }
 
     /** A value with an expanded uncertainty that is noise and knob in equal parts. */
-    static Measured value(double value, Unit unit, double expanded) {
+    public static Measured value(double value, Unit unit, double expanded) {
         double part = expanded / 2 / Math.sqrt(2);
         return Measured.withNoise(value, unit, part).plus(Source.KNOB, part);
     }
 
     /** The condition of a setting. */
-    static Condition condition(double gain) {
+    public static Condition condition(double gain) {
         return new Condition(
                 OptionalDouble.of(gain), OptionalDouble.of(200), OptionalDouble.of(0.1), Optional.of("noon"));
-    }
-
-    /** Figures of a wave, for tests that look one up. */
-    static Map<WaveformQuantity, Measured> values(String state, double gain) {
-        return ExampleWave.values(state, gain);
     }
 }

@@ -43,13 +43,13 @@ final class BenchBuilder {
     }
 
     private String temperature(OptionalDouble celsius) {
-        String value = wording.numerals().stated(celsius.orElse(Bench.DEFAULT_TEMPERATURE), Unit.CELSIUS);
+        String value = wording.numbers().nominal(celsius.orElse(Bench.DEFAULT_TEMPERATURE), Unit.CELSIUS);
         return wording.say(celsius.isPresent() ? "bench.temperature" : "bench.temperature.default", "value", value);
     }
 
     private void add(List<Fact> facts, String name, OptionalDouble value, Unit unit) {
         value.ifPresent(
-                v -> facts.add(new Fact(wording.say(name), wording.numerals().stated(v, unit))));
+                v -> facts.add(new Fact(wording.say(name), wording.numbers().nominal(v, unit))));
     }
 
     private Fact share(String name, String sentence, double ratio) {
@@ -57,7 +57,7 @@ final class BenchBuilder {
     }
 
     private String share(double ratio) {
-        return wording.numerals().stated(100 * ratio, Unit.PERCENT);
+        return wording.numbers().nominal(100 * ratio, Unit.PERCENT);
     }
 
     private Fact instrument(Instrument instrument) {
@@ -86,9 +86,9 @@ final class BenchBuilder {
                 "shape",
                 stimulus.shape(),
                 "frequency",
-                wording.numerals().stated(stimulus.frequency().getAsDouble(), Unit.HERTZ),
+                wording.numbers().nominal(stimulus.frequency().getAsDouble(), Unit.HERTZ),
                 "level",
-                wording.numerals().stated(stimulus.level().getAsDouble(), Unit.VOLT));
+                wording.numbers().nominal(stimulus.level().getAsDouble(), Unit.VOLT));
     }
 
     private Fact state(State state) {

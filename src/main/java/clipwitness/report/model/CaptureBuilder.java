@@ -34,7 +34,7 @@ final class CaptureBuilder {
                 Integer.toString(row.run()),
                 Integer.toString(capture.samples()),
                 capture.sampleRate().isPresent()
-                        ? wording.numerals().stated(capture.sampleRate().getAsDouble(), Unit.HERTZ)
+                        ? wording.numbers().nominal(capture.sampleRate().getAsDouble(), Unit.HERTZ)
                         : "",
                 String.join(", ", capture.channels()),
                 capture.sha256(),
@@ -64,7 +64,7 @@ final class CaptureBuilder {
     private Row harmonic(Harmonic harmonic) {
         Amount level = wording.amount(harmonic.level());
         String phase = harmonic.phase().isPresent()
-                ? wording.numerals().stated(Math.rint(harmonic.phase().getAsDouble()), Unit.DEGREE)
+                ? wording.numbers().nominal(Math.rint(harmonic.phase().getAsDouble()), Unit.DEGREE)
                 : "–";
         return new Row(
                 Integer.toString(harmonic.order()),

@@ -18,19 +18,41 @@ final class Cells {
         this.wording = wording;
     }
 
-    /** A row of figures in one common scale; a figure that is missing is a dash. */
+    /** A row of figures with one prefix for all; a figure that is missing is a dash. */
     Row row(String name, List<Optional<Measured>> figures) {
-        List<Measured> there = figures.stream().flatMap(Optional::stream).toList();
-        if (there.isEmpty()) {
-            return new Row(name, "", figures.stream().map(f -> Cell.of(NONE)).toList(), "");
+        List<Amount> amounts = wording.together(figures, false);
+        return new Row(name, unit(amounts), cells(amounts), "");
+    }
+
+    /** Rows of one kind of figure with one prefix for all. */
+    Block block(List<String> names, List<List<Optional<Measured>>> figures, boolean signed) {
+        List<Amount> amounts =
+                wording.together(figures.stream().flatMap(List::stream).toList(), signed);
+        List<Row> rows = new ArrayList<>();
+        int done = 0;
+        for (int i = 0; i < names.size(); i++) {
+            int next = done + figures.get(i).size();
+            rows.add(new Row(names.get(i), "", cells(amounts.subList(done, next)), ""));
+            done = next;
         }
-        String[] unit = {""};
-        List<Cell> cells = new ArrayList<>();
-        for (Amount amount : wording.together(figures)) {
-            cells.add(cell(amount));
-            unit[0] = amount.unit().isEmpty() ? unit[0] : amount.unit();
-        }
-        return new Row(name, unit[0], cells, "");
+        return new Block(aligned(rows), unit(amounts));
+    }
+
+    /** Changes in a row, with their signs. */
+    List<Cell> changes(List<Optional<Measured>> changes) {
+        return cells(wording.together(changes, true));
+    }
+
+    private static String unit(List<Amount> amounts) {
+        return amounts.stream()
+                .map(Amount::unit)
+                .filter(u -> !u.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    private List<Cell> cells(List<Amount> amounts) {
+        return amounts.stream().map(this::cell).toList();
     }
 
     /** A figure as a cell. */
@@ -62,10 +84,9 @@ final class Cells {
 
     private List<Cell> aligned(List<Row> rows, int column) {
         List<Cell> cells = rows.stream().map(r -> r.cells().get(column)).toList();
-        String mark = wording.say("decimal.mark");
-        List<String> texts = Column.align(cells.stream().map(Cell::text).toList(), mark);
+        List<String> texts = Column.align(cells.stream().map(Cell::text).toList());
         List<String> uncertainties =
-                Column.align(cells.stream().map(Cell::uncertainty).toList(), mark);
+                Column.align(cells.stream().map(Cell::uncertainty).toList());
         List<Cell> done = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             done.add(new Cell(texts.get(i), uncertainties.get(i), cells.get(i).kind()));

@@ -42,6 +42,8 @@ final class ComparisonBuilder {
                         wording.label(comparison.from())),
                 verdicts.of(comparison),
                 quantities(comparison),
+                new DescribedChanges(wording)
+                        .of(comparison.items().stream().filter(i -> !i.judged()).toList(), COLUMNS),
                 levelMatched(comparison),
                 equalGain(comparison),
                 comparison.notExamined().stream().map(this::notExamined).toList());
@@ -53,8 +55,8 @@ final class ComparisonBuilder {
 
     private List<ComparisonPart.QuantityPart> quantities(Comparison comparison) {
         Map<ItemQuantity, List<Item>> groups = new LinkedHashMap<>();
-        comparison
-                .items()
+        comparison.items().stream()
+                .filter(Item::judged)
                 .forEach(i -> groups.computeIfAbsent(i.quantity(), k -> new ArrayList<>())
                         .add(i));
         return groups.entrySet().stream()
@@ -75,21 +77,24 @@ final class ComparisonBuilder {
     }
 
     private Table levelMatched(Comparison comparison, List<Condition> conditions) {
-        List<Row> rows = comparison.levelMatched().stream()
+        List<Integer> orders = comparison.levelMatched().stream()
                 .map(LevelMatchedHarmonic::order)
                 .distinct()
                 .sorted()
-                .map(order -> cells.row(
-                        Integer.toString(order),
-                        conditions.stream()
-                                .map(c -> matched(comparison, c, order))
-                                .toList()))
                 .toList();
+        Block block = cells.block(
+                orders.stream().map(o -> Integer.toString(o)).toList(),
+                orders.stream()
+                        .map(o -> conditions.stream()
+                                .map(c -> matched(comparison, c, o))
+                                .toList())
+                        .toList(),
+                true);
         return new Table(
-                wording.say("matched.title"),
+                block.titled(wording.say("matched.title")),
                 wording.say("table.order"),
                 conditions.stream().map(wording::condition).toList(),
-                cells.aligned(rows));
+                block.rows());
     }
 
     private static Optional<Measured> matched(Comparison comparison, Condition condition, int order) {
@@ -118,6 +123,6 @@ final class ComparisonBuilder {
         Cell cell = to.value().isPresent()
                 ? cells.cell(wording.amount(to))
                 : Cell.of(to.reason().orElse(""));
-        return new Row(wording.percent(equal.fromGainPercent()), "%", List.of(cell), "");
+        return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
     }
 }

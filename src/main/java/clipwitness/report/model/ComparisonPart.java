@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param title        the two states
  * @param verdict      its verdict
- * @param quantities   decisions, quantity by quantity
+ * @param quantities   decisions, quantity by quantity; empty where nothing was judged
+ * @param described    changes that were not judged, conditions side by side
  * @param levelMatched harmonics at equal loudness, conditions side by side
  * @param equalGain    settings of equal distortion
  * @param notExamined  what could not be looked at
@@ -16,12 +17,14 @@ public record ComparisonPart(
         String title,
         Verdict verdict,
         List<QuantityPart> quantities,
+        List<Table> described,
         List<Table> levelMatched,
         List<Table> equalGain,
         List<String> notExamined) {
     /** Copies what it is given. */
     public ComparisonPart {
         quantities = List.copyOf(quantities);
+        described = List.copyOf(described);
         levelMatched = List.copyOf(levelMatched);
         equalGain = List.copyOf(equalGain);
         notExamined = List.copyOf(notExamined);

@@ -18,10 +18,12 @@ import java.util.TreeSet;
 /** The statement of conformity: what was judged, by which limits, by which rule. */
 final class ConformityBuilder {
     private final Wording wording;
+    private final ItemText texts;
     private final VerdictText verdicts;
 
     ConformityBuilder(Wording wording) {
         this.wording = wording;
+        this.texts = new ItemText(wording);
         this.verdicts = new VerdictText(wording);
     }
 
@@ -60,7 +62,7 @@ final class ConformityBuilder {
     private ConformityPart.LimitText limit(ItemQuantity quantity, LimitQuantity limit, Limits limits) {
         return new ConformityPart.LimitText(
                 wording.quantity(quantity),
-                wording.numerals().plain(limits.of(limit)) + "\u00A0" + ItemText.unit(quantity),
+                texts.limit(quantity, limits.of(limit)),
                 wording.say(limits.isDefault(limit) ? "limit.default" : "limit.sheet"));
     }
 

@@ -3,6 +3,7 @@ package clipwitness.report.model;
 import clipwitness.compare.Item;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 import clipwitness.report.words.Amount;
 import clipwitness.report.words.Column;
 import clipwitness.report.words.ItemText;
@@ -29,23 +30,26 @@ final class DecisionBuilder {
     /** The decisions about one quantity, decimal marks under one another. */
     List<ListedDecision> of(List<Item> items) {
         List<Amount> amounts = items.stream().map(texts::change).toList();
-        String mark = wording.say("decimal.mark");
-        List<String> changes = Column.align(amounts.stream().map(Amount::number).toList(), mark);
+        List<String> changes = Column.align(amounts.stream().map(Amount::number).toList());
         List<String> uncertainties =
-                Column.align(amounts.stream().map(Amount::uncertainty).toList(), mark);
+                Column.align(amounts.stream().map(Amount::uncertainty).toList());
         List<ListedDecision> decisions = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-            decisions.add(decision(items.get(i), changes.get(i), uncertainties.get(i)));
+            decisions.add(decision(
+                    items.get(i),
+                    changes.get(i),
+                    uncertainties.get(i),
+                    amounts.get(i).unit()));
         }
         return decisions;
     }
 
-    private ListedDecision decision(Item item, String change, String uncertainty) {
+    private ListedDecision decision(Item item, String change, String uncertainty, String unit) {
         return new ListedDecision(
                 wording.condition(item.condition()),
                 change,
                 uncertainty,
-                ItemText.unit(item.quantity()),
+                unit,
                 item.judged() ? texts.limit(item) : "",
                 probability(item),
                 item.decision().code(),
@@ -61,12 +65,16 @@ final class DecisionBuilder {
         }
         double probability = item.conformanceProbability().getAsDouble();
         if (probability > CERTAIN) {
-            return "> 99.9\u00A0%".replace(".", wording.say("decimal.mark"));
+            return "> " + percent(CERTAIN);
         }
         if (probability < 1 - CERTAIN) {
-            return "< 0.1\u00A0%".replace(".", wording.say("decimal.mark"));
+            return "< " + percent(1 - CERTAIN);
         }
-        return wording.numerals().share(probability);
+        return percent(probability);
+    }
+
+    private String percent(double probability) {
+        return wording.numbers().fixed(100 * probability, Unit.PERCENT, 1);
     }
 
     private String budget(Item item) {
@@ -79,6 +87,6 @@ final class DecisionBuilder {
     private String part(Contribution part) {
         return wording.say("source." + part.source().code())
                 + "\u00A0"
-                + wording.numerals().rough(part.standardUncertainty());
+                + wording.numbers().rounded(part.standardUncertainty(), Unit.ONE, 2);
     }
 }

@@ -15,4 +15,9 @@ public record Row(String name, String unit, List<Cell> cells, String note) {
     public Row {
         cells = List.copyOf(cells);
     }
+
+    /** Columns that a line under the row spans: its head, and two for each cell with its uncertainty. */
+    public String span() {
+        return Integer.toString(1 + 2 * cells.size());
+    }
 }

@@ -10,11 +10,13 @@ import clipwitness.compare.SeriesPoint;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
+import clipwitness.report.words.Amount;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /** Figures over the gain control: a table for each quantity, states side by side. */
 final class SeriesBuilder {
@@ -63,17 +65,18 @@ final class SeriesBuilder {
     private Table table(List<Series> series, WaveformQuantity quantity) {
         TreeSet<Double> gains = new TreeSet<>();
         series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
-        List<Row> rows = gains.stream()
-                .map(g -> cells.row(
-                        wording.percent(g),
-                        series.stream().map(s -> at(s, g, quantity)).toList()))
-                .toList();
+        Block block = cells.block(
+                gains.stream().map(wording::percent).toList(),
+                gains.stream()
+                        .map(g -> series.stream().map(s -> at(s, g, quantity)).toList())
+                        .toList(),
+                false);
         String name = wording.say("value." + quantity.key());
         return new Table(
-                wording.say("series.title", "value", name),
+                block.titled(wording.say("series.title", "value", name)),
                 wording.say("table.gain"),
                 labels(series),
-                cells.aligned(rows));
+                block.rows());
     }
 
     private static Optional<Measured> at(Series series, double gain, WaveformQuantity quantity) {
@@ -96,7 +99,7 @@ final class SeriesBuilder {
         List<Row> rows = marks.stream()
                 .map(m -> new Row(
                         wording.percent(m),
-                        "%",
+                        "",
                         series.stream().map(s -> onset(s, m)).toList(),
                         ""))
                 .toList();
@@ -124,15 +127,41 @@ final class SeriesBuilder {
                 series.condition().frequency(),
                 series.condition().level(),
                 series.condition().setting());
+        List<String> inputs = levels.steps().stream()
+                .map(step -> wording.numbers().nominal(step.input(), Unit.VOLT))
+                .toList();
+        Block outputs = column(inputs, levels, LevelStep::output);
+        Block slopes = column(inputs, levels, LevelStep::slope);
         List<Row> rows = new ArrayList<>();
-        for (LevelStep step : levels.steps()) {
-            Row output = cells.row("", List.of(Optional.of(step.output()), Optional.of(step.slope())));
-            rows.add(new Row(wording.numerals().stated(step.input(), Unit.VOLT), "", output.cells(), ""));
+        for (int i = 0; i < inputs.size(); i++) {
+            rows.add(new Row(
+                    inputs.get(i),
+                    "",
+                    List.of(
+                            outputs.rows().get(i).cells().get(0),
+                            slopes.rows().get(i).cells().get(0)),
+                    ""));
         }
+        rows.add(compression(levels.compressionPoint()));
         return new Table(
                 wording.label(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
                 wording.say("value.inputFundamental"),
-                List.of(wording.say("series.step.output"), wording.say("series.step.slope")),
-                cells.aligned(rows));
+                List.of(outputs.titled(wording.say("series.step.output")), wording.say("series.step.slope")),
+                rows);
+    }
+
+    private Block column(List<String> inputs, LevelSeries levels, Function<LevelStep, Measured> figure) {
+        return cells.block(
+                inputs,
+                levels.steps().stream()
+                        .map(step -> List.of(Optional.of(figure.apply(step))))
+                        .toList(),
+                false);
+    }
+
+    private Row compression(Measured point) {
+        Amount amount = wording.amount(point);
+        String text = amount.number().isEmpty() ? amount.reason() : amount.full();
+        return new Row(wording.say("series.compression"), "", List.of(Cell.of(text), Cell.of("")), "");
     }
 }

@@ -1,6 +1,6 @@
 package clipwitness.report.paper;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.css.constants.IdentValue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,24 +11,24 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 /** The faces that a report is set in; the files lie among the resources, with licence and origin beside them. */
 enum Face {
     /** Running text. */
-    REGULAR("SourceSans3-Regular.ttf", "Source Sans 3", 400, FontStyle.NORMAL),
+    REGULAR("SourceSans3-Regular.ttf", "Source Sans 3", 400, false),
     /** Asides. */
-    ITALIC("SourceSans3-Italic.ttf", "Source Sans 3", 400, FontStyle.ITALIC),
+    ITALIC("SourceSans3-Italic.ttf", "Source Sans 3", 400, true),
     /** Headings and what must stand out; weight 600, asked for as bold. */
-    BOLD("SourceSans3-SemiBold.ttf", "Source Sans 3", 700, FontStyle.NORMAL),
+    BOLD("SourceSans3-SemiBold.ttf", "Source Sans 3", 700, false),
     /** For signs that the others lack. */
-    FALLBACK("DejaVuSans.ttf", "DejaVu Sans", 400, FontStyle.NORMAL);
+    FALLBACK("DejaVuSans.ttf", "DejaVu Sans", 400, false);
 
     private final String file;
     private final String family;
     private final int weight;
-    private final FontStyle style;
+    private final boolean italic;
 
-    Face(String file, String family, int weight, FontStyle style) {
+    Face(String file, String family, int weight, boolean italic) {
         this.file = file;
         this.family = family;
         this.weight = weight;
-        this.style = style;
+        this.italic = italic;
     }
 
     String family() {
@@ -39,8 +39,8 @@ enum Face {
         return weight;
     }
 
-    FontStyle style() {
-        return style;
+    IdentValue style() {
+        return italic ? IdentValue.ITALIC : IdentValue.NORMAL;
     }
 
     /** Reads the font. Ligatures are switched off: their glyphs could not be read back as text. */

@@ -4,12 +4,15 @@ import clipwitness.figure.Figure;
 import com.openhtmltopdf.extend.FSDOMMutator;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** Gives each figure on the page its height, from the width in mm that the page asks for, and its alternative text. */
 final class FigureSizes implements FSDOMMutator {
+    private static final Pattern WIDTH = Pattern.compile("\\d{1,3}(\\.\\d+)?");
+
     private final Map<String, Figure> figures;
     private final Glyphs glyphs;
 
@@ -23,10 +26,7 @@ final class FigureSizes implements FSDOMMutator {
         NodeList objects = document.getElementsByTagName("object");
         for (int i = 0; i < objects.getLength(); i++) {
             Element object = (Element) objects.item(i);
-            Figure figure = figures.get(object.getAttribute("data"));
-            if (figure != null) {
-                complete(object, figure);
-            }
+            complete(object, figures.get(object.getAttribute("data")));
         }
     }
 
@@ -36,5 +36,27 @@ final class FigureSizes implements FSDOMMutator {
                 "style", String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", width, width * figure.aspect()));
         object.removeAttribute("width");
         object.setAttribute("alt", glyphs.printable(figure.finding()));
+    }
+
+    /**
+     * Looks for figures that are not there or have no width.
+     *
+     * @throws PageException if there is one
+     */
+    void check(Document document) throws PageException {
+        NodeList objects = document.getElementsByTagName("object");
+        for (int i = 0; i < objects.getLength(); i++) {
+            Element object = (Element) objects.item(i);
+            String name = object.getAttribute("data");
+            if (!figures.containsKey(name)) {
+                throw new PageException(
+                        "the page shows a figure '" + name + "', which this report does not have",
+                        "Ask first: {% if report.figures contains \"" + name + "\" %}");
+            }
+            if (!WIDTH.matcher(object.getAttribute("width")).matches()) {
+                throw new PageException(
+                        "the figure '" + name + "' has no width in mm", "Write for example width=\"120\"");
+            }
+        }
     }
 }

@@ -1,10 +1,12 @@
 package clipwitness.report.paper;
 
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver;
+import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver.FontGroup;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -39,11 +41,24 @@ final class Fonts implements AutoCloseable {
         }
     }
 
-    /** Hands all faces to the renderer, which asks for a face only when a style names it. */
-    void register(PdfRendererBuilder builder) {
-        for (Face face : Face.values()) {
-            builder.useFont(supplier(face), face.family(), face.weight(), face.style(), true);
+    /**
+     * Hands the faces to the renderer, which reads a face only when a style names it. The regular one is the last resort too, so
+     * that a template that names no font, or one that is not there, is printed all the same.
+     *
+     * @param rareSigns whether the page has signs that only the fallback has
+     */
+    void register(PdfBoxFontResolver resolver, boolean rareSigns) {
+        for (Face face : List.of(Face.REGULAR, Face.ITALIC, Face.BOLD)) {
+            register(resolver, face, FontGroup.MAIN);
         }
+        register(resolver, Face.REGULAR, FontGroup.FINAL_FALLBACK);
+        if (rareSigns) {
+            register(resolver, Face.FALLBACK, FontGroup.FINAL_FALLBACK);
+        }
+    }
+
+    private void register(PdfBoxFontResolver resolver, Face face, FontGroup group) {
+        resolver.addFont(supplier(face), face.family(), face.weight(), face.style(), true, group);
     }
 
     private PDFontSupplier supplier(Face face) {

@@ -58,6 +58,11 @@ final class Glyphs {
         return usual.getGlyphId(codePoint) != 0;
     }
 
+    /** Whether a text was seen with signs that the usual face lacks. */
+    boolean rareSigns() {
+        return fallback != null;
+    }
+
     private boolean inFallback(int codePoint) {
         if (fallback == null) {
             fallback = lookup(Face.FALLBACK);

@@ -26,7 +26,10 @@ final class Page {
             builder.setErrorHandler(new DefaultHandler());
             return builder.parse(new InputSource(new StringReader(text)));
         } catch (SAXParseException e) {
-            throw new PageException(e.getLineNumber(), line(text, e.getLineNumber()), e.getMessage());
+            throw new PageException(
+                    "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.getLineNumber()
+                            + ": '" + line(text, e.getLineNumber()) + "')",
+                    "Close every element and write & as &amp;");
         } catch (SAXException | ParserConfigurationException e) {
             throw new IllegalArgumentException("the platform's XML reader cannot be used", e);
         } catch (IOException e) {

@@ -1,25 +1,20 @@
 package clipwitness.report.paper;
 
-/** A filled page is no well-formed XML. */
+import java.util.Objects;
+
+/** A filled page cannot be printed: it is no well-formed XHTML, or names a figure that is not there. */
 public final class PageException extends Exception {
     private static final long serialVersionUID = 1L;
 
-    private final int line;
-    private final String text;
+    private final String remedy;
 
-    PageException(int line, String text, String message) {
-        super(message);
-        this.line = line;
-        this.text = text;
+    PageException(String what, String remedy) {
+        super(what);
+        this.remedy = Objects.requireNonNull(remedy, "remedy");
     }
 
-    /** Line of the filled page, from 1. */
-    public int line() {
-        return line;
-    }
-
-    /** What stands there. */
-    public String text() {
-        return text;
+    /** What to do, a sentence. */
+    public String remedy() {
+        return remedy;
     }
 }

@@ -39,13 +39,16 @@ public final class PdfPrinter {
      * @param info        what the document says of itself
      * @param attachments what travels inside it
      * @return a PDF
-     * @throws PageException if the page is no well-formed XML
+     * @throws PageException if the page is no well-formed XHTML, or shows a figure that is not there
      */
     public byte[] print(String page, DocumentInfo info, List<EmbeddedFile> attachments) throws PageException {
         try (PDDocument document = new PDDocument();
                 Fonts fonts = new Fonts(document)) {
             Glyphs glyphs = new Glyphs(fonts);
-            render(document, Page.parse(glyphs.printable(page)), fonts, glyphs);
+            FigureSizes sizes = new FigureSizes(figures, glyphs);
+            Document parsed = Page.parse(glyphs.printable(page));
+            sizes.check(parsed);
+            render(document, parsed, sizes, fonts, glyphs);
             Metadata.write(document, info);
             Attachments.attach(document, attachments, Metadata.date(info));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -56,16 +59,17 @@ public final class PdfPrinter {
         }
     }
 
-    private void render(PDDocument document, Document page, Fonts fonts, Glyphs glyphs) throws IOException {
+    private void render(PDDocument document, Document page, FigureSizes sizes, Fonts fonts, Glyphs glyphs)
+            throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         builder.withW3cDocument(page, "");
         builder.usePdfUaAccessibility(true);
-        builder.addDOMMutator(new FigureSizes(figures, glyphs));
+        builder.addDOMMutator(sizes);
         builder.useObjectDrawerFactory(new FigureDrawer(figures, fonts, glyphs));
         new PageAccess(files).register(builder);
-        fonts.register(builder);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            fonts.register(renderer.getFontResolver(), glyphs.rareSigns());
             renderer.createPDFWithoutClosing();
         }
     }

@@ -1,71 +1,71 @@
 package clipwitness.report.words;
 
 import clipwitness.measure.Measured;
-import java.util.OptionalDouble;
+import clipwitness.quantity.NumberParts;
+import clipwitness.quantity.NumberText;
 
 /**
  * A measured figure as text.
  *
- * @param number      the value, or {@code < value} where noise bounds it; empty where there is none
- * @param uncertainty expanded uncertainty to the same place; empty where there is none or where the number is a bound
- * @param unit        unit with its prefix, empty for a pure number
- * @param reason      why there is no number
+ * @param parts  the value, or {@code < value} where noise bounds it; empty where there is none
+ * @param reason why there is no value, empty where there is one
  */
-public record Amount(String number, String uncertainty, String unit, String reason) {
-    /** The figure in a scale of its own. */
-    static Amount of(Measured measured, Numerals numerals) {
-        return of(measured, Scale.of(measured.unit(), magnitude(measured)), numerals, false);
+public record Amount(NumberParts parts, String reason) {
+    private static final NumberParts NONE = new NumberParts("", "", "");
+
+    /** No figure. */
+    static Amount none(String reason) {
+        return new Amount(NONE, reason);
     }
 
-    /** The figure as a change: with its sign. */
-    static Amount ofChange(Measured measured, Numerals numerals) {
-        return of(measured, Scale.of(measured.unit(), magnitude(measured)), numerals, true);
+    /** A figure with a prefix of its own. */
+    static Amount of(Measured measured, NumberText numbers) {
+        return of(measured, 0, numbers, false);
     }
 
-    /** The figure in a given scale. */
-    static Amount of(Measured measured, Scale scale, Numerals numerals, boolean signed) {
-        if (measured.value().isEmpty()) {
-            return new Amount("", "", scale.symbol(), measured.reason().orElse(""));
+    /** A figure as a change: with its sign. */
+    static Amount ofChange(Measured measured, NumberText numbers) {
+        return of(measured, 0, numbers, true);
+    }
+
+    /** A figure with the prefix that suits the largest of a row. */
+    static Amount of(Measured measured, double largest, NumberText numbers, boolean signed) {
+        return measured.asValue()
+                .map(v -> new Amount(parts(v, largest, numbers, signed), ""))
+                .orElseGet(() -> none(measured.reason().orElse("")));
+    }
+
+    private static NumberParts parts(Measured.Value value, double largest, NumberText numbers, boolean signed) {
+        double uncertainty = 2 * value.standardUncertainty();
+        if (!value.isUpperBound()) {
+            return numbers.parts(value.number(), value.unit(), uncertainty, largest, signed);
         }
-        double value = measured.value().getAsDouble() / scale.factor();
-        double uncertainty = measured.expandedUncertainty().orElse(0) / scale.factor();
-        int decimals = Numerals.decimals(uncertainty, value);
-        if (measured.asValue().map(Measured.Value::isUpperBound).orElse(false)) {
-            return new Amount("< " + numerals.fixed(value + uncertainty, decimals), "", scale.symbol(), "");
-        }
-        return new Amount(
-                signed ? numerals.signed(value, decimals) : numerals.fixed(value, decimals),
-                uncertainty > 0 ? numerals.fixed(uncertainty, decimals) : "",
-                scale.symbol(),
-                "");
+        NumberParts bound = numbers.parts(value.number() + uncertainty, value.unit(), uncertainty, largest, false);
+        return new NumberParts("< " + bound.number(), "", bound.unit());
     }
 
-    /** Size of a figure, for the choice of a prefix; 0 where there is none. */
-    static double magnitude(Measured measured) {
-        OptionalDouble value = measured.value();
-        return value.isPresent()
-                ? Math.max(
-                        Math.abs(value.getAsDouble()),
-                        measured.expandedUncertainty().orElse(0))
-                : 0;
+    /** The value, empty where there is none. */
+    public String number() {
+        return parts.number();
     }
 
-    /** Number and unit. */
-    public String text() {
-        return join(number);
+    /** Its expanded uncertainty, empty where there is none. */
+    public String uncertainty() {
+        return parts.uncertainty();
     }
 
-    /** Number, uncertainty and unit: {@code 1.32 ± 0.10 dB}. */
+    /** Unit with its prefix. */
+    public String unit() {
+        return parts.unit();
+    }
+
+    /** Value, uncertainty and unit. */
     public String full() {
-        return join(uncertainty.isEmpty() ? number : number + " ± " + uncertainty);
-    }
-
-    private String join(String what) {
-        return unit.isEmpty() ? what : what + Numerals.NO_BREAK + unit;
+        return parts.full();
     }
 
     /** The same figure in another unit's name. */
-    Amount named(String otherUnit) {
-        return new Amount(number, uncertainty, otherUnit, reason);
+    Amount named(String unit) {
+        return new Amount(new NumberParts(number(), uncertainty(), unit), reason);
     }
 }

@@ -6,6 +6,7 @@ import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -70,10 +71,10 @@ final class AsymmetryFinding implements FindingRule {
                 "condition",
                 wording.spoken(condition),
                 "now",
-                texts.round(d.now().number(), d.now().expandedUncertainty().orElse(0), "%"),
+                texts.round(d.now().number(), d.now().expandedUncertainty().orElse(0), Unit.PERCENT),
                 "before",
                 texts.round(
-                        d.before().number(), d.before().expandedUncertainty().orElse(0), "%"));
+                        d.before().number(), d.before().expandedUncertainty().orElse(0), Unit.PERCENT));
     }
 
     private String withEvens(Comparison comparison, Condition condition, String lead) {
@@ -84,7 +85,7 @@ final class AsymmetryFinding implements FindingRule {
                         "lead",
                         lead,
                         "change",
-                        texts.round(Math.abs(d.change()), d.uncertainty(), "dB")))
+                        texts.round(Math.abs(d.change()), d.uncertainty(), Unit.DECIBEL)))
                 .orElse(lead);
     }
 }

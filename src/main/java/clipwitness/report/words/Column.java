@@ -7,31 +7,32 @@ import java.util.List;
  * the report's fonts are all of one width, and so is the figure space.
  */
 public final class Column {
+    private static final String NO_BREAK = "\u00A0";
     private static final String FIGURE_SPACE = "\u2007";
 
     private Column() {}
 
     /** The texts, padded on the right. Texts that are no numbers stay as they are. */
-    public static List<String> align(List<String> texts, String decimalMark) {
-        int most = texts.stream().mapToInt(t -> decimals(t, decimalMark)).max().orElse(-1);
-        return texts.stream().map(t -> pad(t, decimalMark, most)).toList();
+    public static List<String> align(List<String> texts) {
+        int most = texts.stream().mapToInt(t -> decimals(t)).max().orElse(-1);
+        return texts.stream().map(t -> pad(t, most)).toList();
     }
 
     /** Digits after the mark; -1 where the text is no number. */
-    private static int decimals(String text, String decimalMark) {
+    private static int decimals(String text) {
         if (text.isEmpty() || !Character.isDigit(text.charAt(text.length() - 1))) {
             return -1;
         }
-        int mark = text.indexOf(decimalMark);
-        return mark < 0 ? 0 : text.length() - mark - decimalMark.length();
+        int mark = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));
+        return mark < 0 ? 0 : text.length() - mark - 1;
     }
 
-    private static String pad(String text, String decimalMark, int most) {
-        int own = decimals(text, decimalMark);
+    private static String pad(String text, int most) {
+        int own = decimals(text);
         if (own < 0 || own == most) {
             return text;
         }
-        String mark = own == 0 ? Numerals.NO_BREAK : "";
+        String mark = own == 0 ? NO_BREAK : "";
         return text + mark + FIGURE_SPACE.repeat(most - own);
     }
 }

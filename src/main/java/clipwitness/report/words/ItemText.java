@@ -4,7 +4,7 @@ import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
-import java.math.RoundingMode;
+import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** Figures of a comparison as text. */
 public final class ItemText {
-    private static final int DECIMALS_OF_EXTENT = 2;
+    private static final int DECIMALS_OF_LIMIT = 2;
     private static final String POINTS = "points";
 
     private final Wording wording;
@@ -26,56 +26,70 @@ public final class ItemText {
 
     /** The change with sign, uncertainty and unit. */
     public Amount change(Item item) {
-        Amount amount = Amount.ofChange(item.change(), wording.numerals());
-        return item.quantity() == ItemQuantity.ASYMMETRY ? amount.named(POINTS) : amount;
+        Amount amount = Amount.ofChange(item.change(), wording.numbers());
+        return isPoints(item.quantity()) && !amount.number().isEmpty() ? amount.named(POINTS) : amount;
     }
 
-    /** The limit, {@code 0.50 dB}; empty where there is none. */
-    public String limit(Item item) {
-        return item.limit().isEmpty()
-                ? ""
-                : wording.numerals()
-                        .with(limitNumber(item.quantity(), item.limit().getAsDouble()), unit(item.quantity()));
+    private static boolean isPoints(ItemQuantity quantity) {
+        return quantity == ItemQuantity.ASYMMETRY;
     }
 
-    private String limitNumber(ItemQuantity quantity, double limit) {
-        return quantity == ItemQuantity.POLARITY
-                ? wording.numerals().plain(limit)
-                : wording.numerals().fixed(limit, DECIMALS_OF_EXTENT);
-    }
-
-    /** Unit of a quantity's change. */
+    /** Unit of a quantity's changes. */
     public static String unit(ItemQuantity quantity) {
-        return quantity == ItemQuantity.ASYMMETRY
-                ? POINTS
-                : Scale.of(quantity.unit(), 0).symbol();
+        if (quantity == ItemQuantity.POLARITY) {
+            return "°";
+        }
+        return points(quantity, quantity.unit().symbol());
+    }
+
+    /** A difference of percentages counts in points. */
+    private static String points(ItemQuantity quantity, String text) {
+        return isPoints(quantity) ? text.replace(Unit.PERCENT.symbol(), POINTS) : text;
+    }
+
+    /** The limit of an item, {@code 0.50 dB}; empty where there is none. */
+    public String limit(Item item) {
+        return item.limit().isEmpty() ? "" : limit(item.quantity(), item.limit().getAsDouble());
+    }
+
+    /** A limit. */
+    public String limit(ItemQuantity quantity, double limit) {
+        return quantity == ItemQuantity.POLARITY
+                ? wording.numbers().nominal(limit, quantity.unit())
+                : points(quantity, wording.numbers().fixed(limit, quantity.unit(), DECIMALS_OF_LIMIT));
     }
 
     /** Size of a change without its sign, rounded up so that "at most" holds. */
     String extent(Item item) {
-        double size = Math.abs(item.change().value().orElseThrow());
-        return wording.numerals()
-                .with(wording.numerals().fixed(size, DECIMALS_OF_EXTENT, RoundingMode.UP), unit(item.quantity()));
+        return extent(item, 0);
+    }
+
+    /** How far the true change can lie from none, rounded up. */
+    String within(Item item) {
+        return extent(item, item.change().expandedUncertainty().orElse(0));
+    }
+
+    private String extent(Item item, double more) {
+        double size = Math.abs(item.change().value().orElseThrow()) + more;
+        return points(
+                item.quantity(), wording.numbers().atMost(size, item.quantity().unit(), DECIMALS_OF_LIMIT));
     }
 
     /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
     String size(Item item) {
         double size = Math.abs(item.change().value().orElseThrow());
-        return round(size, item.change().expandedUncertainty().orElse(0), unit(item.quantity()));
+        return points(
+                item.quantity(),
+                round(
+                        size,
+                        item.change().expandedUncertainty().orElse(0),
+                        item.quantity().unit()));
     }
 
-    /** A figure to the place of the first digit of its uncertainty. */
-    String round(double value, double uncertainty, String unit) {
-        int decimals = Math.max(0, Numerals.decimals(uncertainty, value) - 1);
-        return wording.numerals().with(wording.numerals().fixed(value, decimals), unit);
-    }
-
-    /** How far the true change can lie from none, rounded up. */
-    String within(Item item) {
-        double size = Math.abs(item.change().value().orElseThrow())
-                + item.change().expandedUncertainty().orElse(0);
-        return wording.numerals()
-                .with(wording.numerals().fixed(size, DECIMALS_OF_EXTENT, RoundingMode.UP), unit(item.quantity()));
+    /** A figure to the place of the first digit of its uncertainty, whole where that is above 1. */
+    String round(double value, double uncertainty, Unit unit) {
+        int decimals = uncertainty > 0 ? (int) Math.max(0, Math.min(4, -Math.floor(Math.log10(uncertainty)))) : 2;
+        return wording.numbers().fixed(value, unit, decimals);
     }
 
     /** The items of a quantity that were judged and have a value. */

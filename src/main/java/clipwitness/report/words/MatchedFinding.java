@@ -8,6 +8,7 @@ import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,14 +47,14 @@ final class MatchedFinding implements FindingRule {
                     "lead",
                     lead,
                     "uncertainty",
-                    texts.round(Math.abs(high.change()) + high.uncertainty(), high.uncertainty(), "dB"));
+                    texts.round(Math.abs(high.change()) + high.uncertainty(), high.uncertainty(), Unit.DECIBEL));
         }
         return wording.say(
                 high.change() < 0 ? "finding.matched.rounder" : "finding.matched.harsher",
                 "lead",
                 lead,
                 "change",
-                texts.round(Math.abs(high.change()), high.uncertainty(), "dB"));
+                texts.round(Math.abs(high.change()), high.uncertainty(), Unit.DECIBEL));
     }
 
     private String lead(Comparison comparison, Item level) {

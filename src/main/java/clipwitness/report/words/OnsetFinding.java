@@ -5,6 +5,7 @@ import clipwitness.compare.Intent;
 import clipwitness.compare.OnsetGain;
 import clipwitness.compare.Series;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -92,9 +93,7 @@ final class OnsetFinding implements FindingRule {
     }
 
     private String text(Measured gain) {
-        return gain.value().isPresent()
-                ? wording.numerals().with(wording.numerals().fixed(gain.value().getAsDouble(), 0), "%")
-                : "";
+        return gain.value().isPresent() ? wording.numbers().fixed(gain.value().getAsDouble(), Unit.PERCENT, 0) : "";
     }
 
     private record Pair(Series from, Series to) {}

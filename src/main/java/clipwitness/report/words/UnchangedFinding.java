@@ -5,7 +5,7 @@ import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.quantity.Decibels;
-import java.math.RoundingMode;
+import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,9 +49,9 @@ final class UnchangedFinding implements FindingRule {
                 "from",
                 wording.label(comparison.from()),
                 "share",
-                wording.numerals().with(wording.numerals().fixed(share, 1, RoundingMode.UP), "%"),
+                wording.numbers().atMost(share, Unit.PERCENT, 1),
                 "depth",
-                wording.numerals().with(wording.numerals().fixed(depth, 1), "dB"),
+                wording.numbers().fixed(depth, Unit.DECIBEL, 1),
                 "condition",
                 wording.spoken(item.condition()),
                 "limit",

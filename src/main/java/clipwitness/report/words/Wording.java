@@ -4,6 +4,7 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -17,7 +18,7 @@ public final class Wording {
     private static final double FULL = 100;
 
     private final Words words;
-    private final Numerals numerals;
+    private final NumberText numbers;
     private final JobResults results;
     private final boolean severalFrequencies;
     private final boolean severalLevels;
@@ -27,7 +28,7 @@ public final class Wording {
     public Wording(Words words, JobResults results) {
         this.words = words;
         this.results = results;
-        this.numerals = new Numerals(words.say("decimal.mark"));
+        this.numbers = NumberText.in(results.job().sheet().report().language());
         List<Condition> all =
                 results.captures().stream().map(c -> c.row().condition()).toList();
         this.severalFrequencies =
@@ -42,8 +43,8 @@ public final class Wording {
     }
 
     /** Numbers. */
-    public Numerals numerals() {
-        return numerals;
+    public NumberText numbers() {
+        return numbers;
     }
 
     /** What the report calls a state. */
@@ -53,16 +54,19 @@ public final class Wording {
 
     /** A figure as text. */
     public Amount amount(Measured measured) {
-        return Amount.of(measured, numerals);
+        return Amount.of(measured, numbers);
     }
 
     /** Figures of one kind in one common scale; empty amounts where there is none. */
-    public List<Amount> together(List<Optional<Measured>> figures) {
-        List<Measured> there = figures.stream().flatMap(Optional::stream).toList();
-        double largest = there.stream().mapToDouble(Amount::magnitude).max().orElse(0);
-        Scale scale = there.isEmpty() ? new Scale(1, "") : Scale.of(there.get(0).unit(), largest);
+    public List<Amount> together(List<Optional<Measured>> figures, boolean signed) {
+        double largest = figures.stream()
+                .flatMap(Optional::stream)
+                .flatMap(m -> m.asValue().stream())
+                .mapToDouble(v -> Math.abs(v.number()))
+                .max()
+                .orElse(0);
         return figures.stream()
-                .map(f -> f.map(m -> Amount.of(m, scale, numerals, false)).orElse(new Amount("", "", "", "")))
+                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none("")))
                 .toList();
     }
 
@@ -76,10 +80,10 @@ public final class Wording {
         Set<String> parts = new LinkedHashSet<>();
         condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
         if (severalFrequencies) {
-            condition.frequency().ifPresent(f -> parts.add(numerals.stated(f, Unit.HERTZ)));
+            condition.frequency().ifPresent(f -> parts.add(numbers.nominal(f, Unit.HERTZ)));
         }
         if (severalLevels) {
-            condition.level().ifPresent(v -> parts.add(numerals.stated(v, Unit.VOLT)));
+            condition.level().ifPresent(v -> parts.add(numbers.nominal(v, Unit.VOLT)));
         }
         if (severalSettings) {
             condition.setting().ifPresent(parts::add);
@@ -96,7 +100,7 @@ public final class Wording {
 
     /** A stated share of rotation: {@code 25 %}. */
     public String percent(double percent) {
-        return numerals.with(numerals.plain(percent), "%");
+        return numbers.nominal(percent, Unit.PERCENT);
     }
 
     /** {@code all five gain settings}, or conditions where they differ in more than the gain. */

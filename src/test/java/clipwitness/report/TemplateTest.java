@@ -1,0 +1,154 @@
+package clipwitness.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import clipwitness.capture.InputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TemplateTest {
+    @TempDir
+    private Path folder;
+
+    private String template(String body) throws IOException {
+        return page("<html lang=\"en\"><head><title>t</title></head><body>" + body + "</body></html>");
+    }
+
+    private String page(String text) throws IOException {
+        Files.writeString(folder.resolve("report.html"), text);
+        return folder.toString();
+    }
+
+    private String place() throws IOException {
+        return folder.toRealPath().resolve("report.html").toString();
+    }
+
+    private static byte[] render(String template) throws InputException {
+        return Rendered.bytes(ExampleJob.good().results(), template);
+    }
+
+    @Test
+    void aFolderIsUsedAsItStands() throws Exception {
+        try (Rendered report =
+                Rendered.of(ExampleJob.good().results(), template("<p>Bericht {{ report.identity.number }}</p>"))) {
+            assertThat(report.text()).isEqualTo("Bericht HL-0231 ");
+        }
+    }
+
+    @Test
+    void theFoldersNameIsTheTemplatesName() throws Exception {
+        assertThat(TemplateSource.find(template(""), Path.of(".")).name())
+                .isEqualTo(folder.getFileName().toString());
+    }
+
+    @Test
+    void aTemplateRewordsSentences() throws Exception {
+        String template = template("{% for v in report.verdicts %}<p>{{ v.word }}</p>{% endfor %}");
+        Files.writeString(folder.resolve("words.properties"), "verdict.pass = Bestanden\n");
+        try (Rendered report = Rendered.of(ExampleJob.good().results(), template)) {
+            assertThat(report.text()).isEqualTo("Bestanden Bestanden Described ");
+        }
+    }
+
+    @Test
+    void anUnknownTemplateIsAnError() {
+        assertThatThrownBy(() -> TemplateSource.find("custommer", folder))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        "custommer: there is no template of this name and no folder with a file report.html. Built-in "
+                                + "templates are customer and bench; a folder is looked for in the job folder and where the program "
+                                + "runs");
+    }
+
+    @Test
+    void anUnknownNameIsAnErrorWithFileAndLine() throws IOException {
+        String template = template("\n<p>{{ report.identity.numbr }}</p>");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: Attribute [numbr]")
+                .hasMessageEndingWith("report-templates/README.md lists the names that a template may use");
+    }
+
+    @Test
+    void anOpenTagOfTheTemplateLanguageIsAnErrorWithFileAndLine() throws IOException {
+        String template = template("\n\n{% if report.findings is empty %}");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ", line 3: the template cannot be filled: ");
+    }
+
+    @Test
+    void aTemplateCallsNothing() throws IOException {
+        String template = template("{{ report.identity.getClass() }}");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ", line 1: the template cannot be filled: ");
+    }
+
+    @Test
+    void anElementThatIsNotClosedIsAnError() throws IOException {
+        String template = template("<p>open<br></p>");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ": the filled page is no well-formed XHTML: ")
+                .hasMessageContaining("(its line 1: '");
+    }
+
+    @Test
+    void aDocumentTypeIsRefusedAndWithItEveryOutsideEntity() throws IOException {
+        String template =
+                page("<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("DOCTYPE");
+    }
+
+    @Test
+    void whatLiesOutsideTheFolderIsNeverFetched() throws IOException {
+        Path outside = Files.createTempFile("outside", ".png");
+        for (String source : new String[] {
+            "http://example.org/a.png",
+            "file:///etc/hostname",
+            "../" + outside.getFileName(),
+            outside.toString(),
+            "/etc/hostname"
+        }) {
+            String template = template("<img src=\"" + source + "\" alt=\"x\"/>");
+            assertThatThrownBy(() -> render(template))
+                    .isInstanceOf(InputException.class)
+                    .hasMessage(
+                            place() + ": the page names '" + source + "', which is no file of the template folder. A "
+                                    + "template uses its own files only; nothing is fetched from elsewhere");
+        }
+        Files.delete(outside);
+    }
+
+    @Test
+    void aLinkOutOfTheFolderIsNotFollowed() throws IOException {
+        Files.createSymbolicLink(folder.resolve("in.png"), Path.of("/etc/hostname"));
+        String template = template("<img src=\"in.png\" alt=\"x\"/>");
+        assertThatThrownBy(() -> render(template)).isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void aFigureThatTheJobDoesNotHaveIsAnError() throws IOException {
+        String template = template("<object data=\"cycle-main\" width=\"100\"></object>");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        place() + ": the page shows a figure 'cycle-main', which this report does not have. Ask first: "
+                                + "{% if report.figures contains \"cycle-main\" %}");
+    }
+
+    @Test
+    void aFigureWithoutWidthIsAnError() throws IOException {
+        String template = template("<object data=\"cycles-main\"></object>");
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessage(place() + ": the figure 'cycles-main' has no width in mm. Write for example width=\"120\"");
+    }
+}

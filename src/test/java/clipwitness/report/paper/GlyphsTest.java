@@ -1,0 +1,49 @@
+package clipwitness.report.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+
+class GlyphsTest {
+    private static String printable(String text) throws IOException {
+        try (PDDocument document = new PDDocument();
+                Fonts fonts = new Fonts(document)) {
+            return new Glyphs(fonts).printable(text);
+        }
+    }
+
+    @Test
+    void tradeSignsAreAllThere() throws IOException {
+        String signs = "Ω µ μ − ≥ ≤ ± ° ∝ √ × · – — “ ” … → ✓ ✗ ■ ● αβγδεπρω ÄÖÜäöüßéèñçåøœšžłđ €";
+        assertThat(printable(signs)).isEqualTo(signs);
+    }
+
+    @Test
+    void aCharacterWithoutGlyphAndAControlCharacterAreSeenToBeMissing() throws IOException {
+        assertThat(printable("漢 a\u0001b 🧰")).isEqualTo("� a�b �");
+    }
+
+    @Test
+    void accentsAreComposed() throws IOException {
+        assertThat(printable("e\u0301")).isEqualTo("é");
+    }
+
+    @Test
+    void linesStayLines() throws IOException {
+        assertThat(printable("a\n\tb\r\n")).isEqualTo("a\n\tb\r\n");
+    }
+
+    @Test
+    void theFallbackTakesOnlyWhatTheUsualFaceLacks() throws IOException {
+        try (PDDocument document = new PDDocument();
+                Fonts fonts = new Fonts(document)) {
+            assertThat(TextRun.of("U ∝ I", Face.BOLD, new Glyphs(fonts)))
+                    .containsExactly(
+                            new TextRun("U ", Face.BOLD),
+                            new TextRun("∝", Face.FALLBACK),
+                            new TextRun(" I", Face.BOLD));
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package clipwitness.report.words;
+
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Intent;
+import clipwitness.compare.Item;
+import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.JobResults;
+import clipwitness.compare.Series;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import clipwitness.report.ExampleJob;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the tests of sentences share: the program's words, small comparisons, text with plain spaces. */
+final class Sentences {
+    private Sentences() {}
+
+    static Words words() {
+        try {
+            return Words.of(Files.readString(Path.of("report-templates/common/words.properties")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static Wording wording(JobResults results) {
+        return new Wording(words(), results);
+    }
+
+    /** The good example with other comparisons. */
+    static JobResults with(Comparison... comparisons) {
+        JobResults good = ExampleJob.good().results();
+        return new JobResults(
+                good.job(), good.inputsDigest(), good.captures(), good.series(), List.of(comparisons), List.of());
+    }
+
+    /** The good example with other series. */
+    static JobResults with(List<Series> series) {
+        JobResults good = ExampleJob.good().results();
+        return new JobResults(good.job(), good.inputsDigest(), good.captures(), series, good.comparisons(), List.of());
+    }
+
+    static Comparison comparison(String to, Intent intent, Decision verdict, Item... items) {
+        return new Comparison(
+                "received",
+                to,
+                intent,
+                verdict,
+                items.length == 0 ? Optional.of("no capture of both states") : Optional.empty(),
+                List.of(ItemQuantity.POLARITY),
+                List.of(),
+                List.of(items),
+                List.of(),
+                List.of());
+    }
+
+    static Item item(ItemQuantity quantity, double gain, double change, double expanded, Decision decision) {
+        return item(quantity, gain, ExampleJob.value(change, quantity.unit(), expanded), decision);
+    }
+
+    static Item refused(ItemQuantity quantity, double gain, String reason, Decision decision) {
+        return item(quantity, gain, Measured.refused(Unit.DECIBEL, reason), decision);
+    }
+
+    private static Item item(ItemQuantity quantity, double gain, Measured change, Decision decision) {
+        boolean judged = decision != Decision.DESCRIBED;
+        return new Item(
+                quantity,
+                ExampleJob.condition(gain),
+                change,
+                judged
+                        ? OptionalDouble.of(
+                                quantity.limit().map(l -> l.standard()).orElse(90.0))
+                        : OptionalDouble.empty(),
+                decision,
+                OptionalDouble.empty(),
+                decision == Decision.UNDECIDED ? Optional.of("Take two more runs.") : Optional.empty());
+    }
+
+    static String plain(String text) {
+        return text.replace('\u00A0', ' ');
+    }
+}

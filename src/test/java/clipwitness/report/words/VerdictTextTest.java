@@ -1,0 +1,138 @@
+package clipwitness.report.words;
+
+import static clipwitness.report.words.Sentences.comparison;
+import static clipwitness.report.words.Sentences.item;
+import static clipwitness.report.words.Sentences.plain;
+import static clipwitness.report.words.Sentences.refused;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Intent;
+import clipwitness.compare.ItemQuantity;
+import org.junit.jupiter.api.Test;
+
+class VerdictTextTest {
+    private static String sentence(Comparison comparison) {
+        return plain(new VerdictText(Sentences.wording(Sentences.with(comparison))).sentence(comparison));
+    }
+
+    @Test
+    void anUnchangedStateThatPassesNamesTheLargestMoveOfLevelRoundedUp() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.LEVEL, 25, 0.02, 0.05, Decision.PASS),
+                        item(ItemQuantity.LEVEL, 100, -0.0712, 0.05, Decision.PASS),
+                        item(ItemQuantity.THD, 100, 0.1, 0.05, Decision.PASS))))
+                .isEqualTo(
+                        "Still what it was: at both gain settings the level moved by at most 0.08 dB (limit 0.50 dB), and "
+                                + "three figures lie within their limits, uncertainty included.");
+    }
+
+    @Test
+    void withoutLevelsItSaysHowManyFiguresPass() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.THD, 100, 0.1, 0.05, Decision.PASS))))
+                .isEqualTo("Still what it was; within the limits, uncertainty included: one figure.");
+    }
+
+    @Test
+    void aFailNamesTheItemFarthestBeyondItsLimit() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.FAIL,
+                        item(ItemQuantity.LEVEL, 50, -0.9, 0.1, Decision.FAIL),
+                        item(ItemQuantity.ASYMMETRY, 100, 7.3, 0.4, Decision.FAIL))))
+                .isEqualTo(
+                        "Not what it was: at full gain the asymmetry changed by +7.30 ± 0.40 points (limit 2.00 points).");
+    }
+
+    @Test
+    void anUndecidedItemIsTooNearItsLimit() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.UNDECIDED,
+                        item(ItemQuantity.LEVEL, 50, 0.47, 0.11, Decision.UNDECIDED))))
+                .isEqualTo(
+                        "Cannot be said yet: at 50 % gain the change of the level is +0.47 ± 0.11 dB, too near the limit of "
+                                + "0.50 dB for its uncertainty.");
+    }
+
+    @Test
+    void aRefusedItemSaysWhy() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.UNDECIDED,
+                        refused(ItemQuantity.LEVEL, 50, "the capture is over-range", Decision.UNDECIDED))))
+                .isEqualTo(
+                        "Cannot be said yet: at 50 % gain the change of the level could not be measured (the capture is "
+                                + "over-range).");
+    }
+
+    @Test
+    void aChangedStateIsDescribedByLoudnessAndDistortionAtItsHighestSetting() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.LEVEL, 50, -3.1, 0.12, Decision.DESCRIBED),
+                        item(ItemQuantity.LEVEL, 100, -5.93, 0.12, Decision.DESCRIBED),
+                        item(ItemQuantity.THD, 100, 3.1, 0.21, Decision.DESCRIBED),
+                        item(ItemQuantity.POLARITY, 100, 0.3, 0.4, Decision.PASS))))
+                .isEqualTo(
+                        "Meant to differ, and does: at full gain it is 5.9 dB quieter and its distortion is 3.1 dB higher. "
+                                + "What must not change, did not (polarity).");
+    }
+
+    @Test
+    void aChangeWithinItsUncertaintyIsNone() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.DESCRIBED,
+                        Decision.DESCRIBED,
+                        item(ItemQuantity.LEVEL, 100, 0.05, 0.12, Decision.DESCRIBED))))
+                .isEqualTo("For comparison, not judged: at full gain it is as loud, within 0.17 dB.");
+    }
+
+    @Test
+    void aChangedStateCanFailWhatMustNotChange() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.FAIL,
+                        item(ItemQuantity.POLARITY, 100, 179.6, 0.4, Decision.FAIL))))
+                .isEqualTo("Meant to differ, but not like this: at full gain the polarity changed by +179.60 ± 0.40° "
+                        + "(limit 90°).");
+    }
+
+    @Test
+    void statesWithoutCommonCapturesSaySo() {
+        assertThat(sentence(comparison("original", Intent.UNCHANGED, Decision.UNDECIDED)))
+                .isEqualTo("Nothing could be compared: no capture of both states.");
+    }
+
+    @Test
+    void whatElseFailedAndWhatWouldDecideStandsBeside() {
+        Comparison comparison = comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.FAIL,
+                item(ItemQuantity.LEVEL, 50, -0.9, 0.1, Decision.FAIL),
+                item(ItemQuantity.LEVEL, 100, -1.2, 0.1, Decision.FAIL),
+                item(ItemQuantity.THD, 50, 0.95, 0.1, Decision.UNDECIDED),
+                item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
+        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
+                .extracting(Sentences::plain)
+                .containsExactly(
+                        "Beyond the limits: two figures of 4, level (50 % gain and full gain).",
+                        "Undecided: one figure of 4, distortion (THD) (50 % gain).", "Take two more runs.");
+    }
+}

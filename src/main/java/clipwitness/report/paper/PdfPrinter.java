@@ -66,6 +66,7 @@ public final class PdfPrinter {
         builder.withW3cDocument(page, "");
         builder.usePdfUaAccessibility(true);
         builder.addDOMMutator(sizes);
+        builder.useUnicodeLineBreaker(new WordBreaker());
         builder.useObjectDrawerFactory(new FigureDrawer(figures, fonts, glyphs));
         new PageAccess(files).register(builder);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {

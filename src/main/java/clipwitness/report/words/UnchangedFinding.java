@@ -1,6 +1,7 @@
 package clipwitness.report.words;
 
 import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
@@ -29,7 +30,7 @@ final class UnchangedFinding implements FindingRule {
     public List<String> of(Comparison comparison) {
         List<String> findings = new ArrayList<>();
         if (comparison.intent() == Intent.UNCHANGED) {
-            ItemText.worst(ItemText.judged(comparison, ItemQuantity.NULL_DEPTH))
+            ItemText.worst(known(comparison, ItemQuantity.NULL_DEPTH))
                     .ifPresent(i -> findings.add(nullDepth(comparison, i)));
             for (ItemQuantity quantity : List.of(ItemQuantity.THD, ItemQuantity.ASYMMETRY)) {
                 moved(comparison, quantity).ifPresent(findings::add);
@@ -38,12 +39,22 @@ final class UnchangedFinding implements FindingRule {
         return findings;
     }
 
+    /** The judged items, none where one of them is undecided: then nothing is known of all settings. */
+    private static List<Item> known(Comparison comparison, ItemQuantity quantity) {
+        List<Item> items = ItemText.judged(comparison, quantity);
+        return items.stream().anyMatch(i -> i.decision() == Decision.UNDECIDED) ? List.of() : items;
+    }
+
+    private static String key(String stem, Item worst) {
+        return worst.decision() == Decision.FAIL ? stem + ".beyond" : stem;
+    }
+
     /** A null of -38 dB leaves 10^(-38/20) = 1.3 % of the wave's rms; rounded up. */
     private String nullDepth(Comparison comparison, Item item) {
         double depth = item.change().value().orElseThrow();
         double share = 100 * Decibels.toAmplitude(depth);
         return wording.say(
-                "finding.null",
+                key("finding.null", item),
                 "to",
                 wording.label(comparison.to()),
                 "from",
@@ -59,10 +70,10 @@ final class UnchangedFinding implements FindingRule {
     }
 
     private Optional<String> moved(Comparison comparison, ItemQuantity quantity) {
-        List<Item> items = ItemText.judged(comparison, quantity);
+        List<Item> items = known(comparison, quantity);
         return ItemText.worst(items)
                 .map(worst -> wording.say(
-                        MOVED.get(quantity),
+                        key(MOVED.get(quantity), worst),
                         "to",
                         wording.label(comparison.to()),
                         "change",

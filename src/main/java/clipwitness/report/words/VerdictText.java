@@ -122,11 +122,23 @@ public final class VerdictText {
                         texts.where(items)));
             }
         }
-        ItemText.decided(comparison, Decision.UNDECIDED).stream()
-                .flatMap(i -> i.remedy().stream())
-                .distinct()
-                .forEach(more::add);
+        if (comparison.verdict() == Decision.UNDECIDED) {
+            remedy(comparison).ifPresent(more::add);
+        }
         return more;
+    }
+
+    /** What would decide the item that needs most. */
+    private static Optional<String> remedy(Comparison comparison) {
+        return ItemText.decided(comparison, Decision.UNDECIDED).stream()
+                .filter(i -> i.remedy().isPresent())
+                .max(Comparator.comparingDouble(VerdictText::need))
+                .flatMap(Item::remedy);
+    }
+
+    private static double need(Item item) {
+        double uncertainty = item.change().expandedUncertainty().orElse(Double.POSITIVE_INFINITY);
+        return uncertainty / Math.abs(item.limit().orElse(1));
     }
 
     /** How loud and how distorted, at the highest setting. */

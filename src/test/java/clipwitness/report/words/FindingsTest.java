@@ -55,7 +55,7 @@ class FindingsTest {
                         "Of the 5.93 dB by which “After, new clippers” is quieter at full gain, none is left when both are set "
                                 + "equally loud; the harmonics above the seventh are then 4.3 dB lower, so it is also rounder.",
                         "The two halves of the wave of “After, new clippers” are clipped at different heights: asymmetry "
-                                + "−33.1 % at full gain, 0.4 % before. Its even harmonics are 39 dB higher.",
+                                + "of the clip levels −33.1 % at full gain, 0.4 % before. Its even harmonics are 39 dB higher.",
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
                                 + "1.3 % of their size (null depth −37.9 dB at full gain; limit −32.00 dB).",
                         "The distortion of “After, original clippers” moved by at most 0.21 dB at all five gain settings "

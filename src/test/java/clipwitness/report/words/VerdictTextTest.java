@@ -120,7 +120,7 @@ class VerdictTextTest {
     }
 
     @Test
-    void whatElseFailedAndWhatWouldDecideStandsBeside() {
+    void whatElseFailedStandsBesideAndNoRemedyHelpsWhatFailed() {
         Comparison comparison = comparison(
                 "original",
                 Intent.UNCHANGED,
@@ -133,6 +133,19 @@ class VerdictTextTest {
                 .extracting(Sentences::plain)
                 .containsExactly(
                         "Beyond the limits: two figures of 4, level (50 % gain and full gain).",
-                        "Undecided: one figure of 4, distortion (THD) (50 % gain).", "Take two more runs.");
+                        "Undecided: one figure of 4, distortion (THD) (50 % gain).");
+    }
+
+    @Test
+    void whatWouldDecideStandsBesideAnUndecidedVerdict() {
+        Comparison comparison = comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.UNDECIDED,
+                item(ItemQuantity.THD, 50, 0.95, 0.1, Decision.UNDECIDED),
+                item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
+        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
+                .extracting(Sentences::plain)
+                .containsExactly("Take two more runs.");
     }
 }

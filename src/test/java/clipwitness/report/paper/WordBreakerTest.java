@@ -1,0 +1,35 @@
+package clipwitness.report.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WordBreakerTest {
+    @ParameterizedTest
+    @CsvSource({
+        "depth −11.0 dB, depth |−11.0 |dB",
+        "on 2026-04-28, on |2026-04-28",
+        "above the 2–7 range, above |the |2–7 |range",
+        "guard-banded rule, guard-|banded |rule",
+        "captures/new-000.csv, captures/|new-000.csv",
+        "one, one"
+    })
+    void numbersAndDatesStayWhole(String text, String parts) {
+        assertThat(String.join("|", parts(text))).isEqualTo(parts);
+    }
+
+    private static List<String> parts(String text) {
+        WordBreaker breaker = new WordBreaker();
+        breaker.setText(text);
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int to = breaker.next(); to >= 0; to = breaker.next()) {
+            parts.add(text.substring(from, to));
+            from = to;
+        }
+        return parts;
+    }
+}

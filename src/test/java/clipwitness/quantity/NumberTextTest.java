@@ -150,4 +150,24 @@ class NumberTextTest {
     private static String unbroken(String text) {
         return text.replace(' ', '\u00a0');
     }
+
+    @Test
+    void theRowsLargestValueChoosesThePrefixOfAll() {
+        assertThat(ENGLISH.parts(0.0231, Unit.VOLT, 0.0011, 1.4, false))
+                .isEqualTo(new NumberParts("0.0231", "0.0011", "V"));
+        assertThat(ENGLISH.parts(0.0231, Unit.VOLT, 0.0011, 0.5, true))
+                .isEqualTo(new NumberParts("+23.1", "1.1", "mV"));
+    }
+
+    @Test
+    void anAngleStandsCloseToItsSign() {
+        assertThat(ENGLISH.parts(179.64, Unit.DEGREE, 0.4, 0, false).full()).isEqualTo(unbroken("179.64 ± 0.40°"));
+        assertThat(ENGLISH.parts(1.5, Unit.ONE, 0, 0, false).text()).isEqualTo("1.500");
+    }
+
+    @Test
+    void whatLiesAtMostSoHighIsRoundedUp() {
+        assertThat(ENGLISH.atMost(-0.0712, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.08 dB"));
+        assertThat(ENGLISH.atMost(0.07, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.07 dB"));
+    }
 }

@@ -6,7 +6,6 @@ import clipwitness.compare.EquivalentGain;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.LevelMatchedHarmonic;
-import clipwitness.compare.NotExamined;
 import clipwitness.measure.Measured;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
@@ -46,11 +45,7 @@ final class ComparisonBuilder {
                         .of(comparison.items().stream().filter(i -> !i.judged()).toList(), COLUMNS),
                 levelMatched(comparison),
                 equalGain(comparison),
-                comparison.notExamined().stream().map(this::notExamined).toList());
-    }
-
-    String notExamined(NotExamined missing) {
-        return wording.say("notexamined", "quantity", wording.quantity(missing.quantity()), "reason", missing.reason());
+                new NotExaminedList(wording).of(List.of(comparison)));
     }
 
     private List<ComparisonPart.QuantityPart> quantities(Comparison comparison) {

@@ -18,6 +18,7 @@ import java.util.Map;
  * @param figures     pictures by name
  * @param photos      photos
  * @param bench       where and with what was measured
+ * @param rails       meter readings
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
  * @param cautions    cautions
@@ -35,6 +36,7 @@ public record ReportModel(
         Map<String, ShownFigure> figures,
         List<ShownPhoto> photos,
         BenchPart bench,
+        Table rails,
         List<ListedDoubt> doubts,
         ConformityPart conformity,
         List<String> cautions,

@@ -42,15 +42,12 @@ public final class ReportModels {
                 results.comparisons().stream().map(verdicts::of).toList(),
                 new Findings(wording, results).all(),
                 results.hints().stream().map(ReportModels::hint).toList(),
-                results.comparisons().stream()
-                        .flatMap(c -> c.notExamined().stream())
-                        .map(comparisons::notExamined)
-                        .distinct()
-                        .toList(),
+                new NotExaminedList(wording).of(results.comparisons()),
                 new KeyFigures(wording).of(results),
                 figures(figures),
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),
+                new RailTable(wording).of(results.job().sheet()),
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),
                 cautions(wording),

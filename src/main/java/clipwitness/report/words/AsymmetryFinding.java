@@ -44,8 +44,9 @@ final class AsymmetryFinding implements FindingRule {
         Optional<Difference> clip = figures.difference(comparison, condition, WaveformQuantity.CLIP_ASYMMETRY);
         Optional<Difference> halves =
                 clip.isPresent() ? clip : figures.difference(comparison, condition, WaveformQuantity.ASYMMETRY);
+        String which = wording.say(clip.isPresent() ? "which.clip" : "which.peaks");
         return halves.filter(AsymmetryFinding::says)
-                .map(d -> withEvens(comparison, condition, sentence(comparison, condition, d)));
+                .map(d -> withEvens(comparison, condition, sentence(comparison, condition, d, which)));
     }
 
     /** A difference that is there, or halves that are alike in both states; what lies between says nothing. */
@@ -62,7 +63,7 @@ final class AsymmetryFinding implements FindingRule {
         return Math.abs(value) + uncertainty;
     }
 
-    private String sentence(Comparison comparison, Condition condition, Difference d) {
+    private String sentence(Comparison comparison, Condition condition, Difference d, String which) {
         boolean even = Math.abs(d.now().number()) <= ALIKE_PERCENT;
         return wording.say(
                 even ? "finding.symmetry" : "finding.asymmetry",
@@ -70,6 +71,8 @@ final class AsymmetryFinding implements FindingRule {
                 wording.label(comparison.to()),
                 "condition",
                 wording.spoken(condition),
+                "which",
+                which,
                 "now",
                 texts.round(d.now().number(), d.now().expandedUncertainty().orElse(0), Unit.PERCENT),
                 "before",

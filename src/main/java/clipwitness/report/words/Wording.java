@@ -1,8 +1,11 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.CaptureResult;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
@@ -29,12 +32,15 @@ public final class Wording {
         this.words = words;
         this.results = results;
         this.numbers = NumberText.in(results.job().sheet().report().language());
-        List<Condition> all =
-                results.captures().stream().map(c -> c.row().condition()).toList();
+        List<Condition> waves = results.captures().stream()
+                .map(CaptureResult::row)
+                .filter(r -> r.kind() == CaptureKind.WAVEFORM)
+                .map(CaptureRow::condition)
+                .toList();
         this.severalFrequencies =
-                all.stream().map(Condition::frequency).distinct().count() > 1;
-        this.severalLevels = all.stream().map(Condition::level).distinct().count() > 1;
-        this.severalSettings = all.stream().map(Condition::setting).distinct().count() > 1;
+                waves.stream().map(Condition::frequency).distinct().count() > 1;
+        this.severalLevels = waves.stream().map(Condition::level).distinct().count() > 1;
+        this.severalSettings = waves.stream().map(Condition::setting).distinct().count() > 1;
     }
 
     /** A sentence of the words. */

@@ -7,18 +7,29 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Faults of one file, gathered so that one run names them all. */
+/** Faults of one file, gathered so that one run names them all, up to a number that nobody would read. */
 final class Faults {
+    private static final int MOST = 500;
+
     private final List<Problem> problems = new ArrayList<>();
+    private int more;
 
     void add(Origin where, String what, String remedy) {
-        problems.add(new Problem(where, what, remedy));
+        if (problems.size() < MOST) {
+            problems.add(new Problem(where, what, remedy));
+        } else {
+            more++;
+        }
     }
 
     /** The faults, those higher up in the file first. */
-    List<Problem> inOrder() {
+    private List<Problem> inOrder() {
         List<Problem> sorted = new ArrayList<>(problems);
         sorted.sort(Comparator.comparingInt(p -> p.where().line()));
+        if (more > 0) {
+            Origin file = Origin.of(sorted.get(0).where().file());
+            sorted.add(new Problem(file, "and " + more + " more", "Correct these first"));
+        }
         return sorted;
     }
 

@@ -10,11 +10,14 @@ final class Nearest {
     /** Letters that are looked at; the names of keys and columns are shorter. */
     private static final int LONGEST = 60;
 
+    /** Words that are looked at; no sheet has so many. */
+    private static final int MOST = 1000;
+
     private Nearest() {}
 
     /** The known word with the smallest distance, upper and lower case alike; the first of several. */
     static Optional<String> to(String word, Collection<String> known) {
-        return known.stream().min(Comparator.comparingInt(k -> distance(fold(word), fold(k))));
+        return known.stream().limit(MOST).min(Comparator.comparingInt(k -> distance(fold(word), fold(k))));
     }
 
     /** The nearest word, if it is near enough to be a slip of the pen: one letter in three, rounded, and always one. */

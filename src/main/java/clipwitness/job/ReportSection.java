@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 /** Reads the section {@code report}. */
 final class ReportSection {
     private static final Pattern NUMBER = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9._-]{0,99}");
+
     /** Language codes after ISO 639-1 and ISO 639-2. */
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}");
 

@@ -11,13 +11,13 @@ import java.util.function.Function;
 
 /** A mapping of the job sheet: hands out values by key, and refuses keys that nobody asked for. A null counts as absent. */
 final class Section {
-    private final YamlNode.Mapping mapping;
     private final SheetNode node;
+    private final Map<String, YamlNode.Entry> entries = new LinkedHashMap<>();
     private final Set<String> known = new LinkedHashSet<>();
 
     private Section(YamlNode.Mapping mapping, SheetNode node) {
-        this.mapping = mapping;
         this.node = node;
+        mapping.entries().forEach(e -> entries.put(e.key(), e));
     }
 
     /**
@@ -50,9 +50,8 @@ final class Section {
     /** The value of a key. */
     Optional<SheetNode> node(String key) {
         known.add(key);
-        return mapping.entries().stream()
-                .filter(e -> e.key().equals(key) && !e.value().isNull())
-                .findFirst()
+        return Optional.ofNullable(entries.get(key))
+                .filter(e -> !e.value().isNull())
                 .map(e -> node.at(key, e));
     }
 
@@ -88,7 +87,7 @@ final class Section {
     /** All values under keys of the user's own choice, in the order of the sheet; a null is among them. */
     Map<String, SheetNode> values() {
         Map<String, SheetNode> values = new LinkedHashMap<>();
-        for (YamlNode.Entry entry : mapping.entries()) {
+        for (YamlNode.Entry entry : entries.values()) {
             known.add(entry.key());
             values.put(entry.key(), node.at(entry.key(), entry));
         }
@@ -119,7 +118,7 @@ final class Section {
     }
 
     private void refuseOthers() {
-        for (YamlNode.Entry entry : mapping.entries()) {
+        for (YamlNode.Entry entry : entries.values()) {
             if (!known.contains(entry.key())) {
                 node.at(entry.key(), entry)
                         .fault("unknown key " + Words.quoted(entry.key()), Words.nearest(entry.key(), known, "key"));

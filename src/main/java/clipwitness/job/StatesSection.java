@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 /** Reads the section {@code states}. */
 final class StatesSection {
     /** Keys of a rail, which no state can be called. */
-    static final List<String> TAKEN = List.of("name", "expected", "tolerance");
+    private static final List<String> TAKEN = List.of("name", "expected", "tolerance");
 
     private static final List<String> ROLES =
             Stream.of(Role.values()).map(Role::code).toList();
@@ -23,11 +23,13 @@ final class StatesSection {
             List<Field> also) {}
 
     private final List<Draft> drafts = new ArrayList<>();
+    private final List<String> names;
     private final List<String> befores;
 
     /** Reads the section. */
     StatesSection(Section section) {
         section.values().forEach((name, node) -> drafts.add(draft(node, name)));
+        names = drafts.stream().map(Draft::name).toList();
         befores = drafts.stream()
                 .filter(d -> d.role().filter(r -> r == Role.BEFORE).isPresent())
                 .map(Draft::name)
@@ -42,7 +44,7 @@ final class StatesSection {
 
     /** Names of all states, also of those that are faulty otherwise. */
     List<String> names() {
-        return drafts.stream().map(Draft::name).toList();
+        return names;
     }
 
     /** The states; those without a role are left out. */
@@ -87,7 +89,7 @@ final class StatesSection {
         if (draft.against().isPresent()) {
             return draft.against()
                     .get()
-                    .oneOf(names(), "state")
+                    .oneOf(names, "state")
                     .filter(name -> isBefore(draft.against().get(), name));
         }
         if (befores.size() > 1) {
@@ -127,7 +129,7 @@ final class StatesSection {
     }
 
     private Optional<String> alsoAgainst(Field field, Draft draft, Optional<String> against, List<String> before) {
-        Optional<String> name = field.oneOf(names(), "state");
+        Optional<String> name = field.oneOf(names, "state");
         if (name.filter(draft.name()::equals).isPresent()) {
             field.fault("the state would be compared with itself", "Name another state");
         } else if (name.isPresent() && (name.equals(against) || before.contains(name.get()))) {

@@ -2,10 +2,13 @@ package clipwitness.job;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Words for messages about names that are not known. */
 final class Words {
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\s\\p{Cntrl}]+");
     private static final int LONGEST = 60;
+    private static final int MOST = 40;
 
     private Words() {}
 
@@ -16,7 +19,7 @@ final class Words {
 
     /** A text without line breaks, control characters and what is too long for a message. */
     static String clipped(String text) {
-        String line = text.replaceAll("[\\s\\p{Cntrl}]+", " ");
+        String line = UNPRINTABLE.matcher(text).replaceAll(" ");
         return line.length() > LONGEST ? line.substring(0, LONGEST) + "…" : line;
     }
 
@@ -33,8 +36,7 @@ final class Words {
     /** What to write instead of a word that is not known: the word probably meant, or the choice. */
     static String insteadOf(String word, Collection<String> known) {
         return Nearest.slipOf(word, known)
-                .map(k ->
-                        "Is " + quoted(k) + " meant?" + (known.size() > 1 ? " Known: " + String.join(", ", known) : ""))
+                .map(k -> "Is " + quoted(k) + " meant?" + (known.size() > 1 ? " Known: " + joined(known, ", ") : ""))
                 .orElse("Write " + either(known));
     }
 
@@ -47,8 +49,11 @@ final class Words {
     }
 
     private static String joined(Collection<String> words, String last) {
-        List<String> list = List.copyOf(words);
+        List<String> list = words.stream().limit(MOST).map(Words::clipped).toList();
         int n = list.size();
+        if (n < words.size()) {
+            return String.join(", ", list) + ", …";
+        }
         return n < 2 ? String.join("", list) : String.join(", ", list.subList(0, n - 1)) + last + list.get(n - 1);
     }
 }

@@ -14,11 +14,11 @@ sealed interface YamlNode {
      * @param plain whether it stands without quotes
      */
     record Text(String text, boolean plain, int line) implements YamlNode {
-        private static final List<String> NULLS = List.of("", "~", "null", "Null", "NULL");
+        private static final List<String> NULLS = List.of("~", "null", "Null", "NULL");
 
         @Override
         public boolean isNull() {
-            return plain && NULLS.contains(text);
+            return text.isBlank() || (plain && NULLS.contains(text));
         }
     }
 
@@ -39,7 +39,7 @@ sealed interface YamlNode {
     /** An entry of a mapping; the line is that of the key. */
     record Entry(String key, YamlNode value, int line) {}
 
-    /** Whether the node says that there is nothing: {@code null}, {@code ~} or an empty value (YAML 1.2.2, 10.3.2). */
+    /** Whether the node says nothing: {@code null}, {@code ~} (YAML 1.2.2, 10.3.2) or a text without letters. */
     default boolean isNull() {
         return false;
     }

@@ -2,6 +2,7 @@ package clipwitness.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import clipwitness.capture.InputException;
 import java.io.IOException;
@@ -48,6 +49,7 @@ class JobReaderTest {
         assertThat(sheet.stimulus()).isEqualTo(new Stimulus("sine", OptionalDouble.empty(), OptionalDouble.empty()));
         assertThat(sheet.states().get(0).label()).isEqualTo("received");
         assertThat(sheet.limits().isDefault(LimitQuantity.NULL_DEPTH)).isTrue();
+        assertThat(sheet.limits().of(LimitQuantity.NULL_DEPTH)).isEqualTo(-32);
         assertThat(sheet.rails()).isEmpty();
         assertThat(sheet.clipper()).isEmpty();
         assertThat(sheet.photos()).isEmpty();
@@ -155,6 +157,42 @@ class JobReaderTest {
                                 + " customer, unit, work, bench, stimulus, settings, states, limits, rails, readings, clipper"
                                 + " and photos",
                         "captures.csv, line 2, state: unknown state 'new'. Write received or original");
+    }
+
+    @Test
+    void aLongListOfKnownWordsIsCut() throws IOException {
+        StringBuilder states = new StringBuilder("states:\n  received: {role: before}\n");
+        for (int i = 1; i <= 40; i++) {
+            states.append("  s").append(i).append(": {role: changed}\n");
+        }
+        job.sheet(states.toString()).table("file,state,kind\nreceived.csv,original,waveform\n");
+        assertThat(job.messages())
+                .singleElement()
+                .asString()
+                .startsWith("captures.csv, line 2, state: unknown state 'original'. Write received, s1, s2, ")
+                .endsWith(", s38, s39, …");
+    }
+
+    @Test
+    void moreFaultsThanAnybodyReadsAreCounted() throws IOException {
+        job.table("file,state,kind\n" + "received.csv,new,waveform\n".repeat(600));
+        assertThat(job.messages()).hasSize(501).last().isEqualTo("captures.csv: and 100 more. Correct these first");
+    }
+
+    @Test
+    void aFileThatMayNotBeRead() throws IOException {
+        for (String name : List.of("job.yaml", "board.png")) {
+            assertThat(folder.resolve(name).toFile().setReadable(false)).isTrue();
+            assumeThat(Files.isReadable(folder.resolve(name))).isFalse(); // root reads everything
+        }
+        assertThat(job.messages())
+                .containsExactly("job.yaml: the file could not be read. Check whether this user may read "
+                        + folder.resolve("job.yaml"));
+        Files.delete(folder.resolve("job.yaml"));
+        job.sheet("shop: {logo: board.png}\n");
+        assertThat(job.messages())
+                .containsExactly(
+                        "job.yaml, line 1, shop.logo: 'board.png' could not be read. Check whether this user may read it");
     }
 
     @Test

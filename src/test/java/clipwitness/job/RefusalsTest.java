@@ -48,10 +48,11 @@ class RefusalsTest {
         TestJob job = TestJob.in(own);
         if (c.containsKey("text")) {
             job.write("job.yaml", (String) c.get("text"));
-        } else if (c.containsKey("sheet")) {
-            job.sheet((String) c.get("sheet"));
+        } else if (c.containsKey("table")) {
+            job.sheet(c.containsKey("sheet") ? (String) c.get("sheet") : TABLE_SHEET)
+                    .table((String) c.get("table"));
         } else {
-            job.sheet(TABLE_SHEET).table((String) c.get("table"));
+            job.sheet((String) c.get("sheet"));
         }
         assertThat(job.messages()).isEqualTo(c.get("says"));
     }

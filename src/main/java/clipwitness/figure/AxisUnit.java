@@ -1,61 +1,42 @@
 package clipwitness.figure;
 
+import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Prefix;
 import clipwitness.quantity.Unit;
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
- * A unit with the prefix that an axis' numbers are written in: one for the whole axis.
+ * A unit with the prefix that an axis' numbers are written in: one for the whole axis, the one that suits its largest number.
  *
- * @param symbol   prefix and unit, {@code mV}; empty for a pure number
- * @param exponent power of ten of the prefix
+ * @param unit   unit
+ * @param prefix prefix
  */
-record AxisUnit(String symbol, int exponent) {
-    private static final String PREFIXES = "pnµm kMG";
-    private static final int NO_PREFIX = 4;
-
+record AxisUnit(Unit unit, Prefix prefix) {
     /**
-     * The unit with the prefix that brings the largest number between 1 and 1000; no prefix for percent, levels and angles.
+     * The unit with its prefix.
      *
      * @param unit    unit
      * @param largest largest magnitude on the axis, in the unit
      */
     static AxisUnit of(Unit unit, double largest) {
-        if (unit == Unit.ONE) {
-            return new AxisUnit("", 0);
-        }
-        if (!takesPrefix(unit) || !(largest > 0)) {
-            return new AxisUnit(name(unit), 0);
-        }
-        int thousands = (int) Math.floor(Math.log10(largest * (1 + 1e-9)) / 3);
-        int index = Math.max(0, Math.min(PREFIXES.length() - 1, NO_PREFIX + thousands));
-        String prefix = index == NO_PREFIX ? "" : PREFIXES.substring(index, index + 1);
-        return new AxisUnit(prefix + unit.symbol(), 3 * (index - NO_PREFIX));
-    }
-
-    private static boolean takesPrefix(Unit unit) {
-        return switch (unit) {
-            case VOLT, AMPERE, SECOND, OHM, HERTZ -> true;
-            case CELSIUS, KELVIN, DECIBEL, DBC, DEGREE, PERCENT, ONE -> false;
-        };
-    }
-
-    private static String name(Unit unit) {
-        return unit == Unit.DEGREE ? "°" : unit.symbol();
+        return new AxisUnit(unit, Prefix.of(new BigDecimal(largest, MathContext.DECIMAL32), unit));
     }
 
     /** What an axis is called: quantity, comma, unit. */
     String label(String quantity) {
-        return symbol.isEmpty() ? quantity : quantity + ", " + symbol;
+        return switch (unit) {
+            case ONE -> quantity;
+            case DEGREE -> quantity + ", °";
+            default -> quantity + ", " + prefix.symbol() + unit.symbol();
+        };
     }
 
-    /** A mark's number in this unit. */
-    String text(BigDecimal value, int decimals) {
-        return NumberForms.plain(value.scaleByPowerOfTen(-exponent), decimals);
-    }
-
-    /** Digits after the point that a step needs in this unit. */
-    int decimals(BigDecimal step) {
-        return Math.max(
-                0, step.stripTrailingZeros().scaleByPowerOfTen(-exponent).scale());
+    /** A mark's number in this unit, with the decimals that a step needs. */
+    String text(BigDecimal value, BigDecimal step, NumberText numbers) {
+        int decimals = Math.max(
+                0, step.stripTrailingZeros().movePointLeft(prefix.exponent()).scale());
+        double number = value.movePointLeft(prefix.exponent()).doubleValue();
+        return numbers.fixed(number, Unit.ONE, decimals);
     }
 }

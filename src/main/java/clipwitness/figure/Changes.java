@@ -4,7 +4,6 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
 import clipwitness.measure.Measured;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,18 +12,16 @@ import java.util.Optional;
 
 /** What the comparisons say about one condition, in words. */
 final class Changes {
-    private final JobResults results;
-    private final StatePalette palette;
+    private final FigureContext context;
 
-    Changes(JobResults results, StatePalette palette) {
-        this.results = results;
-        this.palette = palette;
+    Changes(FigureContext context) {
+        this.context = context;
     }
 
     /** Level and distortion of each compared state against the state it is compared with. */
     List<String> levelAndDistortion(Condition condition) {
         List<String> parts = new ArrayList<>();
-        for (Comparison comparison : results.comparisons()) {
+        for (Comparison comparison : context.results().comparisons()) {
             List<String> changes = new ArrayList<>();
             value(comparison, condition, ItemQuantity.LEVEL)
                     .map(v -> told(v, "is %s louder", "is %s quieter", "level"))
@@ -34,7 +31,10 @@ final class Changes {
                     .ifPresent(changes::add);
             if (!changes.isEmpty()) {
                 parts.add("against %s, %s %s"
-                        .formatted(label(comparison.from()), label(comparison.to()), String.join(" and ", changes)));
+                        .formatted(
+                                context.quoted(comparison.from()),
+                                context.quoted(comparison.to()),
+                                String.join(" and ", changes)));
             }
         }
         return parts;
@@ -43,7 +43,7 @@ final class Changes {
     /** Null depth of each comparison: its least and its greatest over some conditions. */
     List<String> nullDepths(List<Condition> conditions) {
         List<String> parts = new ArrayList<>();
-        for (Comparison comparison : results.comparisons()) {
+        for (Comparison comparison : context.results().comparisons()) {
             List<Item> items = comparison.items().stream()
                     .filter(i -> i.quantity() == ItemQuantity.NULL_DEPTH && conditions.contains(i.condition()))
                     .filter(i -> i.change().asValue().isPresent())
@@ -53,15 +53,16 @@ final class Changes {
                 String deepest = depth(items.get(0));
                 String shallowest = depth(items.get(items.size() - 1));
                 String range = items.size() == 1 ? deepest : "from " + deepest + " to " + shallowest;
-                parts.add("%s less %s leaves %s".formatted(label(comparison.to()), label(comparison.from()), range));
+                parts.add("%s less %s leaves %s"
+                        .formatted(context.quoted(comparison.to()), context.quoted(comparison.from()), range));
             }
         }
         return parts;
     }
 
-    private static String depth(Item item) {
-        String value = ValueWords.of(item.change().asValue().orElseThrow());
-        String at = ConditionWords.of(item.condition(), item.condition());
+    private String depth(Item item) {
+        String value = context.values().of(item.change().asValue().orElseThrow());
+        String at = context.conditions().of(item.condition(), item.condition());
         return at.isEmpty() ? value : value + " at " + at;
     }
 
@@ -73,16 +74,12 @@ final class Changes {
                 .findFirst();
     }
 
-    private static String told(Measured.Value change, String up, String down, String what) {
+    private String told(Measured.Value change, String up, String down, String what) {
         double uncertainty = 2 * change.standardUncertainty();
         if (Math.abs(change.number()) <= uncertainty) {
-            String bound = ValueWords.size(Measured.of(uncertainty, change.unit()));
+            String bound = context.values().size(Measured.of(uncertainty, change.unit()));
             return "shows no change of " + what + " above its uncertainty of " + bound;
         }
-        return (change.number() > 0 ? up : down).formatted(ValueWords.size(change));
-    }
-
-    private String label(String state) {
-        return ValueWords.quoted(palette.of(state).label());
+        return (change.number() > 0 ? up : down).formatted(context.values().size(change));
     }
 }

@@ -1,23 +1,39 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
-/** Conditions in words. */
-final class ConditionWords {
-    private ConditionWords() {}
+/**
+ * Conditions in words.
+ *
+ * @param numbers numbers as the report's language writes them
+ */
+record ConditionWords(NumberText numbers) {
+    /** A position of the gain control; empty where there is none. */
+    String gain(OptionalDouble percent) {
+        return percent.isPresent() ? numbers.nominal(percent.getAsDouble(), Unit.PERCENT) + " gain" : "";
+    }
 
-    /** A position of the gain control. */
-    static String gain(double percent) {
-        return NumberForms.shortest(percent, 1) + " % gain";
+    /** How a sentence about a position of the gain control begins, with a capital. */
+    String opening(OptionalDouble percent) {
+        return percent.isPresent() ? "At " + gain(percent) : "As the controls stood";
+    }
+
+    /** How a title ends that speaks of one position of the gain control. */
+    String at(OptionalDouble percent) {
+        return percent.isPresent() ? " at " + gain(percent) : "";
     }
 
     /** A condition in words, without what it shares with the job's main condition: {@code 50 % gain, 500 Hz}. */
-    static String of(Condition condition, Condition main) {
+    String of(Condition condition, Condition main) {
         List<String> words = new ArrayList<>();
-        condition.gainPercent().ifPresent(g -> words.add(gain(g)));
+        if (condition.gainPercent().isPresent()) {
+            words.add(gain(condition.gainPercent()));
+        }
         String rest = difference(condition, main);
         if (!rest.isEmpty()) {
             words.add(rest);
@@ -26,24 +42,17 @@ final class ConditionWords {
     }
 
     /** What of a condition differs from another, gain left out: {@code 500 Hz, 200 mV, scooped}; empty where nothing does. */
-    static String difference(Condition condition, Condition from) {
+    String difference(Condition condition, Condition from) {
         List<String> words = new ArrayList<>();
         if (!condition.frequency().equals(from.frequency())) {
-            condition.frequency().ifPresent(f -> words.add(quantity(f, Unit.HERTZ)));
+            condition.frequency().ifPresent(f -> words.add(numbers.nominal(f, Unit.HERTZ)));
         }
         if (!condition.level().equals(from.level())) {
-            condition.level().ifPresent(l -> words.add(quantity(l, Unit.VOLT)));
+            condition.level().ifPresent(l -> words.add(numbers.nominal(l, Unit.VOLT)));
         }
         if (!condition.setting().equals(from.setting())) {
             condition.setting().ifPresent(words::add);
         }
         return String.join(", ", words);
-    }
-
-    /** A number with its prefixed unit, to four digits. */
-    static String quantity(double value, Unit unit) {
-        AxisUnit written = AxisUnit.of(unit, Math.abs(value));
-        double scaled = value / Math.pow(10, written.exponent());
-        return NumberForms.shortest(scaled, NumberForms.decimalsFor(scaled, 4)) + " " + written.symbol();
     }
 }

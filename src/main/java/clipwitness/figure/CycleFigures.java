@@ -15,26 +15,22 @@ final class CycleFigures {
     private static final double PANEL_SHAPE = 0.62;
     private static final int MOST_COLUMNS = 3;
 
+    private final FigureContext context;
     private final WaveGroup group;
-    private final StatePalette palette;
-    private final Changes changes;
-    private final String titleEnd;
 
     CycleFigures(FigureContext context, WaveGroup group) {
+        this.context = context;
         this.group = group;
-        this.palette = context.palette();
-        this.changes = context.changes();
-        this.titleEnd = context.titleEnd(group.condition());
     }
 
     /** The cycles at the setting that speaks for all. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        Axis y = Axis.round("Output", Unit.VOLT, range(List.of(setting)), 6);
-        Panel panel = Panel.of("", Cycles.timeAxis(setting, 8), y, curves(setting));
-        String at = setting.heading().isEmpty() ? "" : " at " + setting.heading();
+        Axis y = context.axes().round("Output", Unit.VOLT, range(List.of(setting)), 6);
+        Panel panel = Panel.of("", Cycles.timeAxis(context.axes(), setting, 8), y, curves(setting));
         return new PanelFigure(
-                "Mean cycle of the output" + at + titleEnd,
+                "Mean cycle of the output" + context.conditions().at(setting.gainPercent())
+                        + context.titleEnd(group.condition()),
                 finding(setting),
                 PanelGrid.single(panel, SINGLE_SHAPE),
                 legend(),
@@ -43,12 +39,16 @@ final class CycleFigures {
 
     /** The cycles at every setting, all to one scale. */
     Figure all() {
-        Axis y = Axis.round("Output", Unit.VOLT, range(group.settings()), 5);
+        Axis y = context.axes().round("Output", Unit.VOLT, range(group.settings()), 5);
         List<Panel> panels = group.settings().stream()
-                .map(s -> Panel.of(s.heading(), Cycles.timeAxis(group.settings().get(0), 4), y, curves(s)))
+                .map(s -> Panel.of(
+                        context.conditions().gain(s.gainPercent()),
+                        Cycles.timeAxis(context.axes(), group.settings().get(0), 4),
+                        y,
+                        curves(s)))
                 .toList();
         return new PanelFigure(
-                "Mean cycle of the output at each setting of the gain control" + titleEnd,
+                "Mean cycle of the output at each setting of the gain control" + context.titleEnd(group.condition()),
                 allFinding(),
                 new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, PANEL_SHAPE),
                 legend(),
@@ -56,12 +56,13 @@ final class CycleFigures {
     }
 
     private List<LegendEntry> legend() {
-        return palette.entries(group.states(), LegendEntry::line);
+        return context.palette().entries(group.states(), LegendEntry::line);
     }
 
     private List<Curve> curves(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
-        setting.waves().forEach((state, wave) -> curves.add(curve(palette.of(state), wave)));
+        setting.waves()
+                .forEach((state, wave) -> curves.add(curve(context.palette().of(state), wave)));
         return curves;
     }
 
@@ -81,32 +82,36 @@ final class CycleFigures {
 
     private String finding(WaveSetting setting) {
         Condition condition = group.conditionOf(setting);
-        List<String> parts = changes.levelAndDistortion(condition);
+        List<String> parts = context.changes().levelAndDistortion(condition);
         if (parts.isEmpty()) {
             parts = levels(setting);
         }
-        return ValueWords.sentence(setting.opening() + ": ", parts);
+        return Sentences.of(opening(setting) + ": ", parts);
     }
 
     private List<String> levels(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            String label = ValueWords.quoted(palette.of(state).label());
+            String label = context.quoted(state);
             String level = setting.value(state, WaveformQuantity.RMS)
-                    .map(v -> ValueWords.of(v) + " rms")
+                    .map(v -> context.values().of(v) + " rms")
                     .orElse("no level");
             String thd = setting.value(state, WaveformQuantity.THD)
-                    .map(v -> ValueWords.of(v) + " distortion")
+                    .map(v -> context.values().of(v) + " distortion")
                     .orElse("no figure of distortion");
             parts.add(label + " " + level + ", " + thd);
         }
         return parts;
     }
 
+    private String opening(WaveSetting setting) {
+        return context.conditions().opening(setting.gainPercent());
+    }
+
     private String allFinding() {
         WaveSetting first = group.settings().get(0);
         WaveSetting last = group.settings().get(group.settings().size() - 1);
-        String from = ValueWords.sentence(first.opening() + ": ", levels(first));
-        return first.equals(last) ? from : from + " " + ValueWords.sentence(last.opening() + ": ", levels(last));
+        String from = Sentences.of(opening(first) + ": ", levels(first));
+        return first.equals(last) ? from : from + " " + Sentences.of(opening(last) + ": ", levels(last));
     }
 }

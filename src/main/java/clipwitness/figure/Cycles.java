@@ -21,9 +21,9 @@ final class Cycles {
     }
 
     /** Time axis of the first wave's period. */
-    static Axis timeAxis(WaveSetting setting, int steps) {
+    static Axis timeAxis(Axes axes, WaveSetting setting, int steps) {
         double period = period(setting.waves().values().iterator().next());
-        return Axis.exact("Time", Unit.SECOND, new Range(0, period), steps);
+        return axes.exact("Time", Unit.SECOND, new Range(0, period), steps);
     }
 
     /** A cycle with its last bin again before the first and its first again after the last, so that it spans the whole period. */

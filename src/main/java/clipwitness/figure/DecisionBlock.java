@@ -1,6 +1,5 @@
 package clipwitness.figure;
 
-import clipwitness.capture.Condition;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.measure.Measured;
@@ -22,19 +21,19 @@ final class DecisionBlock {
 
     private final ItemQuantity quantity;
     private final List<Item> items;
-    private final Condition main;
+    private final FigureContext context;
 
     /**
      * A block.
      *
      * @param quantity what was judged
      * @param items    its judged items, one or more
-     * @param main     condition that goes without saying
+     * @param context  what the job's figures have in common
      */
-    DecisionBlock(ItemQuantity quantity, List<Item> items, Condition main) {
+    DecisionBlock(ItemQuantity quantity, List<Item> items, FigureContext context) {
         this.quantity = quantity;
         this.items = List.copyOf(items);
-        this.main = main;
+        this.context = context;
     }
 
     /** Height at its natural size, points. */
@@ -66,7 +65,11 @@ final class DecisionBlock {
     private String heading() {
         OptionalDouble limit = limit();
         String name = DecisionWords.of(quantity);
-        return limit.isPresent() ? name + ", limit " + DecisionWords.limit(quantity, limit.getAsDouble()) : name;
+        return limit.isPresent() ? name + ", limit " + limitWords(limit.getAsDouble()) : name;
+    }
+
+    private String limitWords(double limit) {
+        return (oneSided() ? "" : "±") + context.axes().numbers().nominal(limit, quantity.unit());
     }
 
     private OptionalDouble limit() {
@@ -86,14 +89,14 @@ final class DecisionBlock {
     }
 
     private String name(Item item) {
-        return ConditionWords.of(item.condition(), main);
+        return context.conditions().of(item.condition(), context.main());
     }
 
     private Axis axis() {
         Range shown = range();
         return limit().isPresent() && !oneSided()
                 ? Axis.named("", shown, limitTicks(Math.abs(limit().getAsDouble())))
-                : Axis.exact("", quantity.unit(), shown, 5);
+                : context.axes().exact("", quantity.unit(), shown, 5);
     }
 
     /** The limit with some room, and the intervals as far as they lie within a few limits of it. */
@@ -117,12 +120,9 @@ final class DecisionBlock {
         return shown.widened(0).padded(0.02);
     }
 
-    private static List<Axis.Tick> limitTicks(double limit) {
-        return List.of(tick(-limit), tick(0), tick(limit));
-    }
-
-    private static Axis.Tick tick(double value) {
-        return new Axis.Tick(value, NumberForms.shortest(value, 3));
+    private List<Axis.Tick> limitTicks(double limit) {
+        Axes axes = context.axes();
+        return List.of(axes.tick(-limit), axes.tick(0), axes.tick(limit));
     }
 
     private void paintBand(Plot plot) {
@@ -152,7 +152,7 @@ final class DecisionBlock {
         canvas.text(name, x, base, Ink.SMALL, false, Canvas.Anchor.START, 0, Ink.TEXT);
         DecisionStyle style = DecisionStyle.of(item.decision());
         if (item.change() instanceof Measured.Value value) {
-            new DecisionInterval(value, style).paint(plot, middle);
+            new DecisionInterval(value, style, context.values()).paint(plot, middle);
         } else {
             String reason = item.change().reason().orElse("");
             String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);

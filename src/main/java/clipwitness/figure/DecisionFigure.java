@@ -1,6 +1,5 @@
 package clipwitness.figure;
 
-import clipwitness.capture.Condition;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Item;
@@ -18,14 +17,12 @@ final class DecisionFigure implements Figure {
     private static final double BLOCK_GAP = 8;
 
     private final Comparison comparison;
-    private final StatePalette palette;
-    private final Condition main;
+    private final FigureContext context;
     private final List<DecisionBlock> blocks;
 
     DecisionFigure(FigureContext context, Comparison comparison) {
         this.comparison = comparison;
-        this.palette = context.palette();
-        this.main = context.main();
+        this.context = context;
         Map<ItemQuantity, List<Item>> byQuantity = new EnumMap<>(ItemQuantity.class);
         for (Item item : comparison.items()) {
             if (item.judged()) {
@@ -35,14 +32,14 @@ final class DecisionFigure implements Figure {
             }
         }
         this.blocks = byQuantity.entrySet().stream()
-                .map(e -> new DecisionBlock(e.getKey(), e.getValue(), context.main()))
+                .map(e -> new DecisionBlock(e.getKey(), e.getValue(), context))
                 .toList();
     }
 
     @Override
     public String title() {
-        return "Decisions: " + palette.of(comparison.to()).label() + " against "
-                + palette.of(comparison.from()).label();
+        return "Decisions: " + context.palette().of(comparison.to()).label() + " against "
+                + context.palette().of(comparison.from()).label();
     }
 
     @Override
@@ -50,8 +47,8 @@ final class DecisionFigure implements Figure {
         long pass = count(Decision.PASS);
         long fail = count(Decision.FAIL);
         long open = count(Decision.UNDECIDED);
-        String counts = "Of %d items judged %d pass, %d fail and %d are undecided."
-                .formatted(pass + fail + open, pass, fail, open);
+        String counts = "Of " + (pass + fail + open) + " items judged " + pass + " pass, " + fail + " fail and " + open
+                + " are undecided.";
         return counts + named("Fail", Decision.FAIL) + named("Undecided", Decision.UNDECIDED);
     }
 
@@ -64,7 +61,7 @@ final class DecisionFigure implements Figure {
     }
 
     private String name(Item item) {
-        String at = ConditionWords.of(item.condition(), main);
+        String at = context.conditions().of(item.condition(), context.main());
         String quantity = DecisionWords.of(item.quantity()).toLowerCase(Locale.ROOT);
         return at.isEmpty() ? quantity : quantity + " at " + at;
     }

@@ -12,8 +12,9 @@ import java.awt.geom.Path2D;
  *
  * @param value change
  * @param style decision
+ * @param words values in words
  */
-record DecisionInterval(Measured.Value value, DecisionStyle style) {
+record DecisionInterval(Measured.Value value, DecisionStyle style, ValueWords words) {
     private static final double HALF_CAP = 2.5;
     private static final double RADIUS = 2.1;
     private static final double ARROW = 9;
@@ -58,7 +59,7 @@ record DecisionInterval(Measured.Value value, DecisionStyle style) {
         paintEnd(g, edge, y, side);
         Canvas.Anchor anchor = side > 0 ? Canvas.Anchor.END : Canvas.Anchor.START;
         double base = Ink.centred(y, Ink.SMALL);
-        String text = ValueWords.change(value);
+        String text = words.change(value);
         plot.canvas().text(text, edge - side * (ARROW + 2), base, Ink.SMALL, false, anchor, 0, style.color());
     }
 

@@ -2,9 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.compare.ItemQuantity;
 import clipwitness.job.LimitQuantity;
-import clipwitness.quantity.Unit;
 
-/** Quantities and limits of decisions in words. */
+/** Quantities of decisions in words. */
 final class DecisionWords {
     private DecisionWords() {}
 
@@ -31,14 +30,5 @@ final class DecisionWords {
             case NULL_DEPTH, NOISE, HUM -> true;
             case LEVEL, THD, ASYMMETRY, CREST_FACTOR, RESPONSE, RAIL -> false;
         };
-    }
-
-    /** A limit with its sides and its unit. */
-    static String limit(ItemQuantity quantity, double limit) {
-        String number = NumberForms.shortest(limit, 3);
-        String unit =
-                quantity.unit() == Unit.DEGREE ? "°" : " " + quantity.unit().symbol();
-        boolean oneSided = quantity.limit().filter(DecisionWords::isOneSided).isPresent();
-        return (oneSided ? "" : "±") + number + unit;
     }
 }

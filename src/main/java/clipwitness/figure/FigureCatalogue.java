@@ -8,10 +8,12 @@ import clipwitness.compare.Series;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The figures of a job. A figure that has nothing to show is absent. Names, in reading order:
@@ -22,12 +24,12 @@ import java.util.OptionalDouble;
  *   <li>{@code transfer}: output against input at that setting, {@code transfer-all}: at every setting
  *   <li>{@code harmonics}: at that setting, {@code harmonics-all}: at every setting
  *   <li>{@code series}: all quantities against the gain control; {@code series-thd}, {@code series-level},
- *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}: one each
+ *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}, {@code series-clip-asymmetry}: one each
  *   <li>{@code decisions}: judged items of the first comparison that has any
  * </ul>
  *
  * <p>These are for the condition with the most captures. The further conditions' figures follow, named with {@code -2},
- * {@code -3} and so on in the order of the captures table; further comparisons' decisions are {@code decisions-2} and so on, in
+ * {@code -3} and so on in the order of the captures table, each condition keeping its number throughout; further comparisons' decisions are {@code decisions-2} and so on, in
  * the sheet's order.
  */
 public final class FigureCatalogue {
@@ -52,22 +54,18 @@ public final class FigureCatalogue {
 
     private void collect() {
         List<WaveGroup> groups = WaveGroups.of(results);
-        Optional<Condition> ofSeries =
-                results.series().stream().findFirst().map(Series::condition).map(Condition::withoutGain);
-        Condition main = groups.stream()
-                .findFirst()
-                .map(WaveGroup::condition)
-                .or(() -> ofSeries)
-                .orElseGet(FigureCatalogue::noCondition);
-        StatePalette palette = StatePalette.of(results.job().sheet().states());
-        FigureContext context = new FigureContext(results, palette, main);
-        List<List<Series>> series = seriesByCondition(main);
-        for (int i = 0; i < groups.size(); i++) {
-            addWaves(context, groups.get(i), suffix(i));
+        Map<Condition, List<Series>> series = seriesByCondition();
+        Set<Condition> conditions = new LinkedHashSet<>();
+        groups.forEach(g -> conditions.add(g.condition()));
+        conditions.addAll(series.keySet());
+        Condition main = conditions.stream().findFirst().orElseGet(FigureCatalogue::noCondition);
+        FigureContext context = FigureContext.of(results, main);
+        List<Condition> numbered = List.copyOf(conditions);
+        for (WaveGroup group : groups) {
+            addWaves(context, group, suffix(numbered.indexOf(group.condition())));
         }
-        for (int i = 0; i < series.size(); i++) {
-            addSeries(new SeriesFigures(context, series.get(i)), suffix(i));
-        }
+        series.forEach((condition, states) ->
+                addSeries(new SeriesFigures(context, states), suffix(numbered.indexOf(condition))));
         addDecisions(context);
     }
 
@@ -106,9 +104,8 @@ public final class FigureCatalogue {
         }
     }
 
-    private List<List<Series>> seriesByCondition(Condition main) {
+    private Map<Condition, List<Series>> seriesByCondition() {
         Map<Condition, List<Series>> byCondition = new LinkedHashMap<>();
-        byCondition.put(main, new ArrayList<>());
         for (Series one : results.series()) {
             if (!one.points().isEmpty()) {
                 byCondition
@@ -116,7 +113,7 @@ public final class FigureCatalogue {
                         .add(one);
             }
         }
-        return byCondition.values().stream().filter(l -> !l.isEmpty()).toList();
+        return byCondition;
     }
 
     private void addSeries(SeriesFigures series, String suffix) {

@@ -7,13 +7,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Harmonics over the fundamental as grouped bars with their uncertainty. */
 final class HarmonicFigures {
     private static final double SINGLE_SHAPE = 0.42;
     private static final double PANEL_SHAPE = 0.62;
     private static final int MOST_COLUMNS = 2;
-    private static final int MANY_PANELS = 6;
+    private static final int MANY_PANELS = 4;
     private static final int MOST_IN_PANELS = 10;
     private static final double GROUP_WIDTH = 0.78;
     private static final double DEEPEST = -100;
@@ -39,7 +40,7 @@ final class HarmonicFigures {
     /** All harmonics at the setting that speaks for all. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        String at = setting.heading().isEmpty() ? "" : " at " + setting.heading();
+        String at = context.conditions().at(setting.gainPercent());
         return figure("Harmonics over the fundamental" + at, List.of(setting), 1, Integer.MAX_VALUE);
     }
 
@@ -66,7 +67,7 @@ final class HarmonicFigures {
         Axis y = levels(settings, last);
         List<Panel> panels = settings.stream()
                 .map(s -> Panel.of(
-                        columns == 1 ? "" : s.heading(),
+                        columns == 1 ? "" : context.conditions().gain(s.gainPercent()),
                         x,
                         y,
                         layers(s, last, y.scale().low())))
@@ -86,15 +87,15 @@ final class HarmonicFigures {
         return Axis.named("Harmonic", new Range(1.5, last + 0.5), names);
     }
 
-    private static Axis levels(List<WaveSetting> settings, int last) {
-        List<Range> covered = settings.stream()
-                .flatMap(s -> s.waves().values().stream())
-                .flatMap(w -> values(w, last).stream())
-                .map(PointSeries.Point::covered)
-                .toList();
-        Range all = Range.over(covered);
+    private Axis levels(List<WaveSetting> settings, int last) {
+        Range all = Range.over(
+                points(settings, last).map(PointSeries.Point::covered).toList());
         double low = Math.max(DEEPEST, Math.min(SHALLOWEST, all.low()));
-        return Axis.round("Level", Unit.DBC, new Range(low, Math.max(0, all.high())), 6);
+        return context.axes().round("Level", Unit.DBC, new Range(low, Math.max(0, all.high())), 6);
+    }
+
+    private static Stream<PointSeries.Point> points(List<WaveSetting> settings, int last) {
+        return settings.stream().flatMap(s -> s.waves().values().stream()).flatMap(w -> values(w, last).stream());
     }
 
     private static List<PointSeries.Point> values(WaveformResult wave, int last) {
@@ -107,7 +108,7 @@ final class HarmonicFigures {
     private List<Layer> layers(WaveSetting setting, int last, double floor) {
         List<Layer> bars = new ArrayList<>();
         List<PointSeries> tips = new ArrayList<>();
-        List<String> states = List.copyOf(group.states());
+        List<String> states = context.palette().inOrder(group.states());
         double width = GROUP_WIDTH / states.size();
         setting.waves().forEach((state, wave) -> {
             StateStyle style = context.palette().of(state);
@@ -127,11 +128,13 @@ final class HarmonicFigures {
     }
 
     private static List<LegendEntry> signs(List<WaveSetting> settings, int last) {
-        boolean bounds = settings.stream()
-                .flatMap(s -> s.waves().values().stream())
-                .flatMap(w -> values(w, last).stream())
-                .anyMatch(PointSeries.Point::upperBound);
+        boolean bounds = points(settings, last).anyMatch(PointSeries.Point::upperBound);
         return bounds ? List.of(LegendEntry.bound("below this, lost in noise")) : List.of();
+    }
+
+    private String strongest(String state, Harmonic harmonic) {
+        String level = context.values().of(harmonic.level().asValue().orElseThrow());
+        return context.quoted(state) + " harmonic " + harmonic.order() + " at " + level;
     }
 
     private String finding(WaveSetting setting) {
@@ -143,14 +146,10 @@ final class HarmonicFigures {
                                 .filter(v -> !v.isUpperBound())
                                 .isPresent())
                         .max(Comparator.comparingDouble(h -> h.level().value().orElseThrow()))
-                        .ifPresent(h -> parts.add("%s harmonic %d at %s"
-                                .formatted(
-                                        ValueWords.quoted(
-                                                context.palette().of(state).label()),
-                                        h.order(),
-                                        ValueWords.of(h.level().asValue().orElseThrow())))));
+                        .ifPresent(h -> parts.add(strongest(state, h))));
         return parts.isEmpty()
-                ? setting.opening() + " no harmonic stands out of the noise."
-                : ValueWords.sentence(setting.opening() + " the strongest harmonics are: ", parts);
+                ? context.conditions().opening(setting.gainPercent()) + " no harmonic stands out of the noise."
+                : Sentences.of(
+                        context.conditions().opening(setting.gainPercent()) + " the strongest harmonics are: ", parts);
     }
 }

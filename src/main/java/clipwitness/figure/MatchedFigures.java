@@ -46,10 +46,10 @@ final class MatchedFigures {
                 group.settings().stream().filter(s -> !differences(s).isEmpty()).toList();
         Axis waves = axis("Output / rms", settings.stream().flatMap(s -> matched(s).stream()), 4);
         Axis rest = axis("Difference", settings.stream().flatMap(s -> differences(s).stream()), 2);
-        Axis time = Cycles.timeAxis(settings.get(0), 4);
+        Axis time = Cycles.timeAxis(context.axes(), settings.get(0), 4);
         List<Panel> panels = settings.stream()
                 .map(s -> new Panel(
-                        s.heading(),
+                        context.conditions().gain(s.gainPercent()),
                         time,
                         List.of(
                                 new Panel.Tier(waves, WAVES_WEIGHT, matched(s)),
@@ -69,10 +69,10 @@ final class MatchedFigures {
         return new PanelGrid(panels, columns, true, columns == 1 ? WIDE_SHAPE : PANEL_SHAPE);
     }
 
-    private static Axis axis(String label, Stream<Curve> curves, int steps) {
+    private Axis axis(String label, Stream<Curve> curves, int steps) {
         Range range = Range.over(
                 curves.map(c -> new Range(c.y().minimum(), c.y().maximum())).toList());
-        return Axis.round(label, Unit.ONE, range, steps);
+        return context.axes().round(label, Unit.ONE, range, steps);
     }
 
     private List<Curve> matched(WaveSetting setting) {
@@ -122,6 +122,6 @@ final class MatchedFigures {
                 .nullDepths(settings.stream().map(group::conditionOf).toList());
         return parts.isEmpty()
                 ? "The waves of the compared states, each divided by its own rms, and their difference."
-                : ValueWords.sentence("When both waves are set equally loud, ", parts);
+                : Sentences.of("When both waves are set equally loud, ", parts);
     }
 }

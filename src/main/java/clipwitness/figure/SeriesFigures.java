@@ -10,14 +10,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Figures of the states against the gain control. */
 final class SeriesFigures {
     private static final double SINGLE_SHAPE = 0.42;
     private static final double PANEL_SHAPE = 0.52;
+    private static final double NARROW_SHAPE = 0.75;
     private static final int MOST_POSITIONS = 6;
     private static final double SIDESTEP = 0.009;
+    private static final double NARROW_SIDESTEP = 0.013;
 
     private final FigureContext context;
     private final List<Series> series;
@@ -44,15 +47,13 @@ final class SeriesFigures {
                 .sorted()
                 .toList();
         Range padded = settings.widened(1).padded(0.035);
-        Axis round = Axis.exact("Gain control", Unit.PERCENT, padded, 6);
+        Axis round = context.axes().exact("Gain control", Unit.PERCENT, padded, 6);
         return positions.size() > MOST_POSITIONS
                 ? round
                 : Axis.named(
                         round.label(),
                         padded,
-                        positions.stream()
-                                .map(p -> new Axis.Tick(p, NumberForms.shortest(p, 1)))
-                                .toList());
+                        positions.stream().map(context.axes()::tick).toList());
     }
 
     /** Whether a quantity was measured at two settings or more. */
@@ -71,31 +72,33 @@ final class SeriesFigures {
     /** One quantity. */
     Figure of(SeriesQuantity quantity) {
         return new PanelFigure(
-                capital(quantity.words()) + " against the gain control" + titleEnd(),
+                Sentences.capital(quantity.words()) + " against the gain control" + titleEnd(),
                 finding(quantity),
-                PanelGrid.single(panel(quantity, "", 6), SINGLE_SHAPE),
+                PanelGrid.single(panel(quantity, "", 6, SIDESTEP), SINGLE_SHAPE),
                 legend(),
                 signs(List.of(quantity)));
     }
 
     /** Several quantities, a panel each. */
     Figure of(List<SeriesQuantity> quantities) {
-        List<Panel> panels =
-                quantities.stream().map(q -> panel(q, capital(q.words()), 4)).toList();
+        List<Panel> panels = quantities.stream()
+                .map(q -> panel(q, Sentences.capital(q.words()), 4, NARROW_SIDESTEP))
+                .toList();
         return new PanelFigure(
                 "What the gain control does" + titleEnd(),
                 panelsFinding(quantities),
-                new PanelGrid(panels, Math.min(2, panels.size()), false, PANEL_SHAPE),
+                grid(panels),
                 legend(),
                 signs(quantities));
     }
 
-    private String titleEnd() {
-        return context.titleEnd(series.get(0).condition());
+    private static PanelGrid grid(List<Panel> panels) {
+        int columns = panels.size() > 4 ? 3 : Math.min(2, panels.size());
+        return new PanelGrid(panels, columns, false, columns > 2 ? NARROW_SHAPE : PANEL_SHAPE);
     }
 
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    private String titleEnd() {
+        return context.titleEnd(series.get(0).condition());
     }
 
     private List<LegendEntry> legend() {
@@ -110,33 +113,37 @@ final class SeriesFigures {
             signs.add(LegendEntry.marker("upper half", false));
             signs.add(LegendEntry.marker("lower half", true));
         }
-        if (quantities.stream().anyMatch(q -> hasBounds(lines(q)))) {
+        if (quantities.stream().anyMatch(this::hasBounds)) {
             signs.add(LegendEntry.bound("below this, lost in noise"));
         }
         return signs;
     }
 
-    private static boolean hasBounds(List<PointSeries> lines) {
-        return lines.stream().flatMap(l -> l.points().stream()).anyMatch(Point::upperBound);
+    private boolean hasBounds(SeriesQuantity quantity) {
+        return lines(quantity, 0).stream().flatMap(l -> l.points().stream()).anyMatch(Point::upperBound);
     }
 
-    private Panel panel(SeriesQuantity quantity, String heading, int steps) {
-        List<PointSeries> lines = lines(quantity);
+    private Panel panel(SeriesQuantity quantity, String heading, int steps, double sidestep) {
+        List<PointSeries> lines = lines(quantity, sidestep);
         Range range = Range.over(lines.stream()
                 .flatMap(l -> l.points().stream())
                 .map(Point::covered)
                 .toList());
-        return Panel.of(heading, gain, quantity.axis(range, hasBounds(lines), steps), List.of(new PointLayer(lines)));
+        return Panel.of(
+                heading,
+                gain,
+                quantity.axis(context.axes(), range, hasBounds(quantity), steps),
+                List.of(new PointLayer(lines)));
     }
 
-    private List<PointSeries> lines(SeriesQuantity quantity) {
+    private List<PointSeries> lines(SeriesQuantity quantity, double sidestep) {
         List<PointSeries> lines = new ArrayList<>();
         for (int i = 0; i < series.size(); i++) {
-            double sidestep = (i - (series.size() - 1) / 2.0)
-                    * SIDESTEP
+            double aside = (i - (series.size() - 1) / 2.0)
+                    * sidestep
                     * (gain.scale().high() - gain.scale().low());
             for (int q = 0; q < quantity.quantities().size(); q++) {
-                List<Point> points = points(series.get(i), quantity.quantities().get(q), sidestep);
+                List<Point> points = points(series.get(i), quantity.quantities().get(q), aside);
                 if (!points.isEmpty()) {
                     lines.add(new PointSeries(context.palette().of(series.get(i).state()), q > 0, true, points));
                 }
@@ -145,9 +152,9 @@ final class SeriesFigures {
         return lines;
     }
 
-    private static List<Point> points(Series one, WaveformQuantity quantity, double sidestep) {
+    private static List<Point> points(Series one, WaveformQuantity quantity, double aside) {
         return one.points().stream()
-                .flatMap(p -> value(p, quantity).map(v -> Point.of(p.gainPercent() + sidestep, v)).stream())
+                .flatMap(p -> value(p, quantity).map(v -> Point.of(p.gainPercent() + aside, v)).stream())
                 .toList();
     }
 
@@ -164,11 +171,11 @@ final class SeriesFigures {
                     .filter(p -> value(p, first).isPresent())
                     .toList();
             if (!known.isEmpty()) {
-                parts.add(ValueWords.quoted(context.palette().of(one.state()).label()) + " " + ends(known, first));
+                parts.add(context.quoted(one.state()) + " " + ends(known, first));
             }
         }
         String half = quantity == SeriesQuantity.ONSET ? " of the upper half" : "";
-        return ValueWords.sentence(capital(quantity.words()) + half + ": ", parts);
+        return Sentences.of(Sentences.capital(quantity.words()) + half + ": ", parts);
     }
 
     private String panelsFinding(List<SeriesQuantity> quantities) {
@@ -179,12 +186,13 @@ final class SeriesFigures {
         return rest.isEmpty() ? sentences : sentences + " Also drawn: " + String.join(", ", rest) + ".";
     }
 
-    private static String ends(List<SeriesPoint> points, WaveformQuantity quantity) {
+    private String ends(List<SeriesPoint> points, WaveformQuantity quantity) {
         String first = at(points.get(0), quantity);
         return points.size() == 1 ? first : first + " and " + at(points.get(points.size() - 1), quantity);
     }
 
-    private static String at(SeriesPoint point, WaveformQuantity quantity) {
-        return ValueWords.of(value(point, quantity).orElseThrow()) + " at " + ConditionWords.gain(point.gainPercent());
+    private String at(SeriesPoint point, WaveformQuantity quantity) {
+        return context.values().of(value(point, quantity).orElseThrow()) + " at "
+                + context.conditions().gain(OptionalDouble.of(point.gainPercent()));
     }
 }

@@ -23,7 +23,16 @@ enum SeriesQuantity {
     /** Crest factor. */
     CREST("crest", "Crest factor", Unit.ONE, false, "crest factor", WaveformQuantity.CREST_FACTOR, Optional.empty()),
     /** Asymmetry. */
-    ASYMMETRY("asymmetry", "Asymmetry", Unit.PERCENT, false, "asymmetry", WaveformQuantity.ASYMMETRY, Optional.empty());
+    ASYMMETRY("asymmetry", "Asymmetry", Unit.PERCENT, false, "asymmetry", WaveformQuantity.ASYMMETRY, Optional.empty()),
+    /** Asymmetry of the clip levels, from the output at the input's mean. */
+    CLIP_ASYMMETRY(
+            "clip-asymmetry",
+            "Clip asymmetry",
+            Unit.PERCENT,
+            false,
+            "asymmetry of the clip levels",
+            WaveformQuantity.CLIP_ASYMMETRY,
+            Optional.empty());
 
     private static final double ROOM_BELOW_BOUND = 1.8;
 
@@ -71,9 +80,9 @@ enum SeriesQuantity {
      * An axis that holds what is drawn; logarithmic where the quantity is, and all of it lies above zero.
      * Below a bound there is room for its arrow.
      */
-    Axis axis(Range range, boolean bounds, int steps) {
+    Axis axis(Axes axes, Range range, boolean bounds, int steps) {
         return logarithmic && range.low() > 0
-                ? Axis.logarithmic(axis, unit, bounds ? range.with(range.low() / ROOM_BELOW_BOUND) : range)
-                : Axis.round(axis, unit, range, steps);
+                ? axes.logarithmic(axis, unit, bounds ? range.with(range.low() / ROOM_BELOW_BOUND) : range)
+                : axes.round(axis, unit, range, steps);
     }
 }

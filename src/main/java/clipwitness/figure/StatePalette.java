@@ -64,11 +64,13 @@ final class StatePalette {
         return found;
     }
 
+    /** Some states in the sheet's order. */
+    List<String> inOrder(Set<String> states) {
+        return styles.keySet().stream().filter(states::contains).toList();
+    }
+
     /** Legend entries of some states, in the sheet's order. */
     List<LegendEntry> entries(Set<String> states, Function<StateStyle, LegendEntry> entry) {
-        return styles.entrySet().stream()
-                .filter(e -> states.contains(e.getKey()))
-                .map(e -> entry.apply(e.getValue()))
-                .toList();
+        return inOrder(states).stream().map(s -> entry.apply(of(s))).toList();
     }
 }

@@ -32,7 +32,7 @@ final class TransferFigures {
     /** The curves at the setting that speaks for all. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        String at = setting.heading().isEmpty() ? "" : " at " + setting.heading();
+        String at = context.conditions().at(setting.gainPercent());
         return figure("Output against input" + at, List.of(setting), 1, 6, false);
     }
 
@@ -46,7 +46,7 @@ final class TransferFigures {
         Axis x = axis("Input", settings, true, steps);
         Axis y = axis("Output", settings, false, steps);
         List<Panel> panels = settings.stream()
-                .map(s -> Panel.of(headings ? s.heading() : "", x, y, layers(s)))
+                .map(s -> Panel.of(headings ? context.conditions().gain(s.gainPercent()) : "", x, y, layers(s)))
                 .toList();
         List<LegendEntry> signs =
                 settings.stream().flatMap(s -> onsets(s).stream()).findAny().isPresent()
@@ -60,14 +60,16 @@ final class TransferFigures {
                 signs);
     }
 
-    private static Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
+    private Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
         Range range = Range.over(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.transfer().orElseThrow())
                 .map(t -> input ? t.input() : t.output())
                 .map(s -> new Range(s.minimum(), s.maximum()))
                 .toList());
-        return input ? Axis.exact(label, Unit.VOLT, range, steps) : Axis.round(label, Unit.VOLT, range, steps);
+        return input
+                ? context.axes().exact(label, Unit.VOLT, range, steps)
+                : context.axes().round(label, Unit.VOLT, range, steps);
     }
 
     private List<Layer> layers(WaveSetting setting) {
@@ -111,23 +113,24 @@ final class TransferFigures {
     private String finding(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            parts.add(ValueWords.quoted(context.palette().of(state).label())
+            parts.add(context.quoted(state)
                     + " "
                     + onset(setting, state, WaveformQuantity.ONSET_UP)
                     + " in the upper half, "
                     + onset(setting, state, WaveformQuantity.ONSET_DOWN)
                     + " in the lower");
         }
-        String opening = setting.opening() + " the output falls 1 dB short of a straight line at these inputs: ";
-        return ValueWords.sentence(opening, parts);
+        String opening = context.conditions().opening(setting.gainPercent())
+                + " the output falls 1 dB short of a straight line at these inputs: ";
+        return Sentences.of(opening, parts);
     }
 
-    private static String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
+    private String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
         return setting.waves()
                 .get(state)
                 .get(quantity)
                 .asValue()
-                .map((Measured.Value v) -> ValueWords.of(v))
+                .map((Measured.Value v) -> context.values().of(v))
                 .orElse("none");
     }
 }

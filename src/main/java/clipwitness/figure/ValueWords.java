@@ -1,54 +1,51 @@
 package clipwitness.figure;
 
 import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
-import java.util.List;
 
-/** Measured values as they stand in a figure's sentence. */
-final class ValueWords {
+/**
+ * Measured values as they stand in a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
+ * two decimals.
+ *
+ * @param numbers numbers as the report's language writes them
+ */
+record ValueWords(NumberText numbers) {
     private static final int MOST_DIGITS = 3;
+    private static final int MOST_DECIMALS = 2;
 
-    private ValueWords() {}
-
-    /** A value with its unit, to the digits that its uncertainty leaves and at most three; of a bound, what it lies below. */
-    static String of(Measured.Value value) {
-        double shown = value.isUpperBound() ? value.number() + 2 * value.standardUncertainty() : value.number();
-        return (value.isUpperBound() ? "below " : "") + withUnit(shown, value, false);
+    /** A value with its unit; of a bound, what it lies below. */
+    String of(Measured.Value value) {
+        double u = 2 * value.standardUncertainty();
+        return value.isUpperBound() ? "below " + text(value.number() + u, value) : text(value.number(), value);
     }
 
     /** A change with its sign. */
-    static String change(Measured.Value value) {
-        return withUnit(value.number(), value, true);
+    String change(Measured.Value value) {
+        return numbers.signed(value.number(), value.unit(), decimals(value));
     }
 
     /** The size of a change, without sign. */
-    static String size(Measured.Value value) {
-        return withUnit(Math.abs(value.number()), value, false);
+    String size(Measured.Value value) {
+        return text(Math.abs(value.number()), value);
     }
 
-    private static String withUnit(double number, Measured.Value value, boolean signed) {
-        AxisUnit written = AxisUnit.of(value.unit(), Math.abs(number));
-        double power = Math.pow(10, written.exponent());
-        double scaled = number / power;
-        int decimals = decimals(scaled, 2 * value.standardUncertainty() / power, value.unit());
-        String text = signed ? NumberForms.signed(scaled, decimals) : NumberForms.plain(scaled, decimals);
-        String symbol = value.unit() == Unit.PERCENT && signed ? "points" : written.symbol();
-        return symbol.isEmpty() ? text : text + " " + symbol;
+    private String text(double number, Measured.Value value) {
+        boolean level = value.unit() == Unit.DECIBEL || value.unit() == Unit.DBC;
+        double u = 2 * value.standardUncertainty();
+        if (level || number == 0) {
+            return numbers.fixed(number, value.unit(), decimals(value));
+        }
+        int digits = u > 0 ? exponent(number) - exponent(u) + 2 : MOST_DIGITS;
+        return numbers.rounded(number, value.unit(), Math.max(1, Math.min(MOST_DIGITS, digits)));
     }
 
-    private static int decimals(double scaled, double uncertainty, Unit unit) {
-        boolean level = unit == Unit.DECIBEL || unit == Unit.DBC;
-        int most = level || scaled == 0 ? 2 : NumberForms.decimalsFor(scaled, MOST_DIGITS);
-        return uncertainty > 0 ? Math.min(most, NumberForms.decimalsFor(uncertainty, 2)) : most;
+    private static int decimals(Measured.Value value) {
+        double u = 2 * value.standardUncertainty();
+        return u > 0 ? Math.max(0, Math.min(MOST_DECIMALS, 1 - exponent(u))) : MOST_DECIMALS;
     }
 
-    /** A state's label in a sentence. */
-    static String quoted(String label) {
-        return "“" + label + "”";
-    }
-
-    /** Parts of a sentence, separated by semicolons, closed by a full stop. */
-    static String sentence(String opening, List<String> parts) {
-        return opening + String.join("; ", parts) + ".";
+    private static int exponent(double number) {
+        return (int) Math.floor(Math.log10(Math.abs(number)));
     }
 }

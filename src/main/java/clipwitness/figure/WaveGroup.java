@@ -4,11 +4,11 @@ import clipwitness.capture.Condition;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * All waves taken under one condition of everything but the gain control.
@@ -27,14 +27,9 @@ record WaveGroup(Condition condition, List<WaveSetting> settings) {
         settings = List.copyOf(settings);
     }
 
-    /** States that have a wave at one setting or more, in the sheet's order as far as the settings show it. */
+    /** States that have a wave at one setting or more. */
     Set<String> states() {
-        Set<String> states = new LinkedHashSet<>();
-        settings.stream()
-                .sorted(Comparator.comparingInt((WaveSetting s) -> s.waves().size())
-                        .reversed())
-                .forEach(s -> states.addAll(s.waves().keySet()));
-        return states;
+        return settings.stream().flatMap(s -> s.waves().keySet().stream()).collect(Collectors.toSet());
     }
 
     /** Full condition of one setting. */

@@ -76,8 +76,8 @@ final class WaveGroups {
                     .filter(c -> c.row().condition().gainPercent().equals(gain))
                     .filter(c -> c.row().state().equals(Optional.of(state.name())))
                     .flatMap(c -> c.waveform().stream())
-                    .filter(w -> w.cycle().isPresent())
-                    .min(Comparator.comparing(WaveformResult::refused))
+                    .filter(w -> w.cycle().isPresent() && !w.refused())
+                    .findFirst()
                     .ifPresent(w -> waves.put(state.name(), w));
         }
         return waves;

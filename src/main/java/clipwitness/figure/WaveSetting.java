@@ -22,16 +22,6 @@ record WaveSetting(OptionalDouble gainPercent, Map<String, WaveformResult> waves
         waves = Collections.unmodifiableMap(new LinkedHashMap<>(waves));
     }
 
-    /** What a panel of this setting is called. */
-    String heading() {
-        return gainPercent.isPresent() ? ConditionWords.gain(gainPercent.getAsDouble()) : "";
-    }
-
-    /** How a sentence about this setting begins, with a capital. */
-    String opening() {
-        return gainPercent.isPresent() ? "At " + heading() : "As the controls stood";
-    }
-
     /** A figure of a state, where it was measured. */
     Optional<Measured.Value> value(String state, WaveformQuantity quantity) {
         WaveformResult wave = waves.get(state);

@@ -8,16 +8,16 @@ import java.math.BigDecimal;
  * @param symbol   symbol, empty for none
  * @param exponent power of ten
  */
-record Prefix(String symbol, int exponent) {
+public record Prefix(String symbol, int exponent) {
     private static final String[] SYMBOLS = {"f", "p", "n", "µ", "m", "", "k", "M", "G"};
     private static final int LOWEST = -15;
     private static final int HIGHEST = 9;
 
     /** No prefix. */
-    static final Prefix NONE = new Prefix("", 0);
+    public static final Prefix NONE = new Prefix("", 0);
 
     /** Prefix for a number that is rounded already, in a unit; none for units that take none, and none for 0. */
-    static Prefix of(BigDecimal number, Unit unit) {
+    public static Prefix of(BigDecimal number, Unit unit) {
         if (number.signum() == 0 || !takesPrefix(unit)) {
             return NONE;
         }

@@ -3,6 +3,7 @@ package clipwitness.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Samples;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a curve becomes in a PDF: its operators, as ISO 32000-2, table 58 names them (m moves, l draws a line, c a curve). */
 class CurveTest {
+    private static final Axes AXES = new Axes(NumberText.in("en"));
     private static final StateStyle STYLE = new StateStyle("state", Color.BLACK, Ink.stroke(1), MarkerShape.CIRCLE);
 
     @Test
@@ -44,8 +46,8 @@ class CurveTest {
     private static List<String> drawn(Curve curve) throws IOException {
         try (PDDocument document = new PDDocument()) {
             PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, 200, 100);
-            Axis x = Axis.exact("x", Unit.ONE, new Range(0, 1), 5);
-            Axis y = Axis.exact("y", Unit.ONE, new Range(-1, 1), 5);
+            Axis x = AXES.exact("x", Unit.ONE, new Range(0, 1), 5);
+            Axis y = AXES.exact("y", Unit.ONE, new Range(-1, 1), 5);
             curve.paint(new Plot(new RecordingCanvas(graphics), new Box(10, 10, 180, 80), x, y));
             graphics.dispose();
             List<String> operators = new PDFStreamParser(graphics.getXFormObject())

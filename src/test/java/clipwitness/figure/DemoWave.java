@@ -85,6 +85,9 @@ record DemoWave(double gain, double top, double bottom, boolean hasInput, int bi
         values.put(WaveformQuantity.CREST_FACTOR, Measured.withNoise(Math.max(up, down) / rms, Unit.ONE, 0.012));
         values.put(WaveformQuantity.ASYMMETRY, Measured.withNoise(100 * (up - down) / (up + down), Unit.PERCENT, 0.6));
         if (hasInput) {
+            values.put(
+                    WaveformQuantity.CLIP_ASYMMETRY,
+                    Measured.withNoise(100 * (top - bottom) / (top + bottom), Unit.PERCENT, 0.8));
             values.put(WaveformQuantity.ONSET_UP, onset(top));
             values.put(WaveformQuantity.ONSET_DOWN, onset(bottom));
         }

@@ -30,6 +30,7 @@ class FigureCatalogueTest {
                         "series-onset",
                         "series-crest",
                         "series-asymmetry",
+                        "series-clip-asymmetry",
                         "decisions");
     }
 
@@ -57,8 +58,9 @@ class FigureCatalogueTest {
     @Test
     void aSecondConditionHasFiguresWithASuffixAndItsNameInTheTitle() {
         Map<String, Figure> all = figures(DemoJob.usual().withSecondCondition());
-        assertThat(all.get("cycles-main-2").title()).isEqualTo("Mean cycle of the output at 50 % gain, 200 Hz");
-        assertThat(all.get("series-thd-2").title()).endsWith(", 200 Hz");
+        assertThat(all.get("cycles-main-2").title())
+                .isEqualTo("Mean cycle of the output at 50\u00a0% gain, 200\u00a0Hz");
+        assertThat(all.get("series-thd-2").title()).endsWith(", 200\u00a0Hz");
         assertThat(all.get("series-thd").title()).doesNotContain("Hz");
     }
 
@@ -76,8 +78,8 @@ class FigureCatalogueTest {
         assertThat(figures(DemoJob.usual().gains(0, 20, 30, 55, 90))
                         .get("cycles-main")
                         .title())
-                .isEqualTo("Mean cycle of the output at 55 % gain");
+                .isEqualTo("Mean cycle of the output at 55\u00a0% gain");
         assertThat(figures(DemoJob.usual().gains(0, 10, 20)).get("cycles-main").title())
-                .isEqualTo("Mean cycle of the output at 20 % gain");
+                .isEqualTo("Mean cycle of the output at 20\u00a0% gain");
     }
 }

@@ -16,14 +16,14 @@ class FindingTest {
     void changesWithinTheirUncertaintyAreNotToldAsChanges() {
         assertThat(USUAL.get("cycles-main").finding())
                 .isEqualTo(
-                        "At 50 % gain: against “As received”, “After, original clippers” shows no change of level above"
-                                + " its uncertainty of 0.11 dB and shows no change of distortion above its uncertainty of 0.20 dB;"
-                                + " against “As received”, “After, new clippers” is 3.00 dB quieter and distorts 6.00 dB less.");
+                        "At 50\u00a0% gain: against “As received”, “After, original clippers” shows no change of level above"
+                                + " its uncertainty of 0.11\u00a0dB and shows no change of distortion above its uncertainty of 0.20\u00a0dB;"
+                                + " against “As received”, “After, new clippers” is 3.00\u00a0dB quieter and distorts 6.00\u00a0dB less.");
     }
 
     @Test
     void distortionLostInNoiseIsABound() {
-        assertThat(USUAL.get("series-thd").finding()).contains("“As received” below 0.080 % at 0 % gain");
+        assertThat(USUAL.get("series-thd").finding()).contains("“As received” below 0.080\u00a0% at 0\u00a0% gain");
     }
 
     @Test
@@ -31,14 +31,14 @@ class FindingTest {
         assertThat(USUAL.get("cycles-matched").finding())
                 .isEqualTo(
                         "When both waves are set equally loud, “After, original clippers” less “As received” leaves from"
-                                + " −46.0 dB at 0 % gain to −38.0 dB at 100 % gain; “After, new clippers” less “As received”"
-                                + " leaves from −16.0 dB at 100 % gain to −12.0 dB at 0 % gain.");
+                                + " −46.0\u00a0dB at 0\u00a0% gain to −38.0\u00a0dB at 100\u00a0% gain; “After, new clippers” less “As received”"
+                                + " leaves from −16.0\u00a0dB at 100\u00a0% gain to −12.0\u00a0dB at 0\u00a0% gain.");
     }
 
     @Test
     void decisionsAreCountedAndThoseThatDidNotPassAreNamed() {
         assertThat(EDGY.get("decisions").finding())
-                .isEqualTo("Of 25 items judged 22 pass, 1 fail and 2 are undecided. Fail: distortion at 25 % gain."
-                        + " Undecided: level at 0 % gain, asymmetry at 50 % gain.");
+                .isEqualTo("Of 25 items judged 22 pass, 1 fail and 2 are undecided. Fail: distortion at 25\u00a0% gain."
+                        + " Undecided: level at 0\u00a0% gain, asymmetry at 50\u00a0% gain.");
     }
 }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What README.md and DEVELOPERS.md say about commands, files and packages is so. */
@@ -29,6 +30,8 @@ class ReadmeTest {
     /** Paths that the user has, or that the program or the build makes. */
     private static final Pattern MADE_OR_THE_USERS =
             Pattern.compile("(target|report|captures)/.*|job\\.yaml|captures\\.csv|N(-results)?\\.\\w+");
+
+    private static final String FIXTURES = "src/test/resources/clipwitness";
 
     private static String read(String file) throws IOException {
         return Files.readString(Path.of(file));
@@ -114,6 +117,26 @@ class ReadmeTest {
                 .containsExactlyElementsOf(ArchitectureTest.MAY_USE.entrySet().stream()
                         .map(row -> row.getKey() + ": " + String.join(", ", row.getValue()))
                         .toList());
+    }
+
+    /** Columns: references, folder, tests, what they hold. */
+    @ParameterizedTest
+    @MethodSource("fixtureRows")
+    void theTableOfFixturesNamesFilesAndTestsThatAreThere(String row) {
+        String[] cells = row.split("\\|", -1);
+        String folder = names(cells[2]).findFirst().orElseThrow();
+        assertThat(names(cells[1]).map(name -> Path.of(FIXTURES, folder, name))).allMatch(Files::exists);
+        assertThat(names(cells[3]).map(name -> Path.of("src/test/java/clipwitness", folder, name + ".java")))
+                .isNotEmpty()
+                .allMatch(Files::exists);
+    }
+
+    static Stream<String> fixtureRows() throws IOException {
+        return read(FIXTURES + "/README.md").lines().filter(line -> line.startsWith("| `"));
+    }
+
+    private static Stream<String> names(String cell) {
+        return Pattern.compile("`([^`]+)`").matcher(cell).results().map(match -> match.group(1));
     }
 
     private static String packages(MatchResult row) {

@@ -19,7 +19,6 @@ final class CellReader {
     }
 
     private final int mark;
-    private final byte[] plain = new byte[LONGEST_NUMBER];
 
     private double value;
     private long mantissa;
@@ -138,6 +137,7 @@ final class CellReader {
             return power < 0 ? mantissa / POWERS[-power] : mantissa * POWERS[power];
         }
         int length = to - start;
+        byte[] plain = new byte[length];
         for (int i = 0; i < length; i++) {
             int c = bytes[start + i];
             plain[i] = (byte) (c == mark ? '.' : c == 'd' || c == 'D' ? 'e' : c);

@@ -52,7 +52,7 @@ final class ChannelUnits {
         boolean counts = heading.isEmpty()
                 && factor.isEmpty()
                 && !prefixed
-                && Counts.like(written, preamble, names.get(i), i, columns.size());
+                && new Counts(preamble, columns.get(i).whole()).like(written, names.get(i), i, columns.size());
         if (counts) {
             return ofCounts(i, unit);
         }

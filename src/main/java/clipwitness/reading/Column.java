@@ -7,9 +7,10 @@ import clipwitness.quantity.Unit;
  *
  * @param place   place of its cells in a row, from 0
  * @param heading what stands above it
+ * @param whole   whether its first numbers are written without decimal mark and exponent
  * @param use     what it is read as
  */
-record Column(int place, Heading heading, Use use) {
+record Column(int place, Heading heading, boolean whole, Use use) {
     /** What a column is read as. */
     enum Use {
         TIME,
@@ -34,6 +35,6 @@ record Column(int place, Heading heading, Use use) {
     }
 
     Column as(Use other) {
-        return new Column(place, heading, other);
+        return new Column(place, heading, whole, other);
     }
 }

@@ -9,15 +9,15 @@ import java.util.Optional;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
 final class ColumnUses {
-    private static final int ROWS_LOOKED_AT = 300;
-
     private final DataBlock block;
+    private final List<List<String>> firstRows;
     private final Header header;
     private final Optional<Sampling> sampling;
     private final Notes notes;
 
     ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, Notes notes) {
         this.block = block;
+        this.firstRows = block.firstRows();
         this.header = header;
         this.sampling = sampling;
         this.notes = notes;
@@ -28,7 +28,8 @@ final class ColumnUses {
         List<Column> columns = new ArrayList<>();
         boolean axis = false;
         for (int i = 0; i < block.columns().size(); i++) {
-            Column column = new Column(block.columns().get(i), header.headings().get(i), Column.Use.VALUE);
+            int place = block.columns().get(i);
+            Column column = new Column(place, header.headings().get(i), isWhole(place), Column.Use.VALUE);
             Column.Use use = byHeading(column, axis);
             axis |= use == Column.Use.TIME;
             columns.add(column.as(use));
@@ -53,6 +54,11 @@ final class ColumnUses {
             return !axisKnown && (named || axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
         }
         return heading.role() == Role.INDEX && axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+    }
+
+    private boolean isWhole(int place) {
+        return firstCells(place).stream()
+                .allMatch(c -> c.chars().allMatch(d -> Character.isDigit(d) || "+-* ".indexOf(d) >= 0));
     }
 
     /** The first column as an axis, if its values rise evenly. */
@@ -81,11 +87,11 @@ final class ColumnUses {
     /** Beside a column of time an index is of no use, and neither is the same time once more. */
     private Columns besideTime(Columns columns, Column time) {
         Columns rest = columns;
-        List<String> stamps = block.firstCells(time.place(), ROWS_LOOKED_AT);
+        List<String> stamps = firstCells(time.place());
         for (Column column : columns.all()) {
             boolean again = column.use() == Column.Use.VALUE
                     && column.heading().unit().isEmpty()
-                    && block.firstCells(column.place(), ROWS_LOOKED_AT).equals(stamps);
+                    && firstCells(column.place()).equals(stamps);
             boolean count = column.use() == Column.Use.INDEX
                     || (column.nameless()
                             && column.place() < time.place()
@@ -100,7 +106,7 @@ final class ColumnUses {
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
     private Stamps axis(Column column) {
-        List<String> cells = block.firstCells(column.place(), ROWS_LOOKED_AT);
+        List<String> cells = firstCells(column.place());
         double[] values = cells.stream().mapToDouble(block.dialect()::number).toArray();
         int digits = cells.stream()
                 .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
@@ -112,5 +118,10 @@ final class ColumnUses {
             }
         }
         return values.length < 2 ? Stamps.NONE : Stamps.of(values, digits);
+    }
+
+    /** A column's texts in the first rows, empty where a row is shorter. */
+    private List<String> firstCells(int place) {
+        return firstRows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
     }
 }

@@ -32,7 +32,7 @@ final class CommaTwice {
             return style;
         }
         if (names == 1 && style.signature().equals("nn")) {
-            return new RowStyle(new Dialect(Delimiter.SEMICOLON, ','), "n", style.rows());
+            return new RowStyle(new Dialect(Delimiter.SEMICOLON, ','), "n", style.rows(), style.lines());
         }
         if (style.numbers() == 2 * names || zeroLed(rows, style.dialect())) {
             Line row = rows.get(rows.size() / 2);

@@ -9,6 +9,12 @@ final class Comments {
 
     private Comments() {}
 
+    /** Whether a line is a comment even among rows: it starts with a hash and is no row of marks. */
+    static boolean isComment(String line) {
+        String text = line.stripLeading();
+        return text.startsWith("#") && !text.startsWith("##") && !text.startsWith("#N");
+    }
+
     /** The line without its comment mark; a semicolon is one only where it does not separate cells. */
     static String stripped(String line, Dialect dialect) {
         boolean separates = dialect.delimiter().ends(';');

@@ -11,6 +11,16 @@ final class CutEnd {
     private int rows;
     private boolean uniform = true;
 
+    /** Whether a cell holds nothing but what a number, broken off somewhere, may hold. */
+    static boolean mayBeNumber(byte[] bytes, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if ("+-.,0123456789eEdD\"\u001a".indexOf(bytes[i]) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Notes the last number of a whole row. */
     void see(CellReader reader) {
         uniform &= rows == 0 || length == reader.afterMark();

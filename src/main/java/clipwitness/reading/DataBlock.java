@@ -17,6 +17,9 @@ import java.util.stream.IntStream;
  * @param rows    rows within the head, blank lines left out
  */
 record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+    private static final int ROWS_LOOKED_AT = 300;
+    private static final int STATEMENTS_REACH = 1_000;
+
     DataBlock {
         columns = List.copyOf(columns);
         before = List.copyOf(before);
@@ -30,14 +33,18 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
                 .boxed()
                 .toList();
         List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
-        int first = new RowFinder(filled, style, columns).first();
+        List<Line> plain =
+                filled.stream().filter(l -> !Comments.isComment(l.text())).toList();
+        int first = new RowFinder(plain, style, columns).first();
         if (first < 0) {
             throw new InputException(
                     Origin.of(file),
                     "no two rows of numbers follow each other",
                     "Is this the export itself? Export the samples, not the settings or a picture");
         }
-        return new DataBlock(style, columns, filled.subList(0, first), filled.subList(first, filled.size()));
+        int line = plain.get(first).number();
+        List<Line> before = filled.stream().filter(l -> l.number() < line).toList();
+        return new DataBlock(style, columns, before, plain.subList(first, plain.size()));
     }
 
     Dialect dialect() {
@@ -55,15 +62,11 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
         return Math.max(first.length(), style.signature().length());
     }
 
-    /** The cell of a row at a place, empty where the row is shorter. */
-    String cell(int row, int place) {
-        return cellAt(dialect().split(rows.get(row).text()), place);
-    }
-
-    /** A column's texts in the first rows. */
-    List<String> firstCells(int place, int atMost) {
-        return IntStream.range(0, Math.min(atMost, rows.size()))
-                .mapToObj(r -> cell(r, place))
+    /** The cells of the first rows; a row may be shorter than others. */
+    List<List<String>> firstRows() {
+        return rows.stream()
+                .limit(ROWS_LOOKED_AT)
+                .map(r -> dialect().split(r.text()))
                 .toList();
     }
 
@@ -73,7 +76,7 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
      */
     List<Fact> besideRows() {
         List<Fact> facts = new ArrayList<>();
-        for (Line row : rows) {
+        for (Line row : rows.subList(0, Math.min(rows.size(), STATEMENTS_REACH))) {
             Map<String, List<String>> byKey = new LinkedHashMap<>();
             for (List<String> group : groupsBeside(dialect().split(row.text()))) {
                 for (Fact fact : Preamble.factsOf(group, row.number())) {
@@ -100,9 +103,5 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
             open = beside;
         }
         return groups;
-    }
-
-    private static String cellAt(List<String> cells, int place) {
-        return place < cells.size() ? cells.get(place) : "";
     }
 }

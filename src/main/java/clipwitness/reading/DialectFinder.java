@@ -8,14 +8,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Decides delimiter and decimal mark together, once for the whole file: the pair under which most lines look alike and hold nothing
  * but numbers.
  */
 final class DialectFinder {
-    private static final int LINES_FROM_EACH_END = 400;
+    private static final int LINES_FROM_EACH_PART = 100;
     private static final int LEAST_ROWS_WITH_TEXT = 3;
+    private static final int MOST_EMPTY = 20; // a column filled in one row of twenty is still a column
 
     /** In the order in which they are preferred where nothing else tells them apart. */
     private static final List<Dialect> CANDIDATES = List.of(
@@ -29,15 +31,17 @@ final class DialectFinder {
             new Dialect(Delimiter.BLANKS, ','),
             new Dialect(Delimiter.MIXED, '.'));
 
-    private static final Comparator<RowStyle> BETTER = Comparator.comparing(RowStyle::pure)
+    /** Styles without text first, unless they fit few lines only. */
+    private static final Comparator<RowStyle> BETTER = Comparator.comparing(RowStyle::plain)
             .thenComparing(RowStyle::rows)
             .thenComparing(s -> Math.min(s.numbers(), 2));
 
     private DialectFinder() {}
 
     /** The style of the file's rows. */
-    static RowStyle find(String file, List<Line> lines, Notes notes) throws InputException {
-        List<Line> sample = sample(lines);
+    static RowStyle find(String file, Head head, Notes notes) throws InputException {
+        List<Line> lines = head.lines();
+        List<Line> sample = sample(lines, head.last());
         RowStyle best = null;
         for (Dialect candidate : CANDIDATES) {
             if (candidate.delimiter() == Delimiter.MIXED && best != null && 2 * best.rows() >= sample.size()) {
@@ -57,13 +61,18 @@ final class DialectFinder {
         return found;
     }
 
-    private static List<Line> sample(List<Line> lines) {
-        List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
-        if (filled.size() <= 2 * LINES_FROM_EACH_END) {
+    /** Lines from the start and the end of the head, and from the end of the file. */
+    private static List<Line> sample(List<Line> lines, List<Line> last) {
+        List<Line> filled = Stream.concat(lines.stream(), last.stream())
+                .filter(l -> !l.blank())
+                .toList();
+        if (filled.size() <= 3 * LINES_FROM_EACH_PART) {
             return filled;
         }
-        List<Line> sample = new ArrayList<>(filled.subList(0, LINES_FROM_EACH_END));
-        sample.addAll(filled.subList(filled.size() - LINES_FROM_EACH_END, filled.size()));
+        List<Line> sample = new ArrayList<>(filled.subList(0, LINES_FROM_EACH_PART));
+        int half = filled.size() / 2;
+        sample.addAll(filled.subList(half, half + LINES_FROM_EACH_PART));
+        sample.addAll(filled.subList(filled.size() - LINES_FROM_EACH_PART, filled.size()));
         return sample;
     }
 
@@ -82,9 +91,22 @@ final class DialectFinder {
             return Optional.empty(); // a comma inside a number is told from a delimiter by quotes alone
         }
         return counts.entrySet().stream()
-                .map(e -> new RowStyle(dialect, e.getKey(), e.getValue()))
+                .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))
                 .filter(s -> s.pure() || (s.rows() >= LEAST_ROWS_WITH_TEXT && s.numbers() > 1))
-                .max(BETTER.thenComparing(RowStyle::signature));
+                .max(BETTER.thenComparing(RowStyle::signature))
+                .map(s -> withSparseColumns(s, counts));
+    }
+
+    /** A column that many rows leave empty, in a channel that ends earlier for instance, is a column all the same. */
+    private static RowStyle withSparseColumns(RowStyle style, Map<String, Integer> counts) {
+        String signature = style.signature();
+        for (Map.Entry<String, Integer> other : counts.entrySet()) {
+            boolean many = other.getValue() >= LEAST_ROWS_WITH_TEXT && other.getValue() * MOST_EMPTY >= style.rows();
+            if (style.pure() && many && Signature.pure(other.getKey())) {
+                signature = Signature.joined(signature, other.getKey());
+            }
+        }
+        return new RowStyle(style.dialect(), signature, style.rows(), style.lines());
     }
 
     /** Rows of one number do not show the delimiter: it is the one that the other lines use most. */
@@ -105,13 +127,15 @@ final class DialectFinder {
                 best = delimiter;
             }
         }
-        return new RowStyle(new Dialect(best, style.dialect().mark()), style.signature(), style.rows());
+        return new RowStyle(new Dialect(best, style.dialect().mark()), style.signature(), style.rows(), style.lines());
     }
 
     private static InputException noNumbers(String file, int lines) {
         return new InputException(
                 Origin.of(file),
-                "no row of numbers stands in the first " + lines + (lines == 1 ? " line" : " lines"),
+                lines == 1
+                        ? "its only line is no row of numbers"
+                        : "none of its first " + lines + " lines is a row of numbers",
                 "Is this the export itself? Export the samples, not the settings or a picture");
     }
 }

@@ -60,14 +60,18 @@ record Encoding(Charset charset, int mark, String evidence) {
                 EIGHT_BIT, 0, "encoding an 8-bit page, read as Windows-1252: bytes beyond ASCII that are not UTF-8");
     }
 
-    /** Whether the bytes are UTF-8, a sequence cut at the end left out. */
     private static boolean isUtf8(byte[] first) {
         int end = first.length;
         for (int back = 0; back < 3 && end > 0 && first[end - 1] < 0; back++) {
-            end--;
+            end--; // a sequence may be cut at the end
         }
+        return isUtf8(first, 0, end);
+    }
+
+    /** Whether bytes from one place up to, not including, another are UTF-8. */
+    static boolean isUtf8(byte[] bytes, int from, int to) {
         try {
-            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(first, 0, end));
+            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, from, to - from));
             return true;
         } catch (CharacterCodingException e) {
             return false;

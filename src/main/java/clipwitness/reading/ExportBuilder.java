@@ -13,6 +13,7 @@ import java.util.Optional;
 /** Puts a record over time or a curve together once the layout is known. */
 final class ExportBuilder {
     private static final int LEAST_ROWS = 2;
+    private static final int INDEX_DIGITS = 15;
 
     private final SourceFile file;
     private final ReadingOptions options;
@@ -33,6 +34,10 @@ final class ExportBuilder {
     Export build(Head head, DataBlock block, Columns columns) throws InputException {
         boolean curve = isCurve(columns);
         List<Column> kept = curve ? columns.keptOfCurve() : columns.kept();
+        if (kept.stream().noneMatch(c -> c.use() == Column.Use.VALUE)) {
+            throw new InputException(
+                    Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
+        }
         DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
@@ -77,7 +82,7 @@ final class ExportBuilder {
                 return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
-                return finder.fromPreamble(pass.table().at(i, 1) - pass.table().at(i, 0));
+                return finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS));
             }
         }
         return finder.fromPreamble(1);
@@ -92,10 +97,6 @@ final class ExportBuilder {
                 double[] values = pass.table().take(i);
                 written.add(envelope ? Envelope.middles(values) : values);
             }
-        }
-        if (columns.isEmpty()) {
-            throw new InputException(
-                    Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
         return new Channels(file.name(), preamble, options, notes).of(columns, written);
     }

@@ -34,7 +34,7 @@ public final class ExportReader {
         ForeignFormat.refuse(file);
         notes.evidence(file.encoding().evidence());
         Head head = Head.of(file);
-        RowStyle style = DialectFinder.find(file.name(), head.lines(), notes);
+        RowStyle style = DialectFinder.find(file.name(), head, notes);
         DataBlock block = DataBlock.find(file.name(), head.lines(), style);
         notes.evidence("samples from line " + block.firstLine() + " on");
         Header header = Header.find(block, notes);

@@ -13,7 +13,6 @@ final class GapMarks {
             "infinity",
             "infin",
             "∞",
-            "â\u02c6\u017e",
             "1.#inf",
             "1.#ind",
             "1.#qnan",

@@ -2,6 +2,8 @@ package clipwitness.reading;
 
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,33 +11,52 @@ import java.util.List;
  * The complete lines of an export's first part.
  *
  * @param lines   the lines in order
+ * @param last    complete lines from the end of a longer file, without their numbers
  * @param lineEnd what ends a line
  */
-record Head(List<Line> lines, LineEnd lineEnd) {
+record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     /** Longer lines than this hold no row of samples. */
     static final int LONGEST_LINE = 1 << 15;
 
     Head {
         lines = List.copyOf(lines);
+        last = List.copyOf(last);
     }
 
     /** Splits the first part into lines; the last one is left out where it is cut. */
     static Head of(SourceFile file) throws InputException {
-        byte[] bytes = file.head();
-        LineEnd end = LineEnd.of(bytes);
+        LineEnd end = LineEnd.of(file.head());
+        refuseLongLines(file, end);
+        List<Line> lines = split(file.head(), file.headCharset(), end, file.whole());
+        List<Line> last = split(file.end(), file.headCharset(), end, false).stream()
+                .skip(1) // its start is cut
+                .map(l -> new Line(0, l.text()))
+                .toList();
+        return new Head(lines, last, end);
+    }
+
+    private static List<Line> split(byte[] bytes, Charset charset, LineEnd end, boolean whole) {
         List<Line> lines = new ArrayList<>();
         int start = 0;
         for (int i = 0; i <= bytes.length; i++) {
-            boolean ends = i == bytes.length ? file.whole() && start < i : bytes[i] == end.last();
-            if (i - start > LONGEST_LINE) {
-                throw tooLong(file.name(), lines.size() + 1);
-            }
-            if (ends) {
-                lines.add(new Line(lines.size() + 1, text(file, start, i)));
+            if (i == bytes.length ? whole && start < i : bytes[i] == end.last()) {
+                lines.add(new Line(lines.size() + 1, text(bytes, start, i, charset)));
                 start = i + 1;
             }
         }
-        return new Head(lines, end);
+        return lines;
+    }
+
+    private static void refuseLongLines(SourceFile file, LineEnd end) throws InputException {
+        int line = 1;
+        int length = 0;
+        for (byte b : file.head()) {
+            length = b == end.last() ? 0 : length + 1;
+            line += b == end.last() ? 1 : 0;
+            if (length > LONGEST_LINE) {
+                throw tooLong(file.name(), line);
+            }
+        }
     }
 
     /** What the user is told about a line that is no row. */
@@ -46,11 +67,13 @@ record Head(List<Line> lines, LineEnd lineEnd) {
                 "If the values of a channel stand side by side, turn rows and columns in a spreadsheet");
     }
 
-    private static String text(SourceFile file, int from, int to) {
+    /** One line's text: a single stray byte elsewhere does not spoil a line that is UTF-8. */
+    private static String text(byte[] bytes, int from, int to, Charset charset) {
         int end = to;
-        while (end > from && file.head()[end - 1] == '\r') {
+        while (end > from && bytes[end - 1] == '\r') {
             end--;
         }
-        return new String(file.head(), from, end - from, file.headCharset());
+        boolean sequences = !charset.equals(StandardCharsets.UTF_8) && Encoding.isUtf8(bytes, from, end);
+        return new String(bytes, from, end - from, sequences ? StandardCharsets.UTF_8 : charset);
     }
 }

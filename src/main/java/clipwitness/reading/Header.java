@@ -46,7 +46,7 @@ record Header(List<Heading> headings, List<Fact> facts) {
             boolean isUnits = units.filter(u -> u.line() == row.line()).isPresent();
             boolean besideUnits =
                     units.isPresent() && i < 2 && row.filled() >= row.over().size();
-            boolean closest = i == 0 && (row.over().size() > 2 || alone(row, rows));
+            boolean closest = i == 0 && (row.over().size() > 2 || alone(row, rows) || row.isOneName());
             boolean speaks = row.speaksOfColumns() && fits(row) && !row.statesUnit();
             if (!isUnits && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
                 return Optional.of(row);
@@ -95,9 +95,10 @@ record Header(List<Heading> headings, List<Fact> facts) {
     /** The unit written beside each number, in a column of text. */
     private static Optional<UnitText> unitBeside(DataBlock block, int column) {
         int place = block.columns().get(column) + 1;
-        boolean text = place < block.style().signature().length()
-                && block.style().signature().charAt(place) == Signature.TEXT;
-        return text ? UnitText.parse(block.cell(0, place)) : Optional.empty();
+        String signature = block.style().signature();
+        boolean text = place < signature.length() && signature.charAt(place) == Signature.TEXT;
+        List<String> first = block.dialect().split(block.rows().get(0).text());
+        return text && place < first.size() ? UnitText.parse(first.get(place)) : Optional.empty();
     }
 
     /** Names beyond the columns with a number under them: the first time and the step, for instance. */

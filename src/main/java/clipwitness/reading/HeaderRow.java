@@ -17,6 +17,8 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     private static final Pattern BLANK_BEFORE_BRACKET = Pattern.compile("\\s+(?=[(\\[])");
     private static final Pattern CHANNEL = Pattern.compile(
             "(?i)(?:ch|c|chan|channel|kanal|canal|canale|voie|trace|probe|math|ref|in|out|input|output)?[ ._-]?(?:\\d+|[A-D])?");
+    private static final Pattern ANNOUNCEMENT =
+            Pattern.compile("(?i).*(?:data|daten|waveform|values|samples|record|begin|start|header|[:*]).*");
     private static final List<String> COUNT_WORDS =
             List.of("count", "counts", "sequence", "sample", "samples", "points", "index", "-", "1");
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
@@ -80,9 +82,17 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
         return over.size() <= 2 && Units.isKey(over.get(0));
     }
 
-    /** Number of cells that are not empty. */
+    /** Number of cells that are neither empty nor a statement. */
     int filled() {
-        return (int) cells.stream().filter(c -> !c.isEmpty()).count();
+        return (int)
+                cells.stream().filter(c -> !c.isEmpty() && c.indexOf('=') < 0).count();
+    }
+
+    /** One name over the only column, and not a word that announces the samples. */
+    boolean isOneName() {
+        return over.size() == 1
+                && filled() == 1
+                && !ANNOUNCEMENT.matcher(over.get(0)).matches();
     }
 
     static boolean isUnit(String cell) {

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
  * @param role what the name says that the values are
  */
 record Heading(String name, Optional<UnitText> unit, Role role) {
+    private static final int LONGEST = 200;
     private static final List<Pattern> NAME_AND_UNIT = List.of(
             Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
             Pattern.compile("(?<name>(?:.*\\s)?)in\\s+(?<unit>\\S+)"),
@@ -28,6 +29,9 @@ record Heading(String name, Optional<UnitText> unit, Role role) {
     /** Takes a heading apart. */
     static Heading of(String text) {
         String heading = text.strip();
+        if (heading.length() > LONGEST) {
+            return named(heading, Optional.empty());
+        }
         for (Pattern pattern : NAME_AND_UNIT) {
             Matcher m = pattern.matcher(heading);
             Optional<UnitText> unit = m.matches() ? UnitText.parse(m.group("unit")) : Optional.empty();

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  * @param lines the lines they stand on, comment marks removed
  */
 record Preamble(List<Fact> facts, List<Line> lines) {
+    private static final int LONGEST_STATEMENT = 300;
+    private static final int LONGEST_LINE = 2_000;
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
     private static final Pattern KEY_MARK_VALUE =
             Pattern.compile("(?<key>[^:=]*\\p{L}[^:=]*?)\\s*[:=]\\s*(?<value>\\S.*)");
@@ -30,7 +32,7 @@ record Preamble(List<Fact> facts, List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         for (Line line : before) {
             String text = Comments.stripped(line.text(), dialect).strip();
-            if (!text.isEmpty()) {
+            if (!text.isEmpty() && text.length() <= LONGEST_LINE) {
                 lines.add(new Line(line.number(), text));
                 facts.addAll(factsOf(cells(text, dialect), line.number()));
             }
@@ -45,7 +47,9 @@ record Preamble(List<Fact> facts, List<Line> lines) {
 
     /** Statements of one row of cells: key and values, and pairs of a key and a number further on. */
     static List<Fact> factsOf(List<String> cells, int line) {
-        List<String> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
+        List<String> filled = cells.stream()
+                .filter(c -> !c.isEmpty() && c.length() <= LONGEST_STATEMENT)
+                .toList();
         List<Fact> facts = new ArrayList<>();
         for (int i = 0; i < filled.size(); i++) {
             Matcher inside = KEY_MARK_VALUE.matcher(filled.get(i));
@@ -65,7 +69,9 @@ record Preamble(List<Fact> facts, List<Line> lines) {
 
     private static List<String> cells(String text, Dialect dialect) {
         List<String> cells = dialect.delimiter().blanks() ? List.of(text) : dialect.split(text);
-        if (cells.size() > 1 || KEY_MARK_VALUE.matcher(text).matches()) {
+        if (cells.size() > 1
+                || text.length() > LONGEST_STATEMENT
+                || KEY_MARK_VALUE.matcher(text).matches()) {
             return cells;
         }
         return OTHERS.stream()

@@ -30,6 +30,12 @@ enum Role {
                 return role;
             }
         }
+        String letters = lower.replaceFirst("(?:\\d+)?(?:[\\s(].*)?$", ""); // I1, Ic (at 10 µA)
+        for (Role role : List.of(VOLTAGE, CURRENT)) {
+            if (role.has(letters)) {
+                return role;
+            }
+        }
         List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
         for (Role role : List.of(TIME, VOLTAGE, CURRENT)) {
             if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {

@@ -20,7 +20,7 @@ final class RowFaults {
     }
 
     InputException notANumber(byte[] bytes, int from, int to, int line, int column) {
-        String text = new String(bytes, from, Math.min(to - from, LONGEST_QUOTE), StandardCharsets.UTF_8);
+        String text = quoted(bytes, from, to);
         if (text.indexOf('\0') >= 0) {
             return ForeignFormat.zeroBytes(file, line);
         }
@@ -41,6 +41,11 @@ final class RowFaults {
                     "Export it again with one decimal mark");
         }
         return new InputException(where, "'" + text + "' is not a number", column == 0 ? ONE_RECORD : REPAIR);
+    }
+
+    InputException text(byte[] bytes, int from, int to, int line) {
+        return new InputException(
+                Origin.of(file, line), "'" + quoted(bytes, from, to) + "' stands where a row is due", ONE_RECORD);
     }
 
     InputException tooShort(int line, int cells) {
@@ -67,5 +72,9 @@ final class RowFaults {
 
     private Origin timeAt(int line) {
         return new Origin(file, line, "column " + plan.names().get(plan.time()));
+    }
+
+    private static String quoted(byte[] bytes, int from, int to) {
+        return new String(bytes, from, Math.min(to - from, LONGEST_QUOTE), StandardCharsets.UTF_8);
     }
 }

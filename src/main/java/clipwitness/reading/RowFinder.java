@@ -42,7 +42,12 @@ final class RowFinder {
     }
 
     private boolean exact(int line) {
-        return Signature.of(cells(line), style.dialect()).equals(style.signature());
+        String signature = Signature.of(cells(line), style.dialect());
+        return signature.equals(style.signature())
+                || (style.pure()
+                        && Signature.pure(signature)
+                        && signature.length() <= style.signature().length()
+                        && isRow(line));
     }
 
     private boolean damaged(int line) {

@@ -63,6 +63,10 @@ final class RowScanner {
         if (!splitter.next() || (bytes[splitter.from()] == '#' && !isMark(bytes))) {
             return;
         }
+        if (isText(bytes, from, to)) {
+            tail.textLine(faults.text(bytes, splitter.from(), splitter.to(), line));
+            return;
+        }
         int kept = keep(bytes, line, ended);
         if (kept == 0) {
             return;
@@ -117,9 +121,8 @@ final class RowScanner {
         }
         row[column] = Double.NaN;
         if (!empty) {
-            InputException fault = faults.notANumber(bytes, splitter.from(), splitter.to(), line, column);
-            if (ended) {
-                throw fault;
+            if (ended || !CutEnd.mayBeNumber(bytes, splitter.from(), splitter.to())) {
+                throw faults.notANumber(bytes, splitter.from(), splitter.to(), line, column);
             }
             unreadable = true;
         }
@@ -131,6 +134,21 @@ final class RowScanner {
             throw Double.isNaN(time) ? faults.noTime(line) : faults.timeRunsBack(line, lastTime, time);
         }
         lastTime = time;
+    }
+
+    /** Whether the line starts with a word and holds no number at all; the splitter stands on its first cell before and after. */
+    private boolean isText(byte[] bytes, int from, int to) {
+        boolean word = Character.isLetter(bytes[splitter.from()]) && !isMark(bytes);
+        if (!word) {
+            return false;
+        }
+        boolean number = false;
+        while (splitter.next()) {
+            number |= reader.read(bytes, splitter.from(), splitter.to());
+        }
+        splitter.row(bytes, from, to);
+        splitter.next();
+        return !number;
     }
 
     private boolean isRepeated(byte[] bytes, int from, int to) {

@@ -6,10 +6,18 @@ package clipwitness.reading;
  * @param dialect   delimiter and decimal mark
  * @param signature letters of {@link Signature} that most rows have
  * @param rows      how many of the lines looked at have it
+ * @param lines     how many lines were looked at
  */
-record RowStyle(Dialect dialect, String signature, int rows) {
+record RowStyle(Dialect dialect, String signature, int rows, int lines) {
+    private static final int FEW = 10;
+
     boolean pure() {
         return Signature.pure(signature);
+    }
+
+    /** No text in the rows, and not just a few such lines among many others. */
+    boolean plain() {
+        return pure() && rows * FEW >= lines;
     }
 
     int numbers() {

@@ -22,6 +22,19 @@ final class Signature {
         return letters.substring(0, end);
     }
 
+    /** A signature with a number wherever one of two has one. */
+    static String joined(String one, String other) {
+        StringBuilder letters = new StringBuilder();
+        for (int i = 0; i < Math.max(one.length(), other.length()); i++) {
+            letters.append(isNumber(one, i) || isNumber(other, i) ? NUMBER : EMPTY);
+        }
+        return letters.toString();
+    }
+
+    private static boolean isNumber(String signature, int place) {
+        return place < signature.length() && signature.charAt(place) == NUMBER;
+    }
+
     /** How many cells are numbers. */
     static int numbers(String signature) {
         return (int) signature.chars().filter(c -> c == NUMBER).count();

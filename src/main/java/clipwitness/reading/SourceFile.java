@@ -5,30 +5,37 @@ import clipwitness.capture.Origin;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** An export on disk, with its encoding known and its first part at hand. */
 final class SourceFile {
     /** Size of the first part from which the layout is told. */
     static final int HEAD_BYTES = 1 << 18;
 
+    private static final int END_BYTES = 1 << 16;
+
     private final Path path;
     private final String name;
     private final Encoding encoding;
     private final byte[] head;
     private final boolean whole;
+    private final byte[] end;
 
-    private SourceFile(Path path, String name, Encoding encoding, byte[] head, boolean whole) {
+    private SourceFile(Path path, String name, Encoding encoding, byte[] head, boolean whole, byte[] end) {
         this.path = path;
         this.name = name;
         this.encoding = encoding;
         this.head = head;
         this.whole = whole;
+        this.end = end;
     }
 
     /** Opens an export and looks at its first part. */
@@ -45,7 +52,9 @@ final class SourceFile {
             Encoding encoding = Encoding.of(first);
             try (InputStream in = decoded(path, encoding)) {
                 byte[] head = in.readNBytes(HEAD_BYTES);
-                return new SourceFile(path, name, encoding, head, in.read() < 0);
+                boolean whole = in.read() < 0;
+                byte[] end = whole || encoding.wide() ? new byte[0] : lastBytes(path);
+                return new SourceFile(path, name, encoding, head, whole, end);
             }
         } catch (IOException e) {
             throw unreadable(name, e);
@@ -70,6 +79,11 @@ final class SourceFile {
     /** Whether the head is the whole file. */
     boolean whole() {
         return whole;
+    }
+
+    /** The last part of a file of which the head is not the whole; empty for UTF-16. Not to be changed. */
+    byte[] end() {
+        return end;
     }
 
     /** The file from its first character on, with UTF-16 recoded as UTF-8. */
@@ -98,6 +112,18 @@ final class SourceFile {
         }
         return new InputException(
                 where, "the file could not be read: " + cause.getMessage(), "Copy it again and retry");
+    }
+
+    private static byte[] lastBytes(Path path) throws IOException {
+        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
+            long start = Math.max(0, channel.size() - END_BYTES);
+            ByteBuffer bytes = ByteBuffer.allocate((int) (channel.size() - start));
+            channel.position(start);
+            while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+                // a channel may hand out less than it is asked for
+            }
+            return Arrays.copyOf(bytes.array(), bytes.position());
+        }
     }
 
     private static InputStream decoded(Path path, Encoding encoding) throws IOException {

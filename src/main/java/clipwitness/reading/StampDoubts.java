@@ -28,6 +28,11 @@ final class StampDoubts {
                             + "The sample interval of " + TimeAxisFinder.seconds(unit.resolve(stamps.interval()))
                             + " is the least-squares line through all.");
         }
+        addUneven(stamps, notes);
+    }
+
+    /** Stamps, or an index, that do not lie on a line. */
+    static void addUneven(Stamps stamps, Notes notes) {
         if (!stamps.even()) {
             double intervals = stamps.worst() / stamps.interval();
             notes.doubt(

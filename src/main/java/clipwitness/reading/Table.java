@@ -33,10 +33,6 @@ final class Table {
         return rows;
     }
 
-    double at(int column, int row) {
-        return columns[column][row];
-    }
-
     /** Takes a column out, at its length, and lets go of it: a column can be taken once. */
     double[] take(int column) {
         double[] values = columns[column];

@@ -3,8 +3,9 @@ package clipwitness.reading;
 import clipwitness.capture.InputException;
 
 /**
- * Rows at the end of a file that have fewer values than the others. One such row means that the file was cut, and is left out; several
- * mean that some channels end earlier. Where a whole row follows after all, the first of them was a fault.
+ * What stands at the end of a file without being a whole row. One row with fewer values than the others means that the file was cut,
+ * and is left out; several mean that some channels end earlier; lines of text are left out. Where a whole row follows after all, the
+ * first of them was a fault.
  */
 final class Tail {
     private InputException fault;
@@ -12,6 +13,7 @@ final class Tail {
     private int lastLine;
     private int rows;
     private boolean cut;
+    private int texts;
 
     /** A whole row stands in the file. */
     void wholeRow() throws InputException {
@@ -27,13 +29,21 @@ final class Tail {
      * @param ifInside what the user is told if a whole row follows
      */
     void shortRow(int line, boolean ends, InputException ifInside) {
-        if (rows == 0) {
-            fault = ifInside;
-            firstLine = line;
-        }
+        fault = fault == null ? ifInside : fault;
+        firstLine = rows == 0 ? line : firstLine;
         lastLine = line;
         cut = ends;
         rows++;
+    }
+
+    /**
+     * A line of text without any number stands in the file.
+     *
+     * @param ifInside what the user is told if a whole row follows
+     */
+    void textLine(InputException ifInside) {
+        fault = fault == null ? ifInside : fault;
+        texts++;
     }
 
     /** The file has ended: leaves out the row that is cut. */
@@ -45,6 +55,9 @@ final class Tail {
         }
         if (rows > (leftOut ? 1 : 0)) {
             notes.evidence("rows from line " + firstLine + " to the end have fewer values: a channel ends earlier");
+        }
+        if (texts > 0) {
+            notes.evidence("lines of text below the samples left out: " + texts);
         }
     }
 }

@@ -48,6 +48,12 @@ final class TimeAxisFinder {
         return new TimeAxis(start, combined(stamps, interval), envelope);
     }
 
+    /** The axis from the preamble and an index, which may leave samples out. */
+    TimeAxis fromIndex(Stamps index) throws InputException {
+        StampDoubts.addUneven(index, notes);
+        return fromPreamble(index.interval());
+    }
+
     /**
      * The axis from the preamble alone.
      *

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /**
  * A unit as an export writes it: its unit without prefix, and the power of ten that the prefix stands for.
  *
- * @param unit     unit without prefix
+ * @param unit     unit without prefix; {@link Unit#ONE} for watts and squares, which no result is given in
  * @param exponent power of ten, -3 for milli
  */
 record UnitText(Unit unit, int exponent) {
@@ -48,7 +48,12 @@ record UnitText(Unit unit, int exponent) {
             Map.entry("°c", Unit.CELSIUS),
             Map.entry("°", Unit.DEGREE),
             Map.entry("deg", Unit.DEGREE),
-            Map.entry("%", Unit.PERCENT));
+            Map.entry("%", Unit.PERCENT),
+            Map.entry("w", Unit.ONE),
+            Map.entry("vv", Unit.ONE),
+            Map.entry("v²", Unit.ONE),
+            Map.entry("v^2", Unit.ONE),
+            Map.entry("va", Unit.ONE));
     private static final Map<String, Integer> PREFIXES = Map.ofEntries(
             Map.entry("p", -12),
             Map.entry("pico", -12),
@@ -63,7 +68,7 @@ record UnitText(Unit unit, int exponent) {
             Map.entry("mega", 6),
             Map.entry("g", 9),
             Map.entry("giga", 9));
-    private static final Pattern COUPLING = Pattern.compile("\\s*[- ]?(?:dc|ac|rms|peak|pk)$");
+    private static final Pattern COUPLING = Pattern.compile("(?i)\\s*[- ]?(?:dc|ac|rms|peak|pk)$");
     /** The only prefix outside ASCII is micro, so one or two such characters before a unit mean it on any page. */
     private static final Pattern MICRO = Pattern.compile("^[^\\x00-\\x7F]{1,2}(?=[sSvVaA])");
 
@@ -74,9 +79,7 @@ record UnitText(Unit unit, int exponent) {
         String bare = withoutBrackets(text.strip()).replace(OHM_SIGN, "Ω");
         Matcher micro = MICRO.matcher(bare);
         String word = micro.find() ? "u" + bare.substring(micro.end()) : bare;
-        return parseWord(word)
-                .or(() -> parseWord(
-                        COUPLING.matcher(word.toLowerCase(Locale.ROOT)).replaceFirst("")));
+        return parseWord(word).or(() -> parseWord(COUPLING.matcher(word).replaceFirst("")));
     }
 
     /** A value in this unit, without the prefix: 1.5 mV is 0.0015 V. Rounded once. */

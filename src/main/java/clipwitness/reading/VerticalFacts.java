@@ -15,9 +15,9 @@ final class VerticalFacts {
     private static final Pattern OFFSET = Pattern.compile(".*(?:vertical offset|vert offset|y offset).*");
     private static final String NUMBER = "[+-]?[\\d.,]+(?:[eE][+-]?\\d+)?";
     private static final Pattern A_DIVISION =
-            Pattern.compile("(?<scale>" + NUMBER + ")\\s*(?<unit>[^\\d\\s/]{1,3})/div", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?<scale>" + NUMBER + ")\\s*(?<unit>[^\\d\\s/,;]{1,3})/div", Pattern.CASE_INSENSITIVE);
     private static final Pattern OFFSET_BESIDE = Pattern.compile(
-            "offset\\s*[:=]?\\s*(?<offset>" + NUMBER + ")\\s*(?<unit>[^\\d\\s/]{1,3})?", Pattern.CASE_INSENSITIVE);
+            "offset\\s*[:=]?\\s*(?<offset>" + NUMBER + ")\\s*(?<unit>[^\\d\\s/,;]{1,3})?", Pattern.CASE_INSENSITIVE);
     /** Screens show at most ten divisions, and converters reach a little beyond. */
     private static final double HALF_SCREEN = 5.5;
 

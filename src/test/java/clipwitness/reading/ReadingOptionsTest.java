@@ -1,0 +1,87 @@
+package clipwitness.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import clipwitness.capture.CurveTable;
+import clipwitness.capture.Export;
+import clipwitness.capture.InputException;
+import clipwitness.capture.TimeRecord;
+import clipwitness.quantity.Unit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the user says settles what the file leaves open, and wins over what it says. */
+class ReadingOptionsTest {
+    private static final OptionalDouble OPEN = OptionalDouble.empty();
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void intervalAndUnitSettleABareColumn() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OptionalDouble.of(2e-6), Optional.of(Unit.AMPERE), OPEN);
+        TimeRecord record = (TimeRecord) read("0.5\n-0.5\n", options);
+        assertThat(record.sampleInterval()).isEqualTo(2e-6);
+        assertThat(record.channels().get(0).unit()).contains(Unit.AMPERE);
+        assertThat(record.doubts()).isEmpty();
+        assertThat(record.evidence())
+                .contains(
+                        "sample interval 2.00000e-06 s as the user states it", "column 1 in A, as the user states it");
+    }
+
+    @Test
+    void aScaleTurnsCountsIntoVolts() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0.004));
+        Export export = read("Sampling period,2e-6\nUnit,V\nCH1\n3\n-250\n", options);
+        assertThat(export.channels().get(0).unit()).contains(Unit.VOLT);
+        assertThat(export.channels().get(0).samples().at(1)).isEqualTo(-1);
+        assertThat(export.doubts()).isEmpty();
+    }
+
+    @Test
+    void theUnitSettlesOnlyTheChannelsThatStateNone() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OPEN, Optional.of(Unit.VOLT), OPEN);
+        Export export = read("Time (ms),CH1,CH2 (mA)\n0,1,2\n1,2,3\n", options);
+        assertThat(export.channels().get(0).unit()).contains(Unit.VOLT);
+        assertThat(export.channels().get(1).unit()).contains(Unit.AMPERE);
+    }
+
+    @Test
+    void theUserWinsOverTheFile() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OptionalDouble.of(1), Optional.empty(), OptionalDouble.of(0.001));
+        TimeRecord record = (TimeRecord) read("Time (s),CH1 (V)\n0,100\n1e-3,200\n2e-3,300\n", options);
+        assertThat(record.sampleInterval()).isEqualTo(1);
+        assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
+    }
+
+    @Test
+    void aScaleMakesVoltsAndAmperesOfACurveWithoutUnits() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0.001));
+        CurveTable curve = (CurveTable) read("V,I\n60,0.007\n72,0.01\n76,0.02\n", options);
+        assertThat(curve.in(Unit.VOLT).orElseThrow().samples().at(0)).isEqualTo(0.06);
+        assertThat(curve.in(Unit.AMPERE).orElseThrow().samples().at(2)).isEqualTo(0.00002);
+    }
+
+    @Test
+    void figuresOutOfRangeAreOurMistake() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ReadingOptions(OptionalDouble.of(Double.NaN), Optional.empty(), OPEN))
+                .withMessage("interval must be above 0 s but is NaN");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0)))
+                .withMessage("scale must be finite and not 0 but is 0.0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.of(Unit.SECOND), OPEN))
+                .withMessage("unit must be V or A but is s");
+    }
+
+    private Export read(String text, ReadingOptions options) throws IOException, InputException {
+        return ExportReader.read(Files.writeString(folder.resolve("x.csv"), text), "x.csv", options);
+    }
+}

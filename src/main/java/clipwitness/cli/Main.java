@@ -16,7 +16,7 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), false);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-        int status = new Clipwitness(out, err).run(args);
+        int status = ShortRun.of(args).orElseGet(() -> new Clipwitness(out, err).run(args));
         out.flush();
         err.flush();
         System.exit(status);

@@ -2,86 +2,97 @@ package clipwitness.measure;
 
 import clipwitness.signal.PolynomialFit;
 import clipwitness.signal.WeightedPoints;
+import java.util.Optional;
 
-/** Extremes of the mean cycle, freed of the upward bias of a maximum over noisy bins. */
+/**
+ * Extremes of the mean cycle, freed of the upward bias of a maximum over noisy bins. A polynomial is laid through the folded samples of the
+ * arc around the extreme: the arc above 0.9 of it, or a flatter one where corners keep a polynomial of sixth order from fitting. The
+ * order is two above the lowest that fits. Each half of the samples says where the extreme lies and the other half how high
+ * that place is, so that no sample's noise lifts its own maximum.
+ */
 final class CrestSearch {
     private static final double[] DEPTHS = {0.1, 0.05, 0.025, 0.0125, 0.006};
-    private static final int[] DEGREES = {2, 4, 6};
-    private static final int PLACES = 64;
+    private static final int LOWEST_DEGREE = 2;
+    private static final int HIGHEST_DEGREE = 6;
+    private static final int SPARE_DEGREES = 2;
+    private static final int POINTS_PER_DEGREE = 4;
 
-    private CrestSearch() {}
+    private final FittedWave wave;
+    private final int sign;
+    private final double[] swing;
+    private final int top;
+
+    private CrestSearch(FittedWave wave, int sign) {
+        this.wave = wave;
+        this.sign = sign;
+        this.swing = smoothed(wave, sign);
+        int highest = 0;
+        for (int i = 1; i < swing.length; i++) {
+            highest = swing[i] > swing[highest] ? i : highest;
+        }
+        this.top = highest;
+    }
 
     /** The upper extreme (sign 1) or the lower one (sign -1). */
     static Extreme of(FittedWave wave, int sign) {
-        double[] values = wave.cycle().values();
-        int bins = values.length;
-        double mean = wave.fit().mean();
-        double[] swing = new double[bins];
-        for (int i = 0; i < bins; i++) {
-            swing[i] = sign * ((values[(i + bins - 1) % bins] + values[i] + values[(i + 1) % bins]) / 3 - mean);
-        }
-        int top = 0;
-        for (int i = 1; i < bins; i++) {
-            top = swing[i] > swing[top] ? i : top;
-        }
-        WeightedPoints points = wave.cycle().points();
-        double tolerated = Math.hypot(wave.scatter(), wave.undithered());
-        Candidate last = null;
-        for (double depth : DEPTHS) {
-            double level = swing[top] * (1 - depth) - 2 * wave.cycle().binUncertainty();
-            int from = top;
-            int to = top;
-            while (top - from < bins / 2 && swing[Math.floorMod(from - 1, bins)] >= level) {
-                from--;
-            }
-            while (to - top < bins / 2 && swing[(to + 1) % bins] >= level) {
-                to++;
-            }
-            double low = (double) from / bins;
-            double high = (to + 1.0) / bins;
-            WeightedPoints arc = points.mapped(x -> x + Math.ceil(low - x), y -> sign * (y - mean))
-                    .between(low, high);
-            for (int degree : DEGREES) {
-                if (arc.places() < 2 * degree + 6) {
-                    continue;
-                }
-                PolynomialFit fit = new PolynomialFit(arc, degree);
-                last = new Candidate(arc, degree, low, high);
-                if (fit.fits(tolerated)) {
-                    return last.extreme(wave, mean, sign);
-                }
-            }
-        }
-        if (last == null) {
-            return new Extreme(
-                    sign * swing[top] + mean, (top + 0.5) / bins, wave.cycle().binUncertainty(), wave.undithered());
-        }
-        return last.extreme(wave, mean, sign);
+        return new CrestSearch(wave, sign).find();
     }
 
-    private record Candidate(WeightedPoints arc, int degree, double low, double high) {
-        Extreme extreme(FittedWave wave, double mean, int sign) {
-            PolynomialFit even = new PolynomialFit(arc.half(0), degree);
-            PolynomialFit odd = new PolynomialFit(arc.half(1), degree);
-            double atEven = argmax(even);
-            double atOdd = argmax(odd);
-            double value = (even.at(atOdd) + odd.at(atEven)) / 2;
-            double variance = (even.varianceAt(atOdd) + odd.varianceAt(atEven)) / 4;
-            double phase = (atEven + atOdd) / 2;
-            return new Extreme(
-                    mean + sign * value,
-                    phase - Math.floor(phase),
-                    wave.scatter() * Math.sqrt(variance),
-                    wave.undithered());
+    /** Swing of the mean cycle, each bin averaged with its neighbours. */
+    private static double[] smoothed(FittedWave wave, int sign) {
+        double[] values = wave.cycle().values();
+        int bins = values.length;
+        double[] swing = new double[bins];
+        for (int i = 0; i < bins; i++) {
+            double sum = values[(i + bins - 1) % bins] + values[i] + values[(i + 1) % bins];
+            swing[i] = sign * (sum / 3 - wave.fit().mean());
         }
+        return swing;
+    }
 
-        private double argmax(PolynomialFit fit) {
-            double best = low;
-            for (int i = 0; i <= PLACES; i++) {
-                double at = low + (high - low) * i / PLACES;
-                best = fit.at(at) > fit.at(best) ? at : best;
+    private Extreme find() {
+        double tolerated = Math.hypot(wave.scatter(), wave.undithered());
+        WeightedPoints points = wave.cycle().points();
+        Optional<Crest> last = Optional.empty();
+        for (double depth : DEPTHS) {
+            WeightedPoints arc = arc(points, depth);
+            for (int degree = LOWEST_DEGREE; degree <= HIGHEST_DEGREE; degree += 2) {
+                if (arc.places() < POINTS_PER_DEGREE * (degree + SPARE_DEGREES)) {
+                    break;
+                }
+                last = Optional.of(new Crest(arc, degree + SPARE_DEGREES, sign));
+                if (new PolynomialFit(arc, degree).fits(tolerated)) {
+                    return extreme(last.get());
+                }
             }
-            return best;
         }
+        return last.map(this::extreme).orElseGet(this::highestBin);
+    }
+
+    /** The folded samples of the stretch around the top that stays above a share of it. */
+    private WeightedPoints arc(WeightedPoints points, double depth) {
+        double level = swing[top] * (1 - depth) - 2 * wave.cycle().binUncertainty();
+        int bins = swing.length;
+        int from = top;
+        while (top - from < bins / 2 && swing[Math.floorMod(from - 1, bins)] >= level) {
+            from--;
+        }
+        int to = top;
+        while (to - top < bins / 2 && swing[(to + 1) % bins] >= level) {
+            to++;
+        }
+        double low = (double) from / bins;
+        return points.cycleFrom(low).between(low, (to + 1.0) / bins);
+    }
+
+    private Extreme extreme(Crest crest) {
+        double phase = crest.place() - Math.floor(crest.place());
+        double noise = Math.hypot(wave.scatter() * crest.relativeUncertainty(), crest.methodUncertainty());
+        return new Extreme(crest.height(), phase, noise, wave.undithered());
+    }
+
+    private Extreme highestBin() {
+        double value = wave.fit().mean() + sign * swing[top];
+        return new Extreme(value, (top + 0.5) / swing.length, wave.cycle().binUncertainty(), wave.undithered());
     }
 }

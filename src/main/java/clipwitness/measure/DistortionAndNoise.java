@@ -19,9 +19,9 @@ final class DistortionAndNoise {
         for (int k = 2; k <= wave.count() && k * frequency <= band; k++) {
             rest = rest.plus(wave.harmonicPower(k));
         }
-        double share = band / (sampleRate / 2);
-        double noise = 2 * share * wave.scatter() * wave.scatter();
-        rest = rest.plus(new NoisyPower(noise, 2 * noise * noise / (wave.cycle().freedom() * share)));
+        double noise = 2 * wave.residual().powerUpTo(band / sampleRate, wave.scatter());
+        double freedom = wave.cycle().freedom() * 2 * band / sampleRate;
+        rest = rest.plus(new NoisyPower(noise, 2 * noise * noise / freedom, 0, 0));
         double fundamental = wave.fit().amplitude(1);
         double whole = Math.sqrt(fundamental * fundamental + Math.max(0, rest.power()));
         return rest.over(whole, Math.sqrt(wave.quadratureVariance(1)), 100, Unit.PERCENT);

@@ -1,8 +1,10 @@
 package clipwitness.measure;
 
 import clipwitness.capture.Samples;
+import clipwitness.signal.CodeStep;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
+import clipwitness.signal.ResidualSpectrum;
 import java.util.OptionalDouble;
 
 /**
@@ -11,10 +13,38 @@ import java.util.OptionalDouble;
  * @param fit      mean and harmonics
  * @param cycle    mean cycle, beginning where the output's fundamental goes up through zero
  * @param origin   that beginning, in cycles from the middle of the record
- * @param noise    what takes the place of the scatter for the mean (index 0) and each harmonic, V
+ * @param residual spectrum of what the mean cycle leaves
+ * @param rest     density of the rest, as the scatter that white noise of it would have, at the mean (index 0) and each harmonic, V
+ * @param noise    the same with the converter's steps, where the rest does not blur them
  * @param codeStep converter step in V, where the samples show one
  */
-record FittedWave(HarmonicFit fit, MeanCycle cycle, double origin, Samples noise, OptionalDouble codeStep) {
+record FittedWave(
+        HarmonicFit fit,
+        MeanCycle cycle,
+        double origin,
+        ResidualSpectrum residual,
+        Samples rest,
+        Samples noise,
+        OptionalDouble codeStep) {
+    private static final double FULLY_DITHERED = 0.3;
+    private static final double LINE_ABOVE_NOISE = 6;
+
+    /**
+     * A channel with its mean cycle.
+     *
+     * @param samples the record
+     * @param fit     its fit
+     * @param origin  where the mean cycle begins, in cycles from the middle of the record
+     */
+    static FittedWave of(Samples samples, HarmonicFit fit, double origin) {
+        MeanCycle cycle = MeanCycle.of(samples, fit, origin);
+        ResidualSpectrum residual = new ResidualSpectrum(samples, cycle);
+        OptionalDouble step = CodeStep.of(samples);
+        Samples rest = Samples.of(residual.atHarmonics(cycle.noise(), fit.count()));
+        Samples noise = CoefficientNoise.withSteps(rest, fit, cycle, step);
+        return new FittedWave(fit, cycle, origin, residual, rest, noise, step);
+    }
+
     /** Scatter of single samples, V. */
     double scatter() {
         return cycle.noise();
@@ -42,6 +72,23 @@ record FittedWave(HarmonicFit fit, MeanCycle cycle, double origin, Samples noise
         return Math.sqrt(Math.max(0, sum));
     }
 
+    /** Whether the fundamental stands out of the rest of the record by six times the standard uncertainty that the rest gives it. */
+    boolean hasFundamental() {
+        return fit.amplitude(1) > LINE_ABOVE_NOISE * Math.sqrt(fit.quadratureVariance(1)) * rest.at(1);
+    }
+
+    /** The mean cycle as a result. */
+    CycleTrace trace() {
+        double mean = fit.mean();
+        Samples swing = Samples.of(cycle.values()).map(v -> v - mean);
+        return new CycleTrace(swing, mean, cycle.binUncertainty());
+    }
+
+    /** Standard uncertainty of the mean, V. */
+    double meanUncertainty() {
+        return Math.sqrt(fit.covariance(0, 0)) * noise.at(0);
+    }
+
     /** Number of harmonics. */
     int count() {
         return fit.count();
@@ -63,8 +110,8 @@ record FittedWave(HarmonicFit fit, MeanCycle cycle, double origin, Samples noise
 
     /** Square of A_k with its noise removed. */
     NoisyPower harmonicPower(int k) {
-        double amplitude = fit.amplitude(k);
-        return NoisyPower.ofAmplitude(amplitude, quadratureVariance(k));
+        double random = fit.quadratureVariance(k) * rest.at(k) * rest.at(k);
+        return NoisyPower.ofAmplitude(fit.amplitude(k), random, quadratureVariance(k));
     }
 
     /** Squares of the amplitudes of several harmonics with their noise removed. */
@@ -76,11 +123,10 @@ record FittedWave(HarmonicFit fit, MeanCycle cycle, double origin, Samples noise
         return sum;
     }
 
-    /** Converter step over root 12 where the noise is too small to dither it, else 0. */
+    /** Converter step over root 12 where the noise is too small to dither it, else 0, V. */
     double undithered() {
-        if (codeStep.isEmpty() || scatter() >= 0.3 * codeStep.getAsDouble()) {
-            return 0;
-        }
-        return codeStep.getAsDouble() / Math.sqrt(12);
+        return codeStep.isPresent() && CoefficientNoise.dither(cycle, codeStep.getAsDouble()) < FULLY_DITHERED
+                ? codeStep.getAsDouble() / Math.sqrt(12)
+                : 0;
     }
 }

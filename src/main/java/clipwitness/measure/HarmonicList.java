@@ -23,7 +23,7 @@ final class HarmonicList {
     private static Harmonic harmonic(FittedWave wave, int k) {
         double amplitude = wave.fit().amplitude(k);
         double noise = Math.sqrt(wave.quadratureVariance(k));
-        if (amplitude > 2 * noise) {
+        if (!wave.harmonicPower(k).isBuried()) {
             double phase = wave.fit().phase(k) - k * wave.fit().phase(1);
             return new Harmonic(
                     k,

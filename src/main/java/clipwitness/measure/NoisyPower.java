@@ -4,32 +4,40 @@ import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 
 /**
- * A power with the expected share of noise taken off: near zero it may come out negative. The square of an amplitude whose two
- * quadratures have variance v exceeds the true square by 2 v on average and has variance 4 a² v + 4 v² (noncentral chi-squared).
+ * A sum of squared amplitudes with the expected share of noise taken off: near zero it may come out negative. The square of an amplitude a
+ * whose two quadratures have variance v exceeds a² by 2 v on average and has variance 4 a² v + 4 v² (noncentral chi-squared).
  *
- * @param power    noise removed
- * @param variance variance of the power
+ * @param power        noise removed
+ * @param variance     variance of the power
+ * @param noiseSquares sum of v² over the amplitudes
+ * @param largestNoise largest v
  */
-record NoisyPower(double power, double variance) {
-    static final NoisyPower ZERO = new NoisyPower(0, 0);
+record NoisyPower(double power, double variance, double noiseSquares, double largestNoise) {
+    static final NoisyPower ZERO = new NoisyPower(0, 0, 0, 0);
 
-    /** Square of a measured amplitude. */
-    static NoisyPower ofAmplitude(double amplitude, double quadratureVariance) {
-        double square = amplitude * amplitude - 2 * quadratureVariance;
-        double spread = 4 * Math.max(0, square) * quadratureVariance + 4 * quadratureVariance * quadratureVariance;
-        return new NoisyPower(square, spread);
+    /**
+     * Square of one measured amplitude.
+     *
+     * @param random random variance of each quadrature, whose share of the square is taken off
+     * @param whole  variance of each quadrature with everything that is uncertain
+     */
+    static NoisyPower ofAmplitude(double amplitude, double random, double whole) {
+        double square = amplitude * amplitude - 2 * random;
+        double variance = 4 * Math.max(0, square) * whole + 4 * whole * whole;
+        return new NoisyPower(square, variance, whole * whole, whole);
     }
 
     NoisyPower plus(NoisyPower other) {
-        return new NoisyPower(power + other.power, variance + other.variance);
+        return new NoisyPower(
+                power + other.power,
+                variance + other.variance,
+                noiseSquares + other.noiseSquares,
+                Math.max(largestNoise, other.largestNoise));
     }
 
     NoisyPower times(double factor) {
-        return new NoisyPower(power * factor, variance * factor * factor);
-    }
-
-    private double expanded() {
-        return 2 * Math.sqrt(variance);
+        return new NoisyPower(
+                power * factor, variance * factor * factor, noiseSquares * factor * factor, largestNoise * factor);
     }
 
     /** Root of the power, 0 where it is negative. */
@@ -37,9 +45,18 @@ record NoisyPower(double power, double variance) {
         return Math.sqrt(Math.max(0, power));
     }
 
-    /** Root of the largest power that the uncertainty allows. */
+    /**
+     * Root of the largest true power L that could have come out as this one: L - power is twice the standard deviation that L itself would
+     * give, sqrt(4 L v + 4 sum v²).
+     */
     double largestAmplitude() {
-        return Math.sqrt(Math.max(0, power) + expanded());
+        double above = Math.max(0, power) + 8 * largestNoise;
+        double spread = above * above - Math.max(0, power) * Math.max(0, power) + 16 * noiseSquares;
+        return Math.sqrt(above + Math.sqrt(Math.max(0, spread)));
+    }
+
+    private double expanded() {
+        return 2 * Math.sqrt(variance);
     }
 
     /** Whether the amplitude does not exceed its expanded uncertainty. */
@@ -49,11 +66,10 @@ record NoisyPower(double power, double variance) {
 
     /**
      * Expanded uncertainty of the amplitude: the power's over twice the amplitude, and where the amplitude is buried, what is missing to
-     * the largest one, but never less than the amplitude itself.
+     * the largest one.
      */
     double expandedAmplitude() {
-        double amplitude = amplitude();
-        return isBuried() ? Math.max(amplitude, largestAmplitude() - amplitude) : expanded() / (2 * amplitude);
+        return isBuried() ? largestAmplitude() - amplitude() : expanded() / (2 * amplitude());
     }
 
     /**

@@ -40,10 +40,11 @@ public final class NullDepth {
     static Alignment aligned(HarmonicSpectrum from, HarmonicSpectrum to, boolean turned) {
         int count = Math.min(from.count(), to.count());
         double sign = turned ? -1 : 1;
-        double shift = bestShift(from, to, count, sign);
+        Overlap overlap = new Overlap(from, to, count);
+        double shift = bestShift(overlap, sign);
         double fromPower = power(from, count);
         double toPower = power(to, count);
-        double scale = Math.max(0, sign * overlap(from, to, count, shift)) / fromPower;
+        double scale = Math.max(0, sign * overlap.at(shift)) / fromPower;
         NoisyPower remainder = remainder(from, to, count, shift, sign * scale);
         double reference = Math.sqrt(toPower);
         double noise = 0;
@@ -64,24 +65,14 @@ public final class NullDepth {
         return power;
     }
 
-    /** Sum over the harmonics of the product of one wave, later by a shift, with the other. */
-    private static double overlap(HarmonicSpectrum from, HarmonicSpectrum to, int count, double shift) {
-        double sum = 0;
-        for (int k = 1; k <= count; k++) {
-            double angle = to.phase(k) - from.phase(k) + 2 * Math.PI * k * shift;
-            sum += from.amplitude(k) * to.amplitude(k) * Math.cos(angle);
-        }
-        return sum;
-    }
-
-    private static double bestShift(HarmonicSpectrum from, HarmonicSpectrum to, int count, double sign) {
+    private static double bestShift(Overlap overlap, double sign) {
         double best = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < PLACES; i++) {
             double shift = (double) i / PLACES;
-            double overlap = sign * overlap(from, to, count, shift);
-            if (overlap > most) {
-                most = overlap;
+            double value = sign * overlap.at(shift);
+            if (value > most) {
+                most = value;
                 best = shift;
             }
         }
@@ -89,7 +80,7 @@ public final class NullDepth {
         double high = best + 1.0 / PLACES;
         for (int i = 0; i < REFINEMENTS; i++) {
             double third = (high - low) / 3;
-            if (sign * overlap(from, to, count, low + third) < sign * overlap(from, to, count, high - third)) {
+            if (sign * overlap.at(low + third) < sign * overlap.at(high - third)) {
                 low += third;
             } else {
                 high -= third;
@@ -107,7 +98,8 @@ public final class NullDepth {
             double imaginary = to.amplitude(k) * Math.sin(to.phase(k)) - scale * from.amplitude(k) * Math.sin(angle);
             double own = to.quadratureUncertainty().at(k - 1);
             double other = scale * from.quadratureUncertainty().at(k - 1);
-            sum = sum.plus(NoisyPower.ofAmplitude(Math.hypot(real, imaginary), own * own + other * other));
+            double variance = own * own + other * other;
+            sum = sum.plus(NoisyPower.ofAmplitude(Math.hypot(real, imaginary), variance, variance));
         }
         return sum;
     }

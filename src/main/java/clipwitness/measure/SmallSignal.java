@@ -33,6 +33,8 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
 
     static Answer of(Transfer transfer, OptionalDouble inputStep) {
         double window = FIRST_WINDOW * transfer.amplitude();
+        OutputProfile up = new OutputProfile(transfer);
+        OutputProfile down = new OutputProfile(transfer.mirrored());
         for (int round = 0; ; round++) {
             if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
                 return Answer.refused("fewer than 5 codes of the input lie in the straight part");
@@ -44,8 +46,7 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
             if (line.slope() <= 0) {
                 return Answer.refused("the output does not rise with the input at its centre");
             }
-            SmallSignal found = new SmallSignal(
-                    line, OnsetPoint.of(transfer, line), OnsetPoint.of(transfer.mirrored(), line.mirrored()));
+            SmallSignal found = new SmallSignal(line, OnsetPoint.of(up, line), OnsetPoint.of(down, line.mirrored()));
             double next =
                     Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * found.smallerOnset(transfer));
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {

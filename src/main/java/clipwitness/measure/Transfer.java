@@ -12,7 +12,8 @@ import clipwitness.signal.WeightedPoints;
  * @param output    averaged curve: output, V
  * @param gap       largest distance of the branches over the output's swing
  * @param inverting whether the input was turned over
- * @param scatter   scatter of one sample of the output, V
+ * @param scatter   scatter of one sample of the output, V; with the share of the converter step where no noise dithers it
+ * @param undithered the converter step over root 12 where no noise dithers it, else 0, V
  * @param amplitude amplitude of the input, V
  */
 record Transfer(
@@ -22,6 +23,7 @@ record Transfer(
         double gap,
         boolean inverting,
         double scatter,
+        double undithered,
         double amplitude) {
 
     static Transfer of(FittedWave output, FittedWave input) {
@@ -38,12 +40,13 @@ record Transfer(
             y[i] = (cycle[rising] + cycle[falling]) / 2;
         }
         return new Transfer(
-                output.cycle().points().mapped(aligned::at, v -> v),
+                output.cycle().points().over(aligned::at),
                 Samples.of(x),
                 Samples.of(y),
                 gap(output, half),
                 LinearResponse.inverts(output, input),
-                output.scatter(),
+                Math.hypot(output.scatter(), output.undithered()),
+                output.undithered(),
                 aligned.amplitude());
     }
 
@@ -70,13 +73,7 @@ record Transfer(
     /** The curve seen from the other end, so that its lower half becomes the upper one. */
     Transfer mirrored() {
         return new Transfer(
-                points.mapped(v -> -v, v -> -v),
-                backwards(input),
-                backwards(output),
-                gap,
-                inverting,
-                scatter,
-                amplitude);
+                points.mirrored(), backwards(input), backwards(output), gap, inverting, scatter, undithered, amplitude);
     }
 
     private static Samples backwards(Samples samples) {

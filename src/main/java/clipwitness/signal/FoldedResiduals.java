@@ -1,6 +1,7 @@
 package clipwitness.signal;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Distances of a record's samples from a fit, folded on one period: sums over bins, and over fine bins within them. */
 final class FoldedResiduals {
@@ -21,7 +22,7 @@ final class FoldedResiduals {
      * @param origin where the cycle begins, in cycles from the middle of the record
      * @param bins   number of bins, a power of 2 up to 2048
      */
-    FoldedResiduals(Series series, HarmonicFit fit, double origin, int bins) {
+    FoldedResiduals(Series series, HarmonicFit fit, FitTable table, double origin, int bins) {
         this.bins = bins;
         count = new int[bins];
         sum = new double[bins];
@@ -29,7 +30,6 @@ final class FoldedResiduals {
         place = new double[bins];
         placeSquares = new double[bins];
         products = new double[bins];
-        FitTable table = new FitTable(fit);
         for (int i = 0; i < series.size(); i++) {
             if (!series.isGap(i)) {
                 double cycles = fit.cyclesAt(i);
@@ -89,27 +89,34 @@ final class FoldedResiduals {
         return total / bins;
     }
 
+    /** Sum of squared distances from the fit. */
+    double energy() {
+        return Arrays.stream(squares).sum();
+    }
+
     /** Sum of squared distances from a straight line through each bin. */
     double scatterEnergy() {
-        double energy = 0;
-        for (int b = 0; b < bins; b++) {
-            if (count[b] > 1) {
-                energy += squares[b] - sum[b] * sum[b] / count[b];
-                double spread = spread(b);
-                double product = products[b] - place[b] * sum[b] / count[b];
-                energy -= hasSlope(b) ? product * product / spread : 0;
-            }
+        return IntStream.range(0, bins).mapToDouble(this::scatterEnergy).sum();
+    }
+
+    /** Sum of squared distances from a straight line through one bin. */
+    double scatterEnergy(int bin) {
+        if (count[bin] < 2) {
+            return 0;
         }
-        return energy;
+        double energy = squares[bin] - sum[bin] * sum[bin] / count[bin];
+        double product = products[bin] - place[bin] * sum[bin] / count[bin];
+        return energy - (hasSlope(bin) ? product * product / spread(bin) : 0);
     }
 
     /** Degrees of freedom of {@link #scatterEnergy()}. */
     int freedom() {
-        int freedom = 0;
-        for (int b = 0; b < bins; b++) {
-            freedom += Math.max(0, count[b] - 1 - (hasSlope(b) ? 1 : 0));
-        }
-        return freedom;
+        return IntStream.range(0, bins).map(this::freedom).sum();
+    }
+
+    /** Degrees of freedom in one bin. */
+    int freedom(int bin) {
+        return Math.max(0, count[bin] - 1 - (hasSlope(bin) ? 1 : 0));
     }
 
     private double spread(int bin) {
@@ -122,12 +129,11 @@ final class FoldedResiduals {
     }
 
     /** Phase in cycles and fit plus mean distance of each fine bin that has samples, ascending. */
-    WeightedPoints points(HarmonicFit fit, double origin) {
+    WeightedPoints points(FitTable table, double origin) {
         int filled = (int) Arrays.stream(fineCount).filter(n -> n > 0).count();
         double[] phases = new double[filled];
         double[] values = new double[filled];
         double[] weights = new double[filled];
-        FitTable table = new FitTable(fit);
         int at = 0;
         for (int j = 0; j < FINE; j++) {
             if (fineCount[j] > 0) {

@@ -14,6 +14,7 @@ public final class FundamentalSearch {
     private static final double REACH = 1.4;
     private static final double GRID = 0.25;
     private static final double HIGHEST = 0.45;
+    private static final double SHORTEST = 0.5;
     private static final double SMALLEST_SHARE = 0.05;
     private static final double SIGNIFICANT = 10;
 
@@ -21,12 +22,18 @@ public final class FundamentalSearch {
 
     /**
      * The line within half an octave of an expected frequency that explains most of the record together with its harmonics. Twelve
-     * periods are searched; longer records then refine it section by section, each four times the last.
+     * periods are searched; longer records then refine it section by section, each four times the last. Empty where the record cannot hold
+     * such a line: a period over twice as long as the record, or a frequency above 0.45 of the sample rate.
      *
-     * @param samples               a record of a period or more
+     * @param samples           the record
      * @param expectedPerSample expected frequency over the sample rate
      */
-    public static double near(Samples samples, double expectedPerSample) {
+    public static OptionalDouble near(Samples samples, double expectedPerSample) {
+        boolean possible = expectedPerSample < HIGHEST && samples.size() * expectedPerSample > SHORTEST;
+        return possible ? OptionalDouble.of(nearest(samples, expectedPerSample)) : OptionalDouble.empty();
+    }
+
+    private static double nearest(Samples samples, double expectedPerSample) {
         int length = (int) Math.min(samples.size(), Math.ceil(SECTION_PERIODS / expectedPerSample));
         int factor = Math.max(1, (int) (1 / (expectedPerSample * SAMPLES_PER_PERIOD)));
         Series section = section(samples, length, factor);
@@ -47,7 +54,7 @@ public final class FundamentalSearch {
 
     private static double strongestOnGrid(Series section, double expected) {
         double step = GRID / section.size();
-        double lowest = Math.max(expected / REACH, 0.8 / section.size());
+        double lowest = Math.max(expected / REACH, SHORTEST / section.size());
         double best = expected;
         double least = Double.POSITIVE_INFINITY;
         for (double f = lowest; f <= expected * REACH && f < HIGHEST; f += step) {
@@ -77,10 +84,10 @@ public final class FundamentalSearch {
             return line;
         }
         double strongest = line.getAsDouble();
-        double best = near(samples, strongest);
+        double best = nearest(samples, strongest);
         for (int part = 3; part >= 2; part--) {
             if (samples.size() * strongest / part >= 2 && isHarmonic(samples, best / part, part)) {
-                return OptionalDouble.of(near(samples, best / part));
+                return OptionalDouble.of(nearest(samples, best / part));
             }
         }
         return OptionalDouble.of(best);
@@ -94,13 +101,12 @@ public final class FundamentalSearch {
         if (orders <= part || section.count() <= 4 * orders) {
             return false;
         }
-        HarmonicFit fit = JointFit.ofSeries(List.of(section), candidate, orders)
-                .channels()
-                .get(0);
+        LinearFit fit = new LinearFit(section, candidate, orders);
+        double[] coefficients = fit.coefficients();
         double other = 0;
         double multiples = 0;
         for (int k = 1; k <= orders; k++) {
-            double power = fit.amplitude(k) * fit.amplitude(k);
+            double power = Math.pow(coefficients[2 * k - 1], 2) + Math.pow(coefficients[2 * k], 2);
             other += k % part == 0 ? 0 : power;
             multiples += k % part == 0 ? power : 0;
         }

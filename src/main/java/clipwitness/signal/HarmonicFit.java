@@ -8,37 +8,22 @@ public final class HarmonicFit {
     private final double[][] covariance;
     private final double cyclesPerSample;
     private final int samples;
-    private final double residualEnergy;
 
     /**
-     * A fit at a settled frequency; its residuals are summed sample by sample, since a difference of energies would cost their digits.
+     * A fit at a settled frequency.
      *
      * @param phaseVariance variance of the phase that the record spans, for noise of unit variance
      */
-    HarmonicFit(Series series, LinearFit fit, double cyclesPerSample, double phaseVariance) {
+    HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance) {
         this.coefficients = fit.coefficients();
         this.covariance = fit.covariance(phaseVariance);
         this.cyclesPerSample = cyclesPerSample;
-        this.samples = series.size();
-        this.residualEnergy = energyOf(series);
-    }
-
-    private double energyOf(Series series) {
-        FitTable table = new FitTable(this);
-        double energy = 0;
-        for (int i = 0; i < samples; i++) {
-            if (!series.isGap(i)) {
-                double cycles = cyclesAt(i);
-                double residual = series.at(i) - table.at(cycles - Math.floor(cycles));
-                energy += residual * residual;
-            }
-        }
-        return energy;
+        this.samples = samples;
     }
 
     /** Fit of a number of harmonics at the frequency of this fit. */
     HarmonicFit withHarmonics(Series series, int harmonics) {
-        return new HarmonicFit(series, new LinearFit(series, cyclesPerSample, harmonics), cyclesPerSample, 0);
+        return new HarmonicFit(new LinearFit(series, cyclesPerSample, harmonics), cyclesPerSample, samples, 0);
     }
 
     /** Number of harmonics, the fundamental included. */
@@ -84,11 +69,6 @@ public final class HarmonicFit {
     /** Number of samples of the record, gaps included. */
     public int samples() {
         return samples;
-    }
-
-    /** Sum of the squared residuals. */
-    public double residualEnergy() {
-        return residualEnergy;
     }
 
     /**

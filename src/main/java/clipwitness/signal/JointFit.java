@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Least-squares fit of mean, harmonics and one common frequency to one or more channels of a record. With one harmonic and one channel
- * it is the four-parameter sine fit of IEEE Std 1057. The frequency takes Gauss-Newton steps, each channel weighted with its
- * own residual variance, until a step is under a hundred-millionth of the frequency's standard uncertainty.
+ * it is the four-parameter sine fit of IEEE Std 1057. The frequency takes Gauss-Newton steps, lengthened by the secant of the last two, each channel weighted with its
+ * own residual variance, until a step is under a millionth of the frequency's standard uncertainty.
  *
  * @param cyclesPerSample     fundamental frequency over the sample rate
  * @param standardUncertainty of that, from the residuals
@@ -15,7 +15,7 @@ import java.util.List;
  */
 public record JointFit(double cyclesPerSample, double standardUncertainty, List<HarmonicFit> channels) {
     private static final int MOST_STEPS = 40;
-    private static final double SMALL_STEP = 1e-8;
+    private static final double SMALL_STEP = 1e-6;
     private static final double LARGEST_STEP = Math.PI / 4;
 
     /** Copies the list. */
@@ -42,14 +42,20 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             }
         }
         double cyclesPerSample = start;
+        Step last = null;
+        double lastCyclesPerSample = 0;
         for (int step = 0; ; step++) {
             Step found = Step.at(channels, cyclesPerSample, harmonics);
-            double next = cyclesPerSample + found.change;
             boolean settled = Math.abs(found.change) <= SMALL_STEP * found.uncertainty
                     || Math.abs(found.change) <= 4 * Math.ulp(cyclesPerSample);
+            double change =
+                    last == null ? found.change : found.extrapolated(last, cyclesPerSample - lastCyclesPerSample);
+            double next = cyclesPerSample + change;
             if (settled || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
                 return found.result(channels, cyclesPerSample);
             }
+            last = found;
+            lastCyclesPerSample = cyclesPerSample;
             cyclesPerSample = next;
         }
     }
@@ -61,8 +67,12 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             List<Double> variances = new ArrayList<>();
             double slope = 0;
             double curvature = 0;
+            Series first = channels.get(0);
+            Basis basis = new Basis(first, cyclesPerSample, harmonics);
             for (Series s : channels) {
-                LinearFit fit = new LinearFit(s, cyclesPerSample, harmonics);
+                LinearFit fit = s.hasGapsOf(first)
+                        ? new LinearFit(s, cyclesPerSample, harmonics, basis)
+                        : new LinearFit(s, cyclesPerSample, harmonics);
                 double floor = Double.MIN_NORMAL + 1e-30 * s.energyAbout(0);
                 double variance = Math.max(floor, fit.residualEnergy()) / (s.count() - 2 * harmonics - 2);
                 slope += fit.slope() / variance;
@@ -80,10 +90,18 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
                     variances.stream().map(v -> phaseVariance / v).toList());
         }
 
+        /** Gauss-Newton's step, or the secant through its last two where that shortens it. */
+        double extrapolated(Step last, double moved) {
+            double bend = last.change - change;
+            double secant = moved * change / bend;
+            return Math.abs(secant - change) < Math.abs(change) / 2 ? secant : change;
+        }
+
         JointFit result(List<Series> channels, double cyclesPerSample) {
             List<HarmonicFit> results = new ArrayList<>();
             for (int i = 0; i < fits.size(); i++) {
-                results.add(new HarmonicFit(channels.get(i), fits.get(i), cyclesPerSample, phaseVariances.get(i)));
+                results.add(new HarmonicFit(
+                        fits.get(i), cyclesPerSample, channels.get(i).size(), phaseVariances.get(i)));
             }
             return new JointFit(cyclesPerSample, uncertainty, results);
         }

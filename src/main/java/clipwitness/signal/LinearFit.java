@@ -1,8 +1,6 @@
 package clipwitness.signal;
 
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -19,8 +17,11 @@ final class LinearFit {
     private final double residualEnergy;
 
     LinearFit(Series series, double cyclesPerSample, int orders) {
+        this(series, cyclesPerSample, orders, new Basis(series, cyclesPerSample, orders));
+    }
+
+    LinearFit(Series series, double cyclesPerSample, int orders, Basis basis) {
         PhaseSums sums = new PhaseSums(series, cyclesPerSample, orders);
-        BasisSums basis = new BasisSums(series, cyclesPerSample, 2 * orders);
         double[] right = new double[2 * orders + 1];
         double[] timed = new double[2 * orders + 1];
         right[0] = sums.cosine(0);
@@ -30,15 +31,12 @@ final class LinearFit {
             timed[2 * k - 1] = sums.timedCosine(k);
             timed[2 * k] = sums.timedSine(k);
         }
-        solver = new CholeskyDecomposition(new Array2DRowRealMatrix(basis.innerProducts(0, orders), false), 1e-9, 1e-13)
-                .getSolver();
+        solver = basis.solver();
         RealVector target = new ArrayRealVector(right, false);
         coefficients = solver.solve(target);
         RealVector derivative = derivative(coefficients, orders);
-        coupling = new Array2DRowRealMatrix(basis.innerProducts(1, orders), false).operate(derivative);
-        double own = new Array2DRowRealMatrix(basis.innerProducts(2, orders), false)
-                .operate(derivative)
-                .dotProduct(derivative);
+        coupling = basis.timed().operate(derivative);
+        double own = basis.timedTwice().operate(derivative).dotProduct(derivative);
         slope = derivative.dotProduct(new ArrayRealVector(timed, false)) - coupling.dotProduct(coefficients);
         curvature = own - coupling.dotProduct(solver.solve(coupling));
         residualEnergy = residualEnergy(series, target);

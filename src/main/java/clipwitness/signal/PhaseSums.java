@@ -5,12 +5,12 @@ package clipwitness.signal;
  * u_n = n - (N - 1) / 2 counts samples from the middle of the record.
  *
  * <p>The samples are sorted by phase into bins, and each bin keeps the moments of its samples about its centre; the sums are the
- * Taylor series of the exponential about the centres. With eight moments and 26 bins or more for each order the remainder stays
+ * Taylor series of the exponential about the centres. With eight moments and 25 bins or more for each order the remainder stays
  * under 1e-12 of the sum of |y|, and a sample costs no sine and no cosine however many harmonics are wanted.
  */
 final class PhaseSums {
     private static final int MOMENTS = 8;
-    private static final int BINS_PER_ORDER = 26;
+    private static final int BINS_PER_ORDER = 25;
 
     private final double[] real;
     private final double[] imaginary;

@@ -98,8 +98,10 @@ public final class PolynomialFit {
     private double[] powers(double x, int derivative) {
         double z = (x - centre) / scale;
         double[] powers = new double[coefficients.length];
+        double power = 1;
         for (int p = derivative; p < powers.length; p++) {
-            powers[p] = derivative == 0 ? Math.pow(z, p) : p * Math.pow(z, p - 1) / scale;
+            powers[p] = derivative == 0 ? power : p * power / scale;
+            power *= z;
         }
         return powers;
     }
@@ -115,13 +117,13 @@ public final class PolynomialFit {
     }
 
     /**
-     * Whether the residuals are no larger than noise makes them, within two standard deviations of chi-squared.
+     * Whether the residuals are no larger than noise makes them, within a standard deviation of chi-squared.
      *
      * @param scatter standard deviation of one sample
      */
     public boolean fits(double scatter) {
         int freedom = points - coefficients.length;
-        return residualEnergy <= (freedom + 2 * Math.sqrt(2.0 * freedom)) * scatter * scatter;
+        return residualEnergy <= (freedom + Math.sqrt(2.0 * freedom)) * scatter * scatter;
     }
 
     /**

@@ -45,6 +45,11 @@ final class Series {
         return gaps.clone();
     }
 
+    /** Whether two records of one length have their gaps in the same places. */
+    boolean hasGapsOf(Series other) {
+        return Arrays.equals(gaps, other.gaps);
+    }
+
     /** Whether a sample is missing. */
     boolean isGap(int index) {
         return gaps.length > 0 && Arrays.binarySearch(gaps, index) >= 0;

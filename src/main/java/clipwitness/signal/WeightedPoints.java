@@ -1,12 +1,15 @@
 package clipwitness.signal;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.function.DoubleUnaryOperator;
 
-/** Points in ascending order of x, each with a weight: the number of samples that it stands for, so that its variance is a sample's over the weight. */
+/**
+ * Points in ascending order of x, each with a weight: the number of samples that it stands for, so that its variance is a sample's over the
+ * weight.
+ */
 public final class WeightedPoints {
     private static final double SAME_PLACE = 1e-4;
+    private static final int INDEX_BITS = 12;
 
     private final double[] x;
     private final double[] y;
@@ -38,24 +41,61 @@ public final class WeightedPoints {
         return weights[index];
     }
 
-    /** The same points with other abscissae and ordinates, in the order of the new abscissae. */
-    public WeightedPoints mapped(DoubleUnaryOperator ofX, DoubleUnaryOperator ofY) {
-        double[] newX = new double[x.length];
-        Integer[] order = new Integer[x.length];
-        for (int i = 0; i < x.length; i++) {
-            newX[i] = ofX.applyAsDouble(x[i]);
-            order[i] = i;
+    /** The same points in the order of new abscissae. */
+    public WeightedPoints over(DoubleUnaryOperator newX) {
+        double[] unsorted = Arrays.stream(x).map(newX).toArray();
+        int[] order = order(unsorted);
+        return new WeightedPoints(picked(unsorted, order), picked(y, order), picked(weights, order));
+    }
+
+    /** Order of ascending values; values equal to 12 digits may stand either way. */
+    private static int[] order(double[] values) {
+        if (values.length >= 1 << INDEX_BITS) {
+            throw new IllegalArgumentException("too many points to sort: " + values.length);
         }
-        Arrays.sort(order, Comparator.comparingDouble(i -> newX[i]));
-        double[] sortedX = new double[x.length];
-        double[] sortedY = new double[x.length];
-        double[] sortedWeights = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            sortedX[i] = newX[order[i]];
-            sortedY[i] = ofY.applyAsDouble(y[order[i]]);
-            sortedWeights[i] = weights[order[i]];
+        long mask = (1L << INDEX_BITS) - 1;
+        long[] keys = new long[values.length];
+        for (int i = 0; i < keys.length; i++) {
+            long bits = Double.doubleToLongBits(values[i]);
+            keys[i] = ((bits ^ ((bits >> 63) & Long.MAX_VALUE)) & ~mask) | i;
         }
-        return new WeightedPoints(sortedX, sortedY, sortedWeights);
+        Arrays.sort(keys);
+        return Arrays.stream(keys).mapToInt(key -> (int) (key & mask)).toArray();
+    }
+
+    private static double[] picked(double[] values, int[] order) {
+        return Arrays.stream(order).mapToDouble(i -> values[i]).toArray();
+    }
+
+    /** Points of a cycle that begins at another phase: those before it follow a cycle later. */
+    public WeightedPoints cycleFrom(double phase) {
+        double whole = Math.floor(phase);
+        int first = indexFrom(phase - whole, false);
+        double[] turned = rotated(x, first);
+        for (int i = 0; i < turned.length; i++) {
+            turned[i] += i < turned.length - first ? whole : whole + 1;
+        }
+        return new WeightedPoints(turned, rotated(y, first), rotated(weights, first));
+    }
+
+    private static double[] rotated(double[] values, int first) {
+        double[] turned = new double[values.length];
+        System.arraycopy(values, first, turned, 0, values.length - first);
+        System.arraycopy(values, 0, turned, values.length - first, first);
+        return turned;
+    }
+
+    /** The points seen from the other end: both coordinates with the opposite sign. */
+    public WeightedPoints mirrored() {
+        return new WeightedPoints(backwards(x, -1), backwards(y, -1), backwards(weights, 1));
+    }
+
+    private static double[] backwards(double[] values, int sign) {
+        double[] turned = new double[values.length];
+        for (int i = 0; i < turned.length; i++) {
+            turned[i] = sign * values[turned.length - 1 - i];
+        }
+        return turned;
     }
 
     /**
@@ -63,11 +103,11 @@ public final class WeightedPoints {
      * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
      */
     public int countBetween(double low, double high) {
-        int end = firstAbove(high, true);
+        int end = indexFrom(high, true);
         double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
         double last = Double.NEGATIVE_INFINITY;
         int places = 0;
-        for (int i = firstAbove(low, false); i < end; i++) {
+        for (int i = indexFrom(low, false); i < end; i++) {
             if (x[i] - last > apart) {
                 places++;
                 last = x[i];
@@ -83,21 +123,21 @@ public final class WeightedPoints {
 
     /** The points with an abscissa from low to high. */
     public WeightedPoints between(double low, double high) {
-        int from = firstAbove(low, false);
-        int to = Math.max(from, firstAbove(high, true));
+        int from = indexFrom(low, false);
+        int to = Math.max(from, indexFrom(high, true));
         return new WeightedPoints(
                 Arrays.copyOfRange(x, from, to),
                 Arrays.copyOfRange(y, from, to),
                 Arrays.copyOfRange(weights, from, to));
     }
 
-    /** Index of the first abscissa above a bound, or on it where the bound itself does not count as passed. */
-    private int firstAbove(double bound, boolean strictly) {
+    /** Index of the first abscissa on a bound or above, or only above it. */
+    private int indexFrom(double bound, boolean above) {
         int low = 0;
         int high = x.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (strictly ? x[middle] > bound : x[middle] >= bound) {
+            if (above ? x[middle] > bound : x[middle] >= bound) {
                 high = middle;
             } else {
                 low = middle + 1;

@@ -10,17 +10,17 @@ import clipwitness.signal.WeightedPoints;
  * @param value V
  * @param noise standard uncertainty, V
  */
-record ClipLevels(double value, double noise) {
+record Centre(double value, double noise) {
     private static final double WIDEST = 0.03;
 
-    static ClipLevels of(FittedWave output, FittedWave input) {
+    static Centre of(FittedWave output, FittedWave input) {
         AlignedInput aligned = new AlignedInput(output, input);
         double rising = crossing(aligned, 0);
         double falling = crossing(aligned, 0.5);
         PolynomialFit up = around(output, rising);
         PolynomialFit down = around(output, falling);
-        double variance = (up.varianceAt(0) + down.varianceAt(0)) / 4;
-        return new ClipLevels((up.at(0) + down.at(0)) / 2, output.scatter() * Math.sqrt(variance));
+        double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
+        return new Centre((up.at(rising) + down.at(falling)) / 2, output.scatter() * Math.sqrt(variance));
     }
 
     private static double crossing(AlignedInput input, double near) {
@@ -38,9 +38,9 @@ record ClipLevels(double value, double noise) {
         return (low + high) / 2;
     }
 
-    /** Parabola through the folded samples around a phase, in the distance from it. */
+    /** Parabola through the folded samples around a phase. */
     private static PolynomialFit around(FittedWave wave, double phase) {
-        WeightedPoints points = wave.cycle().points().mapped(x -> Math.IEEEremainder(x - phase, 1), y -> y);
-        return PolynomialFit.around(points, 0, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
+        WeightedPoints points = wave.cycle().points().cycleFrom(phase - 0.5);
+        return PolynomialFit.around(points, phase, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
     }
 }

@@ -1,0 +1,126 @@
+package clipwitness.measure;
+
+import clipwitness.capture.Samples;
+import clipwitness.signal.HarmonicFit;
+import clipwitness.signal.MeanCycle;
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
+/**
+ * The converter's share in the uncertainty of the mean and of each harmonic. Where the noise is under half a code it does not blur the
+ * converter's steps, and they make an error in each coefficient that no averaging removes: its rms over the positions of the wave
+ * against the codes is added to the noise.
+ */
+final class CoefficientNoise {
+    private static final double BLURRED = 0.5;
+    private static final int POSITIONS = 5;
+    private static final int TERMS = 3;
+
+    private CoefficientNoise() {}
+
+    /**
+     * Adds the converter's steps to the noise of the coefficients.
+     *
+     * @param rest noise of the mean (index 0) and of each harmonic, V
+     * @param step converter step, V
+     */
+    static Samples withSteps(Samples rest, HarmonicFit fit, MeanCycle cycle, OptionalDouble step) {
+        if (step.isEmpty() || dither(cycle, step.getAsDouble()) >= BLURRED) {
+            return rest;
+        }
+        double[] noise = rest.toArray();
+        double[] steps = stepErrors(cycle, step.getAsDouble(), fit.count());
+        for (int k = 0; k < noise.length; k++) {
+            double unit = k == 0 ? fit.covariance(0, 0) : fit.quadratureVariance(k);
+            noise[k] = Math.sqrt(noise[k] * noise[k] + steps[k] / unit);
+        }
+        return Samples.of(noise);
+    }
+
+    /** Noise before the converter in codes: the scatter on slopes holds the rounding too, whose variance is step² / 12. */
+    static double dither(MeanCycle cycle, double step) {
+        double codes = cycle.noiseOnSlopes() / step;
+        return Math.sqrt(Math.max(0, codes * codes - 1.0 / 12));
+    }
+
+    /**
+     * Variance of the mean and of the amplitude of each harmonic of the mean rounding error over the cycle, averaged over positions of the wave
+     * within a code, the largest of several amplitudes within a code, since the plateaus of a clipped wave may lie anywhere. The error
+     * may lie in one quadrature alone, so each takes the whole of it.
+     */
+    private static double[] stepErrors(MeanCycle mean, double step, int orders) {
+        double[] blur = blur(dither(mean, step));
+        double[] cycle = mean.values();
+        double span = (max(cycle) - min(cycle)) / step;
+        double[] largest = new double[orders + 1];
+        double[] error = new double[cycle.length];
+        for (int amplitude = 0; amplitude < POSITIONS; amplitude++) {
+            double scale = 1 + (double) amplitude / POSITIONS / span;
+            double[] variance = new double[orders + 1];
+            for (int position = 0; position < POSITIONS; position++) {
+                for (int i = 0; i < cycle.length; i++) {
+                    error[i] = meanError(cycle[i] / step * scale + (double) position / POSITIONS, blur) * step;
+                }
+                addPowers(error, variance);
+            }
+            for (int k = 0; k <= orders; k++) {
+                largest[k] = Math.max(largest[k], variance[k] / POSITIONS);
+            }
+        }
+        return largest;
+    }
+
+    private static double max(double[] values) {
+        return Arrays.stream(values).max().orElseThrow();
+    }
+
+    private static double min(double[] values) {
+        return Arrays.stream(values).min().orElseThrow();
+    }
+
+    /** Mean error of rounding a noisy value: a saw-tooth whose harmonics the noise blurs, sum of (-1)^m / (pi m) e^(-2 pi² m² s²) sin(2 pi m x). */
+    private static double meanError(double codes, double[] blur) {
+        double turn = 2 * Math.cos(2 * Math.PI * codes);
+        double before = 0;
+        double sine = Math.sin(2 * Math.PI * codes);
+        double sum = 0;
+        for (double factor : blur) {
+            sum += factor * sine;
+            double next = turn * sine - before;
+            before = sine;
+            sine = next;
+        }
+        return sum;
+    }
+
+    private static double[] blur(double dither) {
+        double[] blur = new double[TERMS];
+        for (int m = 1; m <= TERMS; m++) {
+            double factor = Math.exp(-2 * Math.PI * Math.PI * m * m * dither * dither) / (Math.PI * m);
+            blur[m - 1] = m % 2 == 0 ? factor : -factor;
+        }
+        return blur;
+    }
+
+    /** Adds the square of the mean (place 0) and of the amplitude of each harmonic. */
+    private static void addPowers(double[] values, double[] powers) {
+        int n = values.length;
+        for (int k = 0; k < powers.length; k++) {
+            double turnCos = Math.cos(2 * Math.PI * k / n);
+            double turnSin = Math.sin(2 * Math.PI * k / n);
+            double cos = 1;
+            double sin = 0;
+            double real = 0;
+            double imaginary = 0;
+            for (double value : values) {
+                real += value * cos;
+                imaginary += value * sin;
+                double next = cos * turnCos - sin * turnSin;
+                sin = sin * turnCos + cos * turnSin;
+                cos = next;
+            }
+            double square = (real * real + imaginary * imaginary) / n / n;
+            powers[k] += k == 0 ? square : 4 * square;
+        }
+    }
+}

@@ -15,6 +15,7 @@ final class CrestSearch {
     private static final int LOWEST_DEGREE = 2;
     private static final int HIGHEST_DEGREE = 6;
     private static final int SPARE_DEGREES = 2;
+    private static final int REFERENCE_DEGREE = 10;
     private static final int POINTS_PER_DEGREE = 4;
 
     private final FittedWave wave;
@@ -56,17 +57,25 @@ final class CrestSearch {
         Optional<Crest> last = Optional.empty();
         for (double depth : DEPTHS) {
             WeightedPoints arc = arc(points, depth);
+            Optional<PolynomialFit> reference = reference(arc).filter(r -> r.fits(tolerated));
             for (int degree = LOWEST_DEGREE; degree <= HIGHEST_DEGREE; degree += 2) {
                 if (arc.places() < POINTS_PER_DEGREE * (degree + SPARE_DEGREES)) {
                     break;
                 }
                 last = Optional.of(new Crest(arc, degree + SPARE_DEGREES, sign));
-                if (new PolynomialFit(arc, degree).fits(tolerated)) {
+                PolynomialFit fit = new PolynomialFit(arc, degree);
+                if (reference.map(r -> fit.fitsAsWellAs(r, tolerated)).orElse(fit.fits(tolerated))) {
                     return extreme(last.get());
                 }
             }
         }
         return last.map(this::extreme).orElseGet(this::highestBin);
+    }
+
+    private static Optional<PolynomialFit> reference(WeightedPoints arc) {
+        return arc.places() < POINTS_PER_DEGREE * REFERENCE_DEGREE
+                ? Optional.empty()
+                : Optional.of(new PolynomialFit(arc, REFERENCE_DEGREE));
     }
 
     /** The folded samples of the stretch around the top that stays above a share of it. */

@@ -26,7 +26,6 @@ record FittedWave(
         Samples rest,
         Samples noise,
         OptionalDouble codeStep) {
-    private static final double FULLY_DITHERED = 0.3;
     private static final double LINE_ABOVE_NOISE = 6;
 
     /**
@@ -123,10 +122,8 @@ record FittedWave(
         return sum;
     }
 
-    /** Converter step over root 12 where the noise is too small to dither it, else 0, V. */
+    /** Standard uncertainty of one value from converter steps that the noise does not dither: {@link CoefficientNoise#ofOneValue}, V. */
     double undithered() {
-        return codeStep.isPresent() && CoefficientNoise.dither(cycle, codeStep.getAsDouble()) < FULLY_DITHERED
-                ? codeStep.getAsDouble() / Math.sqrt(12)
-                : 0;
+        return codeStep.isPresent() ? CoefficientNoise.ofOneValue(cycle, codeStep.getAsDouble()) : 0;
     }
 }

@@ -6,8 +6,9 @@ import clipwitness.quantity.Unit;
 /**
  * Width of the knee on the upper side of a transfer curve: 20 lg of the ratio of the input levels where the slope has fallen by 90 % and by
  * 10 % of the way from the small-signal slope to the slope at the input's peak, in dB. 0 dB for a perfect corner; 14.9 dB for tanh
- * driven far, 19.1 dB for an arctangent. Slopes over stretches twice as wide tell how much the averaging widens the knee; that
- * counts as uncertainty of the method.
+ * driven far, 19.1 dB for an arctangent. Averaging widens the knee as a blur widens a line: by the root of the squares, the blur in
+ * proportion to the stretches. Slopes over stretches twice as wide tell how much; it is taken off, and counts as uncertainty of the
+ * method.
  */
 final class Knee {
     private Knee() {}
@@ -21,11 +22,13 @@ final class Knee {
         double way = smallSignalSlope - narrow.last();
         double beginning = smallSignalSlope - 0.1 * way;
         double end = smallSignalSlope - 0.9 * way;
-        double width = width(narrow, beginning, end);
+        double widened = width(narrow, beginning, end);
+        double widenedTwice = width(wide, beginning, end);
+        double blur = Math.max(0, (widenedTwice * widenedTwice - widened * widened) / 3);
+        double width = Math.sqrt(Math.max(0, widened * widened - blur));
         double noise = Math.hypot(narrow.relativeUncertainty(beginning), narrow.relativeUncertainty(end));
-        double blur = Math.abs(width(wide, beginning, end) - width) / Math.sqrt(3);
         return Measured.withNoise(width, Unit.DECIBEL, Decibels.PER_RELATIVE_AMPLITUDE * noise)
-                .plus(Source.METHOD, blur);
+                .plus(Source.METHOD, (widened - width) / Math.sqrt(3));
     }
 
     private static double width(SlopeProfile slopes, double beginning, double end) {

@@ -10,6 +10,7 @@ import java.util.Arrays;
 final class OutputProfile {
     private static final int PLACES = 96;
     private static final double INNERMOST = 0.01;
+    private static final double OUTERMOST = 0.99;
     private static final double STRETCH = 0.05;
 
     private final Transfer transfer;
@@ -18,7 +19,7 @@ final class OutputProfile {
 
     OutputProfile(Transfer transfer) {
         this.transfer = transfer;
-        double outermost = transfer.amplitude() * (1 - STRETCH);
+        double outermost = transfer.amplitude() * OUTERMOST;
         for (int i = 0; i < PLACES; i++) {
             double input = outermost * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
             inputs[i] = input;

@@ -12,8 +12,8 @@ import clipwitness.signal.WeightedPoints;
  * @param output    averaged curve: output, V
  * @param gap       largest distance of the branches over the output's swing
  * @param inverting whether the input was turned over
- * @param scatter   scatter of one sample of the output, V; with the share of the converter step where no noise dithers it
- * @param undithered the converter step over root 12 where no noise dithers it, else 0, V
+ * @param scatter   scatter of one sample of the output, V; with that share of the converter step
+ * @param undithered what the converter step adds to one value where noise does not dither it, V
  * @param amplitude amplitude of the input, V
  */
 record Transfer(

@@ -7,10 +7,13 @@ import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
  * stands for no value. Reused from cell to cell, so it belongs to one thread.
  */
 final class CellReader {
-    private static final int EXACT_DIGITS = 15; // a number of up to 15 digits is exact in a double
-    private static final int EXACT_POWER = 22; // and so is a power of ten up to 1e22
     private static final int LONGEST_NUMBER = 200;
-    private static final double[] POWERS = new double[EXACT_POWER + 1];
+    private static final int EXACT_DIGITS = 15; // a number of up to 15 digits is exact in a double
+    /** A power of ten up to this one is exact in a double. */
+    static final int EXACT_POWER = 22;
+
+    /** The exact powers of ten; not to be changed. */
+    static final double[] POWERS = new double[EXACT_POWER + 1];
 
     static {
         for (int i = 0; i <= EXACT_POWER; i++) {

@@ -21,11 +21,20 @@ final class CutEnd {
         return true;
     }
 
-    /** Notes the last number of a whole row. */
-    void see(CellReader reader) {
-        uniform &= rows == 0 || length == reader.afterMark();
-        length = reader.afterMark();
+    /** Notes the last number of a whole row: its characters from the decimal mark on. */
+    void see(int afterMark) {
+        uniform &= rows == 0 || length == afterMark;
+        length = afterMark;
         rows++;
+    }
+
+    /** Notes what another, on the rows that follow, has seen. */
+    void see(CutEnd next) {
+        if (next.rows > 0) {
+            see(next.length);
+            uniform &= next.uniform;
+            rows += next.rows - 1;
+        }
     }
 
     /** Whether the last number of the file is shorter than all before. */

@@ -3,71 +3,65 @@ package clipwitness.reading;
 import clipwitness.capture.InputException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 
 /**
- * Reads all rows of a file, block by block.
+ * Reads all rows of a file: the pieces of a long one on several cores, block by block what is left.
  *
  * @param table      the kept columns
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
  */
 record DataPass(Table table, int timeDigits) {
     private static final int BLOCK = 1 << 20;
-    private static final int MOST_EXPECTED = 1 << 24;
 
     /** Reads the rows. */
-    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Notes notes) throws InputException {
-        try (InputStream in = file.stream()) {
-            Table table = new Table(plan.places().size(), expectedRows(file, block));
-            RowScanner scanner = new RowScanner(file.name(), file.headCharset(), plan, table);
-            readAll(in, file.name(), head.lineEnd().last(), block.firstLine(), scanner);
-            scanner.end(notes);
-            return new DataPass(table, scanner.timeDigits());
+    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
+            throws InputException {
+        try {
+            LineScanner lines = new LineScanner(file, head.lineEnd(), plan, block.firstLine());
+            long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
+            int mark = file.encoding().mark();
+            if (!file.encoding().wide() && work.split().pays(file.size() - mark - origin)) {
+                Pieces pieces = new Pieces(file, head.lineEnd(), plan, work.split(), mark + origin);
+                origin = pieces.read(lines, work.progress()) - mark;
+            }
+            readRest(file, origin, lines, work.progress());
+            lines.rows().end(notes);
+            return new DataPass(lines.rows().table(), lines.rows().timeDigits());
         } catch (IOException e) {
             throw SourceFile.unreadable(file.name(), e);
         }
     }
 
-    private static void readAll(InputStream in, String name, byte end, int firstLine, RowScanner scanner)
+    private static void readRest(SourceFile file, long origin, LineScanner lines, Progress progress)
             throws IOException, InputException {
-        byte[] block = new byte[BLOCK];
-        int held = 0;
-        int line = 1;
-        int read = in.readNBytes(block, 0, BLOCK);
-        while (read > 0) {
-            int filled = held + read;
-            int start = 0;
-            for (int i = held; i < filled; i++) {
-                if (block[i] == end) {
-                    scan(scanner, block, start, i, line, firstLine, true);
-                    start = i + 1;
-                    line++;
-                }
+        long size = file.size();
+        try (InputStream in = file.stream()) {
+            in.skipNBytes(origin);
+            byte[] block = new byte[BLOCK + PlainRow.SLACK];
+            long done = origin;
+            int held = 0;
+            int read = in.readNBytes(block, 0, BLOCK);
+            while (read > 0) {
+                int filled = held + read;
+                Arrays.fill(block, filled, filled + PlainRow.SLACK, (byte) 0);
+                int start = lines.lines(block, 0, filled, filled);
+                held = filled - start;
+                System.arraycopy(block, start, block, 0, held);
+                done += read;
+                progress.at(Math.min(done, size));
+                read = in.readNBytes(block, held, BLOCK - held);
             }
-            held = filled - start;
-            if (held > Head.LONGEST_LINE) {
-                throw Head.tooLong(name, line);
-            }
-            System.arraycopy(block, start, block, 0, held);
-            read = in.readNBytes(block, held, BLOCK - held);
-        }
-        scan(scanner, block, 0, held, line, firstLine, false);
-    }
-
-    private static void scan(RowScanner scanner, byte[] bytes, int from, int to, int line, int firstLine, boolean ended)
-            throws InputException {
-        int last = to;
-        while (last > from && bytes[last - 1] == '\r') {
-            last--;
-        }
-        if (line >= firstLine && last > from) {
-            scanner.scan(bytes, from, last, line, ended);
+            lines.lastLine(block, 0, held);
         }
     }
 
-    private static int expectedRows(SourceFile file, DataBlock block) throws IOException {
-        long characters =
-                block.rows().stream().mapToLong(r -> r.text().length() + 1L).sum();
-        long size = file.encoding().wide() ? file.size() / 2 : file.size();
-        return (int) Math.min(MOST_EXPECTED, size * block.rows().size() / Math.max(1, characters) + 1);
+    /** Place of a line in the first part of a file. */
+    private static long startOf(byte[] head, LineEnd end, int line) {
+        int place = 0;
+        for (int before = 1; before < line; place++) {
+            before += head[place] == end.last() ? 1 : 0;
+        }
+        return place;
     }
 }

@@ -23,6 +23,11 @@ enum Delimiter {
         return words;
     }
 
+    /** The character that ends cells, or the usual one of several. */
+    char first() {
+        return characters.charAt(0);
+    }
+
     /** Whether a character ends a cell. */
     boolean ends(int character) {
         return characters.indexOf(character) >= 0;

@@ -9,11 +9,13 @@ import java.util.Optional;
 public final class ExportReader {
     private final SourceFile file;
     private final ReadingOptions options;
+    private final Work work;
     private final Notes notes = new Notes();
 
-    private ExportReader(SourceFile file, ReadingOptions options) {
+    private ExportReader(SourceFile file, ReadingOptions options, Work work) {
         this.file = file;
         this.options = options;
+        this.work = work;
     }
 
     /**
@@ -27,7 +29,22 @@ public final class ExportReader {
      *     measured
      */
     public static Export read(Path file, String nameAsWritten, ReadingOptions options) throws InputException {
-        return new ExportReader(SourceFile.open(file, nameAsWritten), options).read();
+        return read(file, nameAsWritten, options, Progress.NONE);
+    }
+
+    /**
+     * Reads a file and tells how far the reading has come, as {@link #read(Path, String, ReadingOptions)} does without.
+     *
+     * @param progress called from the reading thread
+     */
+    public static Export read(Path file, String nameAsWritten, ReadingOptions options, Progress progress)
+            throws InputException {
+        return read(file, nameAsWritten, options, new Work(Split.ofMachine(), progress));
+    }
+
+    /** Reads a file, split as the caller wants it. */
+    static Export read(Path file, String nameAsWritten, ReadingOptions options, Work work) throws InputException {
+        return new ExportReader(SourceFile.open(file, nameAsWritten), options, work).read();
     }
 
     private Export read() throws InputException {
@@ -43,6 +60,6 @@ public final class ExportReader {
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         Columns columns = new ColumnUses(block, header, sampling, notes).decide();
-        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns);
+        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }
 }

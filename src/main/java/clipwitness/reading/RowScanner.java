@@ -5,7 +5,10 @@ import java.nio.charset.Charset;
 import java.util.Arrays;
 import java.util.List;
 
-/** Reads rows of bytes into a table, cell by cell, without a text for any of them. */
+/**
+ * Reads rows of bytes into a table, cell by cell, without a text for any of them. Plain rows go by a shorter way; what is read, and
+ * what is refused, is the same by both.
+ */
 final class RowScanner {
     private final RowPlan plan;
     private final RowFaults faults;
@@ -13,31 +16,55 @@ final class RowScanner {
     private final CellSplitter splitter;
     private final CellReader reader;
     private final double[] row;
+    private final PlainRow plainRow;
     private final CutEnd cutEnd = new CutEnd();
     private final Table table;
-
     private final Tail tail = new Tail();
     private final List<byte[]> repeats;
 
     private int timeDigits;
+    private double firstTime = Double.POSITIVE_INFINITY;
     private double lastTime = Double.NEGATIVE_INFINITY;
     private boolean unreadable;
     private int sweeps;
 
-    RowScanner(String file, Charset charset, RowPlan plan, Table table) {
+    RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan) {
         this.plan = plan;
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
         this.splitter = new CellSplitter(plan.dialect().delimiter());
         this.reader = new CellReader(plan.dialect().mark());
         this.row = new double[plan.places().size()];
-        this.table = table;
+        this.plainRow = new PlainRow(plan, lineEnd, row);
+        this.table = new Table(row.length);
         this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
+    }
+
+    /** The rows read so far. */
+    Table table() {
+        return table;
     }
 
     /** Most significant digits that a time stamp was written with. */
     int timeDigits() {
-        return timeDigits;
+        return Math.max(timeDigits, plainRow.timeDigits());
+    }
+
+    /**
+     * Goes on behind the rows that another has read; it is not to be used any more.
+     *
+     * @return false, with nothing done, where its rows can be judged only after those before them
+     */
+    boolean absorb(RowScanner next) {
+        if (!next.tail.none() || !(next.firstTime >= lastTime)) {
+            return false;
+        }
+        table.add(next.table);
+        timeDigits = Math.max(timeDigits, next.timeDigits());
+        lastTime = Math.max(lastTime, next.lastTime);
+        cutEnd.see(next.cutEnd);
+        sweeps += next.sweeps;
+        return true;
     }
 
     /** Settles the end of the file and notes what was left out there. */
@@ -46,6 +73,29 @@ final class RowScanner {
         if (sweeps > 0) {
             notes.evidence("lines of the header stand again among the rows, above further sweeps: " + sweeps);
         }
+    }
+
+    /**
+     * Reads one plain row into the table.
+     *
+     * @param bytes with zeros behind what is filled, see {@link PlainRow#SLACK}
+     * @return place after its line end; -1, with nothing done, where no plain row stands there
+     */
+    int plain(byte[] bytes, int from) throws InputException {
+        int next = plainRow.read(bytes, from);
+        boolean timed = plan.time() >= 0;
+        if (next < 0 || (timed && !(row[plan.time()] >= lastTime))) {
+            return -1;
+        }
+        tail.wholeRow();
+        if (timed) {
+            firstTime = Math.min(firstTime, row[plan.time()]);
+            lastTime = row[plan.time()];
+            plainRow.taken();
+        }
+        cutEnd.see(plainRow.afterMark());
+        table.add(row);
+        return next;
     }
 
     /**
@@ -88,7 +138,7 @@ final class RowScanner {
 
     private void seeEnd() {
         if (!Double.isNaN(row[row.length - 1])) {
-            cutEnd.see(reader);
+            cutEnd.see(reader.afterMark());
         }
     }
 
@@ -133,6 +183,7 @@ final class RowScanner {
         if (!(time >= lastTime)) { // NaN lands here too
             throw Double.isNaN(time) ? faults.noTime(line) : faults.timeRunsBack(line, lastTime, time);
         }
+        firstTime = Math.min(firstTime, time);
         lastTime = time;
     }
 

@@ -91,6 +91,20 @@ final class SourceFile {
         return decoded(path, encoding);
     }
 
+    /**
+     * Reads part of the file as it lies on the disk, byte-order mark included.
+     *
+     * @param from   place of the first byte
+     * @param into   takes the bytes
+     * @param length how many, unless the file ends before
+     * @return how many bytes there were
+     */
+    int read(long from, byte[] into, int length) throws IOException {
+        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
+            return fill(channel, from, ByteBuffer.wrap(into, 0, length));
+        }
+    }
+
     /** Character set of the head and the stream. */
     Charset headCharset() {
         return encoding.wide() ? StandardCharsets.UTF_8 : encoding.charset();
@@ -117,13 +131,18 @@ final class SourceFile {
     private static byte[] lastBytes(Path path) throws IOException {
         try (SeekableByteChannel channel = Files.newByteChannel(path)) {
             long start = Math.max(0, channel.size() - END_BYTES);
-            ByteBuffer bytes = ByteBuffer.allocate((int) (channel.size() - start));
-            channel.position(start);
-            while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-                // a channel may hand out less than it is asked for
-            }
-            return Arrays.copyOf(bytes.array(), bytes.position());
+            byte[] bytes = new byte[(int) (channel.size() - start)];
+            return Arrays.copyOf(bytes, fill(channel, start, ByteBuffer.wrap(bytes)));
         }
+    }
+
+    /** Reads from a place on until the buffer is full or the file ends; how many bytes. */
+    private static int fill(SeekableByteChannel channel, long from, ByteBuffer into) throws IOException {
+        channel.position(from);
+        while (into.hasRemaining() && channel.read(into) >= 0) {
+            // a channel may hand out less than it is asked for
+        }
+        return into.position();
     }
 
     private static InputStream decoded(Path path, Encoding encoding) throws IOException {

@@ -1,31 +1,55 @@
 package clipwitness.reading;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 
-/** The kept columns of a file, filled row by row. Grows as needed; a guess of the number of rows saves copying. */
+/** The kept columns of a file, filled row by row in chunks, so that it grows without copying. */
 final class Table {
-    private static final int LEAST = 64;
+    private static final int CHUNK = 1 << 12;
+    private static final double[] TAKEN = new double[0];
 
-    private final double[][] columns;
+    private final int width;
+    private final List<Chunk> chunks = new ArrayList<>();
+    private Chunk last;
     private int rows;
 
-    Table(int columns, int expectedRows) {
-        this.columns = new double[columns][Math.max(LEAST, expectedRows)];
+    /** Some rows, column by column. */
+    private static final class Chunk {
+        private final double[][] columns;
+        private int rows;
+
+        Chunk(int width) {
+            columns = new double[width][CHUNK];
+        }
+    }
+
+    Table(int columns) {
+        this.width = columns;
+        open();
     }
 
     /** Adds a row. */
     void add(double[] row) {
-        if (rows == columns[0].length) {
-            grow();
+        if (last.rows == CHUNK) {
+            open();
         }
-        for (int c = 0; c < columns.length; c++) {
-            columns[c][rows] = row[c];
+        int at = last.rows++;
+        for (int c = 0; c < width; c++) {
+            last.columns[c][at] = row[c];
         }
         rows++;
     }
 
-    /** Takes the last row away. */
+    /** Adds all rows of another table, which is not to be used any more. */
+    void add(Table other) {
+        chunks.addAll(other.chunks);
+        last = other.last;
+        rows += other.rows;
+    }
+
+    /** Takes the last row away; at least one has been added to this table itself. */
     void dropLast() {
+        last.rows--;
         rows--;
     }
 
@@ -33,17 +57,20 @@ final class Table {
         return rows;
     }
 
-    /** Takes a column out, at its length, and lets go of it: a column can be taken once. */
+    /** Takes a column out and lets go of it: a column can be taken once. */
     double[] take(int column) {
-        double[] values = columns[column];
-        columns[column] = new double[0];
-        return values.length == rows ? values : Arrays.copyOf(values, rows);
+        double[] values = new double[rows];
+        int filled = 0;
+        for (Chunk chunk : chunks) {
+            System.arraycopy(chunk.columns[column], 0, values, filled, chunk.rows);
+            chunk.columns[column] = TAKEN;
+            filled += chunk.rows;
+        }
+        return values;
     }
 
-    private void grow() {
-        int longer = (int) Math.min(Integer.MAX_VALUE - 8L, rows + (rows >> 1) + LEAST);
-        for (int c = 0; c < columns.length; c++) {
-            columns[c] = Arrays.copyOf(columns[c], longer);
-        }
+    private void open() {
+        last = new Chunk(width);
+        chunks.add(last);
     }
 }

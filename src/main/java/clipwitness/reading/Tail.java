@@ -46,6 +46,11 @@ final class Tail {
         texts++;
     }
 
+    /** Whether all rows were whole. */
+    boolean none() {
+        return rows + texts == 0;
+    }
+
     /** The file has ended: leaves out the row that is cut. */
     void end(Table table, Notes notes) {
         boolean leftOut = rows == 1 || cut;

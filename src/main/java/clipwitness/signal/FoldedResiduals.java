@@ -71,20 +71,19 @@ final class FoldedResiduals {
         return count[bin] == 0 ? 0 : sum[bin] / count[bin];
     }
 
-    /** Mean of the squared bin means. */
-    double meanSquare() {
+    /**
+     * Mean over the bins of the squared distance that straight lines through the bins explain, the share of noise in it taken off; may
+     * come out under 0.
+     *
+     * @param noise scatter of single samples
+     */
+    double explainedPower(double noise) {
         double total = 0;
         for (int b = 0; b < bins; b++) {
-            total += mean(b) * mean(b);
-        }
-        return total / bins;
-    }
-
-    /** Mean of 1 / n over the bins: the variance of a bin's mean over that of a sample. */
-    double meanInverseCount() {
-        double total = 0;
-        for (int b = 0; b < bins; b++) {
-            total += 1.0 / Math.max(1, count[b]);
+            if (count[b] > 0) {
+                double ofNoise = (count[b] - freedom(b)) * noise * noise;
+                total += (squares[b] - scatterEnergy(b) - ofNoise) / count[b];
+            }
         }
         return total / bins;
     }

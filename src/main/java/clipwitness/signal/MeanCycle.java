@@ -123,7 +123,7 @@ public final class MeanCycle {
 
     /** Mean square of what the harmonics of the fit leave of the mean cycle, its noise taken off; may come out under 0. */
     public double remainingPower() {
-        return filled ? residuals.meanSquare() - noise * noise * residuals.meanInverseCount() : 0;
+        return filled ? residuals.explainedPower(noise) : 0;
     }
 
     /** Frequency of the fundamental over the sample rate. */

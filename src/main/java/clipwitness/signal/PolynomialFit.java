@@ -127,6 +127,18 @@ public final class PolynomialFit {
     }
 
     /**
+     * Whether a polynomial of higher degree through the same points is no better than noise makes it, within a standard deviation of
+     * chi-squared: a test of a misfit of long waves that is sharper than {@link #fits}.
+     *
+     * @param higher  that polynomial
+     * @param scatter standard deviation of one sample
+     */
+    public boolean fitsAsWellAs(PolynomialFit higher, double scatter) {
+        int more = higher.coefficients.length - coefficients.length;
+        return residualEnergy - higher.residualEnergy <= (more + Math.sqrt(2.0 * more)) * scatter * scatter;
+    }
+
+    /**
      * The polynomial over the widest stretch around a centre that it fits; each try is narrower than the last, down to a few points.
      *
      * @param data    points

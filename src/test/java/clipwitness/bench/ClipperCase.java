@@ -1,12 +1,14 @@
 package clipwitness.bench;
 
+import clipwitness.signal.ReferenceRow;
+
 /** The shunt clippers of diode-clipper-cases.csv. */
 final class ClipperCase {
     private ClipperCase() {}
 
     /** The clipper of a case. */
     static ShuntClipper named(String name) {
-        ReferenceRow row = ReferenceRow.of("diode-clipper-cases.csv")
+        ReferenceRow row = ReferenceRow.of(ClipperCase.class, "diode-clipper-cases.csv")
                 .filter(r -> r.text("case").equals(name))
                 .findFirst()
                 .orElseThrow();

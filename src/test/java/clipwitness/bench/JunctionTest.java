@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.signal.ReferenceRow;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,7 @@ class JunctionTest {
 
     /** Devices of shockley-params.csv without a shunt, by name and temperature. */
     private static Junction device(ReferenceRow row) {
-        ReferenceRow device = ReferenceRow.of("shockley-params.csv")
+        ReferenceRow device = ReferenceRow.of(ClipperCase.class, "shockley-params.csv")
                 .filter(r -> r.text("device").equals(row.text("device")))
                 .filter(r -> r.number("temperature") == row.number("temperature"))
                 .findFirst()
@@ -25,17 +26,18 @@ class JunctionTest {
     }
 
     private static boolean hasNoShunt(ReferenceRow row) {
-        return ReferenceRow.of("shockley-params.csv")
+        return ReferenceRow.of(ClipperCase.class, "shockley-params.csv")
                 .filter(r -> r.text("device").equals(row.text("device")))
                 .allMatch(r -> r.text("shunt Rp").isEmpty());
     }
 
     static Stream<ReferenceRow> forwardVoltages() {
-        return ReferenceRow.of("shockley-forward-voltages.csv").filter(JunctionTest::hasNoShunt);
+        return ReferenceRow.of(ClipperCase.class, "shockley-forward-voltages.csv")
+                .filter(JunctionTest::hasNoShunt);
     }
 
     static Stream<ReferenceRow> curvePoints() {
-        return ReferenceRow.of("shockley-curves.csv").filter(JunctionTest::hasNoShunt);
+        return ReferenceRow.of(ClipperCase.class, "shockley-curves.csv").filter(JunctionTest::hasNoShunt);
     }
 
     @ParameterizedTest

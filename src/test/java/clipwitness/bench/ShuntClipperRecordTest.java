@@ -10,6 +10,7 @@ import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.signal.ReferenceRow;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -37,7 +38,7 @@ class ShuntClipperRecordTest {
     private static final Map<ReferenceRow, WaveformResult> EIGHT_PERIODS = new ConcurrentHashMap<>();
 
     static Stream<ReferenceRow> sines() {
-        return ReferenceRow.of("diode-clipper-sine.csv");
+        return ReferenceRow.of(ClipperCase.class, "diode-clipper-sine.csv");
     }
 
     static Stream<ReferenceRow> hardestDriven() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.signal.ReferenceRow;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,11 +13,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The shunt clipper against src/test/resources/clipwitness/bench/diode-clipper-*.csv; the same formula, so 1e-12 V. */
 class ShuntClipperTest {
     static Stream<ReferenceRow> steadyVoltages() {
-        return ReferenceRow.of("diode-clipper-dc.csv");
+        return ReferenceRow.of(ClipperCase.class, "diode-clipper-dc.csv");
     }
 
     static Stream<ReferenceRow> sines() {
-        return ReferenceRow.of("diode-clipper-sine.csv");
+        return ReferenceRow.of(ClipperCase.class, "diode-clipper-sine.csv");
     }
 
     @ParameterizedTest
@@ -48,7 +49,7 @@ class ShuntClipperTest {
     void twoJunctionsInSeriesAreOneOfTwiceTheSlope() {
         Junction one = new Junction(2.5e-9, 1.75, 0.6, 25);
         ClipperLeg two = ClipperLeg.of(one, one);
-        ReferenceRow.of("diode-clipper-dc.csv")
+        ReferenceRow.of(ClipperCase.class, "diode-clipper-dc.csv")
                 .filter(row -> row.text("case").equals("one silicon up two in series down"))
                 .forEach(row -> assertThat(new ShuntClipper(2200, new LegPair(ClipperLeg.of(one), two))
                                 .outputFor(row.number("source voltage")))

@@ -3,6 +3,7 @@ package clipwitness.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.signal.ReferenceRow;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
@@ -29,7 +30,7 @@ class TracerTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.34, 0.425, 0.51, 0.595, 0.68})
     void aTraceFollowsTheReference(double volts) {
-        double expected = ReferenceRow.of("shockley-curves.csv")
+        double expected = ReferenceRow.of(ClipperCase.class, "shockley-curves.csv")
                 .filter(row -> row.text("device").equals("silicon signal A"))
                 .filter(row -> row.number("temperature") == 25)
                 .filter(row -> row.number("voltage") == volts)

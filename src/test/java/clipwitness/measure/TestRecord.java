@@ -27,8 +27,16 @@ record TestRecord(
         long seed) {
     static final double FREQUENCY = 1000;
 
+    /** A sine of amplitude 1. */
+    static final DoubleUnaryOperator SINE = p -> Math.sin(2 * Math.PI * p);
+
     static TestRecord of(DoubleUnaryOperator shape) {
         return new TestRecord(shape, 500, 10.37, 0.123, 0, 0, 1);
+    }
+
+    /** A curve of slope 1 that ends at two levels. */
+    static DoubleUnaryOperator clip(double up, double down) {
+        return x -> Math.max(-down, Math.min(up, x));
     }
 
     TestRecord sampled(double samplesPerCycle, double cycles, double phase) {

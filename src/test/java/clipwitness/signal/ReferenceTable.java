@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 public final class ReferenceTable {
     private ReferenceTable() {}
 
-    /** Rows by column name, the unit in brackets dropped. */
+    /** Rows by column name, the unit in brackets dropped; of columns that differ in their unit alone, the first counts. */
     public static List<Map<String, String>> read(Class<?> neighbour, String name) {
         try (BufferedReader reader = new BufferedReader(
                 new InputStreamReader(neighbour.getResourceAsStream(name), StandardCharsets.UTF_8))) {
@@ -28,7 +28,7 @@ public final class ReferenceTable {
     private static Map<String, String> row(String[] header, String[] cells) {
         Map<String, String> row = new LinkedHashMap<>();
         for (int i = 0; i < header.length; i++) {
-            row.put(header[i].replaceAll(" \\([^)]*\\)$", ""), cells[i]);
+            row.putIfAbsent(header[i].replaceAll(" \\([^)]*\\)$", ""), cells[i]);
         }
         return row;
     }

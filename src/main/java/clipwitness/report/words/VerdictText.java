@@ -12,6 +12,8 @@ import java.util.Optional;
 
 /** A comparison's verdict as a sentence for the first page. */
 public final class VerdictText {
+    private static final double AUDIBLE_STEP = 1; // dB, a change of level that is just heard (common practice)
+
     private final Wording wording;
     private final ItemText texts;
 
@@ -144,21 +146,21 @@ public final class VerdictText {
     /** How loud and how distorted, at the highest setting. */
     private String what(Comparison comparison) {
         List<String> parts = new ArrayList<>();
-        highest(comparison, ItemQuantity.LEVEL)
-                .ifPresent(i -> parts.add(what(i, "what.level.louder", "what.level.quieter", "what.level.equal")));
-        highest(comparison, ItemQuantity.THD)
-                .ifPresent(i -> parts.add(what(i, "what.thd.more", "what.thd.less", "what.thd.equal")));
+        highest(comparison, ItemQuantity.LEVEL).ifPresent(i -> parts.add(what(i, "what.level")));
+        highest(comparison, ItemQuantity.THD).ifPresent(i -> parts.add(what(i, "what.thd")));
         return parts.isEmpty() ? wording.say("what.nothing") : wording.list(parts);
     }
 
-    private String what(Item item, String up, String down, String equal) {
+    /** A change that is not told from nothing claims equality only where its uncertainty would let a listener's step be seen. */
+    private String what(Item item, String key) {
         double change = item.change().value().orElseThrow();
         double uncertainty = item.change().expandedUncertainty().orElse(0);
         String condition = wording.spoken(item.condition());
         if (Math.abs(change) <= uncertainty) {
-            return wording.say(equal, "condition", condition, "uncertainty", texts.within(item));
+            String end = uncertainty <= AUDIBLE_STEP ? ".equal" : ".unknown";
+            return wording.say(key + end, "condition", condition, "uncertainty", texts.within(item));
         }
-        return wording.say(change > 0 ? up : down, "condition", condition, "change", texts.size(item));
+        return wording.say(key + (change > 0 ? ".more" : ".less"), "condition", condition, "change", texts.size(item));
     }
 
     static Optional<Item> highest(Comparison comparison, ItemQuantity quantity) {

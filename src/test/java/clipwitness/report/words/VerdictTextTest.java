@@ -103,6 +103,18 @@ class VerdictTextTest {
     }
 
     @Test
+    void aChangeThatIsHardlyKnownIsNotCalledNone() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.DESCRIBED,
+                        Decision.DESCRIBED,
+                        item(ItemQuantity.LEVEL, 100, 1.98, 6.87, Decision.DESCRIBED))))
+                .isEqualTo(
+                        "For comparison, not judged: at full gain it cannot be said whether it is louder or quieter: "
+                                + "all within 8.85 dB is possible.");
+    }
+
+    @Test
     void aChangedStateCanFailWhatMustNotChange() {
         assertThat(sentence(comparison(
                         "new",

@@ -1,22 +1,21 @@
-package clipwitness.bench;
+package clipwitness.signal;
 
-import clipwitness.signal.ReferenceTable;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * A row of a table in src/test/resources/clipwitness/bench: one header row, no quotes, no comma inside a cell.
+ * A row of a table of reference values: one header row, no quotes, no comma inside a cell.
  *
  * @param cells text by column heading without its unit, empty where a column does not apply
  */
-record ReferenceRow(Map<String, String> cells) {
-    /** The rows of a table. */
-    static Stream<ReferenceRow> of(String file) {
-        return ReferenceTable.read(ReferenceRow.class, file).stream().map(ReferenceRow::new);
+public record ReferenceRow(Map<String, String> cells) {
+    /** The rows of a table that lies in the folder of a class's package. */
+    public static Stream<ReferenceRow> of(Class<?> neighbour, String file) {
+        return ReferenceTable.read(neighbour, file).stream().map(ReferenceRow::new);
     }
 
     /** Text of a cell. */
-    String text(String heading) {
+    public String text(String heading) {
         if (!cells.containsKey(heading)) {
             throw new IllegalArgumentException("no column " + heading);
         }
@@ -24,7 +23,7 @@ record ReferenceRow(Map<String, String> cells) {
     }
 
     /** Number in a cell. */
-    double number(String heading) {
+    public double number(String heading) {
         return Double.parseDouble(text(heading));
     }
 

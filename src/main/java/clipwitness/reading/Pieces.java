@@ -1,0 +1,113 @@
+package clipwitness.reading;
+
+import clipwitness.capture.InputException;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * Reads a long file in pieces, several at a time. A line belongs to the piece in which it starts. Each piece goes into a table of its
+ * own, and the tables are joined in order as long as their rows can be judged by themselves; from the first piece on for which that
+ * is not so, for instance because a row in it is short or damaged, the rest is for a reader that goes from line to line.
+ */
+final class Pieces {
+    private final SourceFile file;
+    private final LineEnd end;
+    private final RowPlan plan;
+    private final Split split;
+    private final long origin;
+    private final ThreadLocal<byte[]> block;
+    private volatile boolean stopped;
+
+    /**
+     * One piece, read.
+     *
+     * @param lines what stands in it
+     * @param next  place in the file of the first line after it
+     */
+    private record Piece(LineScanner lines, long next) {}
+
+    /**
+     * Pieces of a file.
+     *
+     * @param origin place in the file of the first row
+     */
+    Pieces(SourceFile file, LineEnd end, RowPlan plan, Split split, long origin) {
+        this.file = file;
+        this.end = end;
+        this.plan = plan;
+        this.split = split;
+        this.origin = origin;
+        this.block = ThreadLocal.withInitial(() -> new byte[split.piece() + Head.LONGEST_LINE + 2 + PlainRow.SLACK]);
+    }
+
+    /**
+     * Reads as many pieces as can be joined.
+     *
+     * @param into takes their rows
+     * @return place in the file from which on the rest has to be read
+     */
+    long read(LineScanner into, Progress progress) throws IOException, InputException {
+        ExecutorService workers = Executors.newFixedThreadPool(split.workers(), Pieces::daemon);
+        long done = origin;
+        try {
+            List<CompletableFuture<Piece>> pieces = new ArrayList<>();
+            long size = file.size();
+            for (long from = origin; from < size; from += split.piece()) {
+                long start = from;
+                pieces.add(CompletableFuture.supplyAsync(() -> piece(start), workers));
+            }
+            for (int i = 0; i < pieces.size(); i++) {
+                Piece piece = pieces.set(i, null).join();
+                if (piece == null || !into.absorb(piece.lines(), 1)) {
+                    break;
+                }
+                done = Math.max(done, piece.next());
+                progress.at(done);
+            }
+            return done;
+        } finally {
+            stopped = true;
+            workers.shutdown();
+        }
+    }
+
+    /** Reads one piece; null where it cannot be read by itself. */
+    private Piece piece(long from) {
+        if (stopped) {
+            return null;
+        }
+        try {
+            long first = Math.max(origin, from - 1);
+            byte[] bytes = block.get();
+            int filled = file.read(first, bytes, bytes.length - PlainRow.SLACK);
+            Arrays.fill(bytes, filled, filled + PlainRow.SLACK, (byte) 0);
+            int limit = (int) Math.min(filled, from - first + split.piece());
+            LineScanner lines = new LineScanner(file, end, plan, 1);
+            int start = from == origin ? 0 : startOfLine(bytes, limit);
+            int next = lines.lines(bytes, start, limit, filled);
+            return next < limit ? null : new Piece(lines, start < limit || from == origin ? first + next : origin);
+        } catch (IOException | InputException e) {
+            return null; // met again, and reported, by the reader that goes from line to line
+        }
+    }
+
+    /** Place after the first line end, at most the limit. */
+    private int startOfLine(byte[] bytes, int limit) {
+        int p = 0;
+        while (p < limit && bytes[p] != end.last()) {
+            p++;
+        }
+        return Math.min(p + 1, limit);
+    }
+
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "reading");
+        thread.setDaemon(true);
+        return thread;
+    }
+}

@@ -1,0 +1,43 @@
+package clipwitness.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.quantity.Unit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Distortion over the gain control where it is a known function: tenfold from end to end, so log(thd) is a straight line. */
+class ThdCurveTest {
+    private static final List<Double> GAINS = List.of(0.0, 25.0, 50.0, 75.0, 100.0);
+
+    private static Measured.Value percent(double number) {
+        return Measured.withNoise(number, Unit.PERCENT, number * 1e-3);
+    }
+
+    private static final ThdCurve TENFOLD = ThdCurve.of(
+            GAINS,
+            GAINS.stream()
+                    .map(g -> (Measured) percent(2 * Math.pow(10, g / 100)))
+                    .toList());
+
+    /** 2 % at 0 and 20 % at 100: the mark at lg(10 / 2) = 69.897 % of the way. */
+    @Test
+    void tenPercentIsReachedAt69Point897() {
+        assertThat(TENFOLD.gainAt(percent(10)).value().orElseThrow()).isCloseTo(69.897, within(1e-3));
+    }
+
+    @Test
+    void aMarkBelowTheFirstSettingOrAboveTheLastIsSaidSo() {
+        assertThat(TENFOLD.gainAt(percent(1)).reason()).hasValue("below the lowest setting");
+        assertThat(TENFOLD.gainAt(percent(30)).reason()).hasValue("not reached");
+    }
+
+    @Test
+    void oneSettingAloneIsNoCurve() {
+        assertThat(ThdCurve.of(List.of(50.0), List.of(percent(3)))
+                        .gainAt(percent(3))
+                        .reason())
+                .isPresent();
+    }
+}

@@ -49,7 +49,8 @@ final class ShortRun {
     }
 
     /**
-     * The command line of the other machine; an archive that does not fit the jar is passed over by it in silence. Empty where this one's was not understood, or holds options of the user's own choice.
+     * The command line of the other machine, which passes over in silence an archive that does not fit the jar. Empty where this one's was
+     * not understood, or holds options of the user's own choice.
      *
      * @param java    the program that runs this machine
      * @param all     its arguments: the machine's options, the jar or class, the program's arguments
@@ -87,16 +88,12 @@ final class ShortRun {
         if (args.length < 2 || !args[0].equals("report")) {
             return false;
         }
-        try {
-            long[] left = {MOST_BYTES, MOST_FILES};
-            return Arrays.stream(args)
-                    .skip(1)
-                    .map(ShortRun::folder)
-                    .filter(Objects::nonNull)
-                    .allMatch(f -> fits(f, left));
-        } catch (UncheckedIOException e) {
-            return false;
-        }
+        long[] left = {MOST_BYTES, MOST_FILES};
+        return Arrays.stream(args)
+                .skip(1)
+                .map(ShortRun::folder)
+                .filter(Objects::nonNull)
+                .allMatch(f -> fits(f, left));
     }
 
     private static Path folder(String argument) {
@@ -115,7 +112,7 @@ final class ShortRun {
                 left[0] -= Files.size(each.next());
             }
             return !each.hasNext() && left[0] >= 0;
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return false;
         }
     }

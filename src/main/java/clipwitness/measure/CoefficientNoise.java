@@ -4,7 +4,6 @@ import clipwitness.capture.Samples;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
 import java.util.Arrays;
-import java.util.OptionalDouble;
 
 /**
  * The converter's share in the uncertainty of the mean and of each harmonic. Where the noise is under half a code it does not blur the
@@ -17,20 +16,33 @@ final class CoefficientNoise {
     private static final int TERMS = 3;
     private static final int MANY_TERMS = 50;
 
-    private CoefficientNoise() {}
+    private final double[] cycle;
+    private final double step;
+    private final double dither;
+
+    /**
+     * The share of a converter.
+     *
+     * @param cycle mean cycle of the channel
+     * @param step  converter step, V
+     */
+    CoefficientNoise(MeanCycle cycle, double step) {
+        this.cycle = cycle.values();
+        this.step = step;
+        this.dither = dither(cycle.noiseOnSlopes() / step);
+    }
 
     /**
      * Adds the converter's steps to the noise of the coefficients.
      *
      * @param rest noise of the mean (index 0) and of each harmonic, V
-     * @param step converter step, V
      */
-    static Samples withSteps(Samples rest, HarmonicFit fit, MeanCycle cycle, OptionalDouble step) {
-        if (step.isEmpty() || dither(cycle, step.getAsDouble()) >= BLURRED) {
+    Samples withSteps(Samples rest, HarmonicFit fit) {
+        if (dither >= BLURRED) {
             return rest;
         }
         double[] noise = rest.toArray();
-        double[] steps = stepErrors(cycle, step.getAsDouble(), fit.count());
+        double[] steps = stepErrors(fit.count());
         for (int k = 0; k < noise.length; k++) {
             double unit = k == 0 ? fit.covariance(0, 0) : fit.quadratureVariance(k);
             noise[k] = Math.sqrt(noise[k] * noise[k] + steps[k] / unit);
@@ -39,22 +51,18 @@ final class CoefficientNoise {
     }
 
     /** Noise before the converter in codes: the scatter on slopes holds the rounding too, whose variance is step² / 12. */
-    static double dither(MeanCycle cycle, double step) {
-        double codes = cycle.noiseOnSlopes() / step;
+    private static double dither(double codes) {
         return Math.sqrt(Math.max(0, codes * codes - 1.0 / 12));
     }
 
     /**
      * Standard uncertainty of a value that stands anywhere within a code, from the mean error of rounding it: the step over root 12 without
      * noise, blurred by noise: an eighth of that at 0.3 codes rms, next to nothing from half a code on.
-     *
-     * @param step converter step, V
      */
-    static double ofOneValue(MeanCycle cycle, double step) {
-        double dither = dither(cycle, step);
+    double ofOneValue() {
         double variance = 0;
         for (int m = 1; m <= MANY_TERMS; m++) {
-            variance += square(blur(dither, m)) / 2;
+            variance += square(blur(m)) / 2;
         }
         return step * Math.sqrt(variance);
     }
@@ -64,7 +72,7 @@ final class CoefficientNoise {
     }
 
     /** Amplitude of term m of the mean error in codes. */
-    private static double blur(double dither, int m) {
+    private double blur(int m) {
         return Math.exp(-2 * square(Math.PI * m * dither)) / (Math.PI * m);
     }
 
@@ -73,9 +81,8 @@ final class CoefficientNoise {
      * within a code, the largest of several amplitudes within a code, since the plateaus of a clipped wave may lie anywhere. The error
      * may lie in one quadrature alone, so each takes the whole of it.
      */
-    private static double[] stepErrors(MeanCycle mean, double step, int orders) {
-        double[] blur = blur(dither(mean, step));
-        double[] cycle = mean.values();
+    private double[] stepErrors(int orders) {
+        double[] blur = blur();
         double span = (max(cycle) - min(cycle)) / step;
         double[] largest = new double[orders + 1];
         double[] error = new double[cycle.length];
@@ -118,10 +125,10 @@ final class CoefficientNoise {
         return sum;
     }
 
-    private static double[] blur(double dither) {
+    private double[] blur() {
         double[] blur = new double[TERMS];
         for (int m = 1; m <= TERMS; m++) {
-            blur[m - 1] = m % 2 == 0 ? blur(dither, m) : -blur(dither, m);
+            blur[m - 1] = m % 2 == 0 ? blur(m) : -blur(m);
         }
         return blur;
     }

@@ -54,7 +54,8 @@ final class CrestSearch {
     private Extreme find() {
         double tolerated = Math.hypot(wave.scatter(), wave.undithered());
         WeightedPoints points = wave.cycle().points();
-        Optional<Crest> last = Optional.empty();
+        WeightedPoints lastArc = points;
+        int lastDegree = 0;
         for (double depth : DEPTHS) {
             WeightedPoints arc = arc(points, depth);
             Optional<PolynomialFit> reference = reference(arc).filter(r -> r.fits(tolerated));
@@ -62,14 +63,15 @@ final class CrestSearch {
                 if (arc.places() < POINTS_PER_DEGREE * (degree + SPARE_DEGREES)) {
                     break;
                 }
-                last = Optional.of(new Crest(arc, degree + SPARE_DEGREES, sign));
+                lastArc = arc;
+                lastDegree = degree + SPARE_DEGREES;
                 PolynomialFit fit = new PolynomialFit(arc, degree);
                 if (reference.map(r -> fit.fitsAsWellAs(r, tolerated)).orElse(fit.fits(tolerated))) {
-                    return extreme(last.get());
+                    return extreme(new Crest(lastArc, lastDegree, sign));
                 }
             }
         }
-        return last.map(this::extreme).orElseGet(this::highestBin);
+        return lastDegree == 0 ? highestBin() : extreme(new Crest(lastArc, lastDegree, sign));
     }
 
     private static Optional<PolynomialFit> reference(WeightedPoints arc) {

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param rest     density of the rest, as the scatter that white noise of it would have, at the mean (index 0) and each harmonic, V
  * @param noise    the same with the converter's steps, where the rest does not blur them
  * @param codeStep converter step in V, where the samples show one
+ * @param undithered standard uncertainty of one value from converter steps that the noise does not dither, V: {@link CoefficientNoise#ofOneValue}
  */
 record FittedWave(
         HarmonicFit fit,
@@ -25,7 +26,8 @@ record FittedWave(
         ResidualSpectrum residual,
         Samples rest,
         Samples noise,
-        OptionalDouble codeStep) {
+        OptionalDouble codeStep,
+        double undithered) {
     private static final double LINE_ABOVE_NOISE = 6;
 
     /**
@@ -40,8 +42,12 @@ record FittedWave(
         ResidualSpectrum residual = new ResidualSpectrum(samples, cycle);
         OptionalDouble step = CodeStep.of(samples);
         Samples rest = Samples.of(residual.atHarmonics(cycle.noise(), fit.count()));
-        Samples noise = CoefficientNoise.withSteps(rest, fit, cycle, step);
-        return new FittedWave(fit, cycle, origin, residual, rest, noise, step);
+        if (step.isEmpty()) {
+            return new FittedWave(fit, cycle, origin, residual, rest, rest, step, 0);
+        }
+        CoefficientNoise converter = new CoefficientNoise(cycle, step.getAsDouble());
+        Samples noise = converter.withSteps(rest, fit);
+        return new FittedWave(fit, cycle, origin, residual, rest, noise, step, converter.ofOneValue());
     }
 
     /** Scatter of single samples, V. */
@@ -120,10 +126,5 @@ record FittedWave(
             sum = sum.plus(harmonicPower(k));
         }
         return sum;
-    }
-
-    /** Standard uncertainty of one value from converter steps that the noise does not dither: {@link CoefficientNoise#ofOneValue}, V. */
-    double undithered() {
-        return codeStep.isPresent() ? CoefficientNoise.ofOneValue(cycle, codeStep.getAsDouble()) : 0;
     }
 }

@@ -15,10 +15,10 @@ final class Knee {
 
     static Measured of(Transfer transfer, double smallSignalSlope) {
         SlopeProfile narrow = new SlopeProfile(transfer, smallSignalSlope, 1);
-        SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, 2);
         if (narrow.last() > smallSignalSlope / 2) {
             return Measured.refused(Unit.DECIBEL, "the slope at the input's peak exceeds half the small-signal slope");
         }
+        SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, 2);
         double way = smallSignalSlope - narrow.last();
         double beginning = smallSignalSlope - 0.1 * way;
         double end = smallSignalSlope - 0.9 * way;

@@ -9,13 +9,13 @@ import java.util.Optional;
 public final class ExportReader {
     private final SourceFile file;
     private final ReadingOptions options;
-    private final Work work;
+    private final Split split;
     private final Notes notes = new Notes();
 
-    private ExportReader(SourceFile file, ReadingOptions options, Work work) {
+    private ExportReader(SourceFile file, ReadingOptions options, Split split) {
         this.file = file;
         this.options = options;
-        this.work = work;
+        this.split = split;
     }
 
     /**
@@ -29,22 +29,12 @@ public final class ExportReader {
      *     measured
      */
     public static Export read(Path file, String nameAsWritten, ReadingOptions options) throws InputException {
-        return read(file, nameAsWritten, options, Progress.NONE);
-    }
-
-    /**
-     * Reads a file and tells how far the reading has come, as {@link #read(Path, String, ReadingOptions)} does without.
-     *
-     * @param progress called from the reading thread
-     */
-    public static Export read(Path file, String nameAsWritten, ReadingOptions options, Progress progress)
-            throws InputException {
-        return read(file, nameAsWritten, options, new Work(Split.ofMachine(), progress));
+        return read(file, nameAsWritten, options, Split.ofMachine());
     }
 
     /** Reads a file, split as the caller wants it. */
-    static Export read(Path file, String nameAsWritten, ReadingOptions options, Work work) throws InputException {
-        return new ExportReader(SourceFile.open(file, nameAsWritten), options, work).read();
+    static Export read(Path file, String nameAsWritten, ReadingOptions options, Split split) throws InputException {
+        return new ExportReader(SourceFile.open(file, nameAsWritten), options, split).read();
     }
 
     private Export read() throws InputException {
@@ -60,6 +50,6 @@ public final class ExportReader {
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         Columns columns = new ColumnUses(block, header, sampling, notes).decide();
-        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
+        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, split);
     }
 }

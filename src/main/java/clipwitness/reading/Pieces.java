@@ -51,7 +51,7 @@ final class Pieces {
      * @param into takes their rows
      * @return place in the file from which on the rest has to be read
      */
-    long read(LineScanner into, Progress progress) throws IOException, InputException {
+    long read(LineScanner into) throws IOException, InputException {
         ExecutorService workers = Executors.newFixedThreadPool(split.workers(), Pieces::daemon);
         long done = origin;
         try {
@@ -67,7 +67,6 @@ final class Pieces {
                     break;
                 }
                 done = Math.max(done, piece.next());
-                progress.at(done);
             }
             return done;
         } finally {

@@ -40,6 +40,7 @@ final class PlainRow {
     private double value;
     private long mantissa;
     private int afterMark;
+    private long timeMantissa;
     private long largestTime;
 
     /**
@@ -100,8 +101,6 @@ final class PlainRow {
     void taken() {
         largestTime = Math.max(largestTime, timeMantissa);
     }
-
-    private long timeMantissa;
 
     private int keep(byte[] bytes, int at, int column) {
         int p = number(bytes, at);

@@ -47,7 +47,7 @@ class SplitReadingTest {
     void endsOfEveryKindReadAlike(String end) throws IOException {
         StringBuilder text = new StringBuilder("Time (s),CH1 (V)\n");
         for (int i = 0; i < 100; i++) {
-            text.append(String.format(Locale.ROOT, "%.3f,%.2f%n", i * 1e-3, Math.sin(i)));
+            text.append(String.format(Locale.ROOT, "%.3f,%.2f\n", i * 1e-3, Math.sin(i)));
         }
         check((text + end + "0.200,1\n".repeat(end.isEmpty() ? 0 : 1)).getBytes(StandardCharsets.UTF_8), end);
         check((text + end).getBytes(StandardCharsets.UTF_8), end);
@@ -93,7 +93,7 @@ class SplitReadingTest {
 
     private static String outcome(Path file, Split split) {
         try {
-            Export export = ExportReader.read(file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE));
+            Export export = ExportReader.read(file, "x.csv", ReadingOptions.none(), split);
             return export
                     + export.channels().stream()
                             .map(c -> Arrays.toString(c.samples().toArray()))

@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /** A comparison's verdict as a sentence for the first page. */
 public final class VerdictText {
-    private static final double AUDIBLE_STEP = 1; // dB, a change of level that is just heard (common practice)
+    private static final double AUDIBLE_STEP = 1; // dB, a change that is just heard (common practice)
 
     private final Wording wording;
     private final ItemText texts;
@@ -151,7 +151,7 @@ public final class VerdictText {
         return parts.isEmpty() ? wording.say("what.nothing") : wording.list(parts);
     }
 
-    /** A change that is not told from nothing claims equality only where its uncertainty would let a listener's step be seen. */
+    /** What changed. A change within its uncertainty is called none only where one that a listener just hears would have shown. */
     private String what(Item item, String key) {
         double change = item.change().value().orElseThrow();
         double uncertainty = item.change().expandedUncertainty().orElse(0);

@@ -76,9 +76,9 @@ final class Comparer {
         return Decision.DESCRIBED;
     }
 
-    private static Optional<String> reason(String from, String to, List<Item> items, Intent intent) {
+    private Optional<String> reason(String from, String to, List<Item> items, Intent intent) {
         return items.isEmpty()
-                ? Optional.of("there is no waveform capture of " + from + " and " + to
+                ? Optional.of("there is no waveform capture of " + label(from) + " and " + label(to)
                         + " under the same gain, frequency, level and setting"
                         + (intent == Intent.UNCHANGED ? ", so nothing says whether it is unchanged" : ""))
                 : Optional.empty();
@@ -111,9 +111,13 @@ final class Comparer {
         for (String state : new String[] {from, to}) {
             if (job.captures().stream()
                     .noneMatch(r -> r.kind() == kind && r.state().equals(Optional.of(state)))) {
-                return "no " + kind.code() + " capture of " + state;
+                return "no " + kind.code() + " capture of " + label(state);
             }
         }
         return "this version lists " + kind.code() + " captures but does not measure them";
+    }
+
+    private String label(String state) {
+        return "“" + job.sheet().state(state).label() + "”";
     }
 }

@@ -60,7 +60,7 @@ final class StatesSwapped implements HintRule {
                 Optional.of(unchanged.name()),
                 "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
                         + "” does not: the two positions, or their captures, look swapped.",
-                changed.name() + " meets every limit for an unchanged state at " + settings + " clipped settings; "
-                        + unchanged.name() + " fails the null-depth limit");
+                "“" + changed.label() + "” meets every limit for an unchanged state at " + settings
+                        + " clipped settings; " + "“" + unchanged.label() + "” fails the null-depth limit");
     }
 }

@@ -49,6 +49,6 @@ final class Change {
 
     private static String inState(Setting setting, Measured refused) {
         Optional<String> reason = refused.reason();
-        return "in state " + setting.state() + ": " + reason.orElseThrow();
+        return "in " + setting.quoted() + ": " + reason.orElseThrow();
     }
 }

@@ -44,7 +44,7 @@ final class PairDoubts {
                 .flatMap(from -> StimulusChange.doubt(from, to.orElseThrow()).stream());
     }
 
-    private static Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {
+    private Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {
         return all.stream()
                 .filter(other -> other.sha256().equals(capture.sha256())
                         && other.output().equals(capture.output())
@@ -53,8 +53,11 @@ final class PairDoubts {
                 .map(other -> new Doubt(
                         DoubtCode.NOT_COMPARABLE,
                         Severity.WARNING,
-                        "the same export, byte for byte, stands for state "
-                                + other.row().state().orElse("")
-                                + " too (line " + other.row().row() + " of the captures table)"));
+                        "the same export, byte for byte, stands for “"
+                                + other.row()
+                                        .state()
+                                        .map(s -> job.sheet().state(s).label())
+                                        .orElse("")
+                                + "” too (line " + other.row().row() + " of the captures table)"));
     }
 }

@@ -61,6 +61,7 @@ final class StatesSwapped implements HintRule {
                 "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
                         + "” does not: the two positions, or their captures, look swapped.",
                 "“" + changed.label() + "” meets every limit for an unchanged state at " + settings
-                        + " clipped settings; " + "“" + unchanged.label() + "” fails the null-depth limit");
+                        + (settings == 1 ? " clipped setting; “" : " clipped settings; “") + unchanged.label()
+                        + "” fails the null-depth limit");
     }
 }

@@ -42,10 +42,10 @@ final class StimulusChange {
         return between(from, to)
                 .map(db -> doubt(String.format(
                         Locale.ROOT,
-                        "the input is %.2f dB %s than in state %s: what changed may be the drive, not the unit",
+                        "the input is %.2f dB %s than in %s: what changed may be the drive, not the unit",
                         Math.abs(db),
                         db > 0 ? "stronger" : "weaker",
-                        from.state())));
+                        from.quoted())));
     }
 
     /** The doubt that a capture raises against the level that the sheet states. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.job.Limits;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,8 +81,27 @@ class ItemBuilderTest {
         Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
         Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(level.change().reason()).contains("in state b: the converter was at its end");
-        assertThat(level.remedy()).contains("Capture it again: in state b: the converter was at its end.");
+        assertThat(level.change().reason()).contains("in “State b”: the converter was at its end");
+        assertThat(level.remedy()).contains("Capture it again: in “State b”: the converter was at its end.");
+    }
+
+    @Test
+    void aRefusalBeforeTheWorkIsNamedByItsState() {
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
+        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .change()
+                        .reason())
+                .hasValue("in “State a”: no line");
+    }
+
+    @Test
+    void aSilentOutputHasNoLevelInDecibels() {
+        WaveformResult silent = Bench.ordinary("b", 50)
+                .with(WaveformQuantity.RMS, 0, 0)
+                .done()
+                .waveform()
+                .orElseThrow();
+        assertThat(ItemFigure.LEVEL.of(silent).reason()).hasValue("a level cannot be given, because the rms is zero");
     }
 
     /**
@@ -102,7 +122,7 @@ class ItemBuilderTest {
                     .with(WaveformQuantity.RMS, 0.7, 1e-5)
                     .done());
         }
-        Catalogue catalogue = Catalogue.of(captures);
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Setting a = catalogue.of("a").get(1);
         Setting b = catalogue.of("b").get(1);
         Item level = item(
@@ -128,7 +148,7 @@ class ItemBuilderTest {
         }
         captures.add(
                 Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 0.7, 1e-6).done());
-        Catalogue catalogue = Catalogue.of(captures);
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Item level = item(
                 ItemQuantity.LEVEL,
                 new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), Intent.UNCHANGED)
@@ -141,7 +161,7 @@ class ItemBuilderTest {
     private static List<Item> items(Intent intent, Bench a, Bench b) {
         CaptureResult x = a.done();
         CaptureResult y = b.done();
-        Catalogue catalogue = Catalogue.of(List.of(x, y));
+        Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);
         return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), intent)
                 .of(catalogue.all().get(0), catalogue.all().get(1));
     }

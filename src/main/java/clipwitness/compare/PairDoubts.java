@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 final class PairDoubts {
     private final Job job;
     private final Catalogue catalogue;
+    private final Drift drift;
 
     PairDoubts(Job job, Catalogue catalogue) {
         this.job = job;
         this.catalogue = catalogue;
+        this.drift = Drift.of(job.sheet());
     }
 
     /** The captures with these doubts added. */
@@ -41,7 +43,7 @@ final class PairDoubts {
         Optional<Setting> to = catalogue.at(state.get().name(), capture.row().condition());
         return Stream.concat(state.get().against().stream(), state.get().alsoAgainst().stream())
                 .flatMap(from -> catalogue.at(from, capture.row().condition()).stream())
-                .flatMap(from -> StimulusChange.doubt(from, to.orElseThrow()).stream());
+                .flatMap(from -> drift.doubts(from, to.orElseThrow()).stream());
     }
 
     private Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {

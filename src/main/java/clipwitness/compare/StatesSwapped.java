@@ -36,8 +36,7 @@ final class StatesSwapped implements HintRule {
     }
 
     private static List<Item> items(Evidence evidence, State state) {
-        ItemBuilder builder =
-                new ItemBuilder(evidence.job().sheet().limits(), evidence.repeatability(), Intent.UNCHANGED);
+        ItemBuilder builder = evidence.items(Intent.UNCHANGED);
         List<Item> items = new ArrayList<>();
         for (Setting s : evidence.catalogue().of(state.name())) {
             Optional<Setting> before = evidence.before(state, s);

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Decisions of the measurement book, sections 4 and 5, on figures stated outright. */
 class ItemBuilderTest {
     private static final Limits DEFAULTS = new Limits(Map.of());
+    private static final Drift DRIFT = new Drift(new TemperatureChange(OptionalDouble.empty(), 1));
 
     @Test
     void theSameFiguresPassEveryLimit() {
@@ -127,7 +128,7 @@ class ItemBuilderTest {
         Setting b = catalogue.of("b").get(1);
         Item level = item(
                 ItemQuantity.LEVEL,
-                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), Intent.UNCHANGED).of(a, b));
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED).of(a, b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
         assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
@@ -151,7 +152,7 @@ class ItemBuilderTest {
         Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Item level = item(
                 ItemQuantity.LEVEL,
-                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), Intent.UNCHANGED)
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED)
                         .of(catalogue.of("a").get(0), catalogue.of("b").get(0)));
         // s = 0.2 dB over three runs: 0.2/sqrt(3) in state a, 0.2 in state b with its one run.
         assertThat(level.change().asValue().orElseThrow().standardUncertainty())
@@ -162,7 +163,7 @@ class ItemBuilderTest {
         CaptureResult x = a.done();
         CaptureResult y = b.done();
         Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);
-        return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), intent)
+        return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), DRIFT, intent)
                 .of(catalogue.all().get(0), catalogue.all().get(1));
     }
 

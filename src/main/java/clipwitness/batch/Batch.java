@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 
 /** Many jobs, one after the other; one that fails never stops the next. */
@@ -37,8 +36,7 @@ public final class Batch {
      * @return how each job ended, in order
      */
     public List<JobOutcome> run(List<Path> paths) {
-        ExecutorService workers =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), Batch::worker);
+        ExecutorService workers = Workers.start();
         try {
             workers.execute(ReportDocument::warmUp);
             List<JobOutcome> outcomes = new ArrayList<>();
@@ -86,11 +84,5 @@ public final class Batch {
         } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
             return new JobOutcome.Failed(folder, List.of(OwnFault.problem(folder, e)));
         }
-    }
-
-    private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "clipwitness-worker");
-        thread.setDaemon(true);
-        return thread;
     }
 }

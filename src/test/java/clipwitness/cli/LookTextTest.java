@@ -10,6 +10,7 @@ import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
+import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -49,6 +50,7 @@ class LookTextTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                VerticalRange.UNKNOWN,
                 List.of());
         assertThat(text(look(new Look.ChannelLook(out, Optional.of(wave)))))
                 .contains("  OUT   −1.000 V to 1.000 V   1.000 kHz   THD below 0.1000 %\n");

@@ -133,7 +133,8 @@ class ItemBuilderTest {
         assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
                 .isEqualTo(Source.KNOB);
-        assertThat(level.remedy().orElseThrow()).isEqualTo(
+        assertThat(level.remedy().orElseThrow())
+                .isEqualTo(
                         "Set the gain control again 6 times as well as it was: by a dial, a mark, or at an end stop.");
     }
 

@@ -50,11 +50,16 @@ final class Loading {
         } catch (InputException e) {
             return new Loaded(List.of(), e.problems());
         } catch (IOException e) {
-            return new Loaded(
-                    List.of(),
-                    List.of(new Problem(
-                            Origin.of(row.file()), "the file cannot be read (" + e.getMessage() + ")", "")));
+            return new Loaded(List.of(), List.of(lost(row.file(), e)));
         }
+    }
+
+    /** What the user is told about an export that could be read once, and now for its digest cannot. */
+    static Problem lost(String file, IOException cause) {
+        return new Problem(
+                Origin.of(file),
+                "the file cannot be read any more (" + cause.getMessage() + ")",
+                "Leave the job folder alone while a report is made");
     }
 
     private static Loaded get(Future<Loaded> future) {

@@ -47,7 +47,11 @@ public final class FundamentalSearch {
         return best;
     }
 
+    /** The frequency that fits best; the start, where the section has too few samples with a value to tell. */
     private static double refined(Series section, double start, int harmonics) {
+        if (section.count() <= 2 * harmonics + 2) {
+            return start;
+        }
         double found = JointFit.ofSeries(List.of(section), start, harmonics).cyclesPerSample();
         return Math.abs(found - start) * section.size() < 0.5 ? found : start;
     }

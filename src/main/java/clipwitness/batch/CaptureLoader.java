@@ -19,6 +19,7 @@ import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
+import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -33,9 +34,11 @@ final class CaptureLoader {
     private static final double SAME_INTERVAL = 1e-6;
 
     private final Job job;
+    private final Progress progress;
 
-    CaptureLoader(Job job) {
+    CaptureLoader(Job job, Progress progress) {
         this.job = job;
+        this.progress = progress;
     }
 
     /**
@@ -68,7 +71,7 @@ final class CaptureLoader {
 
     private Export read(CaptureRow row, String file) throws InputException {
         ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
-        return ExportReader.read(path(file), file, options);
+        return ExportReader.read(path(file), file, options, progress);
     }
 
     private Path path(String file) {

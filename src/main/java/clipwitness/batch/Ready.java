@@ -7,6 +7,7 @@ import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.job.JobReader;
 import clipwitness.job.Role;
+import clipwitness.reading.Progress;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -18,15 +19,17 @@ public final class Ready {
     /**
      * What the captures of the states before the work can tell.
      *
+     * @param folder   job folder
+     * @param progress told how far the reading of exports has come
      * @throws InputException if the sheet, the table or one of these captures cannot be read
      */
-    public static ReadyResult of(Path folder) throws InputException {
+    public static ReadyResult of(Path folder, Progress progress) throws InputException {
         Job job = JobReader.read(folder);
         List<CaptureRow> before =
                 job.captures().stream().filter(r -> isBefore(job, r)).toList();
         ExecutorService workers = Workers.start();
         try {
-            return Readiness.of(job, Loading.all(new Job(job.folder(), job.sheet(), before), workers));
+            return Readiness.of(job, Loading.all(new Job(job.folder(), job.sheet(), before), workers, progress));
         } finally {
             workers.shutdownNow();
         }

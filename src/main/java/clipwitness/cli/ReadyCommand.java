@@ -38,8 +38,9 @@ final class ReadyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try {
-            ReadyResult result = Ready.of(job);
+        try (ReadingBar bar = ReadingBar.onTerminal(err)) {
+            ReadyResult result = Ready.of(job, bar);
+            bar.clear();
             out.print(json ? ReadyJson.text(result) : ReadyText.of(result));
             return result.sufficient() ? Clipwitness.OK : Clipwitness.NOT_PASSED;
         } catch (InputException e) {

@@ -15,7 +15,9 @@ public final class FundamentalSearch {
     private static final double GRID = 0.25;
     private static final double HIGHEST = 0.45;
     private static final double SHORTEST = 0.5;
-    private static final double SMALLEST_SHARE = 0.05;
+    /** A line under a quarter of its own harmonic (-12 dB) is what a doubler leaves of its input, not what distortion refers to. */
+    private static final double SMALLEST_SHARE = 0.25;
+
     private static final double SIGNIFICANT = 10;
 
     private FundamentalSearch() {}

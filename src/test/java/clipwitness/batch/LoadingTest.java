@@ -8,6 +8,7 @@ import clipwitness.capture.Problem;
 import clipwitness.fixture.JobFolder;
 import clipwitness.job.Job;
 import clipwitness.job.JobReader;
+import clipwitness.reading.Progress;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -81,7 +82,7 @@ class LoadingTest {
         try {
             InputException refusal = catchThrowableOfType(InputException.class, () -> {
                 Job read = JobReader.read(job.path());
-                Loading.all(read, workers);
+                Loading.all(read, workers, Progress.NONE);
             });
             return refusal.problems().stream().map(Problem::message).toList();
         } finally {

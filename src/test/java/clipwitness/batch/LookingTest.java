@@ -7,6 +7,7 @@ import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Severity;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.Look;
 import java.io.IOException;
@@ -74,6 +75,6 @@ class LookingTest {
     }
 
     private Look look(String text) throws IOException, InputException {
-        return Looking.at(Files.writeString(folder.resolve("x.csv"), text), ReadingOptions.none());
+        return Looking.at(Files.writeString(folder.resolve("x.csv"), text), ReadingOptions.none(), Progress.NONE);
     }
 }

@@ -156,7 +156,7 @@ final class Bench {
                 OptionalDouble.of(1e6),
                 List.of("CH1", "CH2"),
                 List.of(),
-                List.of(),
+                doubts,
                 Optional.of(waveform));
     }
 

@@ -57,11 +57,14 @@ class ReadinessTest {
         assertThat(level.remedy()).hasValue("Capture it again: in “As it came”: no line.");
     }
 
-    /** Noise of 0.1 mV in each coefficient of a 1 V wave leaves a null some 70 dB deep, far below the limit of -32 dB. */
+    /**
+     * Noise of 0.1 mV in each of the six coefficients of two 1 V waves is sqrt 12 times 0.1 mV, -69.2 dB, and with k = 2 less than twice
+     * that: far below the limit of -32 dB.
+     */
     @Test
     void aQuietWaveShowsADifferenceFarBelowTheLimitOfTheNull() throws IOException, InputException {
         ReadyItem depth = item(ready("", end()), ItemQuantity.NULL_DEPTH);
-        assertThat(depth.smallestChange().value().orElseThrow()).isBetween(-76.0, -65.0);
+        assertThat(depth.smallestChange().value().orElseThrow()).isBetween(-69.2, -63.2);
         assertThat(depth.sufficient()).isTrue();
     }
 

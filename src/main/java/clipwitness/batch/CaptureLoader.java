@@ -113,7 +113,11 @@ final class CaptureLoader {
         Waveform out = wave(record, output, row.outputProbe());
         Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
         return WaveformMeasurement.of(new WaveformInput(
-                out, in, row.condition().frequency(), output.vertical(), input.flatMap(Channel::vertical)));
+                out,
+                in,
+                row.condition().frequency(),
+                output.vertical().map(s -> s.times(row.outputProbe())),
+                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe()))));
     }
 
     private static Waveform wave(TimeRecord record, Channel channel, double probe) {

@@ -40,7 +40,7 @@ final class JobFolders {
         return jobs;
     }
 
-    private static List<Path> within(Path path) throws InputException {
+    static List<Path> within(Path path) throws InputException {
         try (Stream<Path> children = Files.list(path)) {
             return new ArrayList<>(children.filter(c -> Files.exists(c.resolve(Job.SHEET_FILE)))
                     .sorted()

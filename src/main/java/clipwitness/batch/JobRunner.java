@@ -1,8 +1,6 @@
 package clipwitness.batch;
 
 import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Examination;
 import clipwitness.compare.JobResults;
@@ -52,12 +50,7 @@ final class JobRunner {
         } catch (InputException e) {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
-            return new JobOutcome.Failed(
-                    job.folder(),
-                    List.of(new Problem(
-                            Origin.of(out.toString()),
-                            "the report could not be written (" + e.getMessage() + ")",
-                            "Choose a folder that can be written with --out")));
+            return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(out, e)));
         }
     }
 

@@ -15,4 +15,11 @@ public record VerticalScale(double perDivision, OptionalDouble offset) {
             throw new IllegalArgumentException("perDivision must be finite and above 0 but is " + perDivision);
         }
     }
+
+    /** The scale of the same channel times a factor above 0: that of its probe, for instance. */
+    public VerticalScale times(double factor) {
+        return new VerticalScale(
+                perDivision * factor,
+                offset.isPresent() ? OptionalDouble.of(offset.getAsDouble() * factor) : OptionalDouble.empty());
+    }
 }

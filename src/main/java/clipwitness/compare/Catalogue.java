@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The waveform captures of a job by state and condition, in the table's order. */
 final class Catalogue {
@@ -16,7 +17,12 @@ final class Catalogue {
         this.byState = byState;
     }
 
-    static Catalogue of(List<CaptureResult> captures) {
+    /**
+     * Groups captures.
+     *
+     * @param labels label of each state
+     */
+    static Catalogue of(List<CaptureResult> captures, UnaryOperator<String> labels) {
         Map<String, Map<Condition, List<CaptureResult>>> groups = new LinkedHashMap<>();
         for (CaptureResult c : captures) {
             if (c.row().kind() == CaptureKind.WAVEFORM) {
@@ -28,8 +34,8 @@ final class Catalogue {
         Map<String, Map<Condition, Setting>> byState = new LinkedHashMap<>();
         groups.forEach((state, conditions) -> {
             Map<Condition, Setting> settings = new LinkedHashMap<>();
-            conditions.forEach(
-                    (condition, replicates) -> settings.put(condition, new Setting(state, condition, replicates)));
+            conditions.forEach((condition, replicates) ->
+                    settings.put(condition, new Setting(state, labels.apply(state), condition, replicates)));
             byState.put(state, settings);
         });
         return new Catalogue(byState);

@@ -11,10 +11,17 @@ import java.util.Optional;
 
 /** The change of a figure from one setting to another, with its budget. */
 final class Change {
-    private Change() {}
+    private final Repeatability repeatability;
+    private final Drift drift;
+
+    /** Changes in a job in which figures come back so well, and the bench drifts so. */
+    Change(Repeatability repeatability, Drift drift) {
+        this.repeatability = repeatability;
+        this.drift = drift;
+    }
 
     /** Difference of the figures, contributions of equal source combined as independent (JCGM 100, 5.1.2). */
-    static Measured of(Setting from, Setting to, ItemFigure figure, Repeatability repeatability) {
+    Measured of(Setting from, Setting to, ItemFigure figure) {
         Measured a = from.figure(figure);
         Measured b = to.figure(figure);
         if (a.asValue().isEmpty()) {
@@ -30,7 +37,7 @@ final class Change {
         repeatability.of(from, figure).ifPresent(parts::add);
         repeatability.of(to, figure).ifPresent(parts::add);
         if (figure == ItemFigure.LEVEL) {
-            StimulusChange.ofLevel(from, to).ifPresent(parts::add);
+            parts.addAll(drift.ofLevel(from, to));
         }
         return new Measured.Value(
                 figure.difference(y.number(), x.number()), figure.item().unit(), bySource(parts), false);
@@ -49,6 +56,6 @@ final class Change {
 
     private static String inState(Setting setting, Measured refused) {
         Optional<String> reason = refused.reason();
-        return "in state " + setting.state() + ": " + reason.orElseThrow();
+        return "in " + setting.quoted() + ": " + reason.orElseThrow();
     }
 }

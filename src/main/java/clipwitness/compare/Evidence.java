@@ -4,7 +4,9 @@ import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What hints are drawn from.
@@ -19,9 +21,62 @@ record Evidence(Job job, Catalogue catalogue, Repeatability repeatability) {
         return job.sheet().states().stream().filter(s -> s.role() == role).toList();
     }
 
+    /** Makes items as the comparisons do, with another intent. */
+    ItemBuilder items(Intent intent) {
+        return new ItemBuilder(job.sheet().limits(), repeatability, Drift.of(job.sheet()), intent);
+    }
+
     /** The setting of a state's {@code before} under the same condition. */
     Optional<Setting> before(State state, Setting setting) {
         return state.against().flatMap(b -> catalogue.at(b, setting.condition()));
+    }
+
+    /** The settings of a state that its {@code before} has too, each with that one, in the table's order. */
+    List<Pair> pairs(State state) {
+        return catalogue.of(state.name()).stream()
+                .flatMap(s -> before(state, s).map(b -> new Pair(b, s)).stream())
+                .toList();
+    }
+
+    /** The pair at the highest gain captured in both; where there is no gain control, the first. */
+    Optional<Pair> highestPair(State state) {
+        return pairs(state).stream().reduce((a, b) -> gain(b) > gain(a) ? b : a);
+    }
+
+    private static double gain(Pair pair) {
+        return pair.from().condition().gainPercent().orElse(-1);
+    }
+
+    /** States that are compared with one before: unchanged and changed ones, in the sheet's order. */
+    List<State> compared() {
+        return job.sheet().states().stream()
+                .filter(s -> s.against().isPresent())
+                .toList();
+    }
+
+    /**
+     * A setting before and after.
+     *
+     * @param from before
+     * @param to   after
+     */
+    record Pair(Setting from, Setting to) {
+        /** Where, for a sentence. */
+        String place() {
+            OptionalDouble gain = from.condition().gainPercent();
+            return gain.isPresent()
+                    ? String.format(Locale.ROOT, "at %.0f %% gain", gain.getAsDouble())
+                    : "at the one setting captured";
+        }
+
+        /** Change of a figure in the unit of an item, where both have it. */
+        OptionalDouble change(ItemFigure figure) {
+            OptionalDouble a = from.figure(figure).value();
+            OptionalDouble b = to.figure(figure).value();
+            return a.isPresent() && b.isPresent()
+                    ? OptionalDouble.of(figure.difference(b.getAsDouble(), a.getAsDouble()))
+                    : OptionalDouble.empty();
+        }
     }
 
     /** The setting of a state at the highest gain captured. */

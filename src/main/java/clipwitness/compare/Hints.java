@@ -4,7 +4,13 @@ import java.util.List;
 
 /** All hints of a job, in the order of the measurement book. */
 final class Hints {
-    private static final List<HintRule> RULES = List.of(new OneSideNotClipping(), new StatesSwapped());
+    private static final List<HintRule> RULES = List.of(
+            new StatesSwapped(),
+            new OneSideNotClipping(),
+            new NotClipping(),
+            new NoOutput(),
+            new Inverted(),
+            new KnobOffset());
 
     private Hints() {}
 

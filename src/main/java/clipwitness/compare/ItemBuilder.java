@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.capture.Condition;
 import clipwitness.job.Limits;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -18,28 +19,31 @@ final class ItemBuilder {
 
     private final Limits limits;
     private final Repeatability repeatability;
+    private final Change change;
     private final Intent intent;
 
-    ItemBuilder(Limits limits, Repeatability repeatability, Intent intent) {
+    ItemBuilder(Limits limits, Repeatability repeatability, Drift drift, Intent intent) {
         this.limits = limits;
+        this.change = new Change(repeatability, drift);
         this.repeatability = repeatability;
         this.intent = intent;
     }
 
     /** All items, in the order of the measurement book. */
     List<Item> of(Setting from, Setting to) {
+        Place place = new Place(from.condition(), Math.min(from.runs(), to.runs()));
         List<Item> items = new ArrayList<>();
         for (ItemFigure figure : ItemFigure.values()) {
             if (figure.item() == ItemQuantity.GAIN || figure.item() == ItemQuantity.POLARITY) {
                 continue;
             }
-            items.add(item(from, figure.item(), Change.of(from, to, figure, repeatability), judges(figure, from, to)));
+            items.add(item(place, figure.item(), change.of(from, to, figure), judges(figure, from, to)));
         }
         items.add(
-                item(from, ItemQuantity.NULL_DEPTH, NullItem.of(from, to, repeatability), intent == Intent.UNCHANGED));
+                item(place, ItemQuantity.NULL_DEPTH, NullItem.of(from, to, repeatability), intent == Intent.UNCHANGED));
         if (hasInput(from) && hasInput(to)) {
-            items.add(item(from, ItemQuantity.GAIN, Change.of(from, to, ItemFigure.GAIN, repeatability), false));
-            items.add(polarity(from, Change.of(from, to, ItemFigure.POLARITY, repeatability)));
+            items.add(item(place, ItemQuantity.GAIN, change.of(from, to, ItemFigure.GAIN), false));
+            items.add(polarity(place, change.of(from, to, ItemFigure.POLARITY)));
         }
         return items;
     }
@@ -57,7 +61,10 @@ final class ItemBuilder {
         return setting.first().values().containsKey(WaveformQuantity.INPUT_FUNDAMENTAL);
     }
 
-    private Item item(Setting at, ItemQuantity quantity, Measured change, boolean judge) {
+    /** Where two settings are compared, and how many runs either has. */
+    private record Place(Condition condition, int runs) {}
+
+    private Item item(Place at, ItemQuantity quantity, Measured change, boolean judge) {
         OptionalDouble limit = quantity.limit().isPresent()
                 ? OptionalDouble.of(limits.of(quantity.limit().get()))
                 : OptionalDouble.empty();
@@ -67,7 +74,7 @@ final class ItemBuilder {
         return decide(at, quantity, change, limit, tolerance, judge && limit.isPresent());
     }
 
-    private Item polarity(Setting at, Measured change) {
+    private Item polarity(Place at, Measured change) {
         return decide(
                 at,
                 ItemQuantity.POLARITY,
@@ -78,7 +85,7 @@ final class ItemBuilder {
     }
 
     private static Item decide(
-            Setting at,
+            Place at,
             ItemQuantity quantity,
             Measured change,
             OptionalDouble limit,
@@ -96,7 +103,7 @@ final class ItemBuilder {
         Decision decision = tolerance.decide(value.get());
         Optional<String> remedy = decision == Decision.UNDECIDED
                 ? Optional.of(
-                        Remedy.of(value.get(), tolerance.distance(value.get().number()), Math.abs(limit.orElseThrow())))
+                        Remedy.of(value.get(), tolerance.distance(value.get().number()), at.runs()))
                 : Optional.empty();
         return new Item(
                 quantity,

@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 final class PairDoubts {
     private final Job job;
     private final Catalogue catalogue;
+    private final Drift drift;
 
     PairDoubts(Job job, Catalogue catalogue) {
         this.job = job;
         this.catalogue = catalogue;
+        this.drift = Drift.of(job.sheet());
     }
 
     /** The captures with these doubts added. */
@@ -41,10 +43,10 @@ final class PairDoubts {
         Optional<Setting> to = catalogue.at(state.get().name(), capture.row().condition());
         return Stream.concat(state.get().against().stream(), state.get().alsoAgainst().stream())
                 .flatMap(from -> catalogue.at(from, capture.row().condition()).stream())
-                .flatMap(from -> StimulusChange.doubt(from, to.orElseThrow()).stream());
+                .flatMap(from -> drift.doubts(from, to.orElseThrow()).stream());
     }
 
-    private static Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {
+    private Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {
         return all.stream()
                 .filter(other -> other.sha256().equals(capture.sha256())
                         && other.output().equals(capture.output())
@@ -53,8 +55,11 @@ final class PairDoubts {
                 .map(other -> new Doubt(
                         DoubtCode.NOT_COMPARABLE,
                         Severity.WARNING,
-                        "the same export, byte for byte, stands for state "
-                                + other.row().state().orElse("")
-                                + " too (line " + other.row().row() + " of the captures table)"));
+                        "the same export, byte for byte, stands for “"
+                                + other.row()
+                                        .state()
+                                        .map(s -> job.sheet().state(s).label())
+                                        .orElse("")
+                                + "” too (line " + other.row().row() + " of the captures table)"));
     }
 }

@@ -109,7 +109,7 @@ final class Repeatability {
                 .collect(Collectors.groupingBy(c -> c.row().run()))
                 .values();
         return byRun.stream()
-                .map(run -> new Setting(setting.state(), setting.condition(), run).figure(figure))
+                .map(run -> new Setting(setting.state(), setting.label(), setting.condition(), run).figure(figure))
                 .flatMap(m -> m.asValue().stream())
                 .mapToDouble(Measured.Value::number)
                 .toArray();

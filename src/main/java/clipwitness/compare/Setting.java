@@ -11,10 +11,11 @@ import java.util.Optional;
  * One state under one condition: its waveform captures, replicates together.
  *
  * @param state      state
+ * @param label      the state's label, for sentences
  * @param condition  condition
  * @param replicates captures, at least one
  */
-record Setting(String state, Condition condition, List<CaptureResult> replicates) {
+record Setting(String state, String label, Condition condition, List<CaptureResult> replicates) {
     Setting {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
@@ -32,6 +33,11 @@ record Setting(String state, Condition condition, List<CaptureResult> replicates
     Measured figure(ItemFigure figure) {
         return Replicates.mean(
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
+    }
+
+    /** The label in quotes, fit for a sentence. */
+    String quoted() {
+        return "“" + label + "”";
     }
 
     /** The first capture whose figures were not refused, else the first. */

@@ -36,8 +36,7 @@ final class StatesSwapped implements HintRule {
     }
 
     private static List<Item> items(Evidence evidence, State state) {
-        ItemBuilder builder =
-                new ItemBuilder(evidence.job().sheet().limits(), evidence.repeatability(), Intent.UNCHANGED);
+        ItemBuilder builder = evidence.items(Intent.UNCHANGED);
         List<Item> items = new ArrayList<>();
         for (Setting s : evidence.catalogue().of(state.name())) {
             Optional<Setting> before = evidence.before(state, s);
@@ -61,6 +60,7 @@ final class StatesSwapped implements HintRule {
                 "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
                         + "” does not: the two positions, or their captures, look swapped.",
                 "“" + changed.label() + "” meets every limit for an unchanged state at " + settings
-                        + " clipped settings; " + "“" + unchanged.label() + "” fails the null-depth limit");
+                        + (settings == 1 ? " clipped setting; “" : " clipped settings; “") + unchanged.label()
+                        + "” fails the null-depth limit");
     }
 }

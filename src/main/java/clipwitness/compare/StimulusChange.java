@@ -4,6 +4,7 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.LevelOverDrive;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
@@ -13,8 +14,8 @@ import java.util.Optional;
 
 /**
  * Whether two captures, or a capture and its sheet, were driven alike. Input fundamentals that differ by more than 1 % from capture to
- * capture, or by more than 5 % from the sheet's level, raise a doubt. The level change then carries the difference of the inputs in dB,
- * at a slope of 1 dB a dB: a clipping stage gives no more than that.
+ * capture, or by more than 5 % from the sheet's level, raise a doubt. The level change then carries the slope of the level over the input
+ * times that difference: a clipping stage gives 1 dB a dB at most.
  */
 final class StimulusChange {
     private static final double BETWEEN_CAPTURES = 0.01;
@@ -32,9 +33,22 @@ final class StimulusChange {
         return Optional.of(Decibels.ofAmplitude(b.get() / a.get()));
     }
 
-    /** What the difference of the inputs adds to the uncertainty of a level change, dB. */
+    /**
+     * What the difference of the inputs adds to the uncertainty of a level change, dB: what the transfer curve of the capture with the
+     * stronger input makes of it, or 1 dB a dB where there is no such curve.
+     */
     static Optional<Contribution> ofLevel(Setting from, Setting to) {
-        return between(from, to).map(db -> new Contribution(Source.STIMULUS, Math.abs(db)));
+        return between(from, to)
+                .map(db -> new Contribution(Source.STIMULUS, ofLevel(db > 0 ? to : from, Math.abs(db))));
+    }
+
+    private static double ofLevel(Setting stronger, double db) {
+        Optional<Double> peak = input(stronger.figure(WaveformQuantity.INPUT_FUNDAMENTAL));
+        return stronger.first()
+                .transfer()
+                .flatMap(curve -> peak.map(a -> -LevelOverDrive.change(curve, a, a / Decibels.toAmplitude(db))))
+                .map(Math::abs)
+                .orElse(db);
     }
 
     /** The doubt that the two settings raise. */
@@ -42,10 +56,10 @@ final class StimulusChange {
         return between(from, to)
                 .map(db -> doubt(String.format(
                         Locale.ROOT,
-                        "the input is %.2f dB %s than in state %s: what changed may be the drive, not the unit",
+                        "the input is %.2f dB %s than in %s: what changed may be the drive, not the unit",
                         Math.abs(db),
                         db > 0 ? "stronger" : "weaker",
-                        from.state())));
+                        from.quoted())));
     }
 
     /** The doubt that a capture raises against the level that the sheet states. */

@@ -23,28 +23,41 @@ final class HarmonicList {
     private static Harmonic harmonic(FittedWave wave, int k) {
         double amplitude = wave.fit().amplitude(k);
         double noise = Math.sqrt(wave.quadratureVariance(k));
+        double fundamental = wave.fit().amplitude(1);
+        double reference = Decibels.PER_RELATIVE_AMPLITUDE * Math.sqrt(wave.quadratureVariance(1)) / fundamental;
         if (!wave.harmonicPower(k).isBuried()) {
             double phase = wave.fit().phase(k) - k * wave.fit().phase(1);
             return new Harmonic(
                     k,
                     Measured.withNoise(amplitude, Unit.VOLT, noise),
-                    level(wave, amplitude, Decibels.PER_RELATIVE_AMPLITUDE * noise / amplitude),
+                    level(amplitude / fundamental, Decibels.PER_RELATIVE_AMPLITUDE * noise / amplitude, reference),
                     OptionalDouble.of(Math.toDegrees(Math.IEEEremainder(phase, 2 * Math.PI))));
         }
         return new Harmonic(
                 k,
                 Measured.withNoise(amplitude, Unit.VOLT, noise).asUpperBound(),
-                amplitude > 0
-                        ? level(wave, amplitude, Decibels.ofAmplitude(1 + 2 * noise / amplitude) / 2)
-                                .asUpperBound()
-                        : Measured.refused(Unit.DBC, "the record holds no such harmonic at all"),
+                bound(amplitude, noise, fundamental, reference),
                 OptionalDouble.empty());
     }
 
-    private static Measured.Value level(FittedWave wave, double amplitude, double own) {
-        double fundamental = wave.fit().amplitude(1);
-        double reference = Decibels.PER_RELATIVE_AMPLITUDE * Math.sqrt(wave.quadratureVariance(1)) / fundamental;
-        return Measured.withNoise(Decibels.ofAmplitude(amplitude / fundamental), Unit.DBC, Math.hypot(own, reference));
+    /**
+     * Level of a harmonic that noise buries: what it has, with what noise may add to it.
+     *
+     * @param amplitude   amplitude found, 0 or more
+     * @param noise       standard uncertainty of each quadrature
+     * @param fundamental amplitude of the fundamental
+     * @param reference   standard uncertainty of the fundamental's level, dB
+     */
+    static Measured bound(double amplitude, double noise, double fundamental, double reference) {
+        if (!(amplitude > 0)) {
+            return Measured.refused(Unit.DBC, "the record holds no such harmonic at all");
+        }
+        double own = Decibels.ofAmplitude(1 + 2 * noise / amplitude) / 2;
+        return level(amplitude / fundamental, own, reference).asUpperBound();
+    }
+
+    private static Measured.Value level(double ratio, double own, double reference) {
+        return Measured.withNoise(Decibels.ofAmplitude(ratio), Unit.DBC, Math.hypot(own, reference));
     }
 
     /** The complex harmonics on the time axis of the mean cycle: its beginning is t = 0. */

@@ -21,17 +21,6 @@ public final class NullDepth {
                 .orElse(Measured.refused(Unit.DECIBEL, "one of the captures could not be measured"));
     }
 
-    /** Whether the null is deeper by so many dB when one wave is turned over. */
-    public static boolean improvesTurnedOver(WaveformResult from, WaveformResult to, double decibels) {
-        double upright = depth(alignment(from, to, false));
-        double turned = depth(alignment(from, to, true));
-        return turned < upright - decibels;
-    }
-
-    private static double depth(Optional<Alignment> alignment) {
-        return alignment.map(a -> a.depth().value().orElse(0)).orElse(0.0);
-    }
-
     /** The alignment behind the null depth; empty where a capture was refused. */
     public static Optional<Alignment> alignment(WaveformResult from, WaveformResult to, boolean turned) {
         return from.spectrum().flatMap(f -> to.spectrum().map(t -> aligned(f, t, turned)));

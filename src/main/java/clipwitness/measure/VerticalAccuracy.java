@@ -27,6 +27,7 @@ public final class VerticalAccuracy {
                 result.cycle(),
                 result.inputCycle(),
                 result.transfer(),
+                result.range(),
                 result.doubts());
     }
 

@@ -3,6 +3,7 @@ package clipwitness.measure;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
+import clipwitness.capture.VerticalRange;
 import clipwitness.signal.FundamentalSearch;
 import clipwitness.signal.JointFit;
 import java.util.ArrayList;
@@ -95,6 +96,7 @@ public final class WaveformMeasurement {
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
                 curve,
+                new VerticalRange(perDivision(), output.codeStep()),
                 doubts);
     }
 
@@ -104,6 +106,12 @@ public final class WaveformMeasurement {
                 joint.cyclesPerSample() * sampleRate,
                 WaveformQuantity.FREQUENCY.unit(),
                 joint.standardUncertainty() * sampleRate * more);
+    }
+
+    private OptionalDouble perDivision() {
+        return capture.outputScale()
+                .map(s -> OptionalDouble.of(s.perDivision()))
+                .orElse(OptionalDouble.empty());
     }
 
     private boolean isRefused() {
@@ -122,6 +130,14 @@ public final class WaveformMeasurement {
             }
         }
         return new WaveformResult(
-                values, List.of(), 0, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), doubts);
+                values,
+                List.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VerticalRange.UNKNOWN,
+                doubts);
     }
 }

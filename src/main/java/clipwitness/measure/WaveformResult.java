@@ -2,6 +2,7 @@ package clipwitness.measure;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Severity;
+import clipwitness.capture.VerticalRange;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param cycle      mean cycle of the output
  * @param inputCycle mean cycle of the input on the same time axis
  * @param transfer   transfer curve
+ * @param range      range of the instrument at which the output was captured
  * @param doubts     what the measuring found doubtful
  */
 public record WaveformResult(
@@ -28,6 +30,7 @@ public record WaveformResult(
         Optional<CycleTrace> cycle,
         Optional<CycleTrace> inputCycle,
         Optional<TransferCurve> transfer,
+        VerticalRange range,
         List<Doubt> doubts) {
     /** Copies what it is given. */
     public WaveformResult {

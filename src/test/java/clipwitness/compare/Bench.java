@@ -1,11 +1,14 @@
 package clipwitness.compare;
 
 import clipwitness.capture.Condition;
+import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
+import clipwitness.capture.VerticalRange;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
+import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.util.EnumMap;
@@ -22,6 +25,12 @@ final class Bench {
     private double level = 0.1;
     private int run = 1;
     private double[] harmonics = {1};
+    private VerticalRange range = VerticalRange.UNKNOWN;
+    private Optional<TransferCurve> transfer = Optional.empty();
+    private OptionalDouble temperature = OptionalDouble.empty();
+    private Optional<String> instrument = Optional.empty();
+    private List<Doubt> doubts = List.of();
+    private Optional<String> coupling = Optional.empty();
 
     private Bench(String state) {
         this.state = state;
@@ -51,6 +60,11 @@ final class Bench {
         return this;
     }
 
+    Bench with(WaveformQuantity quantity, Measured value) {
+        values.put(quantity, value);
+        return this;
+    }
+
     Bench refused(WaveformQuantity quantity, String reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
@@ -60,6 +74,41 @@ final class Bench {
     Bench harmonics(double... cosines) {
         harmonics = cosines;
         return this;
+    }
+
+    Bench range(VerticalRange found) {
+        range = found;
+        return this;
+    }
+
+    Bench transfer(TransferCurve curve) {
+        transfer = Optional.of(curve);
+        return this;
+    }
+
+    Bench temperature(double celsius) {
+        temperature = OptionalDouble.of(celsius);
+        return this;
+    }
+
+    Bench instrument(String name) {
+        instrument = Optional.of(name);
+        return this;
+    }
+
+    Bench doubting(Doubt doubt) {
+        doubts = List.of(doubt);
+        return this;
+    }
+
+    Bench coupling(String code) {
+        coupling = Optional.of(code);
+        return this;
+    }
+
+    Setting setting() {
+        CaptureResult capture = done();
+        return new Setting(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     /** Level, distortion, asymmetry and crest factor of an ordinary wave. */
@@ -87,8 +136,9 @@ final class Bench {
                 Optional.of(new HarmonicSpectrum(1000, Samples.of(harmonics), zeros, noise)),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                List.of());
+                transfer,
+                range,
+                doubts);
         return new CaptureResult(
                 row(),
                 "00",
@@ -120,10 +170,10 @@ final class Bench {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.empty(),
-                OptionalDouble.empty(),
+                temperature,
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                instrument,
+                coupling,
                 Optional.empty(),
                 "");
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.job.Limits;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Decisions of the measurement book, sections 4 and 5, on figures stated outright. */
 class ItemBuilderTest {
     private static final Limits DEFAULTS = new Limits(Map.of());
+    private static final Drift DRIFT = new Drift(new TemperatureChange(OptionalDouble.empty(), 1));
 
     @Test
     void theSameFiguresPassEveryLimit() {
@@ -80,8 +82,27 @@ class ItemBuilderTest {
         Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
         Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(level.change().reason()).contains("in state b: the converter was at its end");
-        assertThat(level.remedy()).contains("Capture it again: in state b: the converter was at its end.");
+        assertThat(level.change().reason()).contains("in “State b”: the converter was at its end");
+        assertThat(level.remedy()).contains("Capture it again: in “State b”: the converter was at its end.");
+    }
+
+    @Test
+    void aRefusalBeforeTheWorkIsNamedByItsState() {
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
+        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .change()
+                        .reason())
+                .hasValue("in “State a”: no line");
+    }
+
+    @Test
+    void aSilentOutputHasNoLevelInDecibels() {
+        WaveformResult silent = Bench.ordinary("b", 50)
+                .with(WaveformQuantity.RMS, 0, 0)
+                .done()
+                .waveform()
+                .orElseThrow();
+        assertThat(ItemFigure.LEVEL.of(silent).reason()).hasValue("a level cannot be given, because the rms is zero");
     }
 
     /**
@@ -102,12 +123,12 @@ class ItemBuilderTest {
                     .with(WaveformQuantity.RMS, 0.7, 1e-5)
                     .done());
         }
-        Catalogue catalogue = Catalogue.of(captures);
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Setting a = catalogue.of("a").get(1);
         Setting b = catalogue.of("b").get(1);
         Item level = item(
                 ItemQuantity.LEVEL,
-                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), Intent.UNCHANGED).of(a, b));
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED).of(a, b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
         assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
@@ -128,10 +149,10 @@ class ItemBuilderTest {
         }
         captures.add(
                 Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 0.7, 1e-6).done());
-        Catalogue catalogue = Catalogue.of(captures);
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Item level = item(
                 ItemQuantity.LEVEL,
-                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), Intent.UNCHANGED)
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED)
                         .of(catalogue.of("a").get(0), catalogue.of("b").get(0)));
         // s = 0.2 dB over three runs: 0.2/sqrt(3) in state a, 0.2 in state b with its one run.
         assertThat(level.change().asValue().orElseThrow().standardUncertainty())
@@ -141,8 +162,8 @@ class ItemBuilderTest {
     private static List<Item> items(Intent intent, Bench a, Bench b) {
         CaptureResult x = a.done();
         CaptureResult y = b.done();
-        Catalogue catalogue = Catalogue.of(List.of(x, y));
-        return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), intent)
+        Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);
+        return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), DRIFT, intent)
                 .of(catalogue.all().get(0), catalogue.all().get(1));
     }
 

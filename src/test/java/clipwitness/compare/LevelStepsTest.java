@@ -32,6 +32,12 @@ class LevelStepsTest {
         assertThat(series.steps().get(1).slope().value().orElseThrow()).isCloseTo(1, within(1e-12));
     }
 
+    @Test
+    void twoStepsOfOneInputHaveNoSlope() {
+        LevelSeries series = LevelSteps.series(List.of(setting(0.1, 1, 1e-3), setting(0.1, 1.1, 1e-3)));
+        assertThat(series.steps().get(1).slope().reason()).hasValue("two steps have the same input level");
+    }
+
     private static Setting setting(double level, double output, double uncertainty) {
         CaptureResult capture = Bench.capture("before")
                 .gain(50)
@@ -39,6 +45,6 @@ class LevelStepsTest {
                 .with(WaveformQuantity.FUNDAMENTAL, output, uncertainty)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, level, 0)
                 .done();
-        return new Setting("before", capture.row().condition(), List.of(capture));
+        return new Setting("before", "Before", capture.row().condition(), List.of(capture));
     }
 }

@@ -19,7 +19,8 @@ class StimulusChangeTest {
                 .isCloseTo(3.4346, within(1e-3));
         assertThat(StimulusChange.doubt(from, to))
                 .map(Doubt::text)
-                .contains("the input is 3.43 dB stronger than in state a: what changed may be the drive, not the unit");
+                .contains(
+                        "the input is 3.43 dB stronger than in “State a”: what changed may be the drive, not the unit");
     }
 
     @Test
@@ -40,7 +41,7 @@ class StimulusChangeTest {
 
     private static Setting setting(String state, double input) {
         CaptureResult capture = capture(state, input);
-        return new Setting(state, capture.row().condition(), List.of(capture));
+        return new Setting(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     private static CaptureResult capture(String state, double input) {

@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.capture.VerticalRange;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -42,6 +43,7 @@ record DemoWave(double gain, double top, double bottom, boolean hasInput, int bi
                 Optional.of(new CycleTrace(Samples.of(centred), mean, 1e-3)),
                 Optional.empty(),
                 hasInput ? Optional.of(transfer()) : Optional.empty(),
+                VerticalRange.UNKNOWN,
                 List.of());
     }
 

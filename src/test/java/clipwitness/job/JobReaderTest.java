@@ -2,15 +2,17 @@ package clipwitness.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import clipwitness.capture.InputException;
+import clipwitness.fixture.DamagedArchive;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
@@ -180,19 +182,31 @@ class JobReaderTest {
     }
 
     @Test
-    void aFileThatMayNotBeRead() throws IOException {
-        for (String name : List.of("job.yaml", "board.png")) {
-            assertThat(folder.resolve(name).toFile().setReadable(false)).isTrue();
-            assumeThat(Files.isReadable(folder.resolve(name))).isFalse(); // root reads everything
+    void aSheetThatCannotBeRead() throws IOException {
+        try (FileSystem archive = DamagedArchive.of(outside.resolve("a.zip"), Map.of(), "job.yaml")) {
+            assertThat(new TestJob(archive.getPath("/")).messages())
+                    .containsExactly(
+                            "job.yaml: the file could not be read. Check whether this user may read /job.yaml");
         }
-        assertThat(job.messages())
-                .containsExactly("job.yaml: the file could not be read. Check whether this user may read "
-                        + folder.resolve("job.yaml"));
-        Files.delete(folder.resolve("job.yaml"));
+    }
+
+    @Test
+    void aPictureThatCannotBeRead() throws IOException {
         job.sheet("shop: {logo: board.png}\n");
-        assertThat(job.messages())
-                .containsExactly(
-                        "job.yaml, line 1, shop.logo: 'board.png' could not be read. Check whether this user may read it");
+        Map<String, String> sound = Map.of(
+                "job.yaml",
+                Files.readString(folder.resolve("job.yaml")),
+                "captures.csv",
+                TestJob.TABLE,
+                "received.csv",
+                "0,0\n",
+                "original.csv",
+                "0,0\n");
+        try (FileSystem archive = DamagedArchive.of(outside.resolve("a.zip"), sound, "board.png")) {
+            assertThat(new TestJob(archive.getPath("/")).messages())
+                    .containsExactly(
+                            "job.yaml, line 1, shop.logo: 'board.png' could not be read. Check whether this user may read it");
+        }
     }
 
     @Test

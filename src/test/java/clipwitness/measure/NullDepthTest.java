@@ -44,8 +44,13 @@ class NullDepthTest {
         WaveformResult upright = noisy(NullDepthTest::cubed, 0.1, 5).measured();
         WaveformResult turned = noisy(p -> -cubed(p), 0.1, 6).measured();
         assertThat(NullDepth.of(upright, turned).value().orElseThrow()).isGreaterThan(-20);
-        assertThat(NullDepth.improvesTurnedOver(upright, turned, 20)).isTrue();
-        assertThat(NullDepth.improvesTurnedOver(upright, upright, 1)).isFalse();
+        assertThat(turnedOver(upright, turned)).isLessThan(-60);
+        assertThat(turnedOver(upright, upright)).isGreaterThan(-20);
+    }
+
+    private static double turnedOver(WaveformResult from, WaveformResult to) {
+        Alignment over = NullDepth.alignment(from, to, true).orElseThrow();
+        return over.depth().value().orElseThrow();
     }
 
     @Test

@@ -3,6 +3,7 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.capture.VerticalRange;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,7 @@ class VerticalAccuracyTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                VerticalRange.UNKNOWN,
                 List.of());
     }
 }

@@ -1,6 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.capture.Samples;
+import clipwitness.capture.VerticalRange;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -33,6 +34,7 @@ final class ExampleWave {
                 Optional.of(cycle(state, gain)),
                 Optional.empty(),
                 Optional.empty(),
+                VerticalRange.UNKNOWN,
                 List.of());
     }
 

@@ -1,0 +1,50 @@
+package clipwitness.compare;
+
+import clipwitness.job.State;
+import clipwitness.measure.WaveformQuantity;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The clippers look out of circuit: at the highest gain the distortion is under a fifth of what it was, and the level went up. */
+final class NotClipping implements HintRule {
+    private static final String CODE = "not-clipping";
+    private static final double SHARE = 0.2;
+    private static final double CLIPPED_THD_PERCENT = 3;
+
+    @Override
+    public List<Hint> look(Evidence evidence) {
+        return evidence.compared().stream()
+                .flatMap(s -> evidence.highestPair(s).flatMap(p -> hint(s, p)).stream())
+                .toList();
+    }
+
+    private static Optional<Hint> hint(State state, Evidence.Pair pair) {
+        OptionalDouble before = pair.from().figure(WaveformQuantity.THD).value();
+        OptionalDouble after = pair.to().figure(WaveformQuantity.THD).value();
+        OptionalDouble level = pair.change(ItemFigure.LEVEL);
+        boolean looks = before.isPresent()
+                && after.isPresent()
+                && level.isPresent()
+                && before.getAsDouble() > CLIPPED_THD_PERCENT
+                && after.getAsDouble() < SHARE * before.getAsDouble()
+                && level.getAsDouble() > 0;
+        if (!looks) {
+            return Optional.empty();
+        }
+        return Optional.of(new Hint(
+                CODE,
+                Optional.of(state.name()),
+                "“" + state.label()
+                        + "” does not clip where the unit did before: look for clippers that are not connected, a switch that"
+                        + " leaves them out, or devices that do not conduct.",
+                String.format(
+                        Locale.ROOT,
+                        "%s the distortion is %.2g %% instead of %.2g %%, and the level is %.1f dB higher",
+                        pair.place(),
+                        after.getAsDouble(),
+                        before.getAsDouble(),
+                        level.getAsDouble())));
+    }
+}

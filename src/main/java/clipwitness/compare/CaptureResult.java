@@ -3,6 +3,7 @@ package clipwitness.compare;
 import clipwitness.capture.Doubt;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.junction.JunctionResult;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import java.util.OptionalDouble;
  * @param evidence      how the layout was read
  * @param doubts        every doubt, the file's and the measuring's
  * @param waveform      what was measured, for waveforms
+ * @param junction      what was measured, for traced devices
  */
 public record CaptureResult(
         CaptureRow row,
@@ -34,7 +36,8 @@ public record CaptureResult(
         List<String> channels,
         List<String> evidence,
         List<Doubt> doubts,
-        Optional<WaveformResult> waveform) {
+        Optional<WaveformResult> waveform,
+        Optional<JunctionResult> junction) {
     /** Copies what it is given. */
     public CaptureResult {
         Objects.requireNonNull(row, "row");
@@ -43,9 +46,48 @@ public record CaptureResult(
         doubts = List.copyOf(doubts);
     }
 
+    /** A capture that is no traced device. */
+    public CaptureResult(
+            CaptureRow row,
+            String sha256,
+            Optional<String> inputSha256,
+            String output,
+            Optional<String> input,
+            int samples,
+            OptionalDouble sampleRate,
+            List<String> channels,
+            List<String> evidence,
+            List<Doubt> doubts,
+            Optional<WaveformResult> waveform) {
+        this(
+                row,
+                sha256,
+                inputSha256,
+                output,
+                input,
+                samples,
+                sampleRate,
+                channels,
+                evidence,
+                doubts,
+                waveform,
+                Optional.empty());
+    }
+
     /** The same capture with other doubts. */
     CaptureResult withDoubts(List<Doubt> others) {
         return new CaptureResult(
-                row, sha256, inputSha256, output, input, samples, sampleRate, channels, evidence, others, waveform);
+                row,
+                sha256,
+                inputSha256,
+                output,
+                input,
+                samples,
+                sampleRate,
+                channels,
+                evidence,
+                others,
+                waveform,
+                junction);
     }
 }

@@ -20,12 +20,14 @@ public final class Examination {
                 Catalogue.of(captures, state -> job.sheet().state(state).label());
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         List<String> states = job.sheet().states().stream().map(State::name).toList();
+        Devices devices = DeviceExamination.of(job, captures, catalogue);
         return new JobResults(
                 job,
                 inputsDigest,
                 new PairDoubts(job, catalogue).added(captures),
                 new GainSeries(catalogue, job.sheet().stimulus().level()).of(states),
                 new Comparer(job, catalogue, repeatability).all(),
-                Hints.of(new Evidence(job, catalogue, repeatability)));
+                devices,
+                Hints.of(new Evidence(job, catalogue, repeatability, devices)));
     }
 }

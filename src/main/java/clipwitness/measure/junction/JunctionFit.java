@@ -51,5 +51,6 @@ public record JunctionFit(
     }
 
     /** Names of the figures in the results. */
-    static final List<String> NAMES = List.of("saturationCurrent", "ideality", "seriesResistance", "shuntResistance");
+    public static final List<String> NAMES =
+            List.of("saturationCurrent", "ideality", "seriesResistance", "shuntResistance");
 }

@@ -43,6 +43,7 @@ class ArchitectureTest {
         LIBRARY_STAYS_IN.put("ch.randelshofer", List.of("reading"));
         LIBRARY_STAYS_IN.put("org.snakeyaml", List.of("job"));
         LIBRARY_STAYS_IN.put("org.apache.commons.math3", List.of("signal", "measure", "compare"));
+        LIBRARY_STAYS_IN.put("org.jgrapht", List.of("measure"));
         LIBRARY_STAYS_IN.put("org.knowm", List.of("figure"));
         LIBRARY_STAYS_IN.put("com.openhtmltopdf", List.of("report"));
         LIBRARY_STAYS_IN.put("org.apache.pdfbox", List.of("report"));

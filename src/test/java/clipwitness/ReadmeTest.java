@@ -126,7 +126,9 @@ class ReadmeTest {
         String[] cells = row.split("\\|", -1);
         String folder = names(cells[2]).findFirst().orElseThrow();
         assertThat(names(cells[1]).map(name -> Path.of(FIXTURES, folder, name))).allMatch(Files::exists);
-        assertThat(names(cells[3]).map(name -> Path.of("src/test/java/clipwitness", folder, name + ".java")))
+        assertThat(names(cells[3])
+                        .map(name -> name.contains("/") ? name : folder + "/" + name)
+                        .map(name -> Path.of("src/test/java/clipwitness", name + ".java")))
                 .isNotEmpty()
                 .allMatch(Files::exists);
     }

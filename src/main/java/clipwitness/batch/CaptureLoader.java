@@ -17,6 +17,9 @@ import clipwitness.measure.VerticalAccuracy;
 import clipwitness.measure.WaveformInput;
 import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.junction.JunctionMeasurement;
+import clipwitness.measure.junction.JunctionResult;
+import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
@@ -50,7 +53,16 @@ final class CaptureLoader {
     CaptureResult load(CaptureRow row) throws InputException, IOException {
         Export export = read(row, row.file());
         if (row.kind() == CaptureKind.JUNCTION) {
-            return facts(row, export, export.channels().get(0), Optional.empty(), Optional.empty(), Optional.empty());
+            CurveChoice choice = CurveChoice.of(export, row.input(), row.output());
+            JunctionResult junction = JunctionMeasurement.of(choice.curve(), temperature(row));
+            return facts(
+                    row,
+                    export,
+                    choice.current(),
+                    Optional.of(choice.voltage()),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(junction));
         }
         TimeRecord record = overTime(row, export);
         ChannelChoice choice = ChannelChoice.of(row, record);
@@ -66,12 +78,22 @@ final class CaptureLoader {
                 ? Optional.of(
                         VerticalAccuracy.applied(measure(row, record, choice.output(), input), verticalAccuracy(row)))
                 : Optional.empty();
-        return facts(row, record, choice.output(), input, inputRecord, waveform);
+        return facts(row, record, choice.output(), input, inputRecord, waveform, Optional.empty());
     }
 
     private Export read(CaptureRow row, String file) throws InputException {
         ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
         return ExportReader.read(path(file), file, options, progress);
+    }
+
+    /** The row's temperature, else the bench's; where the sheet has none either, 23 °C known to 3 K (a bound, u = a / sqrt 3). */
+    private Temperature temperature(CaptureRow row) {
+        OptionalDouble stated = row.temperature().isPresent()
+                ? row.temperature()
+                : job.sheet().bench().temperature();
+        return stated.isPresent()
+                ? new Temperature(stated.getAsDouble(), 0)
+                : new Temperature(Bench.DEFAULT_TEMPERATURE, Bench.DEFAULT_TEMPERATURE_BOUND / Math.sqrt(3));
     }
 
     private Path path(String file) {
@@ -134,7 +156,8 @@ final class CaptureLoader {
             Channel output,
             Optional<Channel> input,
             Optional<TimeRecord> inputRecord,
-            Optional<WaveformResult> waveform)
+            Optional<WaveformResult> waveform,
+            Optional<JunctionResult> junction)
             throws IOException {
         List<Doubt> doubts = new ArrayList<>(export.doubts());
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
@@ -156,6 +179,7 @@ final class CaptureLoader {
                 channels,
                 export.evidence(),
                 doubts.stream().distinct().toList(),
-                waveform);
+                waveform,
+                junction);
     }
 }

@@ -14,8 +14,9 @@ import java.util.OptionalDouble;
  * @param job           the job
  * @param catalogue     waveform captures by state and condition
  * @param repeatability how well figures come back
+ * @param devices       traced devices and what they predict
  */
-record Evidence(Job job, Catalogue catalogue, Repeatability repeatability) {
+record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
     /** States of a role, in the sheet's order. */
     List<State> states(Role role) {
         return job.sheet().states().stream().filter(s -> s.role() == role).toList();

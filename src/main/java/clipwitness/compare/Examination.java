@@ -20,6 +20,7 @@ public final class Examination {
                 Catalogue.of(captures, state -> job.sheet().state(state).label());
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         List<String> states = job.sheet().states().stream().map(State::name).toList();
+        Devices devices = DeviceExamination.of(job, captures, catalogue);
         return new JobResults(
                 job,
                 inputsDigest,
@@ -29,7 +30,8 @@ public final class Examination {
                                 .toList(),
                 new GainSeries(catalogue, repeatability, job.sheet().stimulus().level()).of(states),
                 new Comparer(job, catalogue, repeatability).all(),
-                Hints.of(new Evidence(job, catalogue, repeatability)));
+                devices,
+                Hints.of(new Evidence(job, catalogue, repeatability, devices)));
     }
 
     /** A capture whose figures carry how well the controls are set again. */

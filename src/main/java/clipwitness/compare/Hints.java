@@ -10,6 +10,7 @@ final class Hints {
             new NotClipping(),
             new NoOutput(),
             new Inverted(),
+            new LegMismatch(),
             new KnobOffset());
 
     private Hints() {}

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param captures     captures in the table's order
  * @param series       series over the gain control
  * @param comparisons  comparisons in the sheet's order
+ * @param devices      traced devices and what they predict
  * @param hints        hints
  */
 public record JobResults(
@@ -20,6 +21,7 @@ public record JobResults(
         List<CaptureResult> captures,
         List<Series> series,
         List<Comparison> comparisons,
+        Devices devices,
         List<Hint> hints) {
     /** Copies what it is given. */
     public JobResults {
@@ -29,5 +31,17 @@ public record JobResults(
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
         hints = List.copyOf(hints);
+        Objects.requireNonNull(devices, "devices");
+    }
+
+    /** The results of a job without traced devices. */
+    public JobResults(
+            Job job,
+            String inputsDigest,
+            List<CaptureResult> captures,
+            List<Series> series,
+            List<Comparison> comparisons,
+            List<Hint> hints) {
+        this(job, inputsDigest, captures, series, comparisons, Devices.NONE, hints);
     }
 }

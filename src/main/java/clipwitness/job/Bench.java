@@ -36,6 +36,9 @@ public record Bench(
     /** Bench temperature where the sheet has none, °C, known to 3 K. */
     public static final double DEFAULT_TEMPERATURE = 23;
 
+    /** How well that is known: to 3 K, a bound. */
+    public static final double DEFAULT_TEMPERATURE_BOUND = 3;
+
     /** Copies what it is given. */
     public Bench {
         instruments = List.copyOf(instruments);

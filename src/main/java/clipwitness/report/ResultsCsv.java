@@ -3,6 +3,7 @@ package clipwitness.report;
 import clipwitness.capture.Condition;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
+import clipwitness.compare.Devices;
 import clipwitness.compare.EquivalentGain;
 import clipwitness.compare.Item;
 import clipwitness.compare.JobResults;
@@ -10,11 +11,15 @@ import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.LevelSeries;
 import clipwitness.compare.NotExamined;
 import clipwitness.compare.OnsetGain;
+import clipwitness.compare.Prediction;
 import clipwitness.compare.Series;
+import clipwitness.compare.StatePrediction;
+import clipwitness.compare.TracedDevice;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.junction.MatchedPair;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -77,6 +82,34 @@ public final class ResultsCsv {
         }
         for (Comparison c : results.comparisons()) {
             comparison(c);
+        }
+        devices(results.devices());
+    }
+
+    private void devices(Devices devices) throws IOException {
+        Condition none =
+                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        for (TracedDevice d : devices.traced()) {
+            Subject subject = new Subject(
+                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+            for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
+                row(subject, e.getKey(), "", e.getValue());
+            }
+        }
+        for (MatchedPair p : devices.pairing().pairs()) {
+            Subject subject = new Subject("pair", "", "", "", none);
+            String names = String.join(" ", p.devices());
+            row(subject, names + " mismatch", "", p.mismatch());
+            row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
+        }
+        for (StatePrediction s : devices.predictions()) {
+            Subject subject = new Subject("prediction", s.state(), "", "", s.condition());
+            for (Prediction p : s.figures()) {
+                String order =
+                        p.order().isPresent() ? Integer.toString(p.order().getAsInt()) : "";
+                row(subject, "predicted " + p.quantity(), order, p.predicted());
+                row(subject, "measured " + p.quantity(), order, p.measured());
+            }
         }
     }
 

@@ -51,7 +51,8 @@ public final class ResultsJson {
             json.array("captures", () -> each(results.captures(), this::capture));
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
-            for (String later : new String[] {"junctions", "pairs", "prediction", "noise", "response", "rails"}) {
+            new DevicesJson(json).write(results.devices());
+            for (String later : new String[] {"noise", "response", "rails"}) {
                 json.array(later, () -> {});
             }
             json.array("hints", () -> each(results.hints(), this::hint));

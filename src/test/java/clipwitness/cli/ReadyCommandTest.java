@@ -35,7 +35,8 @@ class ReadyCommandTest {
     @Test
     void theJsonHasTheKeysOfTheContract() throws IOException {
         assertThat(run("ready", "--json", beforeOnly().path())).isEqualTo(0);
-        assertThat(out.toString()).startsWith("""
+        assertThat(out.toString())
+                .startsWith("""
                         {
                           "sufficient" : true,
                           "items" : [ {
@@ -45,11 +46,13 @@ class ReadyCommandTest {
                             "level" : 0.1,
                             "setting" : null,
                             "limit" : 0.5,
-                            "smallestChange" : 0.0""").contains("""
+                            "smallestChange" : 0.0""")
+                .contains("""
                             "unit" : "dB",
                             "sufficient" : true,
                             "remedy" : null
-                        """).containsPattern("\"missing\" : \\[ \\{\\s+\"code\" : \"no-replicate\",\\s+\"text\" : \"");
+                        """)
+                .containsPattern("\"missing\" : \\[ \\{\\s+\"code\" : \"no-replicate\",\\s+\"text\" : \"");
     }
 
     @Test

@@ -1,0 +1,99 @@
+package clipwitness.compare;
+
+import clipwitness.job.Bench;
+import clipwitness.job.Clipper;
+import clipwitness.job.ClipperPair;
+import clipwitness.job.Leg;
+import clipwitness.measure.Measured;
+import clipwitness.measure.clipper.ClipperCircuit;
+import clipwitness.measure.clipper.ClipperLeg;
+import clipwitness.measure.clipper.ClippingPair;
+import clipwitness.measure.clipper.DeviceLaw;
+import clipwitness.measure.junction.JunctionResult;
+import clipwitness.measure.junction.NamedDevice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** A state's clipper made of its traced devices. */
+final class ClipperOfState {
+    /** Silicon and germanium junctions lose about 2 mV/K: common practice. */
+    private static final double VOLTS_PER_KELVIN = 2e-3;
+
+    /** How well a temperature is known that somebody read, K: half a kelvin and a little. */
+    private static final double READ_TEMPERATURE = 1 / Math.sqrt(3);
+
+    private final ClipperPair pair;
+    private final Map<String, NamedDevice> devices;
+
+    ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
+        this.pair = pair;
+        this.devices = devices;
+    }
+
+    private Stream<String> names() {
+        return Stream.concat(pair.up().devices().stream(), pair.down().devices().stream());
+    }
+
+    /** Why nothing can be predicted: a device without curve, or whose curve is no junction's. */
+    Optional<String> missing() {
+        return names().flatMap(n -> missing(n).stream()).findFirst();
+    }
+
+    private Optional<String> missing(String name) {
+        if (!devices.containsKey(name)) {
+            return Optional.of(name + " was not traced");
+        }
+        String refusal = devices.get(name).result().refusal();
+        return refusal.isEmpty() ? Optional.empty() : Optional.of("curve of " + name + ": " + refusal);
+    }
+
+    /** The circuit. */
+    ClipperCircuit circuit(Clipper clipper, boolean inverting) {
+        ClippingPair legs = new ClippingPair(leg(pair.up()), leg(pair.down()));
+        return switch (clipper.topology()) {
+            case SHUNT ->
+                new ClipperCircuit.Shunt(legs, clipper.sourceResistance().orElseThrow());
+            case FEEDBACK ->
+                new ClipperCircuit.Feedback(
+                        legs,
+                        clipper.inputResistance().orElseThrow(),
+                        clipper.feedbackResistance().orElseThrow(),
+                        inverting);
+        };
+    }
+
+    private ClipperLeg leg(Leg leg) {
+        List<DeviceLaw> laws = new ArrayList<>();
+        for (String name : leg.devices()) {
+            DeviceLaw.of(devices.get(name).result()).ifPresent(laws::add);
+        }
+        return new ClipperLeg(laws);
+    }
+
+    /** Standard uncertainty of the junctions' voltages, a ratio: of the traces, and of the temperature in the unit against theirs. */
+    double relativeUncertainty(Bench bench) {
+        return names().map(n -> devices.get(n).result())
+                .mapToDouble(r -> relative(r, bench))
+                .max()
+                .orElse(0);
+    }
+
+    private static double relative(JunctionResult result, Bench bench) {
+        double inUnit = bench.temperature().orElse(Bench.DEFAULT_TEMPERATURE);
+        double apart = Math.hypot(
+                inUnit - result.temperature().celsius(),
+                bench.temperature().isPresent()
+                        ? READ_TEMPERATURE
+                        : result.temperature().standardUncertainty());
+        OptionalDouble volts = result.forwardVoltages().stream()
+                .flatMap(f -> f.voltage().asValue().stream())
+                .mapToDouble(Measured.Value::number)
+                .max();
+        double noise = result.fit().map(f -> f.scatter()).orElse(0.0);
+        return volts.isPresent() ? Math.hypot(VOLTS_PER_KELVIN * apart, noise) / volts.getAsDouble() : 0;
+    }
+}

@@ -1,0 +1,90 @@
+package clipwitness.compare;
+
+import clipwitness.job.Clipper;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.clipper.ClipperCircuit;
+import clipwitness.measure.clipper.SourceLevel;
+import clipwitness.quantity.Decibels;
+import java.util.Optional;
+
+/**
+ * Where the amplitude of a clipper's source is known from: the fundamental of the state without clippers at the same condition, else the
+ * small-signal gain times the input, corrected for the load of the pair's slope at zero. Where the gain behind the clipper is not
+ * stated, it follows from how far the captured wave is clipped.
+ */
+final class ClipperSource {
+    private final Clipper clipper;
+    private final Catalogue catalogue;
+
+    ClipperSource(Clipper clipper, Catalogue catalogue) {
+        this.clipper = clipper;
+        this.catalogue = catalogue;
+    }
+
+    /** The amplitude, or why it is not known. */
+    sealed interface Answer {
+        /**
+         * It is known.
+         *
+         * @param amplitude           peak, V
+         * @param relativeUncertainty a ratio
+         * @param words               how it is known, a clause
+         */
+        record Known(double amplitude, double relativeUncertainty, String words) implements Answer {}
+
+        /** It is not, and why. */
+        record Unknown(String reason) implements Answer {}
+    }
+
+    /** Level of the output if nothing clipped, and the circuit's gain that belongs to it. */
+    private record Linear(Measured.Value level, double gain, String words) {
+        double relative() {
+            return level.standardUncertainty() / level.number();
+        }
+    }
+
+    Answer of(Setting setting, ClipperCircuit circuit) {
+        Optional<Linear> linear = unclipped(setting, circuit).or(() -> smallSignal(setting, circuit));
+        if (linear.isEmpty()) {
+            return new Answer.Unknown("the clipper's source is not known: there is no state without clippers under this"
+                    + " condition and no gain for small signals");
+        }
+        Linear known = linear.get();
+        if (clipper.outputGain().isPresent()) {
+            double amplitude = SourceLevel.of(
+                    known.level.number(), known.gain, clipper.outputGain().getAsDouble());
+            return new Answer.Known(amplitude, known.relative(), known.words);
+        }
+        Optional<Measured.Value> rms = setting.figure(WaveformQuantity.RMS).asValue();
+        return rms.isEmpty()
+                ? new Answer.Unknown("the level of the output is not known")
+                : new Answer.Known(
+                        SourceLevel.matching(circuit, known.gain, rms.get().number() / known.level.number()),
+                        known.relative(),
+                        known.words + "; the gain behind the clipper from how far the wave is clipped");
+    }
+
+    private Optional<Linear> unclipped(Setting setting, ClipperCircuit circuit) {
+        return clipper.unclipped()
+                .flatMap(state -> catalogue.at(state, setting.condition()))
+                .flatMap(s -> s.figure(WaveformQuantity.FUNDAMENTAL).asValue())
+                .map(level -> new Linear(level, circuit.gainWithoutPair(), "source from the state without clippers"));
+    }
+
+    private static Optional<Linear> smallSignal(Setting setting, ClipperCircuit circuit) {
+        Optional<Measured.Value> gain =
+                setting.figure(WaveformQuantity.SMALL_SIGNAL_GAIN).asValue();
+        Optional<Measured.Value> input =
+                setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).asValue();
+        return gain.flatMap(g -> input.map(in -> {
+            double level = Decibels.toAmplitude(g.number()) * in.number();
+            double relative = Math.hypot(
+                    g.standardUncertainty() / Decibels.PER_RELATIVE_AMPLITUDE, in.standardUncertainty() / in.number());
+            return new Linear(
+                    Measured.withNoise(level, in.unit(), level * relative),
+                    circuit.smallSignalGain(),
+                    "source from the gain for small signals");
+        }));
+    }
+}

@@ -1,0 +1,55 @@
+package clipwitness.compare;
+
+import clipwitness.job.Clipper;
+import clipwitness.job.ClipperPair;
+import clipwitness.job.Job;
+import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.Mismatch;
+import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.junction.Pairing;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The traced devices of a job: which match, which sit in a clipper, what they predict. */
+final class DeviceExamination {
+    private DeviceExamination() {}
+
+    static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
+        List<TracedDevice> traced = captures.stream()
+                .flatMap(c ->
+                        c
+                                .junction()
+                                .map(j -> new TracedDevice(
+                                        c.row().device().orElse(c.row().file()), c.row(), j))
+                                .stream())
+                .toList();
+        if (traced.isEmpty()) {
+            return Devices.NONE;
+        }
+        Map<String, NamedDevice> byName = new LinkedHashMap<>();
+        traced.forEach(d -> byName.putIfAbsent(d.name(), new NamedDevice(d.name(), d.result())));
+        Optional<Clipper> clipper = job.sheet().clipper();
+        return new Devices(
+                traced,
+                Pairing.of(List.copyOf(byName.values())),
+                clipper.map(c -> fitted(c, byName)).orElse(Map.of()),
+                clipper.map(c -> new Predictor(job, c, byName, catalogue).all()).orElse(List.of()));
+    }
+
+    private static Map<String, MatchedPair> fitted(Clipper clipper, Map<String, NamedDevice> byName) {
+        Map<String, MatchedPair> fitted = new LinkedHashMap<>();
+        clipper.pairs().forEach((state, pair) -> match(pair, byName).ifPresent(m -> fitted.put(state, m)));
+        return fitted;
+    }
+
+    private static Optional<MatchedPair> match(ClipperPair pair, Map<String, NamedDevice> byName) {
+        if (pair.up().devices().size() != 1 || pair.down().devices().size() != 1) {
+            return Optional.empty();
+        }
+        NamedDevice up = byName.get(pair.up().devices().get(0));
+        NamedDevice down = byName.get(pair.down().devices().get(0));
+        return up == null || down == null ? Optional.empty() : Mismatch.of(up, down);
+    }
+}

@@ -1,0 +1,34 @@
+package clipwitness.compare;
+
+import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.Pairing;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * The traced devices of a job, and what they predict.
+ *
+ * @param traced      devices in the table's order
+ * @param pairing     the best pairs among them
+ * @param fitted      how well the two legs of a state match, by state, where each leg is one device
+ * @param predictions predicted waves, states in the sheet's order
+ */
+public record Devices(
+        List<TracedDevice> traced,
+        Pairing pairing,
+        Map<String, MatchedPair> fitted,
+        List<StatePrediction> predictions) {
+    /** No device was traced. */
+    static final Devices NONE = new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), List.of());
+
+    /** Copies what it is given. */
+    public Devices {
+        Objects.requireNonNull(pairing, "pairing");
+        traced = List.copyOf(traced);
+        fitted = Collections.unmodifiableMap(new LinkedHashMap<>(fitted));
+        predictions = List.copyOf(predictions);
+    }
+}

@@ -1,0 +1,113 @@
+package clipwitness.measure.clipper;
+
+/** The circuit around a clipping pair. */
+public sealed interface ClipperCircuit {
+    /** The pair. */
+    ClippingPair pair();
+
+    /** Output, V, at a source voltage, V. */
+    double outputAt(double source);
+
+    /** Slope of the output over the source at 0 V, the load of the pair's slope there included; below 0 where the circuit inverts. */
+    double smallSignalGain();
+
+    /** Slope of the output over the source without the pair. */
+    double gainWithoutPair();
+
+    /** The same circuit with another pair. */
+    ClipperCircuit with(ClippingPair other);
+
+    /** The same circuit with its resistances in another ratio: the source's, or the feedback's over the input's, times a factor. */
+    ClipperCircuit withResistance(double factor);
+
+    /**
+     * Pair from node to ground, fed through a resistance: (Vs - v) / R = I(v); the output is v.
+     *
+     * @param pair pair
+     * @param source source resistance R, Ω, above 0
+     */
+    record Shunt(ClippingPair pair, double source) implements ClipperCircuit {
+        /** Checks the resistance. */
+        public Shunt {
+            requirePositive(source);
+        }
+
+        @Override
+        public double outputAt(double voltage) {
+            return Root.of(v -> v - voltage + source * pair.currentAt(v), Math.min(0, voltage), Math.max(0, voltage));
+        }
+
+        @Override
+        public double smallSignalGain() {
+            return 1 / (1 + source * pair.conductanceAtZero());
+        }
+
+        @Override
+        public double gainWithoutPair() {
+            return 1;
+        }
+
+        @Override
+        public Shunt with(ClippingPair other) {
+            return new Shunt(other, source);
+        }
+
+        @Override
+        public Shunt withResistance(double factor) {
+            return new Shunt(pair, source * factor);
+        }
+    }
+
+    /**
+     * Pair across the feedback resistance of an amplifier: v / Rf + I(v) = x / Rg; the output is x + v, or -v where it inverts.
+     *
+     * @param pair      pair; the leg called up conducts on positive v
+     * @param input     Rg, Ω, above 0
+     * @param feedback  Rf, Ω, above 0
+     * @param inverting whether the amplifier inverts
+     */
+    record Feedback(ClippingPair pair, double input, double feedback, boolean inverting) implements ClipperCircuit {
+        /** Checks the resistances. */
+        public Feedback {
+            requirePositive(input);
+            requirePositive(feedback);
+        }
+
+        @Override
+        public double outputAt(double x) {
+            double open = x * feedback / input;
+            double v = Root.of(u -> u / feedback + pair.currentAt(u) - x / input, Math.min(0, open), Math.max(0, open));
+            return output(x, v);
+        }
+
+        private double output(double x, double v) {
+            return inverting ? -v : x + v;
+        }
+
+        @Override
+        public double smallSignalGain() {
+            return output(1, 1 / input / (1 / feedback + pair.conductanceAtZero()));
+        }
+
+        @Override
+        public double gainWithoutPair() {
+            return output(1, feedback / input);
+        }
+
+        @Override
+        public Feedback with(ClippingPair other) {
+            return new Feedback(other, input, feedback, inverting);
+        }
+
+        @Override
+        public Feedback withResistance(double factor) {
+            return new Feedback(pair, input, feedback * factor, inverting);
+        }
+    }
+
+    private static void requirePositive(double resistance) {
+        if (!(resistance > 0 && resistance < Double.POSITIVE_INFINITY)) { // NaN lands here too
+            throw new IllegalArgumentException("a resistance must be above 0 Ω but is " + resistance);
+        }
+    }
+}

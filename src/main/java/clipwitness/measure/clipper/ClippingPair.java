@@ -1,0 +1,37 @@
+package clipwitness.measure.clipper;
+
+import java.util.Objects;
+
+/**
+ * Two legs side by side, in opposite directions.
+ *
+ * @param up   leg that conducts on positive voltage
+ * @param down the other
+ */
+public record ClippingPair(ClipperLeg up, ClipperLeg down) {
+    /** Checks that both are there. */
+    public ClippingPair {
+        Objects.requireNonNull(up, "up");
+        Objects.requireNonNull(down, "down");
+    }
+
+    /** Current through the pair, A, at a voltage across it, V: I_up(v) - I_down(-v). */
+    public double currentAt(double voltage) {
+        return up.currentAt(voltage) - down.currentAt(-voltage);
+    }
+
+    /** Slope dI/dV at 0 V, S. */
+    double conductanceAtZero() {
+        return up.conductanceAtZero() + down.conductanceAtZero();
+    }
+
+    /** The same pair with all voltages times a factor. */
+    ClippingPair scaled(double factor) {
+        return new ClippingPair(up.scaled(factor), down.scaled(factor));
+    }
+
+    /** The pair turned round. */
+    ClippingPair reversed() {
+        return new ClippingPair(down, up);
+    }
+}

@@ -1,0 +1,43 @@
+package clipwitness.measure.clipper;
+
+import clipwitness.capture.Samples;
+import clipwitness.capture.Waveform;
+import clipwitness.measure.WaveformInput;
+import clipwitness.measure.WaveformMeasurement;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import java.util.Arrays;
+
+/** The wave that a circuit makes of a sine, as a record of five periods, measured as a captured one is. */
+final class PredictedWave {
+    private static final int SAMPLES_PER_PERIOD = 400;
+    private static final int PERIODS = 5;
+
+    private PredictedWave() {}
+
+    /**
+     * The measured wave.
+     *
+     * @param scale captured output over the circuit's, not 0
+     */
+    static WaveformResult of(ClipperCircuit circuit, Drive drive, double scale) {
+        double[] period = new double[SAMPLES_PER_PERIOD];
+        for (int i = 0; i < SAMPLES_PER_PERIOD; i++) {
+            int mirrored = Math.floorMod(SAMPLES_PER_PERIOD / 2 - 1 - i, SAMPLES_PER_PERIOD);
+            period[i] = mirrored < i ? period[mirrored] : scale * circuit.outputAt(drive.amplitude() * sine(i));
+        }
+        double[] output = new double[PERIODS * SAMPLES_PER_PERIOD];
+        double[] input = new double[output.length];
+        Arrays.setAll(output, i -> period[i % SAMPLES_PER_PERIOD]);
+        double sign = Math.signum(scale * circuit.smallSignalGain());
+        Arrays.setAll(input, i -> sign * drive.inputAmplitude() * sine(i % SAMPLES_PER_PERIOD));
+        double rate = drive.frequency() * SAMPLES_PER_PERIOD;
+        return WaveformMeasurement.of(WaveformInput.of(new Waveform(Samples.of(output), rate, Unit.VOLT))
+                .withInput(new Waveform(Samples.of(input), rate, Unit.VOLT))
+                .expecting(drive.frequency()));
+    }
+
+    private static double sine(int i) {
+        return Math.sin(2 * Math.PI * (i + 0.5) / SAMPLES_PER_PERIOD);
+    }
+}

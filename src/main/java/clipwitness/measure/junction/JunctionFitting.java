@@ -1,0 +1,119 @@
+package clipwitness.measure.junction;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Fits {@link JunctionModel} to a curve: to the forward points above the floor and within four decades of the highest current; with a
+ * shunt, and the reverse points down to -2 V then, where that lowers chi-square by more than chance would and the shunt is known to a third.
+ */
+final class JunctionFitting {
+    private static final double DECADES_BELOW_TOP = 1e-4;
+    private static final int FEWEST_POINTS = 6;
+    private static final double LEAST_RATIO = 10;
+    private static final double CURVED = 3;
+    private static final double MISFIT = 0.1;
+    private static final double DEEPEST_REVERSE = -2;
+    private static final double SURE = 12;
+    private static final double SHUNT_KNOWN_TO = 1.0 / 3;
+
+    private final List<TracedPoint> all;
+    private final Floor floor;
+    private final List<TracedPoint> used;
+
+    JunctionFitting(List<TracedPoint> all, Floor floor) {
+        this.all = all;
+        this.floor = floor;
+        double top = all.stream().mapToDouble(TracedPoint::amperes).max().orElse(0);
+        double least = Math.max(floor.threshold(), DECADES_BELOW_TOP * top);
+        this.used = all.stream()
+                .filter(p -> p.volts() > 0 && p.amperes() > least)
+                .map(this::withFloor)
+                .sorted(Comparator.comparingDouble(TracedPoint::amperes))
+                .toList();
+    }
+
+    private TracedPoint withFloor(TracedPoint p) {
+        return new TracedPoint(p.volts(), p.amperes(), p.voltsSigma(), Math.hypot(p.amperesSigma(), floor.sigma()));
+    }
+
+    /** The fit, or why there is none. */
+    sealed interface Answer {
+        /** The fit stands. */
+        record Fitted(FitAttempt attempt) implements Answer {}
+
+        /** The curve is no junction's, and why. */
+        record Refused(String reason) implements Answer {}
+    }
+
+    Answer answer() {
+        Optional<String> shape = CurveShape.notAJunction(all, used, floor);
+        if (shape.isPresent()) {
+            return new Answer.Refused(shape.get());
+        }
+        if (used.size() < FEWEST_POINTS) {
+            return new Answer.Refused("only " + used.size() + " points lie above the instrument's floor");
+        }
+        if (used.get(used.size() - 1).amperes() < LEAST_RATIO * used.get(0).amperes()) {
+            return new Answer.Refused("the curve spans less than one decade of current above the floor");
+        }
+        Optional<FitAttempt> plain = FitAttempt.of(used, ModelStart.of(used));
+        Optional<FitAttempt> best = withShunt(plain).or(() -> plain);
+        return best.isEmpty()
+                ? new Answer.Refused("no exponential describes the curve: the fit does not settle")
+                : checked(best.get());
+    }
+
+    private Answer checked(FitAttempt attempt) {
+        TracedPoint low = used.get(0);
+        TracedPoint top = used.get(used.size() - 1);
+        JunctionModel model = attempt.model();
+        if (model.resistanceAt(low.amperes()) < CURVED * model.resistanceAt(top.amperes())) {
+            return new Answer.Refused("the current does not rise exponentially: the curve is nearly straight");
+        }
+        double[] residuals = attempt.fit().residuals();
+        double square = 0;
+        for (double r : residuals) {
+            square += r * r;
+        }
+        boolean misfit = Math.sqrt(square / residuals.length) > MISFIT * (top.volts() - low.volts());
+        return misfit
+                ? new Answer.Refused(
+                        "no exponential describes the curve: the best one misses it by more than a tenth of its span")
+                : new Answer.Fitted(attempt);
+    }
+
+    private Optional<FitAttempt> withShunt(Optional<FitAttempt> plain) {
+        List<TracedPoint> points = new ArrayList<>(used);
+        List<TracedPoint> reverse = all.stream()
+                .filter(p -> p.volts() < 0 && p.volts() >= DEEPEST_REVERSE && p.amperes() < -floor.threshold())
+                .map(this::withFloor)
+                .toList();
+        points.addAll(reverse);
+        JunctionModel start = plain.map(FitAttempt::model).orElseGet(() -> ModelStart.of(used));
+        TracedPoint leakiest = reverse.stream()
+                .min(Comparator.comparingDouble(TracedPoint::volts))
+                .orElse(used.get(0));
+        double conductance = leakiest.amperes() / leakiest.volts() / 2;
+        Optional<FitAttempt> shunted = FitAttempt.of(
+                points,
+                new JunctionModel(
+                        start.saturationCurrent(), start.slopeVoltage(), start.seriesResistance(), conductance));
+        return shunted.filter(s -> isSure(s, plain));
+    }
+
+    private boolean isSure(FitAttempt shunted, Optional<FitAttempt> plain) {
+        double alike = shunted.alikeness();
+        if (!(shunted.fit().standardUncertainty(ModelRegression.SHUNT) * alike < SHUNT_KNOWN_TO)) {
+            return false;
+        }
+        if (plain.isEmpty()) {
+            return true;
+        }
+        double with = shunted.chiSquare(used);
+        double gain = plain.get().chiSquare(used) - with;
+        return gain > SURE * alike * alike * with / (used.size() - ModelRegression.SHUNT);
+    }
+}

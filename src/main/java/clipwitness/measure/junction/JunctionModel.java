@@ -1,0 +1,83 @@
+package clipwitness.measure.junction;
+
+/**
+ * The customary model of a junction: I = Is (exp(Vj / nVt) - 1) + Gp Vj, V = Vj + I Rs, so without shunt V = nVt ln(1 + I / Is) + I Rs.
+ * Both directions are solved by Newton's method from above: the functions are convex and rising, so that it never overshoots.
+ *
+ * @param saturationCurrent Is, A, above 0
+ * @param slopeVoltage      nVt, V, above 0
+ * @param seriesResistance  Rs, Ω; a fit may give a little less than 0
+ * @param shuntConductance  Gp, S, 0 where there is no shunt
+ */
+public record JunctionModel(
+        double saturationCurrent, double slopeVoltage, double seriesResistance, double shuntConductance) {
+    private static final int MOST_STEPS = 200;
+    private static final double STEEPEST = 600;
+
+    /** Checks the ranges. */
+    public JunctionModel {
+        if (!(saturationCurrent > 0 && slopeVoltage > 0 && shuntConductance >= 0)
+                || !Double.isFinite(seriesResistance)) {
+            throw new IllegalArgumentException("no junction: Is %s A, nVt %s V, Rs %s Ω, Gp %s S"
+                    .formatted(saturationCurrent, slopeVoltage, seriesResistance, shuntConductance));
+        }
+    }
+
+    /** Terminal voltage, V, at a current, A; negative infinity where a junction without shunt blocks so much. */
+    public double voltageAt(double current) {
+        return junctionVoltageAt(current) + current * seriesResistance;
+    }
+
+    /** Voltage across the junction itself, V. */
+    double junctionVoltageAt(double current) {
+        if (shuntConductance == 0) {
+            return current <= -saturationCurrent
+                    ? Double.NEGATIVE_INFINITY
+                    : slopeVoltage * Math.log1p(current / saturationCurrent);
+        }
+        double v = current > 0
+                ? Math.min(slopeVoltage * Math.log1p(current / saturationCurrent), current / shuntConductance)
+                : 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double next = v - (junctionCurrent(v) - current) / conductance(v);
+            if (!(next < v)) {
+                return v;
+            }
+            v = next;
+        }
+        return v;
+    }
+
+    /** Current, A, at a terminal voltage, V; needs a series resistance of 0 or more. */
+    public double currentAt(double voltage) {
+        double ohms = Math.max(0, seriesResistance);
+        double v = voltage > 0 ? highest(voltage, ohms) : 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double next = v - (v + ohms * junctionCurrent(v) - voltage) / (1 + ohms * conductance(v));
+            if (!(next < v)) {
+                return junctionCurrent(v);
+            }
+            v = next;
+        }
+        return junctionCurrent(v);
+    }
+
+    private double highest(double voltage, double ohms) {
+        double most = Math.min(voltage, STEEPEST * slopeVoltage);
+        return ohms > 0 ? Math.min(most, slopeVoltage * Math.log1p(voltage / (ohms * saturationCurrent))) : most;
+    }
+
+    private double junctionCurrent(double v) {
+        return saturationCurrent * Math.expm1(v / slopeVoltage) + shuntConductance * v;
+    }
+
+    /** dI/dVj, S, at a voltage across the junction, V. */
+    double conductance(double v) {
+        return saturationCurrent * Math.exp(v / slopeVoltage) / slopeVoltage + shuntConductance;
+    }
+
+    /** dV/dI, Ω, at a current, A. */
+    public double resistanceAt(double current) {
+        return seriesResistance + 1 / conductance(junctionVoltageAt(current));
+    }
+}

@@ -1,0 +1,54 @@
+package clipwitness.measure.junction;
+
+import clipwitness.signal.NonlinearFit;
+import clipwitness.signal.Regression;
+
+/**
+ * Voltage over current of {@link JunctionModel} as a curve to be fitted. Parameters: ln Is, ln nVt, Rs, and ln Gp where the model has a
+ * shunt; logarithms keep what must be positive so.
+ */
+final class ModelRegression implements Regression {
+    static final int SATURATION = 0;
+    static final int SLOPE = 1;
+    static final int SERIES = 2;
+    static final int SHUNT = 3;
+
+    private static JunctionModel model(double... p) {
+        return new JunctionModel(
+                Math.exp(p[SATURATION]), Math.exp(p[SLOPE]), p[SERIES], p.length > SHUNT ? Math.exp(p[SHUNT]) : 0);
+    }
+
+    /** The model that a fit found. */
+    static JunctionModel model(NonlinearFit fit, int parameters) {
+        double[] p = new double[parameters];
+        for (int k = 0; k < parameters; k++) {
+            p[k] = fit.parameter(k);
+        }
+        return model(p);
+    }
+
+    /** The parameters of a model. */
+    static double[] parameters(JunctionModel model) {
+        double saturation = Math.log(model.saturationCurrent());
+        double slope = Math.log(model.slopeVoltage());
+        return model.shuntConductance() > 0
+                ? new double[] {saturation, slope, model.seriesResistance(), Math.log(model.shuntConductance())}
+                : new double[] {saturation, slope, model.seriesResistance()};
+    }
+
+    @Override
+    public double at(double current, double[] p, double[] gradient) {
+        JunctionModel model = model(p);
+        double v = model.junctionVoltageAt(current);
+        double conductance = model.conductance(v);
+        double saturation = model.saturationCurrent();
+        double u = v / model.slopeVoltage();
+        gradient[SATURATION] = -saturation * Math.expm1(u) / conductance;
+        gradient[SLOPE] = saturation * Math.exp(u) * u / conductance;
+        gradient[SERIES] = current;
+        if (p.length > SHUNT) {
+            gradient[SHUNT] = -model.shuntConductance() * v / conductance;
+        }
+        return v + current * model.seriesResistance();
+    }
+}

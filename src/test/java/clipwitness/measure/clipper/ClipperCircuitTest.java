@@ -1,0 +1,101 @@
+package clipwitness.measure.clipper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.capture.IvCurve;
+import clipwitness.capture.Samples;
+import clipwitness.measure.junction.JunctionMeasurement;
+import clipwitness.measure.junction.JunctionModel;
+import clipwitness.measure.junction.Temperature;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+class ClipperCircuitTest {
+    private static final JunctionModel SILICON = new JunctionModel(2.5e-9, 1.75 * 0.025692579121085846, 0.6, 0);
+
+    private static ClipperLeg leg(int devices) {
+        return new ClipperLeg(Collections.nCopies(devices, DeviceLaw.of(SILICON)));
+    }
+
+    private static ClippingPair oneAgainstTwo() {
+        return new ClippingPair(leg(1), leg(2));
+    }
+
+    /** diode-clipper-cases.csv has the same two devices as one of twice n and Rs, "one silicon up two in series down". */
+    @Test
+    void twoDevicesInSeriesAreOneOfTwiceTheVoltage() {
+        ClipperCircuit reference = ReferenceClipper.named("one silicon up two in series down");
+        ClipperCircuit pair = new ClipperCircuit.Shunt(oneAgainstTwo(), 2200);
+        for (double v = -9; v <= 9; v += 0.5) {
+            assertThat(pair.outputAt(v)).isCloseTo(reference.outputAt(v), within(1e-9));
+        }
+    }
+
+    /** Kirchhoff: the current through Rg is that through Rf and the pair; the non-inverting output is x + v. */
+    @Test
+    void feedbackClipperBalancesItsCurrents() {
+        for (double x = -0.3; x <= 0.3; x += 0.05) {
+            double y = new ClipperCircuit.Feedback(oneAgainstTwo(), 2200, 100_000, false).outputAt(x);
+            double v = y - x;
+            assertThat(v / 100_000 + oneAgainstTwo().currentAt(v)).isCloseTo(x / 2200, within(1e-12));
+            double inverted = new ClipperCircuit.Feedback(oneAgainstTwo(), 2200, 100_000, true).outputAt(x);
+            assertThat(inverted).isCloseTo(-v, within(1e-12));
+        }
+    }
+
+    /** Without a pair a feedback amplifier has the gain 1 + Rf / Rg, inverting -Rf / Rg. */
+    @Test
+    void openLegsLeaveThePlainAmplifier() {
+        ClippingPair open = new ClippingPair(ClipperLeg.open(), ClipperLeg.open());
+        ClipperCircuit.Feedback plain = new ClipperCircuit.Feedback(open, 1000, 47_000, false);
+        assertThat(plain.outputAt(0.01)).isCloseTo(0.48, within(1e-12));
+        assertThat(plain.smallSignalGain()).isCloseTo(48, within(1e-9));
+        assertThat(new ClipperCircuit.Feedback(open, 1000, 47_000, true).outputAt(0.01))
+                .isCloseTo(-0.47, within(1e-12));
+        assertThat(new ClipperCircuit.Shunt(open, 1000).outputAt(3)).isEqualTo(3);
+    }
+
+    @Test
+    void smallSignalGainIsTheSlopeAtZero() {
+        ClipperCircuit shunt = ReferenceClipper.named("germanium pair");
+        assertThat(shunt.smallSignalGain()).isCloseTo(0.7823701837030602, within(1e-9)); // diode-clipper-cases.csv
+        ClipperCircuit feedback = new ClipperCircuit.Feedback(oneAgainstTwo(), 2200, 100_000, false);
+        assertThat(feedback.smallSignalGain())
+                .isCloseTo((feedback.outputAt(1e-7) - feedback.outputAt(-1e-7)) / 2e-7, within(1e-3));
+    }
+
+    /** The trace ends at 1 mA, so that the clipper runs through the measured curve and beyond it; 12 currents a decade. */
+    @Test
+    void tracedDevicesClipAsTheirModelsDo() {
+        double[] currents =
+                DoubleStream.iterate(1e-6, i -> i <= 1e-3, i -> i * 1.05).toArray();
+        double[] volts = DoubleStream.of(currents).map(SILICON::voltageAt).toArray();
+        DeviceLaw traced = DeviceLaw.of(JunctionMeasurement.of(
+                        IvCurve.of(Samples.of(volts), Samples.of(currents)), new Temperature(25, 0)))
+                .orElseThrow();
+        ClipperLeg leg = new ClipperLeg(List.of(traced));
+        ClipperCircuit measured = new ClipperCircuit.Shunt(new ClippingPair(leg, leg), 2200);
+        ClipperCircuit exact = ReferenceClipper.named("silicon pair");
+        for (double v = -10; v <= 10; v += 0.25) {
+            assertThat(measured.outputAt(v)).isCloseTo(exact.outputAt(v), within(2e-5));
+        }
+    }
+
+    @Test
+    void sourceIsFoundAgainFromTheClippedWave() {
+        ClipperCircuit shunt = ReferenceClipper.named("silicon pair");
+        double[] wave = new double[1000];
+        double square = 0;
+        for (int i = 0; i < wave.length; i++) {
+            wave[i] = shunt.outputAt(1.7 * Math.sin(2 * Math.PI * (i + 0.5) / wave.length));
+            square += wave[i] * wave[i] / wave.length;
+        }
+        double level = 1.7 * shunt.smallSignalGain();
+        assertThat(SourceLevel.of(0.5 * level, shunt.smallSignalGain(), 0.5)).isCloseTo(1.7, within(1e-12));
+        assertThat(SourceLevel.matching(shunt, shunt.smallSignalGain(), Math.sqrt(square) / level))
+                .isCloseTo(1.7, within(1e-3));
+    }
+}

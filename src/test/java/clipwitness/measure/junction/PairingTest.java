@@ -1,0 +1,93 @@
+package clipwitness.measure.junction;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
+
+class PairingTest {
+    /** A device whose voltage lies so many volts above that of the silicon-like one at every current. */
+    private static NamedDevice device(String name, double above, double celsius) {
+        return new NamedDevice(
+                name,
+                JunctionMeasurement.of(
+                        new SyntheticTrace(1)
+                                .sweep(i -> SyntheticTrace.silicon(i) + above, 1e-6, 1e-2, 60, 0)
+                                .curve(1, 1),
+                        new Temperature(celsius, 0)));
+    }
+
+    private static NamedDevice device(String name, double above) {
+        return device(name, above, 25);
+    }
+
+    @Test
+    void mismatchIsTheRootMeanSquareOfTheVoltageDifference() {
+        MatchedPair pair = Mismatch.of(device("a", 0), device("b", 0.005)).orElseThrow();
+        assertThat(pair.mismatch().value().orElseThrow()).isCloseTo(0.005, within(1e-6));
+        assertThat(pair.mismatchAt1mA().value().orElseThrow()).isCloseTo(0.005, within(1e-6));
+    }
+
+    /** Nearest neighbours first would pair b with c (1 mV) and leave a with d (12 mV); together 13 mV. The best way has 11 mV. */
+    @Test
+    void theSumOfTheMismatchesIsTheSmallestOfAllWays() {
+        Pairing pairing =
+                Pairing.of(List.of(device("a", 0), device("b", 0.0055), device("c", 0.0065), device("d", 0.012)));
+        assertThat(pairing.pairs())
+                .extracting(MatchedPair::devices)
+                .containsExactlyInAnyOrder(List.of("a", "b"), List.of("c", "d"));
+        assertThat(pairing.left()).isEmpty();
+    }
+
+    @Test
+    void ofAnOddNumberTheOneThatFitsWorstIsLeft() {
+        Pairing pairing = Pairing.of(
+                List.of(device("far", 0.1), device("a", 0), device("b", 0.001), device("c", 0.01), device("d", 0.013)));
+        assertThat(pairing.pairs())
+                .extracting(MatchedPair::devices)
+                .containsExactly(List.of("a", "b"), List.of("c", "d"));
+        assertThat(pairing.left()).containsExactly("far");
+    }
+
+    @Test
+    void whatIsNoJunctionIsLeft() {
+        NamedDevice resistor = new NamedDevice(
+                "r",
+                new SyntheticTrace(2).sweep(i -> 100 * i, 1e-6, 1e-2, 60, 0).measured());
+        assertThat(Pairing.of(List.of(resistor, device("a", 0), device("b", 0.1)))
+                        .left())
+                .containsExactly("r");
+        assertThat(Pairing.of(List.of(device("a", 0))).left()).containsExactly("a");
+    }
+
+    @Test
+    void tracesMoreThan3KelvinApartAreFlagged() {
+        assertThat(Mismatch.of(device("a", 0, 20), device("b", 0, 23.5))
+                        .orElseThrow()
+                        .tracedApart())
+                .isTrue();
+        assertThat(Mismatch.of(device("a", 0, 20), device("b", 0, 22.5))
+                        .orElseThrow()
+                        .tracedApart())
+                .isFalse();
+    }
+
+    /** Two hundred devices make 19,900 possible pairs; a minute is far above what any machine needs, so that the test holds on a slow one. */
+    @Test
+    void twoHundredDevicesArePairedInTime() {
+        Random random = new Random(3);
+        List<NamedDevice> devices = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            devices.add(device("d" + i, 0.02 * random.nextGaussian()));
+        }
+        Assertions.assertThatCode(() -> org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
+                        Duration.ofMinutes(1),
+                        () -> assertThat(Pairing.of(devices).pairs()).hasSize(100)))
+                .doesNotThrowAnyException();
+    }
+}

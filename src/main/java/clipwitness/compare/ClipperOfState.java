@@ -9,6 +9,8 @@ import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.measure.clipper.ClipperLeg;
 import clipwitness.measure.clipper.ClippingPair;
 import clipwitness.measure.clipper.DeviceLaw;
+import clipwitness.measure.clipper.JunctionUncertainty;
+import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.NamedDevice;
 import java.util.ArrayList;
@@ -25,6 +27,9 @@ final class ClipperOfState {
 
     /** How well a temperature is known that somebody read, K: half a kelvin and a little. */
     private static final double READ_TEMPERATURE = 1 / Math.sqrt(3);
+
+    /** How far two legs of one unit may differ in temperature, K. */
+    private static final double BETWEEN_LEGS = 0.3;
 
     private final ClipperPair pair;
     private final Map<String, NamedDevice> devices;
@@ -53,7 +58,7 @@ final class ClipperOfState {
 
     /** The circuit. */
     ClipperCircuit circuit(Clipper clipper, boolean inverting) {
-        ClippingPair legs = new ClippingPair(leg(pair.up()), leg(pair.down()));
+        ClippingPair legs = pair();
         return switch (clipper.topology()) {
             case SHUNT ->
                 new ClipperCircuit.Shunt(legs, clipper.sourceResistance().orElseThrow());
@@ -66,6 +71,11 @@ final class ClipperOfState {
         };
     }
 
+    /** The legs side by side. */
+    ClippingPair pair() {
+        return new ClippingPair(leg(pair.up()), leg(pair.down()));
+    }
+
     private ClipperLeg leg(Leg leg) {
         List<DeviceLaw> laws = new ArrayList<>();
         for (String name : leg.devices()) {
@@ -74,26 +84,31 @@ final class ClipperOfState {
         return new ClipperLeg(laws);
     }
 
-    /** Standard uncertainty of the junctions' voltages, a ratio: of the traces, and of the temperature in the unit against theirs. */
-    double relativeUncertainty(Bench bench) {
-        return names().map(n -> devices.get(n).result())
-                .mapToDouble(r -> relative(r, bench))
-                .max()
-                .orElse(0);
+    /** How well the junctions' voltages are known: from the temperature in the unit against the traces', and from the traces. */
+    JunctionUncertainty uncertainty(Bench bench) {
+        double together = 0;
+        double ofOneLeg = 0;
+        for (String name : names().toList()) {
+            JunctionResult result = devices.get(name).result();
+            OptionalDouble volts = result.forwardVoltages().stream()
+                    .flatMap(f -> f.voltage().asValue().stream())
+                    .mapToDouble(Measured.Value::number)
+                    .max();
+            if (volts.isPresent()) {
+                double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
+                together = Math.max(together, VOLTS_PER_KELVIN * apart(result, bench) / volts.getAsDouble());
+                ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
+            }
+        }
+        return new JunctionUncertainty(together, ofOneLeg);
     }
 
-    private static double relative(JunctionResult result, Bench bench) {
+    private static double apart(JunctionResult result, Bench bench) {
         double inUnit = bench.temperature().orElse(Bench.DEFAULT_TEMPERATURE);
-        double apart = Math.hypot(
+        return Math.hypot(
                 inUnit - result.temperature().celsius(),
                 bench.temperature().isPresent()
                         ? READ_TEMPERATURE
                         : result.temperature().standardUncertainty());
-        OptionalDouble volts = result.forwardVoltages().stream()
-                .flatMap(f -> f.voltage().asValue().stream())
-                .mapToDouble(Measured.Value::number)
-                .max();
-        double noise = result.fit().map(f -> f.scatter()).orElse(0.0);
-        return volts.isPresent() ? Math.hypot(VOLTS_PER_KELVIN * apart, noise) / volts.getAsDouble() : 0;
     }
 }

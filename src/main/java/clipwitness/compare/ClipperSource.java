@@ -2,18 +2,23 @@ package clipwitness.compare;
 
 import clipwitness.job.Clipper;
 import clipwitness.measure.Measured;
+import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.measure.clipper.SourceLevel;
 import clipwitness.quantity.Decibels;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Where the amplitude of a clipper's source is known from: the fundamental of the state without clippers at the same condition, else the
- * small-signal gain times the input, corrected for the load of the pair's slope at zero. Where the gain behind the clipper is not
+ * small-signal gain times the input, corrected for the load of the pair's slope at zero; half the gap of the
+ * transfer curve's branches is its uncertainty. Where the gain behind the clipper is not
  * stated, it follows from how far the captured wave is clipped.
  */
 final class ClipperSource {
+    private static final double SHORT = 0.1;
+
     private final Clipper clipper;
     private final Catalogue catalogue;
 
@@ -80,11 +85,29 @@ final class ClipperSource {
         return gain.flatMap(g -> input.map(in -> {
             double level = Decibels.toAmplitude(g.number()) * in.number();
             double relative = Math.hypot(
-                    g.standardUncertainty() / Decibels.PER_RELATIVE_AMPLITUDE, in.standardUncertainty() / in.number());
+                    Math.hypot(
+                            g.standardUncertainty() / Decibels.PER_RELATIVE_AMPLITUDE,
+                            in.standardUncertainty() / in.number()),
+                    Math.hypot(gap(setting) / 2, shortness(setting)));
             return new Linear(
                     Measured.withNoise(level, in.unit(), level * relative),
                     circuit.smallSignalGain(),
                     "source from the gain for small signals");
         }));
+    }
+
+    /** Filters behind the clipper part the branches of the transfer curve and flatten the steep part from which the gain is read. */
+    private static double gap(Setting setting) {
+        return setting.first().transfer().map(TransferCurve::gap).orElse(0.0);
+    }
+
+    /** Where the onset lies below a tenth of the drive, so little of the curve is straight that its slope is read up to a tenth too low. */
+    private static double shortness(Setting setting) {
+        OptionalDouble up = setting.figure(WaveformQuantity.ONSET_UP).value();
+        OptionalDouble down = setting.figure(WaveformQuantity.ONSET_DOWN).value();
+        double onset = Math.min(up.orElse(Double.MAX_VALUE), down.orElse(Double.MAX_VALUE));
+        double input =
+                setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(0);
+        return onset < SHORT * input || (up.isEmpty() && down.isEmpty()) ? SHORT / Math.sqrt(3) : 0;
     }
 }

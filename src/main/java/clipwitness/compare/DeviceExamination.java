@@ -35,6 +35,7 @@ final class DeviceExamination {
                 traced,
                 Pairing.of(List.copyOf(byName.values())),
                 clipper.map(c -> fitted(c, byName)).orElse(Map.of()),
+                clipper.map(c -> combined(c, byName)).orElse(Map.of()),
                 clipper.map(c -> new Predictor(job, c, byName, catalogue).all()).orElse(List.of()));
     }
 
@@ -42,6 +43,17 @@ final class DeviceExamination {
         Map<String, MatchedPair> fitted = new LinkedHashMap<>();
         clipper.pairs().forEach((state, pair) -> match(pair, byName).ifPresent(m -> fitted.put(state, m)));
         return fitted;
+    }
+
+    private static Map<String, PairCurve> combined(Clipper clipper, Map<String, NamedDevice> byName) {
+        Map<String, PairCurve> combined = new LinkedHashMap<>();
+        clipper.pairs().forEach((state, pair) -> {
+            ClipperOfState legs = new ClipperOfState(pair, byName);
+            if (legs.missing().isEmpty()) {
+                combined.put(state, PairCurve.of(legs.pair()));
+            }
+        });
+        return combined;
     }
 
     private static Optional<MatchedPair> match(ClipperPair pair, Map<String, NamedDevice> byName) {

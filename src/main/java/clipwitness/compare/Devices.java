@@ -14,21 +14,25 @@ import java.util.Objects;
  * @param traced      devices in the table's order
  * @param pairing     the best pairs among them
  * @param fitted      how well the two legs of a state match, by state, where each leg is one device
+ * @param combined    current through the pair of a state, by state, where all its devices were traced
  * @param predictions predicted waves, states in the sheet's order
  */
 public record Devices(
         List<TracedDevice> traced,
         Pairing pairing,
         Map<String, MatchedPair> fitted,
+        Map<String, PairCurve> combined,
         List<StatePrediction> predictions) {
     /** No device was traced. */
-    static final Devices NONE = new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), List.of());
+    static final Devices NONE =
+            new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of());
 
     /** Copies what it is given. */
     public Devices {
         Objects.requireNonNull(pairing, "pairing");
         traced = List.copyOf(traced);
         fitted = Collections.unmodifiableMap(new LinkedHashMap<>(fitted));
+        combined = Collections.unmodifiableMap(new LinkedHashMap<>(combined));
         predictions = List.copyOf(predictions);
     }
 }

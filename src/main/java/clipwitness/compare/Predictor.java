@@ -86,7 +86,7 @@ final class Predictor {
                 circuit,
                 new Drive(known.amplitude(), known.relativeUncertainty(), frequency, input),
                 clipper.outputGain().orElse(1),
-                legs.relativeUncertainty(job.sheet().bench()));
+                legs.uncertainty(job.sheet().bench()));
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),

@@ -26,6 +26,8 @@ import java.util.Set;
  *   <li>{@code series}: all quantities against the gain control; {@code series-thd}, {@code series-level},
  *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}, {@code series-clip-asymmetry}: one each
  *   <li>{@code decisions}: judged items of the first comparison that has any
+ *   <li>{@code devices}: curves of the traced devices, {@code devices-pairs}: of the pairs that they make,
+ *       {@code devices-predicted}: predicted and measured cycles
  * </ul>
  *
  * <p>These are for the condition with the most captures. The further conditions' figures follow, named with {@code -2},
@@ -67,6 +69,7 @@ public final class FigureCatalogue {
         series.forEach((condition, states) ->
                 addSeries(new SeriesFigures(context, states), suffix(numbered.indexOf(condition))));
         addDecisions(context);
+        figures.putAll(new DeviceFigures(context).all());
     }
 
     private static Condition noCondition() {

@@ -38,7 +38,8 @@ final class StatePalette {
         return new StatePalette(states);
     }
 
-    private static StateStyle style(int index, String label) {
+    /** The style at a place in the palette. */
+    static StateStyle style(int index, String label) {
         int hue = index % COLORS.length;
         int dash = (hue + index / COLORS.length) % DASHES.length;
         int marker = (hue + index / COLORS.length) % MARKERS.size();

@@ -17,9 +17,6 @@ public sealed interface ClipperCircuit {
     /** The same circuit with another pair. */
     ClipperCircuit with(ClippingPair other);
 
-    /** The same circuit with its resistances in another ratio: the source's, or the feedback's over the input's, times a factor. */
-    ClipperCircuit withResistance(double factor);
-
     /**
      * Pair from node to ground, fed through a resistance: (Vs - v) / R = I(v); the output is v.
      *
@@ -50,11 +47,6 @@ public sealed interface ClipperCircuit {
         @Override
         public Shunt with(ClippingPair other) {
             return new Shunt(other, source);
-        }
-
-        @Override
-        public Shunt withResistance(double factor) {
-            return new Shunt(pair, source * factor);
         }
     }
 
@@ -97,11 +89,6 @@ public sealed interface ClipperCircuit {
         @Override
         public Feedback with(ClippingPair other) {
             return new Feedback(other, input, feedback, inverting);
-        }
-
-        @Override
-        public Feedback withResistance(double factor) {
-            return new Feedback(pair, input, feedback * factor, inverting);
         }
     }
 

@@ -6,72 +6,99 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Decibels;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
- * What a clipper is predicted to make of a sine: the figures of {@link WaveformQuantity} by their own definitions, with the uncertainty
- * that drive, junction voltages and resistances put on them, each found by changing it alone.
+ * What a clipper is predicted to make of a sine: the figures of {@link WaveformQuantity} by their own definitions. Their uncertainty is what
+ * the drive, the junctions' voltages together and those of one leg alone put on them, each found by changing it alone; harmonics and
+ * distortion have also that of a filter behind the clipper, which is not predicted: a single pole at twenty times the fundamental.
  */
 public final class ClipperPrediction {
     private static final int HIGHEST_HARMONIC = 9;
 
-    /** Resistances as their colour code says: 5 % is the common tolerance, a bound (u = a / sqrt 3). */
+    /** Resistances as their colour code says: 5 % is the common tolerance, a bound (u = a / sqrt 3). They act as the drive does. */
     private static final double RESISTANCE = 0.05 / Math.sqrt(3);
 
-    private final WaveformResult base;
-    private final WaveformResult driven;
-    private final WaveformResult shifted;
-    private final WaveformResult resisted;
+    /** Corner of the filter that is not predicted, over the fundamental. */
+    private static final double CORNER = 20;
 
-    private ClipperPrediction(
-            WaveformResult base, WaveformResult driven, WaveformResult shifted, WaveformResult resisted) {
+    /** Smallest onset over the input's amplitude that can be read. */
+    private static final double LEAST_ONSET = 0.12;
+
+    private final WaveformResult base;
+    private final Map<Source, WaveformResult> changed;
+    private final double inputAmplitude;
+
+    private ClipperPrediction(WaveformResult base, Map<Source, WaveformResult> changed, double inputAmplitude) {
+        this.inputAmplitude = inputAmplitude;
         this.base = base;
-        this.driven = driven;
-        this.shifted = shifted;
-        this.resisted = resisted;
+        this.changed = changed;
     }
 
     /**
      * Predicts a wave.
      *
-     * @param circuit  circuit
-     * @param drive    drive
-     * @param scale    captured output over the circuit's, not 0
-     * @param junction standard uncertainty of the junctions' voltages, a ratio
+     * @param circuit   circuit
+     * @param drive     drive
+     * @param scale     captured output over the circuit's, not 0
+     * @param junctions standard uncertainties of the junctions' voltages
      */
-    public static ClipperPrediction of(ClipperCircuit circuit, Drive drive, double scale, double junction) {
-        return new ClipperPrediction(
-                PredictedWave.of(circuit, drive, scale),
-                PredictedWave.of(circuit, drive.of(drive.amplitude() * (1 + drive.relativeUncertainty())), scale),
-                PredictedWave.of(circuit.with(circuit.pair().scaled(1 + junction)), drive, scale),
-                PredictedWave.of(circuit.withResistance(1 + RESISTANCE), drive, scale));
+    public static ClipperPrediction of(
+            ClipperCircuit circuit, Drive drive, double scale, JunctionUncertainty junctions) {
+        double driven = drive.amplitude() * (1 + Math.hypot(drive.relativeUncertainty(), RESISTANCE));
+        ClippingPair pair = circuit.pair();
+        Map<Source, WaveformResult> changed = new EnumMap<>(Source.class);
+        changed.put(Source.STIMULUS, PredictedWave.of(circuit, drive.of(driven), scale));
+        changed.put(
+                Source.TEMPERATURE,
+                PredictedWave.of(circuit.with(pair.scaled(1 + junctions.together())), drive, scale));
+        changed.put(
+                Source.NOISE, PredictedWave.of(circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())), drive, scale));
+        return new ClipperPrediction(PredictedWave.of(circuit, drive, scale), changed, drive.inputAmplitude());
     }
 
     /** A figure. */
     public Measured get(WaveformQuantity quantity) {
-        return withBudget(base.get(quantity), driven.get(quantity), shifted.get(quantity), resisted.get(quantity));
+        Measured figure = withBudget(r -> r.get(quantity));
+        boolean onset = quantity == WaveformQuantity.ONSET_UP || quantity == WaveformQuantity.ONSET_DOWN;
+        if (onset && figure.value().orElse(0) < LEAST_ONSET * inputAmplitude) {
+            return Measured.refused(
+                    quantity.unit(), figure.reason().orElse("the wave passes its onset too fast to read it"));
+        }
+        return quantity == WaveformQuantity.THD
+                ? figure.asValue()
+                        .map(v -> (Measured) v.plus(Source.METHOD, v.number() * (1 - Decibels.toAmplitude(-filter(3)))))
+                        .orElse(figure)
+                : figure;
     }
 
     /** Levels of the harmonics 2 to 9 by their order, dBc. */
     public Map<Integer, Measured> harmonics() {
         Map<Integer, Measured> levels = new TreeMap<>();
-        for (int i = 0; i < base.harmonics().size(); i++) {
-            Harmonic h = base.harmonics().get(i);
+        for (Harmonic h : base.harmonics()) {
+            int place = h.order() - 2;
             if (h.order() <= HIGHEST_HARMONIC) {
+                Measured level = withBudget(r -> r.harmonics().get(place).level());
                 levels.put(
                         h.order(),
-                        withBudget(
-                                h.level(),
-                                driven.harmonics().get(i).level(),
-                                shifted.harmonics().get(i).level(),
-                                resisted.harmonics().get(i).level()));
+                        level.asValue()
+                                .map(v -> (Measured) v.plus(Source.METHOD, filter(h.order())))
+                                .orElse(level));
             }
         }
         return levels;
+    }
+
+    /** What the filter takes of a harmonic over the fundamental, dB, as a bound (u = a / sqrt 3). */
+    private static double filter(int order) {
+        double power = (1 + Math.pow(order / CORNER, 2)) / (1 + Math.pow(1 / CORNER, 2));
+        return 10 * Math.log10(power) / Math.sqrt(3);
     }
 
     /** The predicted mean cycle. */
@@ -79,17 +106,14 @@ public final class ClipperPrediction {
         return base.cycle();
     }
 
-    private static Measured withBudget(Measured base, Measured driven, Measured shifted, Measured resisted) {
-        if (base.asValue().isEmpty()) {
-            return base;
+    private Measured withBudget(Function<WaveformResult, Measured> figure) {
+        Measured measured = figure.apply(base);
+        if (measured.asValue().isEmpty()) {
+            return measured;
         }
-        Measured.Value value = base.asValue().get();
-        Map<Source, Measured> changed = new EnumMap<>(Source.class);
-        changed.put(Source.STIMULUS, driven);
-        changed.put(Source.TEMPERATURE, shifted);
-        changed.put(Source.METHOD, resisted);
-        for (Map.Entry<Source, Measured> e : changed.entrySet()) {
-            OptionalDouble other = e.getValue().value();
+        Measured.Value value = measured.asValue().get();
+        for (Map.Entry<Source, WaveformResult> e : changed.entrySet()) {
+            OptionalDouble other = figure.apply(e.getValue()).value();
             if (other.isPresent()) {
                 value = value.plus(e.getKey(), Math.abs(other.getAsDouble() - value.number()));
             }

@@ -30,8 +30,8 @@ public record ClippingPair(ClipperLeg up, ClipperLeg down) {
         return new ClippingPair(up.scaled(factor), down.scaled(factor));
     }
 
-    /** The pair turned round. */
-    ClippingPair reversed() {
-        return new ClippingPair(down, up);
+    /** The same pair with the voltages of one leg times a factor. */
+    ClippingPair unbalanced(double factor) {
+        return new ClippingPair(up.scaled(factor), down);
     }
 }

@@ -8,10 +8,10 @@ import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import java.util.Arrays;
 
-/** The wave that a circuit makes of a sine, as a record of five periods, measured as a captured one is. */
+/** The wave that a circuit makes of a sine, as a record of three periods, measured as a captured one is. */
 final class PredictedWave {
-    private static final int SAMPLES_PER_PERIOD = 400;
-    private static final int PERIODS = 5;
+    private static final int SAMPLES_PER_PERIOD = 480;
+    private static final int PERIODS = 3;
 
     private PredictedWave() {}
 

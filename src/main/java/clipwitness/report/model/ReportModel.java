@@ -19,6 +19,7 @@ import java.util.Map;
  * @param photos      photos
  * @param bench       where and with what was measured
  * @param rails       meter readings
+ * @param devices     the traced devices
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
  * @param cautions    cautions
@@ -37,6 +38,7 @@ public record ReportModel(
         List<ShownPhoto> photos,
         BenchPart bench,
         Table rails,
+        DevicesPart devices,
         List<ListedDoubt> doubts,
         ConformityPart conformity,
         List<String> cautions,

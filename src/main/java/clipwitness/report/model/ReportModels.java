@@ -48,6 +48,7 @@ public final class ReportModels {
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),
                 new RailTable(wording).of(results.job().sheet()),
+                new DevicesBuilder(wording).of(results.devices()),
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),
                 cautions(wording),

@@ -34,13 +34,13 @@ class ShuntClipperReferenceTest {
                         .isCloseTo(row.number("node voltage"), within(1e-10)));
     }
 
-    /** A record of 400 samples a period is allowed 1e-3 of a peak that is read from its arc. */
+    /** A record of 480 samples a period is allowed 1e-3 of a peak that is read from its arc. */
     @ParameterizedTest
     @MethodSource("sines")
     void predictedFiguresAreTheReferences(ReferenceRow row) {
         double peak = row.number("source peak");
-        ClipperPrediction prediction =
-                ClipperPrediction.of(ReferenceClipper.named(row.text("case")), new Drive(peak, 0, 1000, peak), 1, 0);
+        ClipperPrediction prediction = ClipperPrediction.of(
+                ReferenceClipper.named(row.text("case")), new Drive(peak, 0, 1000, peak), 1, JunctionUncertainty.NONE);
         double up = row.number("plateau max");
         double down = -row.number("plateau min");
         assertThat(value(prediction, WaveformQuantity.RMS)).isCloseTo(row.number("rms without dc"), within(3e-5));

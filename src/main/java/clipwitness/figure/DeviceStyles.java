@@ -1,0 +1,27 @@
+package clipwitness.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** How devices look: each its colour and line, in their order; a legend where they are few enough to be told apart. */
+final class DeviceStyles {
+    private static final int MOST_IN_LEGEND = 12;
+
+    private final List<StateStyle> styles = new ArrayList<>();
+
+    DeviceStyles(List<String> names) {
+        for (int i = 0; i < names.size(); i++) {
+            styles.add(StatePalette.style(i, names.get(i)));
+        }
+    }
+
+    StateStyle of(int index) {
+        return styles.get(index);
+    }
+
+    List<LegendEntry> legend() {
+        return styles.size() > MOST_IN_LEGEND
+                ? List.of()
+                : styles.stream().map(LegendEntry::line).toList();
+    }
+}

@@ -1,0 +1,167 @@
+package clipwitness.figure;
+
+import clipwitness.capture.Samples;
+import clipwitness.measure.Measured;
+import clipwitness.measure.junction.JunctionFit;
+import clipwitness.measure.junction.JunctionResult;
+import clipwitness.measure.junction.NamedDevice;
+import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+
+/** Traced devices together: current over voltage, linear and logarithmic with the fitted models, and what the models leave. */
+public final class TraceFigure {
+    private static final double SHAPE = 0.72;
+    private static final double LOWEST_SHARE = 1e-5;
+    private static final int STEPS = 5;
+    private static final int MODEL_POINTS = 60;
+    private static final int DIGITS = 3;
+    private static final StateStyle MODEL =
+            new StateStyle("fitted model", new Color(0x8A8F98), Ink.stroke(0.7f), MarkerShape.CIRCLE);
+
+    private final List<NamedDevice> devices;
+    private final Axes axes;
+    private final NumberText numbers;
+    private final DeviceStyles styles;
+
+    private TraceFigure(List<NamedDevice> devices, NumberText numbers) {
+        this.devices = devices;
+        this.numbers = numbers;
+        this.axes = new Axes(numbers);
+        this.styles = new DeviceStyles(devices.stream().map(NamedDevice::name).toList());
+    }
+
+    /**
+     * The figure.
+     *
+     * @param devices devices with a curve above the floor, one or more
+     * @param numbers numbers as the page's language writes them
+     */
+    public static Figure of(List<NamedDevice> devices, NumberText numbers) {
+        List<NamedDevice> traced =
+                devices.stream().filter(TraceFigure::conducts).toList();
+        if (traced.isEmpty()) {
+            throw new IllegalArgumentException("no device conducts");
+        }
+        return new TraceFigure(traced, numbers).figure();
+    }
+
+    /** Whether a device has a curve to be drawn. */
+    public static boolean conducts(NamedDevice device) {
+        return device.result().curve().isPresent();
+    }
+
+    private Figure figure() {
+        Axis volts =
+                axes.round("Voltage", Unit.VOLT, range(JunctionResult::volts).with(0), STEPS);
+        Axis linear = axes.round(
+                "Current", Unit.AMPERE, range(JunctionResult::amperes).with(0), STEPS);
+        double top = range(JunctionResult::amperes).high();
+        double bottom = devices.stream()
+                .mapToDouble(d -> d.result().curve().orElseThrow().lowest())
+                .min()
+                .orElseThrow();
+        Axis log = axes.logarithmic("Current", Unit.AMPERE, new Range(Math.max(bottom / 2, LOWEST_SHARE * top), top));
+        List<Panel> panels = new ArrayList<>();
+        panels.add(Panel.of("Linear", volts, linear, measured(false)));
+        panels.add(Panel.of("Logarithmic, with the fitted models", volts, log, Lists.joined(models(), measured(true))));
+        List<Curve> residuals = residuals();
+        if (!residuals.isEmpty()) {
+            Range span = Range.over(residuals.stream()
+                    .map(c -> new Range(c.y().minimum(), c.y().maximum()))
+                    .toList());
+            panels.add(Panel.of(
+                    "Measured less model, over voltage",
+                    volts,
+                    axes.round("Difference", Unit.VOLT, span.with(0), STEPS),
+                    residuals));
+        }
+        return new PanelFigure(
+                "Current over voltage of the traced devices",
+                finding(),
+                new PanelGrid(panels, 2, false, SHAPE),
+                styles.legend(),
+                residuals.isEmpty() ? List.of() : List.of(LegendEntry.line(MODEL)));
+    }
+
+    private Range range(Function<JunctionResult, Samples> column) {
+        return Range.over(devices.stream()
+                .map(d -> column.apply(d.result()))
+                .map(s -> new Range(Math.max(s.minimum(), -0.2), s.maximum()))
+                .toList());
+    }
+
+    private List<Curve> measured(boolean positive) {
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < devices.size(); i++) {
+            JunctionResult r = devices.get(i).result();
+            curves.add(sorted(styles.of(i), r.volts(), r.amperes(), positive));
+        }
+        return curves;
+    }
+
+    /** Points in the order of their voltage; on a logarithmic axis those of no or reverse current are gaps. */
+    private static Curve sorted(StateStyle style, Samples x, Samples y, boolean positive) {
+        int[] order = IntStream.range(0, x.size())
+                .boxed()
+                .filter(i -> !positive || y.at(i) > 0)
+                .sorted(Comparator.comparingDouble(x::at))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        return new Curve(
+                style,
+                Samples.of(Arrays.stream(order).mapToDouble(x::at).toArray()),
+                Samples.of(Arrays.stream(order).mapToDouble(y::at).toArray()));
+    }
+
+    private List<Curve> models() {
+        List<Curve> curves = new ArrayList<>();
+        for (NamedDevice d : devices) {
+            d.result().fit().ifPresent(fit -> curves.add(model(fit)));
+        }
+        return curves;
+    }
+
+    private static Curve model(JunctionFit fit) {
+        double low =
+                Math.max(fit.currents().minimum(), LOWEST_SHARE * fit.currents().maximum());
+        double high = fit.currents().maximum();
+        double[] amperes = IntStream.range(0, MODEL_POINTS)
+                .mapToDouble(i -> low * Math.pow(high / low, i / (MODEL_POINTS - 1.0)))
+                .toArray();
+        double[] volts = Arrays.stream(amperes).map(fit.model()::voltageAt).toArray();
+        return new Curve(MODEL, Samples.of(volts), Samples.of(amperes));
+    }
+
+    private List<Curve> residuals() {
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < devices.size(); i++) {
+            StateStyle style = styles.of(i);
+            devices.get(i)
+                    .result()
+                    .fit()
+                    .ifPresent(f ->
+                            curves.add(sorted(style, f.currents().map(f.model()::voltageAt), f.residuals(), false)));
+        }
+        return curves;
+    }
+
+    private String finding() {
+        List<String> parts = new ArrayList<>();
+        for (NamedDevice d : devices.subList(0, Math.min(devices.size(), 8))) {
+            parts.add(d.name() + " "
+                    + d.result()
+                            .atOneMilliampere()
+                            .asValue()
+                            .map((Measured.Value v) -> numbers.rounded(v.number(), Unit.VOLT, DIGITS))
+                            .orElse("not traced there"));
+        }
+        return Sentences.of("At 1 mA: ", parts);
+    }
+}

@@ -8,9 +8,16 @@ import clipwitness.compare.ReadyResult;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Whether the captures before the work are good enough, for a terminal. */
 final class ReadyText {
@@ -19,31 +26,52 @@ final class ReadyText {
 
     private ReadyText() {}
 
-    /** A table of what can be told, a list of what is missing, and a sentence at the end. */
+    /** A table of what can be told, what would help, what is missing, and a sentence at the end; a blank line between them. */
     static String of(ReadyResult result) {
-        StringBuilder text = new StringBuilder();
+        List<String> parts = new ArrayList<>();
         if (!result.items().isEmpty()) {
-            text.append(TextTable.of(rows(result.items())));
+            parts.add(TextTable.of(rows(result.items())));
         }
-        result.items().stream()
-                .flatMap(i -> i.remedy().stream())
-                .distinct()
-                .forEach(r -> text.append("  ").append(r).append('\n'));
-        if (!result.missing().isEmpty()) {
-            text.append(text.length() == 0 ? "" : "\n").append("To do at the bench, most important first:\n");
-            int number = 1;
-            for (Missing m : result.missing()) {
-                text.append(number < 10 ? "  " : " ")
-                        .append(number++)
-                        .append(". ")
-                        .append(m.text())
-                        .append('\n');
-            }
-        }
-        return text.append(text.length() == 0 ? "" : "\n")
-                .append(closing(result))
-                .append('\n')
-                .toString();
+        list("What would help:", remedies(result.items())).ifPresent(parts::add);
+        list("To do at the bench, most important first:", numbered(result.missing()))
+                .ifPresent(parts::add);
+        parts.add(closing(result) + "\n");
+        return String.join("\n", parts);
+    }
+
+    private static Optional<String> list(String heading, List<String> lines) {
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(heading + "\n" + lines.stream().map(l -> l + "\n").collect(Collectors.joining()));
+    }
+
+    private static List<String> remedies(List<ReadyItem> items) {
+        return worst(items).stream()
+                .flatMap(i -> i.remedy().map(r -> "  " + i.quantity().key() + ": " + r).stream())
+                .toList();
+    }
+
+    private static List<String> numbered(List<Missing> missing) {
+        return IntStream.range(0, missing.size())
+                .mapToObj(i -> String.format(
+                        Locale.ROOT, "%3d. %s", i + 1, missing.get(i).text()))
+                .toList();
+    }
+
+    /** Of each quantity that was measured and does not suffice, the item that is furthest from sufficing. */
+    private static Collection<ReadyItem> worst(List<ReadyItem> items) {
+        return items.stream()
+                .filter(i -> !i.sufficient() && i.smallestChange().value().isPresent())
+                .collect(Collectors.toMap(
+                        ReadyItem::quantity,
+                        i -> i,
+                        BinaryOperator.maxBy(Comparator.comparingDouble(ReadyText::size)),
+                        LinkedHashMap::new))
+                .values();
+    }
+
+    private static double size(ReadyItem item) {
+        return item.smallestChange().value().orElse(0);
     }
 
     private static List<List<String>> rows(List<ReadyItem> items) {
@@ -76,9 +104,8 @@ final class ReadyText {
     }
 
     private static String smallest(ReadyItem item) {
-        Optional<String> reason = item.smallestChange().reason();
         OptionalDouble value = item.smallestChange().value();
-        return value.isPresent() ? amount(value.getAsDouble(), item.quantity().unit()) : reason.orElseThrow();
+        return value.isPresent() ? amount(value.getAsDouble(), item.quantity().unit()) : "not measured";
     }
 
     private static String amount(double value, Unit unit) {

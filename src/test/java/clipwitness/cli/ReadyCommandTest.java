@@ -68,6 +68,17 @@ class ReadyCommandTest {
                                 + " nobody can capture this again.");
     }
 
+    /** 0.00001 dB is a hundred-thousandth of what noise allows here, so that the remedy is beyond a longer record. */
+    @Test
+    void whatWouldHelpIsSaidOnceAQuantity() throws IOException {
+        JobFolder job = beforeOnly();
+        Files.writeString(
+                job.path().resolve("job.yaml"),
+                Files.readString(job.path().resolve("job.yaml")) + "limits: {level: 0.00001 dB}\n");
+        run("ready", job.path());
+        assertThat(out.toString()).containsOnlyOnce("What would help:\n  level: The change lies so near the limit");
+    }
+
     @Test
     void aJobWithoutCapturesHasNothingToCompareWith() throws IOException {
         JobFolder job = beforeOnly();

@@ -100,7 +100,7 @@ final class Repeatability {
             return Optional.empty();
         }
         List<Setting> along = catalogue.alongGain(setting);
-        int at = along.indexOf(setting);
+        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
         double sum = 0;
         int chords = 0;
         for (int neighbour : new int[] {at - 1, at + 1}) {

@@ -114,6 +114,17 @@ class ExaminationTest {
                 .hasValueCloseTo(2 * 0.004, within(1e-12));
     }
 
+    /** Two captures of one run share a setting: each has the same knob. */
+    @Test
+    void eachReplicateCarriesTheKnobOfItsSetting() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
+                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("aa"),
+                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("bb"));
+        assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
+        assertThat(rms(results, 2)).isCloseTo(2 * 0.004, within(1e-12));
+    }
+
     private static double rms(JobResults results, int capture) {
         WaveformResult waveform = results.captures().get(capture).waveform().orElseThrow();
         return waveform.get(WaveformQuantity.RMS).expandedUncertainty().orElseThrow();

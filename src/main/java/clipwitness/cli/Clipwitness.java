@@ -27,6 +27,7 @@ public final class Clipwitness {
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
+                .addSubcommand(new PairCommand(out, err))
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpAutoWidth(false)
@@ -71,7 +72,8 @@ public final class Clipwitness {
         @Override
         public void run() {
             throw new CommandLine.ParameterException(
-                    spec.commandLine(), "Name a command: report makes a report, look says what an export holds");
+                    spec.commandLine(),
+                    "Name a command: report makes a report, look says what an export holds, pair ranks traced devices into pairs");
         }
     }
 }

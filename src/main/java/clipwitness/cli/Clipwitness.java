@@ -28,6 +28,7 @@ public final class Clipwitness {
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
+                .addSubcommand(new PairCommand(out, err))
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpAutoWidth(false)
@@ -74,7 +75,8 @@ public final class Clipwitness {
             throw new CommandLine.ParameterException(
                     spec.commandLine(),
                     "Name a command: report makes a report, look says what an export holds,"
-                            + " ready whether what was captured before the work is good enough");
+                            + " ready whether what was captured before the work is good enough,"
+                            + " pair ranks traced devices into pairs");
         }
     }
 }

@@ -58,8 +58,7 @@ public final class TraceFigure {
     }
 
     private Figure figure() {
-        Axis volts =
-                axes.round("Voltage", Unit.VOLT, range(JunctionResult::volts).with(0), STEPS);
+        Axis volts = axes.round("Voltage", Unit.VOLT, range(JunctionResult::volts), STEPS);
         Axis linear = axes.round(
                 "Current", Unit.AMPERE, range(JunctionResult::amperes).with(0), STEPS);
         double top = range(JunctionResult::amperes).high();
@@ -93,7 +92,7 @@ public final class TraceFigure {
     private Range range(Function<JunctionResult, Samples> column) {
         return Range.over(devices.stream()
                 .map(d -> column.apply(d.result()))
-                .map(s -> new Range(Math.max(s.minimum(), -0.2), s.maximum()))
+                .map(s -> new Range(Math.max(s.minimum(), 0), s.maximum()))
                 .toList());
     }
 

@@ -67,7 +67,7 @@ final class PageTemplate {
     }
 
     /** Text as XHTML writes it, in elements and in attributes. */
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

@@ -13,9 +13,22 @@ final class ModelRegression implements Regression {
     static final int SERIES = 2;
     static final int SHUNT = 3;
 
+    /** Farther than any device: a search that strays so far finds nothing. */
+    private static final double MOST_LOG = 200;
+
+    private static final double MOST_SLOPE_LOG = 9;
+    private static final double MOST_OHMS = 1e12;
+
     private static JunctionModel model(double... p) {
         return new JunctionModel(
-                Math.exp(p[SATURATION]), Math.exp(p[SLOPE]), p[SERIES], p.length > SHUNT ? Math.exp(p[SHUNT]) : 0);
+                exp(p[SATURATION], MOST_LOG),
+                exp(p[SLOPE], MOST_SLOPE_LOG),
+                Math.max(-MOST_OHMS, Math.min(MOST_OHMS, p[SERIES])),
+                p.length > SHUNT ? exp(p[SHUNT], MOST_LOG) : 0);
+    }
+
+    private static double exp(double log, double most) {
+        return Math.exp(Math.max(-most, Math.min(most, log)));
     }
 
     /** The model that a fit found. */

@@ -30,7 +30,7 @@ final class ModelStart {
             square += log * log;
             product += log * (p.volts() - meanVolts);
         }
-        double slope = Math.max(LEAST_SLOPE, product / square);
+        double slope = square > 0 ? Math.max(LEAST_SLOPE, product / square) : LEAST_SLOPE;
         double saturation = Math.exp(meanLog - meanVolts / slope);
         double rest = top.volts() - slope * Math.log1p(top.amperes() / saturation);
         return new JunctionModel(saturation, slope, Math.max(0, rest / top.amperes()), 0);

@@ -54,6 +54,29 @@ final class DeviceSentences {
         return sentences;
     }
 
+    /** Whether the clip levels at each state's highest gain are the predicted ones. */
+    String summary(Devices devices) {
+        List<Boolean> agreeing = devices.predictions().stream()
+                .map(StatePrediction::state)
+                .distinct()
+                .flatMap(state -> highest(devices, state).stream())
+                .flatMap(p -> agrees(p).stream())
+                .toList();
+        if (agreeing.isEmpty()) {
+            return "";
+        }
+        return wording.say(
+                agreeing.contains(false) ? "device.summary.differs" : "device.summary.agrees",
+                "count",
+                wording.count(devices.traced().size()));
+    }
+
+    private static Optional<Boolean> agrees(StatePrediction p) {
+        Optional<Boolean> up = p.figure(WaveformQuantity.CLIP_UP.key()).flatMap(Prediction::agrees);
+        Optional<Boolean> down = p.figure(WaveformQuantity.CLIP_DOWN.key()).flatMap(Prediction::agrees);
+        return up.isPresent() && down.isPresent() ? Optional.of(up.get() && down.get()) : Optional.empty();
+    }
+
     private static Optional<StatePrediction> highest(Devices devices, String state) {
         return devices.predictions().stream()
                 .filter(p -> p.state().equals(state))
@@ -72,7 +95,7 @@ final class DeviceSentences {
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
         }
-        boolean agrees = up.get().agrees().orElse(false) && down.get().agrees().orElse(false);
+        boolean agrees = agrees(p).orElse(false);
         return wording.say(
                 agrees ? "device.agrees" : "device.differs",
                 "condition",

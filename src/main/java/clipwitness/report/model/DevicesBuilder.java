@@ -30,6 +30,7 @@ final class DevicesBuilder {
 
     DevicesPart of(Devices devices) {
         return new DevicesPart(
+                new DeviceSentences(wording).summary(devices),
                 new DeviceSentences(wording).of(devices),
                 figures(devices.traced()),
                 devices.pairing().pairs().isEmpty() ? List.of() : List.of(pairs(devices)),

@@ -5,12 +5,14 @@ import java.util.List;
 /**
  * The traced devices.
  *
+ * @param summary   whether the devices explain what was measured, a sentence; empty where nothing was predicted
  * @param sentences what they say, a sentence each; empty where no device was traced
  * @param figures   figures of the devices, a few devices a table
  * @param pairs     the best pairs among them
  * @param predicted predicted and measured clip levels, a table for each state
  */
-public record DevicesPart(List<String> sentences, List<Table> figures, List<Table> pairs, List<Table> predicted) {
+public record DevicesPart(
+        String summary, List<String> sentences, List<Table> figures, List<Table> pairs, List<Table> predicted) {
     /** Copies what it is given. */
     public DevicesPart {
         sentences = List.copyOf(sentences);

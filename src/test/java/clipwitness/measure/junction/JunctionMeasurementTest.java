@@ -3,8 +3,11 @@ package clipwitness.measure.junction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.capture.IvCurve;
+import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,5 +156,24 @@ class JunctionMeasurementTest {
         assertThat(result.leakages()).hasSize(2);
         assertThat(result.leakages().get(0).voltage()).isEqualTo(-1);
         assertThat(result.leakages().get(0).current().value().orElseThrow()).isCloseTo(-4e-7, within(1e-12));
+    }
+
+    /** Curves of no sense at all: whatever an export holds, it is measured or refused. */
+    @Test
+    void anythingIsMeasuredOrRefused() {
+        Random random = new Random(17);
+        for (int round = 0; round < 400; round++) {
+            int count = random.nextInt(40);
+            double[] volts = new double[count];
+            double[] amperes = new double[count];
+            double range = Math.pow(10, random.nextInt(14) - 10);
+            for (int i = 0; i < count; i++) {
+                volts[i] = random.nextInt(5) == 0 ? Double.NaN : Math.rint(random.nextGaussian() * 20) / 20;
+                amperes[i] = random.nextInt(4) == 0 ? range : random.nextGaussian() * range;
+            }
+            JunctionResult result =
+                    JunctionMeasurement.of(IvCurve.of(Samples.of(volts), Samples.of(amperes)), new Temperature(25, 0));
+            assertThat(result.fit().isPresent()).isEqualTo(result.refusal().isEmpty());
+        }
     }
 }

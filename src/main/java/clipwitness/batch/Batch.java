@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
@@ -75,12 +76,13 @@ public final class Batch {
         try {
             Job job = JobReader.read(folder);
             String number = job.sheet().report().number();
-            Path earlier = numbers.putIfAbsent(number, folder);
+            Path earlier = numbers.putIfAbsent(number.toLowerCase(Locale.ROOT), folder);
             if (earlier != null) {
                 throw new InputException(
                         new Origin(folder.resolve(Job.SHEET_FILE).toString(), 0, "report.number"),
                         "the number " + number + " is also that of " + earlier,
-                        "Give each job of one call a number of its own");
+                        "Give each job of one call a number of its own; upper and lower case are alike, as file names are on"
+                                + " many machines");
             }
             return new JobRunner(options, workers, progress).run(job);
         } catch (InputException e) {

@@ -16,11 +16,13 @@ public sealed interface JobOutcome {
      * @param folder  the job folder
      * @param results what was measured and decided
      * @param written files written, the PDF last
+     * @param warnings what the report could not show as it was meant
      */
-    record Reported(Path folder, JobResults results, List<Path> written) implements JobOutcome {
+    record Reported(Path folder, JobResults results, List<Path> written, List<Problem> warnings) implements JobOutcome {
         /** Copies what it is given. */
         public Reported {
             written = List.copyOf(written);
+            warnings = List.copyOf(warnings);
         }
     }
 

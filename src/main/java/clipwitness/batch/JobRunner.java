@@ -15,6 +15,7 @@ import clipwitness.report.ReportDocument;
 import clipwitness.report.ResultsCsv;
 import clipwitness.report.ResultsJson;
 import clipwitness.report.TemplateSource;
+import clipwitness.report.Unprintable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -49,7 +50,8 @@ final class JobRunner {
             return new JobOutcome.Reported(
                     job.folder(),
                     results,
-                    documents.keySet().stream().map(out::resolve).toList());
+                    documents.keySet().stream().map(out::resolve).toList(),
+                    Unprintable.in(job));
         } catch (InputException e) {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {

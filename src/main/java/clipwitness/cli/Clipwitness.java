@@ -1,8 +1,13 @@
 package clipwitness.cli;
 
+import clipwitness.job.Nearest;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as a function: arguments in, exit status out, text on two writers. */
 public final class Clipwitness {
@@ -34,6 +39,26 @@ public final class Clipwitness {
                 .setUsageHelpAutoWidth(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setExitCodeExceptionMapper(e -> TROUBLE);
+        IParameterExceptionHandler usual = line.getParameterExceptionHandler();
+        line.setParameterExceptionHandler((fault, args) ->
+                isUnknownCommand(fault) ? unknownCommand(args[0]) : usual.handleParseException(fault, args));
+    }
+
+    private boolean isUnknownCommand(ParameterException fault) {
+        return fault instanceof UnmatchedArgumentException unmatched
+                && fault.getCommandLine() == line
+                && !unmatched.isUnknownOption();
+    }
+
+    private int unknownCommand(String word) {
+        List<String> known = List.copyOf(line.getSubcommands().keySet());
+        line.getErr()
+                .println("Unknown command '" + word + "'. "
+                        + Nearest.slipOf(word, known)
+                                .map(k -> "Did you mean " + k + "? ")
+                                .orElse("")
+                        + "Commands are " + String.join(" and ", known) + "; --help says what they do.");
+        return TROUBLE;
     }
 
     /**
@@ -72,7 +97,7 @@ public final class Clipwitness {
 
         @Override
         public void run() {
-            throw new CommandLine.ParameterException(
+            throw new ParameterException(
                     spec.commandLine(),
                     "Name a command: report makes a report, look says what an export holds,"
                             + " ready whether what was captured before the work is good enough,"

@@ -64,15 +64,16 @@ final class ReportCommand implements Callable<Integer> {
     private void problems(JobOutcome outcome, ReadingBar bar) {
         bar.clear();
         if (outcome instanceof JobOutcome.Failed failed) {
-            for (Problem p : failed.problems()) {
-                err.println(place(failed, p));
-            }
+            failed.problems().forEach(p -> err.println(place(failed, p)));
+        }
+        if (outcome instanceof JobOutcome.Reported reported) {
+            reported.warnings().forEach(p -> err.println("Warning: " + place(reported, p)));
         }
     }
 
     /** A message, with the job's folder before it where the message names only a file within. */
-    private static String place(JobOutcome.Failed failed, Problem problem) {
-        String folder = failed.folder().toString();
+    private static String place(JobOutcome outcome, Problem problem) {
+        String folder = outcome.folder().toString();
         String message = problem.message();
         return message.startsWith(folder) ? message : folder + ": " + message;
     }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that somebody probably meant. */
-final class Nearest {
+public final class Nearest {
     /** Letters that are looked at; the names of keys and columns are shorter. */
     private static final int LONGEST = 60;
 
@@ -21,7 +21,7 @@ final class Nearest {
     }
 
     /** The nearest word, if it is near enough to be a slip of the pen: one letter in three, rounded, and always one. */
-    static Optional<String> slipOf(String word, Collection<String> known) {
+    public static Optional<String> slipOf(String word, Collection<String> known) {
         return to(word, known)
                 .filter(k ->
                         distance(fold(word), fold(k)) <= Math.max(1, (fold(word).length() + 1) / 3));

@@ -35,8 +35,17 @@ final class ReportSection {
         OptionalInt revision =
                 section.field("revision").map(f -> f.whole(0, 9999)).orElse(OptionalInt.empty());
         Optional<String> replaces = section.field("replaces").flatMap(ReportSection::number);
-        if (revision.isEmpty() && replaces.isPresent() && replaces.equals(number)) {
-            section.fault("replaces", "the report would replace itself", "Write the number of the earlier report");
+        if (replaces.isPresent() && replaces.equals(number)) {
+            section.fault(
+                    "replaces",
+                    "the report would replace itself",
+                    "Write the number of the earlier report, and give this one a number of its own");
+        }
+        if (revision.orElse(0) > 1 && replaces.isEmpty()) {
+            section.fault(
+                    "revision",
+                    "a revision after the first must say which report it replaces",
+                    "Add replaces: and the number of the earlier report");
         }
         String template = section.field("template").map(Field::text).orElse(DEFAULT_TEMPLATE);
         String language =

@@ -17,10 +17,14 @@ final class StatesSection {
     private record Draft(
             SheetNode node,
             String name,
-            String label,
+            Optional<Field> written,
             Optional<Role> role,
             Optional<Field> against,
-            List<Field> also) {}
+            List<Field> also) {
+        String label() {
+            return written.map(Field::text).orElse(name);
+        }
+    }
 
     private final List<Draft> drafts = new ArrayList<>();
     private final List<String> names;
@@ -30,6 +34,7 @@ final class StatesSection {
     StatesSection(Section section) {
         section.values().forEach((name, node) -> drafts.add(draft(node, name)));
         names = drafts.stream().map(Draft::name).toList();
+        drafts.forEach(this::checkLabel);
         befores = drafts.stream()
                 .filter(d -> d.role().filter(r -> r == Role.BEFORE).isPresent())
                 .map(Draft::name)
@@ -40,6 +45,20 @@ final class StatesSection {
                     "no state has the role before",
                     "Give it to the state that the others are compared with, for example received: {role: before}");
         }
+    }
+
+    /** Readers tell states apart by their labels alone. */
+    private void checkLabel(Draft draft) {
+        drafts.stream()
+                .takeWhile(earlier -> !earlier.name().equals(draft.name()))
+                .filter(earlier -> earlier.label().equalsIgnoreCase(draft.label()))
+                .findFirst()
+                .ifPresent(earlier -> draft.written()
+                        .or(earlier::written)
+                        .ifPresent(field -> field.fault(
+                                "the label " + field.quoted() + " stands for two states, "
+                                        + Words.quoted(earlier.name()) + " and " + Words.quoted(draft.name()),
+                                "Give each state a label of its own")));
     }
 
     /** Names of all states, also of those that are faulty otherwise. */
@@ -60,7 +79,7 @@ final class StatesSection {
                 s -> new Draft(
                         node,
                         name,
-                        s.field("label").map(Field::text).orElse(name),
+                        s.field("label"),
                         s.required("role", "Write one of " + Words.either(ROLES))
                                 .flatMap(StatesSection::role),
                         s.field("against"),

@@ -5,6 +5,7 @@ import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalScale;
+import clipwitness.quantity.NumberText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,11 +56,11 @@ final class WaveformDoubts {
                 samples.gaps() > 0,
                 DoubtCode.MISSING_SAMPLES,
                 tooManyGaps(samples) ? atWorst : Severity.WARNING,
-                "%s%d of %d samples are missing (%.2g %%)",
+                "%s%d of %d samples are missing (%s %%)",
                 channel,
                 samples.gaps(),
                 samples.size(),
-                percent);
+                NumberText.plain(percent, 2));
     }
 
     static Doubt noFundamental(String channel, OptionalDouble expected, Severity severity) {

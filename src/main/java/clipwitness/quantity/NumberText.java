@@ -152,6 +152,17 @@ public final class NumberText {
                 plain(shown, prefix, signed), known ? plain(half, prefix, false) : "", symbol(prefix, unit));
     }
 
+    /**
+     * A number with some significant digits for a message, without exponent and with a decimal point whatever the language.
+     *
+     * @param value  finite
+     * @param digits digits that are shown at most, 1 or more
+     */
+    public static String plain(double value, int digits) {
+        BigDecimal rounded = exact(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+    }
+
     private static BigDecimal exact(double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("only finite numbers have a text but this is " + value);

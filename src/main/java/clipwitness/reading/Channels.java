@@ -7,6 +7,7 @@ import clipwitness.capture.Origin;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalScale;
+import clipwitness.quantity.NumberText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -81,10 +82,10 @@ final class Channels {
                 share > MOST_GAPS ? Severity.REFUSAL : Severity.WARNING,
                 String.format(
                         Locale.ROOT,
-                        "%s has %d of %d samples without a value (%.2g %%): empty cells or overflow marks.",
+                        "%s has %d of %d samples without a value (%s %%): empty cells or overflow marks.",
                         name,
                         samples.gaps(),
                         samples.size(),
-                        100 * share));
+                        NumberText.plain(100 * share, 2)));
     }
 }

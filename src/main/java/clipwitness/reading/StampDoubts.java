@@ -2,6 +2,7 @@ package clipwitness.reading;
 
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
+import clipwitness.quantity.NumberText;
 import java.util.Locale;
 
 /** Doubts that time stamps raise: two rows a stamp, stamps that repeat because they are rounded, samples not evenly spaced. */
@@ -40,8 +41,8 @@ final class StampDoubts {
                     intervals > 1 ? Severity.REFUSAL : Severity.WARNING,
                     String.format(
                             Locale.ROOT,
-                            "The samples are not evenly spaced: a time stamp lies up to %.2g intervals off an even grid.",
-                            intervals));
+                            "The samples are not evenly spaced: a time stamp lies up to %s intervals off an even grid.",
+                            NumberText.plain(intervals, 2)));
         }
     }
 }

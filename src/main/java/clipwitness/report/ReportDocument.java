@@ -4,6 +4,7 @@ import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.compare.JobResults;
 import clipwitness.figure.Figure;
+import clipwitness.job.Job;
 import clipwitness.report.model.IdentityPart;
 import clipwitness.report.model.ReportModel;
 import clipwitness.report.model.ReportModels;
@@ -40,8 +41,9 @@ public final class ReportDocument {
             throws InputException {
         ReportFiles files = new ReportFiles(template, results.job());
         files.check();
-        ReportModel model =
-                new ReportModels(words(template)).of(results, figures, files.logo(), files.photos(), software);
+        Words words = words(template);
+        checkLanguage(results.job(), words, template);
+        ReportModel model = new ReportModels(words).of(results, figures, files.logo(), files.photos(), software);
         String page = new PageTemplate(template).fill(model);
         byte[] pdf = print(page, new PdfPrinter(files, figures), info(results, model), attachments, template);
         files.check();
@@ -72,6 +74,18 @@ public final class ReportDocument {
         Words words = Words.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
+    }
+
+    /** A page in one language must not say that it is in another. */
+    private static void checkLanguage(Job job, Words words, TemplateSource template) throws InputException {
+        String wanted = job.sheet().report().language();
+        if (!words.speaks(wanted)) {
+            throw new InputException(
+                    new Origin(job.folder().resolve(Job.SHEET_FILE).toString(), 0, "report.language"),
+                    "the template " + template.name() + " has no words in " + wanted,
+                    "Its words are in " + words.language() + ": write language: " + words.language()
+                            + ", or name a template folder whose words.properties has the line language = " + wanted);
+        }
     }
 
     private static DocumentInfo info(JobResults results, ReportModel model) {

@@ -40,8 +40,8 @@ final class ReportFiles implements PageFiles {
         if (picture.isEmpty()) {
             problems.add(new Problem(
                     Origin.of(file),
-                    "this picture cannot be printed",
-                    "Pictures are JPEG or PNG files inside the job folder"));
+                    "this picture is not there, damaged, or neither JPEG nor PNG",
+                    "Save it again as a whole JPEG or PNG file inside the job folder"));
         }
     }
 

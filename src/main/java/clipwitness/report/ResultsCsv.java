@@ -27,6 +27,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -183,11 +185,19 @@ public final class ResultsCsv {
                 plain(i.change().expandedUncertainty()),
                 plain(i.limit()),
                 i.decision().code(),
-                i.change().reason().or(i::remedy).orElse(""));
+                reason(i));
+    }
+
+    private static String reason(Item item) {
+        return Stream.concat(bound(item.change()).stream(), item.change().reason().or(item::remedy).stream())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Optional<String> bound(Measured m) {
+        return m.asValue().filter(Measured.Value::isUpperBound).map(v -> "upper bound");
     }
 
     private void row(Subject subject, String quantity, String order, Measured m) throws IOException {
-        boolean bound = m.asValue().filter(Measured.Value::isUpperBound).isPresent();
         row(
                 subject,
                 quantity,
@@ -197,7 +207,7 @@ public final class ResultsCsv {
                 plain(m.expandedUncertainty()),
                 "",
                 "",
-                m.reason().orElse(bound ? "upper bound" : ""));
+                m.reason().or(() -> bound(m)).orElse(""));
     }
 
     private void row(

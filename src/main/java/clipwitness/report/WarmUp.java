@@ -21,7 +21,7 @@ final class WarmUp {
             <bookmarks><bookmark name="a" href="#a"/></bookmarks></head>
             <body><div class="foot"><b>b</b></div><h2 id="a">h</h2><p>p <b>b</b> ± Ω</p><ul><li>l</li></ul>
             <object data="line" width="50"></object>
-            <table class="figures"><caption>c</caption><thead><tr><th scope="col">h</th></tr></thead>
+            <p class="caption">c</p><table class="figures"><thead><tr><th scope="col">h</th></tr></thead>
             <tbody><tr><th scope="row">r</th></tr></tbody></table></body></html>
             """;
 

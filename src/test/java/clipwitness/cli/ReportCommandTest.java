@@ -89,11 +89,11 @@ class ReportCommandTest {
     @Test
     void twoJobsWithOneNumberAreRefusedByName() throws IOException {
         Path first = JobFolder.unchanged(temp.resolve("first"), "T-1").path();
-        Path second = JobFolder.unchanged(temp.resolve("second"), "T-1").path();
+        Path second = JobFolder.unchanged(temp.resolve("second"), "t-1").path();
         assertThat(run("report", first, second, "--out", temp.resolve("out"))).isEqualTo(2);
         assertThat(err.toString())
-                .contains("job.yaml, report.number: the number T-1 is also that of " + first
-                        + ". Give each job of one call a number of its own");
+                .contains("job.yaml, report.number: the number t-1 is also that of " + first
+                        + ". Give each job of one call a number of its own; upper and lower case are alike");
     }
 
     @Test
@@ -120,6 +120,32 @@ class ReportCommandTest {
         assertThat(err.toString()).contains("Missing required parameter: 'JOB'").contains("Usage: clipwitness report");
         assertThat(run()).isEqualTo(2);
         assertThat(run("--version")).isEqualTo(0);
+    }
+
+    @Test
+    void anUnknownCommandIsNamedWithTheNearest() {
+        assertThat(run("reprot", "job")).isEqualTo(2);
+        assertThat(run("frobnicate")).isEqualTo(2);
+        assertThat(err.toString().lines())
+                .containsExactly(
+                        "Unknown command 'reprot'. Did you mean report? Commands are report and look; --help says what they "
+                                + "do.",
+                        "Unknown command 'frobnicate'. Commands are report and look; --help says what they do.");
+        assertThat(run("--verson")).isEqualTo(2);
+        assertThat(err.toString()).contains("Unknown option: '--verson'");
+    }
+
+    @Test
+    void aCharacterThatNoFontHasIsAWarningAndTheReportIsMade() throws IOException {
+        JobFolder job = JobFolder.unchanged(temp.resolve("job"), "T-1");
+        String sheet = Files.readString(job.path().resolve("job.yaml"));
+        job.write("job.yaml", sheet.replace("Invented customer", "Ω, ł, 修理修"));
+        assertThat(run("report", job.path())).isEqualTo(0);
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines("Warning: " + job.path().resolve("job.yaml")
+                        + ", customer: no font of the report has 修 (U+4FEE), 理 (U+7406); the code is printed in place. "
+                        + "Write it in Latin, Greek or Cyrillic letters\n");
+        assertThat(job.path().resolve("report/T-1.pdf")).exists();
     }
 
     private int run(Object... args) {

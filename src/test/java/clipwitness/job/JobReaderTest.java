@@ -138,8 +138,8 @@ class JobReaderTest {
     }
 
     @Test
-    void aRevisionMayKeepTheNumberThatItReplaces() throws IOException, InputException {
-        job.sheet("report: {number: B-1, date: 2026-05-04, revision: 2, replaces: B-1}\n");
+    void aRevisionSaysWhichReportItReplaces() throws IOException, InputException {
+        job.sheet("report: {number: B-2, date: 2026-05-04, revision: 2, replaces: B-1}\n");
         assertThat(job.read().sheet().report().replaces()).contains("B-1");
         assertThat(job.read().sheet().report().revision()).hasValue(2);
     }

@@ -40,6 +40,13 @@ class NumberTextTest {
     }
 
     @Test
+    void aNumberInAMessageHasNoExponent() {
+        assertThat(NumberText.plain(100, 2)).isEqualTo("100");
+        assertThat(NumberText.plain(1234.5, 2)).isEqualTo("1200");
+        assertThat(NumberText.plain(0.01234, 2)).isEqualTo("0.012");
+    }
+
+    @Test
     void aValueNeverShowsMoreThanEightDigitsAndItsUncertaintyIsThenRoundedUp() {
         assertThat(ENGLISH.measured(1000, Unit.HERTZ, 1.2e-9)).isEqualTo(unbroken("1.0000000 ± 0.0000001 kHz"));
     }

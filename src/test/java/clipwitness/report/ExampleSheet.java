@@ -65,6 +65,11 @@ public record ExampleSheet(
         return new ExampleSheet(folder, customer, work, other, language, photos);
     }
 
+    /** The same in another language. */
+    public ExampleSheet in(String other) {
+        return new ExampleSheet(folder, customer, work, paper, other, photos);
+    }
+
     /** The same in a folder with photos. */
     public ExampleSheet withPhotos(Path jobFolder, List<Photo> pictures) {
         return new ExampleSheet(jobFolder, customer, work, paper, language, pictures);

@@ -54,8 +54,8 @@ class PhotosTest {
         assertThatThrownBy(() -> Rendered.bytes(ExampleJob.with(sheet).results(), "customer"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "photos/gone.jpg: this picture cannot be printed. Pictures are JPEG or PNG files inside the job "
-                                + "folder");
+                        "photos/gone.jpg: this picture is not there, damaged, or neither JPEG nor PNG. Save it again as a "
+                                + "whole JPEG or PNG file inside the job folder");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.capture.InputException;
+import clipwitness.compare.JobResults;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,7 +51,31 @@ class TemplateTest {
         String template = template("{% for v in report.verdicts %}<p>{{ v.word }}</p>{% endfor %}");
         Files.writeString(folder.resolve("words.properties"), "verdict.pass = Bestanden\n");
         try (Rendered report = Rendered.of(ExampleJob.good().results(), template)) {
-            assertThat(report.text()).isEqualTo("Bestanden Bestanden Described ");
+            assertThat(report.text()).isEqualTo("Bestanden Bestanden: polarity Described ");
+        }
+    }
+
+    @Test
+    void aReportIsPrintedInNoLanguageThatItsWordsAreNotIn() throws Exception {
+        JobResults german = ExampleJob.with(ExampleSheet.plain().in("de-AT")).results();
+        assertThatThrownBy(() -> Rendered.bytes(german, "customer"))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        "job/job.yaml, report.language: the template customer has no words in de-AT. Its words are in en: "
+                                + "write language: en, or name a template folder whose words.properties has the line language = "
+                                + "de-AT");
+        String template = template("<p>{{ report.conformity.limits[0].value }}</p>");
+        Files.writeString(folder.resolve("words.properties"), "language = de\n");
+        try (Rendered report = Rendered.of(german, template)) {
+            assertThat(report.text()).isEqualTo("0,50 dB ");
+        }
+    }
+
+    @Test
+    void theCountryOfTheLanguageIsTheSheetsToChoose() throws Exception {
+        JobResults british = ExampleJob.with(ExampleSheet.plain().in("en-GB")).results();
+        try (Rendered report = Rendered.of(british, "customer")) {
+            assertThat(report.document().getDocumentCatalog().getLanguage()).isEqualTo("en-GB");
         }
     }
 

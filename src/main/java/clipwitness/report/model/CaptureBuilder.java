@@ -14,17 +14,16 @@ import java.util.List;
 /** Captures with all that was read and measured. */
 final class CaptureBuilder {
     private final Wording wording;
-    private final Cells cells;
     private final DoubtBuilder doubts;
 
     CaptureBuilder(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
         this.doubts = new DoubtBuilder(wording);
     }
 
     ListedCapture of(CaptureResult capture) {
         CaptureRow row = capture.row();
+        Cells cells = new Cells(wording);
         return new ListedCapture(
                 Integer.toString(row.row()),
                 row.file(),
@@ -41,35 +40,36 @@ final class CaptureBuilder {
                 capture.inputSha256().orElse(""),
                 capture.evidence(),
                 row.note(),
-                capture.waveform().map(this::values).orElse(List.of()),
-                capture.waveform().map(this::harmonics).orElse(List.of()),
+                capture.waveform().map(w -> values(w, cells)).orElse(List.of()),
+                capture.waveform().map(w -> harmonics(w, cells)).orElse(List.of()),
+                cells.notes(),
                 doubts.of(capture));
     }
 
-    private List<Row> values(WaveformResult wave) {
+    private List<Row> values(WaveformResult wave, Cells cells) {
         List<Row> rows = new ArrayList<>();
-        wave.values().forEach((quantity, measured) -> rows.add(row(wording.say("value." + quantity.key()), measured)));
+        wave.values()
+                .forEach(
+                        (quantity, measured) -> rows.add(row(wording.say("value." + quantity.key()), measured, cells)));
         return cells.aligned(rows);
     }
 
-    private Row row(String name, Measured measured) {
+    private Row row(String name, Measured measured, Cells cells) {
         Amount amount = wording.amount(measured);
-        return new Row(name, amount.unit(), List.of(cells.cell(amount)), amount.reason());
+        return new Row(name, amount.unit(), List.of(cells.cell(amount)), "");
     }
 
-    private List<Row> harmonics(WaveformResult wave) {
-        return cells.aligned(wave.harmonics().stream().map(this::harmonic).toList());
+    private List<Row> harmonics(WaveformResult wave, Cells cells) {
+        return cells.aligned(
+                wave.harmonics().stream().map(h -> harmonic(h, cells)).toList());
     }
 
-    private Row harmonic(Harmonic harmonic) {
+    private Row harmonic(Harmonic harmonic, Cells cells) {
         Amount level = wording.amount(harmonic.level());
         String phase = harmonic.phase().isPresent()
                 ? wording.numbers().nominal(Math.rint(harmonic.phase().getAsDouble()), Unit.DEGREE)
                 : "–";
         return new Row(
-                Integer.toString(harmonic.order()),
-                level.unit(),
-                List.of(cells.cell(level), Cell.of(phase)),
-                level.reason());
+                Integer.toString(harmonic.order()), level.unit(), List.of(cells.cell(level), Cell.of(phase)), "");
     }
 }

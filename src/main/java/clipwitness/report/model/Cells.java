@@ -8,20 +8,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Makes rows and columns of figures. */
+/** Makes rows and columns of figures of one table. A figure that is missing is a dash with the number of the note that says why. */
 final class Cells {
     private static final String NONE = "–";
 
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
     private final Wording wording;
+    private final List<String> reasons = new ArrayList<>();
 
     Cells(Wording wording) {
         this.wording = wording;
     }
 
-    /** A row of figures with one prefix for all; a figure that is missing is a dash. */
-    Row row(String name, List<Optional<Measured>> figures) {
-        List<Amount> amounts = wording.together(figures, false);
-        return new Row(name, unit(amounts), cells(amounts), "");
+    /** The notes to the dashes made so far, each reason once. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (int i = 0; i < reasons.size(); i++) {
+            notes.add(raised(i + 1) + "\u00A0" + reasons.get(i));
+        }
+        return notes;
     }
 
     /** Rows of one kind of figure with one prefix for all. */
@@ -57,7 +63,25 @@ final class Cells {
 
     /** A figure as a cell. */
     Cell cell(Amount amount) {
-        return amount.number().isEmpty() ? Cell.of(NONE) : new Cell(amount.number(), amount.uncertainty(), "");
+        return amount.number().isEmpty()
+                ? Cell.of(NONE + mark(amount.reason()))
+                : new Cell(amount.number(), amount.uncertainty(), "");
+    }
+
+    private String mark(String reason) {
+        if (reason.isEmpty()) {
+            return "";
+        }
+        if (!reasons.contains(reason)) {
+            reasons.add(reason);
+        }
+        return raised(reasons.indexOf(reason) + 1);
+    }
+
+    private static String raised(int number) {
+        StringBuilder text = new StringBuilder();
+        Integer.toString(number).chars().forEach(digit -> text.append(RAISED.charAt(digit - '0')));
+        return text.toString();
     }
 
     /** Rows whose decimal marks stand under one another, column by column. */

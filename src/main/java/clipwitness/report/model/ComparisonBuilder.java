@@ -20,13 +20,11 @@ final class ComparisonBuilder {
     private static final int COLUMNS = 5;
 
     private final Wording wording;
-    private final Cells cells;
     private final VerdictBuilder verdicts;
     private final DecisionBuilder decisions;
 
     ComparisonBuilder(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
         this.verdicts = new VerdictBuilder(wording);
         this.decisions = new DecisionBuilder(wording);
     }
@@ -64,11 +62,9 @@ final class ComparisonBuilder {
                 .map(LevelMatchedHarmonic::condition)
                 .distinct()
                 .toList();
-        List<Table> tables = new ArrayList<>();
-        for (int i = 0; i < conditions.size(); i += COLUMNS) {
-            tables.add(levelMatched(comparison, conditions.subList(i, Math.min(conditions.size(), i + COLUMNS))));
-        }
-        return tables;
+        return Parts.of(conditions, COLUMNS).stream()
+                .map(part -> levelMatched(comparison, part))
+                .toList();
     }
 
     private Table levelMatched(Comparison comparison, List<Condition> conditions) {
@@ -77,6 +73,7 @@ final class ComparisonBuilder {
                 .distinct()
                 .sorted()
                 .toList();
+        Cells cells = new Cells(wording);
         Block block = cells.block(
                 orders.stream().map(o -> Integer.toString(o)).toList(),
                 orders.stream()
@@ -89,14 +86,24 @@ final class ComparisonBuilder {
                 block.titled(wording.say("matched.title")),
                 wording.say("table.order"),
                 conditions.stream().map(wording::condition).toList(),
-                block.rows());
+                block.rows(),
+                cells.notes());
     }
 
     private static Optional<Measured> matched(Comparison comparison, Condition condition, int order) {
         return comparison.levelMatched().stream()
                 .filter(h -> h.order() == order && h.condition().equals(condition))
-                .map(LevelMatchedHarmonic::change)
+                .map(h -> ofRow(h))
                 .findFirst();
+    }
+
+    /** The change; a reason speaks of its row, so that all rows share it. */
+    private static Measured ofRow(LevelMatchedHarmonic harmonic) {
+        Measured change = harmonic.change();
+        return change.reason()
+                .<Measured>map(r ->
+                        Measured.refused(change.unit(), r.replace("harmonic " + harmonic.order(), "this harmonic")))
+                .orElse(change);
     }
 
     private List<Table> equalGain(Comparison comparison) {
@@ -105,19 +112,19 @@ final class ComparisonBuilder {
         }
         String from = wording.label(comparison.from());
         String to = wording.label(comparison.to());
-        List<Row> rows = comparison.equivalentGain().stream().map(this::equal).toList();
+        Cells cells = new Cells(wording);
+        List<Row> rows =
+                comparison.equivalentGain().stream().map(e -> equal(e, cells)).toList();
         return List.of(new Table(
                 wording.say("equal.title", "from", from, "to", to),
                 wording.say("equal.corner", "from", from),
                 List.of(to),
-                cells.aligned(rows)));
+                cells.aligned(rows),
+                cells.notes()));
     }
 
-    private Row equal(EquivalentGain equal) {
-        Measured to = equal.toGainPercent();
-        Cell cell = to.value().isPresent()
-                ? cells.cell(wording.amount(to))
-                : Cell.of(to.reason().orElse(""));
+    private Row equal(EquivalentGain equal, Cells cells) {
+        Cell cell = cells.cell(wording.amount(equal.toGainPercent()));
         return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
     }
 }

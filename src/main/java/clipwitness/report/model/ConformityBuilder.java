@@ -47,6 +47,18 @@ final class ConformityBuilder {
         if (comparison.verdict() == Decision.DESCRIBED) {
             return wording.say("conformity.described", "to", to, "from", from);
         }
+        if (comparison.judged().isEmpty()) {
+            return wording.say(
+                    "conformity.nothing",
+                    "to",
+                    to,
+                    "from",
+                    from,
+                    "reason",
+                    comparison.reason().orElse(""),
+                    "verdict",
+                    verdicts.word(comparison.verdict()));
+        }
         return wording.say(
                 "conformity.judged",
                 "to",
@@ -77,6 +89,8 @@ final class ConformityBuilder {
         return List.of(
                 wording.say("conformity.rule"),
                 wording.say("conformity.rule.verdict"),
-                wording.say("conformity.rule.single", "count", Long.toString(decisions)));
+                decisions == 1
+                        ? wording.say("conformity.rule.one")
+                        : wording.say("conformity.rule.single", "count", Long.toString(decisions)));
     }
 }

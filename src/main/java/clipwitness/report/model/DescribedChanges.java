@@ -6,60 +6,48 @@ import clipwitness.compare.ItemQuantity;
 import clipwitness.measure.Measured;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Changes that were described, not judged: quantities in rows, conditions in columns. */
 final class DescribedChanges {
     private final Wording wording;
-    private final Cells cells;
 
     DescribedChanges(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
     }
 
     /** Tables of so many conditions side by side. */
     List<Table> of(List<Item> items, int columns) {
         List<Condition> conditions =
                 items.stream().map(Item::condition).distinct().toList();
-        List<Table> tables = new ArrayList<>();
-        for (int i = 0; i < conditions.size(); i += columns) {
-            tables.add(table(items, conditions.subList(i, Math.min(conditions.size(), i + columns))));
-        }
-        return tables;
+        return Parts.of(conditions, columns).stream()
+                .map(part -> table(items, part))
+                .toList();
     }
 
     private Table table(List<Item> items, List<Condition> conditions) {
+        Cells cells = new Cells(wording);
         List<Row> rows = items.stream()
                 .map(Item::quantity)
                 .distinct()
-                .map(q -> row(q, items, conditions))
+                .map(q -> row(q, items, conditions, cells))
                 .toList();
         return new Table(
                 wording.say("described.title"),
                 wording.say("table.quantity"),
                 conditions.stream().map(wording::condition).toList(),
-                cells.aligned(rows));
+                cells.aligned(rows),
+                cells.notes());
     }
 
-    private Row row(ItemQuantity quantity, List<Item> items, List<Condition> conditions) {
+    private Row row(ItemQuantity quantity, List<Item> items, List<Condition> conditions, Cells cells) {
         List<Optional<Measured>> changes = conditions.stream()
                 .map(c -> items.stream()
                         .filter(i -> i.quantity() == quantity && i.condition().equals(c))
                         .map(Item::change)
                         .findFirst())
                 .toList();
-        List<String> reasons = changes.stream()
-                .flatMap(Optional::stream)
-                .flatMap(m -> m.reason().stream())
-                .distinct()
-                .toList();
-        return new Row(
-                wording.quantity(quantity),
-                ItemText.unit(quantity),
-                cells.changes(changes),
-                String.join("; ", reasons));
+        return new Row(wording.quantity(quantity), ItemText.unit(quantity), cells.changes(changes), "");
     }
 }

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The small table of the first page: what a customer hears, all states side by side. */
+/** The small table of the first page: what a customer hears, a row a state. */
 final class KeyFigures {
     private static final List<WaveformQuantity> SHOWN = List.of(
             WaveformQuantity.RMS,
@@ -22,11 +22,9 @@ final class KeyFigures {
             WaveformQuantity.CREST_FACTOR);
 
     private final Wording wording;
-    private final Cells cells;
 
     KeyFigures(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
     }
 
     Table of(JobResults results) {
@@ -39,29 +37,52 @@ final class KeyFigures {
         List<State> states = results.job().sheet().states().stream()
                 .filter(s -> figures.capture(s.name(), condition).isPresent())
                 .toList();
+        Cells cells = new Cells(wording);
+        List<String> columns = new ArrayList<>();
+        List<Block> blocks = new ArrayList<>();
+        for (WaveformQuantity wanted : SHOWN) {
+            shown(wanted, condition, states, figures).ifPresent(quantity -> {
+                Block block = column(quantity, condition, states, figures, cells);
+                columns.add(block.titled(wording.say("value." + quantity.key())));
+                blocks.add(block);
+            });
+        }
         List<Row> rows = new ArrayList<>();
-        for (WaveformQuantity quantity : SHOWN) {
-            row(quantity, condition, states, figures).ifPresent(rows::add);
+        for (int i = 0; i < states.size(); i++) {
+            int row = i;
+            rows.add(new Row(
+                    states.get(i).label(),
+                    "",
+                    blocks.stream().map(b -> b.rows().get(row).cells().get(0)).toList(),
+                    ""));
         }
         return new Table(
                 wording.say("key.title", "condition", wording.condition(condition)),
-                wording.say("table.quantity"),
-                states.stream().map(State::label).toList(),
-                rows);
+                wording.say("table.state"),
+                columns,
+                rows,
+                cells.notes());
     }
 
-    private Optional<Row> row(WaveformQuantity wanted, Condition condition, List<State> states, Figures figures) {
-        WaveformQuantity quantity = wanted;
-        if (wanted == WaveformQuantity.CLIP_ASYMMETRY && none(wanted, condition, states, figures)) {
-            quantity = WaveformQuantity.ASYMMETRY;
+    private static Block column(
+            WaveformQuantity quantity, Condition condition, List<State> states, Figures figures, Cells cells) {
+        return cells.block(
+                states.stream().map(State::label).toList(),
+                states.stream()
+                        .map(s -> List.of(figures.of(s.name(), condition, quantity)))
+                        .toList(),
+                false);
+    }
+
+    /** The quantity, or the asymmetry of the peaks where there is none of the clip levels; empty where no state has it. */
+    private static Optional<WaveformQuantity> shown(
+            WaveformQuantity wanted, Condition condition, List<State> states, Figures figures) {
+        if (!none(wanted, condition, states, figures)) {
+            return Optional.of(wanted);
         }
-        if (none(quantity, condition, states, figures)) {
-            return Optional.empty();
-        }
-        WaveformQuantity shown = quantity;
-        List<Optional<Measured>> row =
-                states.stream().map(s -> figures.of(s.name(), condition, shown)).toList();
-        return Optional.of(cells.row(wording.say("value." + shown.key()), row));
+        boolean peaks = wanted == WaveformQuantity.CLIP_ASYMMETRY
+                && !none(WaveformQuantity.ASYMMETRY, condition, states, figures);
+        return peaks ? Optional.of(WaveformQuantity.ASYMMETRY) : Optional.empty();
     }
 
     private static boolean none(WaveformQuantity quantity, Condition condition, List<State> states, Figures figures) {

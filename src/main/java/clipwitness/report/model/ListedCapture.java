@@ -20,6 +20,7 @@ import java.util.List;
  * @param note      note of the captures table
  * @param values    figures
  * @param harmonics harmonics
+ * @param notes     why figures are missing, each reason once
  * @param doubts    doubts
  */
 public record ListedCapture(
@@ -38,12 +39,24 @@ public record ListedCapture(
         String note,
         List<Row> values,
         List<Row> harmonics,
+        List<String> notes,
         List<ListedDoubt> doubts) {
     /** Copies what it is given. */
     public ListedCapture {
         evidence = List.copyOf(evidence);
         values = List.copyOf(values);
         harmonics = List.copyOf(harmonics);
+        notes = List.copyOf(notes);
         doubts = List.copyOf(doubts);
+    }
+
+    /** The figures in two columns that end evenly. */
+    public List<List<Row>> valueColumns() {
+        return Parts.halves(values);
+    }
+
+    /** The harmonics in two columns that end evenly. */
+    public List<List<Row>> harmonicColumns() {
+        return Parts.halves(harmonics);
     }
 }

@@ -10,18 +10,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Meter readings as they were written down: rails in rows, the expectation and the states in columns. */
+/** Meter readings as they were written down: rails in rows, the expectation and the states in columns; many states make several tables. */
 final class RailTable {
+    private static final int STATES = 4;
+
     private final Wording wording;
 
     RailTable(Wording wording) {
         this.wording = wording;
     }
 
-    Table of(JobSheet sheet) {
+    List<Table> of(JobSheet sheet) {
         List<State> states = sheet.states().stream()
                 .filter(s -> sheet.rails().stream().anyMatch(r -> r.readings().containsKey(s.name())))
                 .toList();
+        if (sheet.rails().isEmpty()) {
+            return List.of();
+        }
+        List<List<State>> parts = states.isEmpty() ? List.of(states) : Parts.of(states, STATES);
+        return parts.stream().map(part -> table(sheet, part)).toList();
+    }
+
+    private Table table(JobSheet sheet, List<State> states) {
         List<String> columns = new ArrayList<>();
         columns.add(wording.say("rails.expected"));
         states.forEach(s -> columns.add(s.label()));

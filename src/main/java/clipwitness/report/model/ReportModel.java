@@ -18,7 +18,7 @@ import java.util.Map;
  * @param figures     pictures by name
  * @param photos      photos
  * @param bench       where and with what was measured
- * @param rails       meter readings
+ * @param rails       meter readings, in several tables where there are many states
  * @param devices     the traced devices
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
@@ -26,6 +26,7 @@ import java.util.Map;
  * @param series      figures over the gain control, a table for each quantity
  * @param comparisons comparisons in full
  * @param captures    captures
+ * @param layouts     how the layouts of the exports were read: files and evidence
  */
 public record ReportModel(
         IdentityPart identity,
@@ -37,14 +38,15 @@ public record ReportModel(
         Map<String, ShownFigure> figures,
         List<ShownPhoto> photos,
         BenchPart bench,
-        Table rails,
+        List<Table> rails,
         DevicesPart devices,
         List<ListedDoubt> doubts,
         ConformityPart conformity,
         List<String> cautions,
         List<Table> series,
         List<ComparisonPart> comparisons,
-        List<ListedCapture> captures) {
+        List<ListedCapture> captures,
+        List<Fact> layouts) {
     /** Copies what it is given. */
     public ReportModel {
         verdicts = List.copyOf(verdicts);
@@ -53,10 +55,12 @@ public record ReportModel(
         notExamined = List.copyOf(notExamined);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         photos = List.copyOf(photos);
+        rails = List.copyOf(rails);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
         captures = List.copyOf(captures);
+        layouts = List.copyOf(layouts);
     }
 }

@@ -54,7 +54,8 @@ public final class ReportModels {
                 cautions(wording),
                 new SeriesBuilder(wording).of(results),
                 results.comparisons().stream().map(comparisons::of).toList(),
-                results.captures().stream().map(captures::of).toList());
+                results.captures().stream().map(captures::of).toList(),
+                LayoutList.of(results.captures()));
     }
 
     private static Fact hint(Hint hint) {

@@ -29,12 +29,13 @@ final class SeriesBuilder {
             WaveformQuantity.ONSET_DOWN,
             WaveformQuantity.LEAN);
 
+    /** States side by side in one table: what a page is wide enough for. */
+    private static final int STATES = 4;
+
     private final Wording wording;
-    private final Cells cells;
 
     SeriesBuilder(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
     }
 
     List<Table> of(JobResults results) {
@@ -55,16 +56,17 @@ final class SeriesBuilder {
                             .anyMatch(p -> value(p, quantity)
                                     .flatMap(Measured::asValue)
                                     .isPresent()))) {
-                tables.add(table(series, quantity));
+                Parts.of(series, STATES).forEach(part -> tables.add(table(part, quantity)));
             }
         }
-        tables.add(onsets(series));
+        Parts.of(series, STATES).forEach(part -> tables.add(onsets(part)));
         return tables;
     }
 
     private Table table(List<Series> series, WaveformQuantity quantity) {
         TreeSet<Double> gains = new TreeSet<>();
         series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
+        Cells cells = new Cells(wording);
         Block block = cells.block(
                 gains.stream().map(wording::percent).toList(),
                 gains.stream()
@@ -76,7 +78,8 @@ final class SeriesBuilder {
                 block.titled(wording.say("series.title", "value", name)),
                 wording.say("table.gain"),
                 labels(series),
-                block.rows());
+                block.rows(),
+                cells.notes());
     }
 
     private static Optional<Measured> at(Series series, double gain, WaveformQuantity quantity) {
@@ -96,25 +99,28 @@ final class SeriesBuilder {
                 .map(OnsetGain::thdPercent)
                 .distinct()
                 .toList();
+        Cells cells = new Cells(wording);
         List<Row> rows = marks.stream()
                 .map(m -> new Row(
                         wording.percent(m),
                         "",
-                        series.stream().map(s -> onset(s, m)).toList(),
+                        series.stream().map(s -> onset(s, m, cells)).toList(),
                         ""))
                 .toList();
-        return new Table(wording.say("series.onset"), wording.say("value.thd"), labels(series), cells.aligned(rows));
+        return new Table(
+                wording.say("series.onset"),
+                wording.say("value.thd"),
+                labels(series),
+                cells.aligned(rows),
+                cells.notes());
     }
 
-    private Cell onset(Series series, double mark) {
+    private Cell onset(Series series, double mark, Cells cells) {
         Optional<Measured> gain = series.onsetGain().stream()
                 .filter(o -> o.thdPercent() == mark)
                 .map(OnsetGain::gainPercent)
                 .findFirst();
-        return gain.map(g -> g.value().isPresent()
-                        ? cells.cell(wording.amount(g))
-                        : Cell.of(g.reason().orElse("")))
-                .orElse(Cell.of(""));
+        return gain.map(g -> cells.cell(wording.amount(g))).orElse(Cell.of(""));
     }
 
     private List<String> labels(List<Series> series) {
@@ -130,8 +136,9 @@ final class SeriesBuilder {
         List<String> inputs = levels.steps().stream()
                 .map(step -> wording.numbers().nominal(step.input(), Unit.VOLT))
                 .toList();
-        Block outputs = column(inputs, levels, LevelStep::output);
-        Block slopes = column(inputs, levels, LevelStep::slope);
+        Cells cells = new Cells(wording);
+        Block outputs = column(inputs, levels, LevelStep::output, cells);
+        Block slopes = column(inputs, levels, LevelStep::slope, cells);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             rows.add(new Row(
@@ -142,15 +149,17 @@ final class SeriesBuilder {
                             slopes.rows().get(i).cells().get(0)),
                     ""));
         }
-        rows.add(compression(levels.compressionPoint()));
+        rows.add(compression(levels.compressionPoint(), cells));
         return new Table(
                 wording.label(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
                 wording.say("value.inputFundamental"),
                 List.of(outputs.titled(wording.say("series.step.output")), wording.say("series.step.slope")),
-                rows);
+                rows,
+                cells.notes());
     }
 
-    private Block column(List<String> inputs, LevelSeries levels, Function<LevelStep, Measured> figure) {
+    private static Block column(
+            List<String> inputs, LevelSeries levels, Function<LevelStep, Measured> figure, Cells cells) {
         return cells.block(
                 inputs,
                 levels.steps().stream()
@@ -159,9 +168,9 @@ final class SeriesBuilder {
                 false);
     }
 
-    private Row compression(Measured point) {
+    private Row compression(Measured point, Cells cells) {
         Amount amount = wording.amount(point);
-        String text = amount.number().isEmpty() ? amount.reason() : amount.full();
-        return new Row(wording.say("series.compression"), "", List.of(Cell.of(text), Cell.of("")), "");
+        Cell cell = amount.number().isEmpty() ? cells.cell(amount) : Cell.of(amount.full());
+        return new Row(wording.say("series.compression"), "", List.of(cell, Cell.of("")), "");
     }
 }

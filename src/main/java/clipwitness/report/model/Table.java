@@ -9,11 +9,18 @@ import java.util.List;
  * @param corner  head of the first column
  * @param columns heads of the other columns
  * @param rows    rows
+ * @param notes   lines under the table: why a figure is missing, each reason once
  */
-public record Table(String title, String corner, List<String> columns, List<Row> rows) {
+public record Table(String title, String corner, List<String> columns, List<Row> rows, List<String> notes) {
     /** Copies what it is given. */
     public Table {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+        notes = List.copyOf(notes);
+    }
+
+    /** A table with nothing to explain. */
+    public Table(String title, String corner, List<String> columns, List<Row> rows) {
+        this(title, corner, columns, rows, List.of());
     }
 }

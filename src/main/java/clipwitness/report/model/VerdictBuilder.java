@@ -18,7 +18,8 @@ final class VerdictBuilder {
         return new Verdict(
                 comparison.verdict().code(),
                 Signs.of(comparison.verdict()),
-                texts.word(comparison.verdict()),
+                texts.head(comparison),
+                VerdictText.isNarrow(comparison),
                 wording.label(comparison.to()),
                 wording.say("verdict.against", "from", wording.label(comparison.from())),
                 texts.sentence(comparison),

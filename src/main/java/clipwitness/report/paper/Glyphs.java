@@ -3,16 +3,15 @@ package clipwitness.report.paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
 import org.apache.fontbox.ttf.CmapLookup;
 
 /**
- * Which characters the embedded fonts can print. One that none of them has is printed as {@code �}, so that its reader sees
- * that something is missing.
+ * Which characters the embedded fonts can print. One that none of them has is printed as its code, {@code [U+4FEE]}, so that its
+ * reader sees that something is missing and can look it up.
  */
 final class Glyphs {
-    /** Stands for a character that no font has. */
-    static final char MISSING = '�';
-
     private static final int FIRST_COMBINING = 0x300;
     private static final int LAST_COMBINING = 0x36F;
 
@@ -38,19 +37,45 @@ final class Glyphs {
         String composed = text.codePoints().anyMatch(c -> c >= FIRST_COMBINING && c <= LAST_COMBINING)
                 ? Normalizer.normalize(text, Normalizer.Form.NFC)
                 : text;
-        if (composed.codePoints().allMatch(c -> printable(c) == c)) {
+        if (composed.codePoints().allMatch(this::has)) {
             return composed;
         }
         StringBuilder clean = new StringBuilder(composed.length());
-        composed.codePoints().map(this::printable).forEach(clean::appendCodePoint);
+        composed.codePoints().forEach(c -> {
+            if (has(c)) {
+                clean.appendCodePoint(c);
+            } else if (isSeen(c)) {
+                clean.append('[').append(code(c)).append(']');
+            }
+        });
         return clean.toString();
     }
 
-    private int printable(int codePoint) {
-        if (codePoint == '\n' || codePoint == '\r' || codePoint == '\t') {
-            return codePoint;
-        }
-        return codePoint >= ' ' && (inUsual(codePoint) || inFallback(codePoint)) ? codePoint : MISSING;
+    /** Characters of a text that no font has, each once. */
+    List<Integer> missing(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC)
+                .codePoints()
+                .filter(c -> !has(c) && isSeen(c))
+                .distinct()
+                .boxed()
+                .toList();
+    }
+
+    /** Name of a code point, {@code U+4FEE}. */
+    static String code(int codePoint) {
+        return String.format(Locale.ROOT, "U+%04X", codePoint);
+    }
+
+    /** Characters that only steer how others are set leave no gap. */
+    private static boolean isSeen(int codePoint) {
+        return Character.getType(codePoint) != Character.FORMAT;
+    }
+
+    private boolean has(int codePoint) {
+        return codePoint == '\n'
+                || codePoint == '\r'
+                || codePoint == '\t'
+                || (codePoint >= ' ' && (inUsual(codePoint) || inFallback(codePoint)));
     }
 
     /** Whether the report's own face has the character. */

@@ -15,6 +15,7 @@ final class JpegFile {
     private static final byte[] EXIF = "Exif\0\0".getBytes(StandardCharsets.ISO_8859_1);
     private static final int MARK = 0xFF;
     private static final int START_OF_IMAGE = 0xD8;
+    private static final int END_OF_IMAGE = 0xD9;
     private static final int START_OF_SCAN = 0xDA;
     private static final int APP1 = 0xE1;
     private static final int APP13 = 0xED;
@@ -24,6 +25,7 @@ final class JpegFile {
     private static final int ENTRY_LENGTH = 12;
 
     private final byte[] bytes;
+    private final int scan;
     private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
     private Orientation orientation = Orientation.UPRIGHT;
 
@@ -39,6 +41,7 @@ final class JpegFile {
             segment(at, next);
             at = next;
         }
+        scan = at;
         kept.write(bytes, at, bytes.length - at);
     }
 
@@ -46,6 +49,16 @@ final class JpegFile {
     static Optional<JpegFile> of(byte[] bytes) {
         boolean jpeg = bytes.length > 4 && (bytes[0] & 0xFF) == MARK && (bytes[1] & 0xFF) == START_OF_IMAGE;
         return jpeg ? Optional.of(new JpegFile(bytes)) : Optional.empty();
+    }
+
+    /** Whether the file has its end: what breaks off on the way has none. */
+    boolean isWhole() {
+        for (int at = bytes.length - 2; at > 1; at--) {
+            if (unsigned(at) == MARK && unsigned(at + 1) == END_OF_IMAGE) {
+                return at > scan;
+            }
+        }
+        return false;
     }
 
     private int unsigned(int at) {

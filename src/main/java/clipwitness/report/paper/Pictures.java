@@ -27,19 +27,31 @@ public final class Pictures {
     public static Optional<byte[]> forPrint(byte[] picture) {
         try {
             Optional<JpegFile> jpeg = JpegFile.of(picture);
+            if (jpeg.isPresent() && !jpeg.get().isWhole()) {
+                return Optional.empty();
+            }
             if (jpeg.isPresent() && jpeg.get().orientation() == Orientation.UPRIGHT && fits(picture)) {
                 return Optional.of(jpeg.get().withoutNotes());
             }
+            BufferedImage image = decoded(picture);
             if (jpeg.isEmpty() && fits(picture)) {
                 return Optional.of(picture);
             }
             Orientation orientation = jpeg.map(JpegFile::orientation).orElse(Orientation.UPRIGHT);
-            BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture));
             BufferedImage upright = orientation.upright(Downscale.to(LONGEST, image));
             return Optional.of(jpeg.isPresent() ? jpeg(upright) : png(upright));
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    /** The pixels; a picture that breaks off is a fault. */
+    private static BufferedImage decoded(byte[] picture) throws IOException {
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture));
+        if (image == null) {
+            throw new IOException("no picture");
+        }
+        return image;
     }
 
     private static boolean fits(byte[] picture) throws IOException {

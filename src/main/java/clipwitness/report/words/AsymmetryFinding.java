@@ -33,7 +33,7 @@ final class AsymmetryFinding implements FindingRule {
         if (comparison.intent() != Intent.CHANGED) {
             return List.of();
         }
-        return VerdictText.highest(comparison, ItemQuantity.ASYMMETRY)
+        return WhatDiffers.highest(comparison, ItemQuantity.ASYMMETRY)
                 .map(Item::condition)
                 .flatMap(c -> sentence(comparison, c))
                 .stream()
@@ -84,11 +84,11 @@ final class AsymmetryFinding implements FindingRule {
         Optional<Difference> evens = figures.difference(comparison, condition, WaveformQuantity.EVEN_HARMONICS)
                 .filter(Difference::significant);
         return evens.map(d -> wording.say(
-                        d.change() > 0 ? "finding.even.more" : "finding.even.less",
+                        d.isRise() ? "finding.even.more" : "finding.even.less",
                         "lead",
                         lead,
                         "change",
-                        texts.round(Math.abs(d.change()), d.uncertainty(), Unit.DECIBEL)))
+                        texts.size(d, Unit.DECIBEL)))
                 .orElse(lead);
     }
 }

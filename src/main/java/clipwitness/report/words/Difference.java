@@ -8,26 +8,42 @@ import clipwitness.measure.Measured;
  * @param before      earlier figure
  * @param now         later figure
  * @param change      later less earlier
- * @param uncertainty expanded, both combined as independent (JCGM 100, 5.1.2)
+ * @param uncertainty expanded, the parts combined as independent (JCGM 100, 5.1.2)
+ * @param reach       expanded uncertainties added up: how far two bounds can lie from one another
  */
-record Difference(Measured.Value before, Measured.Value now, double change, double uncertainty) {
+record Difference(Measured.Value before, Measured.Value now, double change, double uncertainty, double reach) {
+    /** A change beside a bound is worth saying from here on, in the unit of the figures. */
+    private static final double LEAST = 1;
+
     static Difference of(Measured.Value before, Measured.Value now) {
-        return new Difference(
-                before,
-                now,
-                now.number() - before.number(),
-                Math.hypot(
-                        before.expandedUncertainty().orElse(0),
-                        now.expandedUncertainty().orElse(0)));
+        double earlier = before.expandedUncertainty().orElse(0);
+        double later = now.expandedUncertainty().orElse(0);
+        return new Difference(before, now, now.number() - before.number(), Math.hypot(earlier, later), earlier + later);
     }
 
     /** The difference with another independent change added. */
     Difference plus(double more, double moreUncertainty) {
-        return new Difference(before, now, change + more, Math.hypot(uncertainty, moreUncertainty));
+        return new Difference(
+                before, now, change + more, Math.hypot(uncertainty, moreUncertainty), reach + moreUncertainty);
     }
 
-    /** Whether the change exceeds its uncertainty. */
+    /** Whether noise bounds one of the figures, so that only the least size of the change is known. */
+    boolean bounded() {
+        return before.isUpperBound() || now.isUpperBound();
+    }
+
+    /** The size that the change has at least, counted from the bound; 0 where it may be none. */
+    double least() {
+        boolean away = before.isUpperBound() ? change > 0 && !now.isUpperBound() : change < 0;
+        return away ? Math.max(0, Math.abs(change) - reach) : 0;
+    }
+
+    /** Whether the change exceeds its uncertainty, or stands clear of the bound. */
     boolean significant() {
-        return Math.abs(change) > uncertainty;
+        return bounded() ? least() >= LEAST : Math.abs(change) > uncertainty;
+    }
+
+    boolean isRise() {
+        return change > 0;
     }
 }

@@ -8,6 +8,7 @@ import clipwitness.compare.Series;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Figures of a state under a condition: from its series, replicates averaged, else from its first capture. */
 public final class Figures {
@@ -43,11 +44,15 @@ public final class Figures {
 
     /** The first measured capture of a state under a condition. */
     public Optional<CaptureResult> capture(String state, Condition condition) {
+        return captures(state, condition).findFirst();
+    }
+
+    /** The measured captures of a state under a condition. */
+    Stream<CaptureResult> captures(String state, Condition condition) {
         return results.captures().stream()
                 .filter(c -> c.row().state().filter(state::equals).isPresent()
                         && c.row().condition().equals(condition)
-                        && c.waveform().isPresent())
-                .findFirst();
+                        && c.waveform().isPresent());
     }
 
     /** How a figure differs between the two states of a comparison. */

@@ -3,10 +3,13 @@ package clipwitness.report.words;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Severity;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.Comparison;
 import clipwitness.compare.Intent;
 import clipwitness.compare.JobResults;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Three to five plain findings for the first page: what could not be measured first, then what changed, then what did not. What failed or stays open stands beside the verdicts. */
@@ -15,6 +18,7 @@ public final class Findings {
 
     private final Wording wording;
     private final JobResults results;
+    private final LevelOnlyFinding levelOnly;
     private final List<FindingRule> rules;
 
     /** The findings of a job. */
@@ -22,8 +26,9 @@ public final class Findings {
         this.wording = wording;
         this.results = results;
         Figures figures = new Figures(results);
+        this.levelOnly = new LevelOnlyFinding(wording);
         this.rules = List.of(
-                new OnsetFinding(wording, results.series()),
+                new OnsetFinding(wording, results),
                 new MatchedFinding(wording, figures),
                 new AsymmetryFinding(wording, figures),
                 new UnchangedFinding(wording));
@@ -32,11 +37,17 @@ public final class Findings {
     /** The findings, at most five. */
     public List<String> all() {
         List<String> findings = new ArrayList<>();
+        Map<Comparison, List<String>> onlyLevel = new LinkedHashMap<>();
+        results.comparisons().stream()
+                .filter(c -> c.intent() != Intent.DESCRIBED)
+                .forEach(c -> onlyLevel.put(c, levelOnly.of(c)));
+        onlyLevel.values().forEach(findings::addAll);
         for (FindingRule rule : rules) {
-            results.comparisons().stream()
-                    .filter(c -> c.intent() != Intent.DESCRIBED)
-                    .flatMap(c -> rule.of(c).stream())
-                    .forEach(findings::add);
+            onlyLevel.forEach((comparison, said) -> {
+                if (said.isEmpty()) {
+                    findings.addAll(rule.of(comparison));
+                }
+            });
         }
         List<String> refused = refused().toList();
         int rest = Math.max(0, MOST - refused.size());

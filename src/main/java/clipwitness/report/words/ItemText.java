@@ -4,6 +4,7 @@ import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
+import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,8 +27,23 @@ public final class ItemText {
 
     /** The change with sign, uncertainty and unit. */
     public Amount change(Item item) {
+        if (item.quantity() == ItemQuantity.POLARITY && item.change().value().isPresent()) {
+            return turn(item);
+        }
         Amount amount = Amount.ofChange(item.change(), wording.numbers());
         return isPoints(item.quantity()) && !amount.number().isEmpty() ? amount.named(POINTS) : amount;
+    }
+
+    /** A turn of phase in whole degrees: its limit is a quarter turn. */
+    private Amount turn(Item item) {
+        double change = item.change().value().orElseThrow();
+        double uncertainty = item.change().expandedUncertainty().orElse(0);
+        return new Amount(
+                new NumberParts(
+                        wording.numbers().signed(change, Unit.ONE, 0),
+                        wording.numbers().atMost(uncertainty, Unit.ONE, 0),
+                        unit(item.quantity())),
+                "");
     }
 
     private static boolean isPoints(ItemQuantity quantity) {
@@ -59,37 +75,71 @@ public final class ItemText {
                 : points(quantity, wording.numbers().fixed(limit, quantity.unit(), DECIMALS_OF_LIMIT));
     }
 
-    /** Size of a change without its sign, rounded up so that "at most" holds. */
-    String extent(Item item) {
-        return extent(item, 0);
+    /**
+     * The largest size of some changes of one quantity and the largest of their uncertainties, both rounded up so that "at most" holds:
+     * {@code 0.18 ± 0.74 dB}. As many decimals as show the first digit of the uncertainty, so the size is never 0.
+     */
+    String largest(List<Item> items) {
+        double size = items.stream().mapToDouble(ItemText::size).max().orElseThrow();
+        double uncertainty =
+                items.stream().mapToDouble(ItemText::uncertainty).max().orElseThrow();
+        int decimals = decimals(uncertainty);
+        ItemQuantity quantity = items.get(0).quantity();
+        String number = wording.numbers().atMost(Math.max(size, Math.pow(10, -decimals)), Unit.ONE, decimals);
+        return points(
+                quantity, number + "\u00A0±\u00A0" + wording.numbers().atMost(uncertainty, quantity.unit(), decimals));
+    }
+
+    private static int decimals(double uncertainty) {
+        if (!(uncertainty > 0)) {
+            return DECIMALS_OF_LIMIT;
+        }
+        int first = (int) -Math.floor(Math.log10(uncertainty));
+        return Math.min(4, first > 0 ? Math.max(first, DECIMALS_OF_LIMIT) : Math.max(0, first + 1));
     }
 
     /** How far the true change can lie from none, rounded up. */
     String within(Item item) {
-        return extent(item, item.change().expandedUncertainty().orElse(0));
+        return points(
+                item.quantity(),
+                wording.numbers()
+                        .atMost(size(item) + uncertainty(item), item.quantity().unit(), DECIMALS_OF_LIMIT));
     }
 
-    private String extent(Item item, double more) {
-        double size = Math.abs(item.change().value().orElseThrow()) + more;
-        return points(
-                item.quantity(), wording.numbers().atMost(size, item.quantity().unit(), DECIMALS_OF_LIMIT));
+    static double size(Item item) {
+        return Math.abs(item.change().value().orElseThrow());
+    }
+
+    static double uncertainty(Item item) {
+        return item.change().expandedUncertainty().orElse(0);
+    }
+
+    /** Size of a difference; where noise bounds one of its figures, what it is at least: {@code at least 40 dB}. */
+    String size(Difference difference, Unit unit) {
+        return difference.bounded()
+                ? wording.say(
+                        "amount.least", "amount", wording.numbers().fixed(Math.floor(difference.least()), unit, 0))
+                : round(Math.abs(difference.change()), difference.uncertainty(), unit);
     }
 
     /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
-    String size(Item item) {
-        double size = Math.abs(item.change().value().orElseThrow());
+    String sizeOf(Item item) {
         return points(
                 item.quantity(),
-                round(
-                        size,
-                        item.change().expandedUncertainty().orElse(0),
-                        item.quantity().unit()));
+                round(size(item), uncertainty(item), item.quantity().unit()));
     }
 
     /** A figure to the place of the first digit of its uncertainty, whole where that is above 1. */
     String round(double value, double uncertainty, Unit unit) {
         int decimals = uncertainty > 0 ? (int) Math.max(0, Math.min(4, -Math.floor(Math.log10(uncertainty)))) : 2;
         return wording.numbers().fixed(value, unit, decimals);
+    }
+
+    /** Where some items were judged, {@code all five gain settings}. */
+    String settings(List<Item> items, Comparison comparison) {
+        return wording.settings(
+                items.stream().map(Item::condition).toList(),
+                comparison.items().stream().map(Item::condition).toList());
     }
 
     /** The items of a quantity that were judged and have a value. */

@@ -1,27 +1,35 @@
 package clipwitness.report.words;
 
 import clipwitness.compare.Comparison;
+import clipwitness.compare.EquivalentGain;
 import clipwitness.compare.Intent;
+import clipwitness.compare.JobResults;
 import clipwitness.compare.OnsetGain;
 import clipwitness.compare.Series;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Where distortion begins over the gain control: earlier, later, or where it did. */
+/** Where distortion begins over the gain control: earlier, later, or where it did; and at which setting one state does what the other did. */
 final class OnsetFinding implements FindingRule {
     /** Marks in the order in which they are preferred, percent. */
     private static final List<Double> MARKS = List.of(3.0, 1.0, 10.0);
 
+    private static final double HALF_WAY_PERCENT = 50;
+    private static final String SAME = "same";
     private static final String BELOW = "below the lowest setting";
 
     private final Wording wording;
     private final List<Series> series;
+    private final double knobPercent;
 
-    OnsetFinding(Wording wording, List<Series> series) {
+    OnsetFinding(Wording wording, JobResults results) {
         this.wording = wording;
-        this.series = List.copyOf(series);
+        this.series = results.series();
+        this.knobPercent = 100 * results.job().sheet().bench().knobRepeatability();
     }
 
     @Override
@@ -29,12 +37,39 @@ final class OnsetFinding implements FindingRule {
         if (comparison.intent() != Intent.CHANGED) {
             return List.of();
         }
-        return pairs(comparison).stream()
+        Stream<String> onset = pairs(comparison).stream()
                 .flatMap(p -> MARKS.stream()
                         .flatMap(m -> finding(comparison, p, m).stream())
                         .limit(1))
-                .limit(1)
-                .toList();
+                .limit(1);
+        List<String> parts = Stream.concat(onset, equal(comparison).stream()).toList();
+        return parts.isEmpty() ? List.of() : List.of(String.join(" ", parts));
+    }
+
+    /** The setting of equal distortion of the middle setting whose partner is clearly another. */
+    private Optional<String> equal(Comparison comparison) {
+        return comparison.equivalentGain().stream()
+                .filter(this::isElsewhere)
+                .min(Comparator.comparingDouble(e -> Math.abs(e.fromGainPercent() - HALF_WAY_PERCENT)))
+                .map(e -> wording.say(
+                        "finding.equal",
+                        "from",
+                        wording.label(comparison.from()),
+                        "to",
+                        wording.label(comparison.to()),
+                        "fromGain",
+                        wording.percent(e.fromGainPercent()),
+                        "toGain",
+                        wording.amount(e.toGainPercent()).full()));
+    }
+
+    /** Beyond the uncertainty, and beyond what two settings of the knob by hand can differ by (k = 2). */
+    private boolean isElsewhere(EquivalentGain equal) {
+        return equal.toGainPercent()
+                .asValue()
+                .filter(v -> Math.abs(v.number() - equal.fromGainPercent())
+                        > Math.max(2 * v.standardUncertainty(), 2 * Math.sqrt(2) * knobPercent))
+                .isPresent();
     }
 
     private List<Pair> pairs(Comparison comparison) {
@@ -55,8 +90,10 @@ final class OnsetFinding implements FindingRule {
                 || (from.get().value().isEmpty() && to.get().value().isEmpty())) {
             return Optional.empty();
         }
+        String kind = kind(from.get(), to.get());
+        boolean alike = kind.equals(SAME) && text(from.get()).equals(text(to.get()));
         return Optional.of(wording.say(
-                "finding.onset." + kind(from.get(), to.get()),
+                "finding.onset." + (alike ? SAME + ".figure" : kind),
                 "from",
                 wording.label(comparison.from()),
                 "to",
@@ -87,7 +124,7 @@ final class OnsetFinding implements FindingRule {
         double uncertainty = Math.hypot(
                 to.expandedUncertainty().orElse(0), from.expandedUncertainty().orElse(0));
         if (Math.abs(difference) <= uncertainty) {
-            return "same";
+            return SAME;
         }
         return difference < 0 ? "earlier" : "later";
     }

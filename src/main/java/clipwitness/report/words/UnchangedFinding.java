@@ -5,8 +5,6 @@ import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
-import clipwitness.quantity.Decibels;
-import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,18 +18,19 @@ final class UnchangedFinding implements FindingRule {
 
     private final Wording wording;
     private final ItemText texts;
+    private final NullText nulls;
 
     UnchangedFinding(Wording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
+        this.nulls = new NullText(wording);
     }
 
     @Override
     public List<String> of(Comparison comparison) {
         List<String> findings = new ArrayList<>();
         if (comparison.intent() == Intent.UNCHANGED) {
-            ItemText.worst(known(comparison, ItemQuantity.NULL_DEPTH))
-                    .ifPresent(i -> findings.add(nullDepth(comparison, i)));
+            nullDepth(comparison).ifPresent(findings::add);
             for (ItemQuantity quantity : List.of(ItemQuantity.THD, ItemQuantity.ASYMMETRY)) {
                 moved(comparison, quantity).ifPresent(findings::add);
             }
@@ -45,42 +44,62 @@ final class UnchangedFinding implements FindingRule {
         return items.stream().anyMatch(i -> i.decision() == Decision.UNDECIDED) ? List.of() : items;
     }
 
-    private static String key(String stem, Item worst) {
-        return worst.decision() == Decision.FAIL ? stem + ".beyond" : stem;
+    private static boolean fails(List<Item> items) {
+        return items.stream().anyMatch(i -> i.decision() == Decision.FAIL);
     }
 
-    /** A null of -38 dB leaves 10^(-38/20) = 1.3 % of the wave's rms; rounded up. */
-    private String nullDepth(Comparison comparison, Item item) {
-        double depth = item.change().value().orElseThrow();
-        double share = 100 * Decibels.toAmplitude(depth);
+    private Optional<String> nullDepth(Comparison comparison) {
+        List<Item> items = known(comparison, ItemQuantity.NULL_DEPTH);
+        return items.isEmpty() ? Optional.empty() : Optional.of(nullDepth(comparison, items));
+    }
+
+    private String nullDepth(Comparison comparison, List<Item> items) {
+        Item worst = NullText.worst(items);
+        boolean bound = NullText.isBound(worst);
+        boolean fails = fails(items);
         return wording.say(
-                key("finding.null", item),
+                "finding.null" + (fails ? ".beyond" : bound ? ".bound" : ""),
                 "to",
                 wording.label(comparison.to()),
                 "from",
                 wording.label(comparison.from()),
                 "share",
-                wording.numbers().atMost(share, Unit.PERCENT, 1),
+                fails ? nulls.share(worst) : nulls.most(worst),
                 "depth",
-                wording.numbers().fixed(depth, Unit.DECIBEL, 1),
+                bound ? nulls.bound(worst) : texts.change(worst).full(),
                 "condition",
-                wording.spoken(item.condition()),
+                wording.spoken(worst.condition()),
+                "settings",
+                texts.settings(items, comparison),
                 "limit",
-                texts.limit(item));
+                texts.limit(worst));
     }
 
     private Optional<String> moved(Comparison comparison, ItemQuantity quantity) {
         List<Item> items = known(comparison, quantity);
-        return ItemText.worst(items)
-                .map(worst -> wording.say(
-                        key(MOVED.get(quantity), worst),
-                        "to",
-                        wording.label(comparison.to()),
-                        "change",
-                        texts.extent(worst),
-                        "settings",
-                        wording.settings(items.stream().map(Item::condition).toList()),
-                        "limit",
-                        texts.limit(worst)));
+        if (items.isEmpty()) {
+            return Optional.empty();
+        }
+        String moved = wording.say(
+                MOVED.get(quantity) + (fails(items) ? ".beyond" : ""),
+                "to",
+                wording.label(comparison.to()),
+                "change",
+                texts.largest(items),
+                "settings",
+                texts.settings(items, comparison),
+                "limit",
+                texts.limit(items.get(0)));
+        return Optional.of(isPart(comparison, items) ? wording.say("finding.moved.part", "sentence", moved) : moved);
+    }
+
+    /** Whether distortion was left unjudged at some setting because there is next to none in both states. */
+    private static boolean isPart(Comparison comparison, List<Item> judged) {
+        ItemQuantity quantity = judged.get(0).quantity();
+        return quantity == ItemQuantity.THD
+                && comparison.items().stream()
+                        .anyMatch(i -> i.quantity() == quantity
+                                && !i.judged()
+                                && i.change().value().isPresent());
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.report.words;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
@@ -12,20 +13,38 @@ import java.util.Optional;
 
 /** A comparison's verdict as a sentence for the first page. */
 public final class VerdictText {
-    private static final double AUDIBLE_STEP = 1; // dB, a change that is just heard (common practice)
-
     private final Wording wording;
     private final ItemText texts;
+    private final DriveDoubt drive;
 
     /** Sentences in a wording. */
     public VerdictText(Wording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
+        this.drive = new DriveDoubt(wording, wording.figures());
     }
 
     /** The verdict's word: pass, fail, undecided, described. */
     public String word(Decision decision) {
         return wording.say("verdict." + decision.code());
+    }
+
+    /**
+     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, lest it be read as praise
+     * of the sound: {@code Pass: polarity}.
+     */
+    public String head(Comparison comparison) {
+        String word = word(comparison.verdict());
+        return isNarrow(comparison) ? wording.say("verdict.narrow", "word", word, "judged", judged(comparison)) : word;
+    }
+
+    /** Whether the verdict is about less than the sound. */
+    public static boolean isNarrow(Comparison comparison) {
+        return comparison.intent() == Intent.CHANGED && comparison.verdict() == Decision.PASS;
+    }
+
+    private String judged(Comparison comparison) {
+        return wording.list(comparison.judged().stream().map(wording::quantity).toList());
     }
 
     /** The sentence. */
@@ -42,28 +61,30 @@ public final class VerdictText {
     }
 
     private String unchangedPass(Comparison comparison) {
-        String items = wording.items(ItemText.decided(comparison, Decision.PASS).size());
+        int passed = ItemText.decided(comparison, Decision.PASS).size();
         List<Item> levels = ItemText.judged(comparison, ItemQuantity.LEVEL);
-        Optional<Item> worst = ItemText.worst(levels);
-        if (worst.isEmpty()) {
-            return wording.say("verdict.unchanged.pass.plain", "items", items);
+        if (levels.isEmpty()) {
+            return wording.say("verdict.unchanged.pass.plain", "items", wording.items(passed));
         }
         return wording.say(
-                "verdict.unchanged.pass",
+                passed > 1 ? "verdict.unchanged.pass" : "verdict.unchanged.pass.single",
                 "settings",
-                wording.settings(levels.stream().map(Item::condition).toList()),
+                texts.settings(levels, comparison),
                 "level",
-                texts.extent(worst.get()),
+                texts.largest(levels),
                 "limit",
-                texts.limit(worst.get()),
+                texts.limit(levels.get(0)),
                 "items",
-                items);
+                wording.items(passed));
     }
 
     private String changedPass(Comparison comparison) {
-        List<String> judged =
-                comparison.judged().stream().map(wording::quantity).toList();
-        return wording.say("verdict.changed.pass", "what", what(comparison), "judged", wording.list(judged));
+        return wording.say(
+                differing("verdict.changed.pass", comparison),
+                "what",
+                new WhatDiffers(wording, comparison).text(),
+                "judged",
+                judged(comparison));
     }
 
     private String described(Comparison comparison) {
@@ -71,7 +92,15 @@ public final class VerdictText {
             return wording.say(
                     "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
         }
-        return wording.say("verdict." + comparison.intent().code() + ".described", "what", what(comparison));
+        String key = "verdict." + comparison.intent().code() + ".described";
+        return wording.say(
+                comparison.intent() == Intent.CHANGED ? differing(key, comparison) : key,
+                "what",
+                new WhatDiffers(wording, comparison).text());
+    }
+
+    private String differing(String key, Comparison comparison) {
+        return new WhatDiffers(wording, comparison).any() ? key : key + ".none";
     }
 
     private String about(Comparison comparison, String decision) {
@@ -110,16 +139,14 @@ public final class VerdictText {
     /** What else did not pass, and what would decide it. */
     public List<String> more(Comparison comparison) {
         List<String> more = new ArrayList<>();
-        long judged = comparison.items().stream().filter(Item::judged).count();
+        int judged = (int) comparison.items().stream().filter(Item::judged).count();
         for (Decision decision : List.of(Decision.FAIL, Decision.UNDECIDED)) {
             List<Item> items = ItemText.decided(comparison, decision);
             if (items.size() > 1 || (items.size() == 1 && decision != comparison.verdict())) {
                 more.add(wording.say(
                         "verdict.more." + decision.code(),
                         "items",
-                        wording.items(items.size()),
-                        "all",
-                        Long.toString(judged),
+                        wording.items(items.size(), judged),
                         "list",
                         texts.where(items)));
             }
@@ -127,7 +154,18 @@ public final class VerdictText {
         if (comparison.verdict() == Decision.UNDECIDED) {
             remedy(comparison).ifPresent(more::add);
         }
+        spokenOf(comparison)
+                .flatMap(condition -> drive.of(comparison, condition))
+                .ifPresent(more::add);
         return more;
+    }
+
+    /** The condition that the sentence names. */
+    private Optional<Condition> spokenOf(Comparison comparison) {
+        return comparison.verdict() == Decision.FAIL || comparison.verdict() == Decision.UNDECIDED
+                ? ItemText.worst(ItemText.decided(comparison, comparison.verdict()))
+                        .map(Item::condition)
+                : new WhatDiffers(wording, comparison).condition();
     }
 
     /** What would decide the item that needs most. */
@@ -141,31 +179,5 @@ public final class VerdictText {
     private static double need(Item item) {
         double uncertainty = item.change().expandedUncertainty().orElse(Double.POSITIVE_INFINITY);
         return uncertainty / Math.abs(item.limit().orElse(1));
-    }
-
-    /** How loud and how distorted, at the highest setting. */
-    private String what(Comparison comparison) {
-        List<String> parts = new ArrayList<>();
-        highest(comparison, ItemQuantity.LEVEL).ifPresent(i -> parts.add(what(i, "what.level")));
-        highest(comparison, ItemQuantity.THD).ifPresent(i -> parts.add(what(i, "what.thd")));
-        return parts.isEmpty() ? wording.say("what.nothing") : wording.list(parts);
-    }
-
-    /** What changed. A change within its uncertainty is called none only where one that a listener just hears would have shown. */
-    private String what(Item item, String key) {
-        double change = item.change().value().orElseThrow();
-        double uncertainty = item.change().expandedUncertainty().orElse(0);
-        String condition = wording.spoken(item.condition());
-        if (Math.abs(change) <= uncertainty) {
-            String end = uncertainty <= AUDIBLE_STEP ? ".equal" : ".unknown";
-            return wording.say(key + end, "condition", condition, "uncertainty", texts.within(item));
-        }
-        return wording.say(key + (change > 0 ? ".more" : ".less"), "condition", condition, "change", texts.size(item));
-    }
-
-    static Optional<Item> highest(Comparison comparison, ItemQuantity quantity) {
-        return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
-                .max(Comparator.comparingDouble(i -> i.condition().gainPercent().orElse(-1)));
     }
 }

@@ -19,6 +19,7 @@ import java.util.Set;
 /** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
 public final class Wording {
     private static final double FULL = 100;
+    private static final String COUNT = "count.";
 
     private final Words words;
     private final NumberText numbers;
@@ -56,6 +57,11 @@ public final class Wording {
     /** What the report calls a state. */
     public String label(String state) {
         return results.job().sheet().state(state).label();
+    }
+
+    /** The figures that sentences are made from. */
+    Figures figures() {
+        return new Figures(results);
     }
 
     /** A figure as text. */
@@ -109,14 +115,23 @@ public final class Wording {
         return numbers.nominal(percent, Unit.PERCENT);
     }
 
-    /** {@code all five gain settings}, or conditions where they differ in more than the gain. */
-    public String settings(Collection<Condition> conditions) {
-        Set<Condition> distinct = new LinkedHashSet<>(conditions);
+    /**
+     * {@code all five gain settings}, or conditions where they differ in more than the gain; {@code the four gain settings where it is
+     * judged} where some of those captured are not among them.
+     *
+     * @param meant    conditions that are spoken of
+     * @param captured conditions that were captured, at least these
+     */
+    public String settings(Collection<Condition> meant, Collection<Condition> captured) {
+        Set<Condition> distinct = new LinkedHashSet<>(meant);
         Set<OptionalDouble> gains = new LinkedHashSet<>();
         distinct.forEach(c -> gains.add(c.gainPercent()));
         String kind = gains.size() == distinct.size() && !gains.contains(OptionalDouble.empty())
                 ? "settings."
                 : "conditions.";
+        if (new LinkedHashSet<>(captured).size() > distinct.size()) {
+            kind += "judged.";
+        }
         return switch (distinct.size()) {
             case 1 -> words.say(kind + "one");
             case 2 -> words.say(kind + "both");
@@ -129,9 +144,20 @@ public final class Wording {
         return count == 1 ? words.say("items.one") : words.say("items.many", "count", count(count));
     }
 
+    /** So many figures of all: {@code three of six figures}, both in letters or both in digits. */
+    public String items(int count, int all) {
+        boolean letters = words.has(COUNT + count) && words.has(COUNT + all);
+        return words.say(
+                "items.of",
+                "count",
+                letters ? count(count) : Integer.toString(count),
+                "all",
+                letters ? count(all) : Integer.toString(all));
+    }
+
     /** A whole number, in letters where the words have it. */
     public String count(int number) {
-        String name = "count." + number;
+        String name = COUNT + number;
         return words.has(name) ? words.say(name) : Integer.toString(number);
     }
 

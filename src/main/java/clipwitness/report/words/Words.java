@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -64,6 +65,20 @@ public final class Words {
             throw new InputException(problems);
         }
         return new Words(all);
+    }
+
+    /** The language that the sentences are in, a tag after BCP 47. */
+    public String language() {
+        return say("language");
+    }
+
+    /** Whether the sentences are in a language; which country's does not matter. */
+    public boolean speaks(String language) {
+        return primary(language()).equals(primary(language));
+    }
+
+    private static String primary(String language) {
+        return Locale.forLanguageTag(language).getLanguage();
     }
 
     /** Whether there is a sentence of this name. */

@@ -22,7 +22,12 @@ class GlyphsTest {
 
     @Test
     void aCharacterWithoutGlyphAndAControlCharacterAreSeenToBeMissing() throws IOException {
-        assertThat(printable("漢 a\u0001b 🧰")).isEqualTo("� a�b �");
+        assertThat(printable("漢 a\u0001b 🧰")).isEqualTo("[U+6F22] a[U+0001]b [U+1F9F0]");
+    }
+
+    @Test
+    void whatOnlySteersTheSettingIsLeftOut() throws IOException {
+        assertThat(printable("a\uD834\uDD73b")).isEqualTo("ab"); // U+1D173, begin of a beam
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +82,16 @@ class PicturesTest {
         assertThat(Pictures.forPrint(new byte[] {1, 2, 3})).isEmpty();
         assertThat(Pictures.forPrint("%PDF-1.7".getBytes(StandardCharsets.US_ASCII)))
                 .isEmpty();
+    }
+
+    @Test
+    void halfAPictureCannotBePrinted() throws IOException {
+        for (String format : new String[] {"png", "jpeg"}) {
+            byte[] whole = encoded(400, 200, format);
+            assertThat(Pictures.forPrint(whole)).isPresent();
+            assertThat(Pictures.forPrint(Arrays.copyOf(whole, whole.length / 2)))
+                    .isEmpty();
+        }
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,6 +20,21 @@ class WordBreakerTest {
     })
     void numbersAndDatesStayWhole(String text, String parts) {
         assertThat(String.join("|", parts(text))).isEqualTo(parts);
+    }
+
+    @Test
+    void aWordTooLongForAColumnMayEndWithin() {
+        assertThat(parts("a " + "x".repeat(36) + " b"))
+                .containsExactly("a ", "xxxxxxxx", "xxxxxxxx", "xxxxxxxx", "xxxxxxxx", "xxxx ", "b");
+        assertThat(parts("x".repeat(33))).hasSize(1);
+    }
+
+    @Test
+    void aQuantityIsNoLongWordAndASignOfTwoUnitsStaysWhole() {
+        String quantities = "(null\u00A0depth\u00A0−37.90\u00A0±\u00A00.80\u00A0dB\u00A0at\u00A0100\u00A0%\u00A0gain)";
+        assertThat(parts(quantities)).hasSize(1);
+        assertThat(parts("x".repeat(7) + "\uD83E\uDDF0".repeat(20)))
+                .allMatch(part -> !Character.isLowSurrogate(part.charAt(0)));
     }
 
     private static List<String> parts(String text) {

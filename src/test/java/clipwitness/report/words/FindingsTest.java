@@ -8,13 +8,16 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
+import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.OnsetGain;
 import clipwitness.compare.Series;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.report.ExampleJob;
 import java.util.ArrayList;
@@ -23,6 +26,8 @@ import org.junit.jupiter.api.Test;
 
 class FindingsTest {
     private static final Measured BELOW = Measured.refused(Unit.PERCENT, "below the lowest setting");
+    private static final String EQUAL =
+            " “After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.";
     private static final Measured NEVER = Measured.refused(Unit.PERCENT, "not reached");
 
     private static List<String> findings(JobResults results) {
@@ -51,21 +56,25 @@ class FindingsTest {
     void theGoodExampleHasFiveFindings() {
         assertThat(findings(ExampleJob.good().results()))
                 .containsExactly(
-                        "“After, new clippers” distorts earlier: 3 % distortion at 22 % of gain instead of 41 %.",
+                        "“After, new clippers” distorts earlier: 3 % distortion at 22 % of gain instead of 41 %. "
+                                + "“After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.",
                         "Of the 5.93 dB by which “After, new clippers” is quieter at full gain, none is left when both are set "
-                                + "equally loud; the harmonics above the seventh are then 4.3 dB lower, so it is also rounder.",
+                                + "equally loud; the harmonics above the seventh are then 4.3 dB lower, so at full gain it is also "
+                                + "rounder.",
                         "The two halves of the wave of “After, new clippers” are clipped at different heights: asymmetry "
                                 + "of the clip levels −33.1 % at full gain, 0.4 % before. Its even harmonics are 39 dB higher.",
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
-                                + "1.3 % of their size (null depth −37.9 dB at full gain; limit −32.00 dB).",
-                        "The distortion of “After, original clippers” moved by at most 0.21 dB at all five gain settings "
+                                + "1.5 % of their size at all five gain settings (null depth −37.87 ± 0.80 dB at full gain; "
+                                + "limit −32.00 dB).",
+                        "The distortion of “After, original clippers” moved by at most 0.21 ± 0.09 dB at all five gain settings "
                                 + "(limit 1.00 dB).");
     }
 
     @Test
     void distortionThatBeginsLaterIsLater() {
         assertThat(onset(gain(20), gain(35)))
-                .isEqualTo("“After, new clippers” distorts later: 3 % distortion at 35 % of gain instead of 20 %.");
+                .isEqualTo("“After, new clippers” distorts later: 3 % distortion at 35 % of gain instead of 20 %."
+                        + EQUAL);
     }
 
     @Test
@@ -73,7 +82,13 @@ class FindingsTest {
         assertThat(onset(gain(20), gain(21)))
                 .isEqualTo(
                         "“After, new clippers” begins to distort where “As received” does: 3 % distortion at 21 % and 20 % of "
-                                + "gain, the same within their uncertainty.");
+                                + "gain, the same within their uncertainty."
+                                + EQUAL);
+        assertThat(onset(gain(15.1), gain(15.4)))
+                .isEqualTo(
+                        "“After, new clippers” begins to distort where “As received” does: 3 % distortion at 15 % of gain in "
+                                + "both, within their uncertainty."
+                                + EQUAL);
     }
 
     @Test
@@ -81,11 +96,11 @@ class FindingsTest {
         assertThat(onset(gain(20), BELOW))
                 .isEqualTo(
                         "“After, new clippers” is already beyond 3 % distortion at the lowest setting captured; “As received” "
-                                + "reaches it at 20 % of gain.");
+                                + "reaches it at 20 % of gain." + EQUAL);
         assertThat(onset(BELOW, gain(20)))
                 .isEqualTo(
                         "“After, new clippers” reaches 3 % distortion at 20 % of gain; “As received” is beyond it already at "
-                                + "the lowest setting captured.");
+                                + "the lowest setting captured." + EQUAL);
     }
 
     @Test
@@ -93,11 +108,11 @@ class FindingsTest {
         assertThat(onset(gain(20), NEVER))
                 .isEqualTo(
                         "“After, new clippers” does not reach 3 % distortion at any setting captured; “As received” does at "
-                                + "20 % of gain.");
+                                + "20 % of gain." + EQUAL);
         assertThat(onset(NEVER, gain(20)))
                 .isEqualTo(
                         "“After, new clippers” reaches 3 % distortion at 20 % of gain; “As received” does not at any setting "
-                                + "captured.");
+                                + "captured." + EQUAL);
     }
 
     @Test
@@ -112,18 +127,8 @@ class FindingsTest {
         CaptureResult first = captures.get(0);
         captures.set(
                 0,
-                new CaptureResult(
-                        first.row(),
-                        first.sha256(),
-                        first.inputSha256(),
-                        first.output(),
-                        first.input(),
-                        first.samples(),
-                        first.sampleRate(),
-                        first.channels(),
-                        first.evidence(),
-                        List.of(new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "The top of the wave is cut off.")),
-                        first.waveform()));
+                Sentences.with(
+                        first, new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "The top of the wave is cut off.")));
         JobResults results =
                 new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
         assertThat(findings(results))
@@ -144,10 +149,145 @@ class FindingsTest {
         assertThat(findings(repair))
                 .containsExactly(
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
-                                + "0.5 % of their size (null depth −46.2 dB at full gain; limit −32.00 dB).",
-                        "The distortion of “After, original clippers” moved by at most 0.12 dB at the one gain setting (limit "
-                                + "1.00 dB).",
-                        "The asymmetry of “After, original clippers” moved by at most 0.30 points at the one gain setting "
-                                + "(limit 2.00 points).");
+                                + "0.6 % of their size at the one gain setting captured (null depth −46.20 ± 0.80 dB at full "
+                                + "gain; limit −32.00 dB).",
+                        "The distortion of “After, original clippers” moved by at most 0.12 ± 0.05 dB at the one gain setting "
+                                + "captured (limit 1.00 dB).",
+                        "The asymmetry of “After, original clippers” moved by at most 0.30 ± 0.10 points at the one gain "
+                                + "setting captured (limit 2.00 points).");
+    }
+
+    /** 10^((-58.33 + 11.72) / 20) = 0.467 %; the setting with the larger value but the smaller sum does not count. */
+    @Test
+    void aNullThatNoiseBoundsIsGivenAsItsBound() {
+        assertThat(findings(Sentences.with(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.NULL_DEPTH, 0, Sentences.bound(-58.33, Unit.DECIBEL, 11.72), Decision.PASS),
+                        item(ItemQuantity.NULL_DEPTH, 100, Sentences.bound(-55, Unit.DECIBEL, 2), Decision.PASS)))))
+                .containsExactly(
+                        "Laid over one another, the waves of “After, original clippers” and “As received” differ by less "
+                                + "than 0.5 % of their size at both gain settings (null depth below −46.6 dB; limit −32.00 dB).");
+    }
+
+    @Test
+    void aMoveIsNeverNothingAndDistortionUnderOnePercentIsNotJudged() {
+        assertThat(findings(Sentences.with(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.THD, 0, 1.2, 3, Decision.DESCRIBED),
+                        item(ItemQuantity.THD, 50, 0, 0.74, Decision.PASS),
+                        item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))))
+                .containsExactly(
+                        "The distortion of “After, original clippers” moved by at most 0.01 ± 0.74 dB at both gain settings "
+                                + "where it is judged (limit 1.00 dB). Where it is under 1 % in both states it is not judged.");
+        assertThat(findings(Sentences.with(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))))
+                .first()
+                .asString()
+                .contains("moved by at most 0.001 ± 0.002 dB at the one gain setting captured");
+    }
+
+    /** The bound of the figure before is −70 + 7 = −63 dBc: −22.4 − 0.2 lies 40.4 dB above it. */
+    @Test
+    void beyondABoundOnlyTheLeastChangeIsClaimed() {
+        JobResults results = Sentences.withFigure(
+                ExampleJob.good().results(),
+                "received",
+                100,
+                WaveformQuantity.EVEN_HARMONICS,
+                Sentences.bound(-70, Unit.DBC, 7));
+        assertThat(findings(results)).anyMatch(f -> f.endsWith("Its even harmonics are at least 40 dB higher."));
+    }
+
+    @Test
+    void nothingIsClaimedBetweenTwoBounds() {
+        JobResults before = Sentences.withFigure(
+                ExampleJob.good().results(),
+                "received",
+                100,
+                WaveformQuantity.HIGH_HARMONICS,
+                Sentences.bound(-70, Unit.DBC, 7));
+        JobResults both = Sentences.withFigure(
+                before, "new", 100, WaveformQuantity.HIGH_HARMONICS, Sentences.bound(-60, Unit.DBC, 7));
+        assertThat(findings(both))
+                .anyMatch(f ->
+                        f.endsWith("equally loud; noise hides whether the harmonics above the seventh changed, but "
+                                + "at 50 % gain they are 4.3 dB lower."));
+    }
+
+    @Test
+    void rounderAtOneSettingAndHarsherAtAnotherIsNeither() {
+        JobResults results = Sentences.withFigure(
+                ExampleJob.good().results(),
+                "new",
+                75,
+                WaveformQuantity.HIGH_HARMONICS,
+                ExampleJob.value(-31, Unit.DBC, 0.4));
+        assertThat(findings(results))
+                .anyMatch(f ->
+                        f.endsWith("the harmonics above the seventh are then 4.3 dB lower, but at 75 % gain they are "
+                                + "7.6 dB higher."));
+    }
+
+    /** 20 lg(0.1482 / 0.1002) = 3.4 dB. */
+    @Test
+    void anotherDriveIsSaidBesideWhatItMayExplain() {
+        JobResults driven = Sentences.withFigure(
+                ExampleJob.good().results(),
+                "new",
+                100,
+                WaveformQuantity.INPUT_FUNDAMENTAL,
+                ExampleJob.value(0.1482, Unit.VOLT, 0.001));
+        JobResults results = Sentences.withDoubt(
+                driven, "new", new Doubt(DoubtCode.STIMULUS_CHANGED, Severity.WARNING, "the input is stronger"));
+        String doubt = "The input was 3.4 dB stronger at full gain, so the drive may explain the difference.";
+        assertThat(findings(results)).anyMatch(f -> f.endsWith("so at full gain it is also rounder. " + doubt));
+        assertThat(new VerdictText(Sentences.wording(results))
+                        .more(results.comparisons().get(1)))
+                .extracting(Sentences::plain)
+                .containsExactly(doubt);
+    }
+
+    @Test
+    void theSameWaveSixDecibelsLouderIsNoChangeButLevel() {
+        assertThat(findings(Sentences.with(louder(Intent.CHANGED, 0.3))))
+                .containsExactly(
+                        "No change but level: at full gain “After, new clippers” is 6.02 dB louder than “As received”. Set "
+                                + "equally loud, their waves differ by less than 0.3 % of their size, and no harmonic has moved.");
+        assertThat(findings(Sentences.with(louder(Intent.UNCHANGED, 0.3))).get(0))
+                .startsWith("No change but level: ");
+    }
+
+    @Test
+    void aHarmonicThatMovedIsAChangeBesideLevel() {
+        assertThat(findings(Sentences.with(louder(Intent.CHANGED, 4)))).noneMatch(f -> f.contains("but level"));
+    }
+
+    private static Comparison louder(Intent intent, double fifthHarmonic) {
+        Decision decision = intent == Intent.CHANGED ? Decision.DESCRIBED : Decision.FAIL;
+        Comparison plain = comparison(
+                "new",
+                intent,
+                decision,
+                item(ItemQuantity.LEVEL, 100, 6.02, 0.02, decision),
+                item(ItemQuantity.NULL_DEPTH, 100, Sentences.bound(-60, Unit.DECIBEL, 8), Decision.DESCRIBED));
+        return new Comparison(
+                plain.from(),
+                plain.to(),
+                plain.intent(),
+                plain.verdict(),
+                plain.reason(),
+                plain.judged(),
+                plain.notExamined(),
+                plain.items(),
+                List.of(new LevelMatchedHarmonic(
+                        ExampleJob.condition(100), 5, ExampleJob.value(fifthHarmonic, Unit.DECIBEL, 0.1))),
+                List.of());
     }
 }

@@ -1,5 +1,7 @@
 package clipwitness.report.words;
 
+import clipwitness.capture.Doubt;
+import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
@@ -7,14 +9,18 @@ import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
 import clipwitness.compare.Series;
+import clipwitness.compare.SeriesPoint;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.report.ExampleJob;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -47,6 +53,57 @@ final class Sentences {
         return new JobResults(good.job(), good.inputsDigest(), good.captures(), series, good.comparisons(), List.of());
     }
 
+    /** The good example with another figure of a state at one setting. */
+    static JobResults withFigure(
+            JobResults results, String state, double gain, WaveformQuantity quantity, Measured figure) {
+        List<Series> series = results.series().stream()
+                .map(s -> s.state().equals(state) ? with(s, gain, quantity, figure) : s)
+                .toList();
+        return new JobResults(
+                results.job(), results.inputsDigest(), results.captures(), series, results.comparisons(), List.of());
+    }
+
+    private static Series with(Series series, double gain, WaveformQuantity quantity, Measured figure) {
+        List<SeriesPoint> points = series.points().stream()
+                .map(p -> {
+                    Map<WaveformQuantity, Measured> values = new EnumMap<>(p.values());
+                    if (p.gainPercent() == gain) {
+                        values.put(quantity, figure);
+                    }
+                    return new SeriesPoint(p.gainPercent(), values);
+                })
+                .toList();
+        return new Series(series.state(), series.condition(), points, series.onsetGain(), series.levelSeries());
+    }
+
+    /** The results with a doubt about the captures of a state. */
+    static JobResults withDoubt(JobResults results, String state, Doubt doubt) {
+        List<CaptureResult> captures = results.captures().stream()
+                .map(c -> c.row().state().filter(state::equals).isPresent() ? with(c, doubt) : c)
+                .toList();
+        return new JobResults(
+                results.job(), results.inputsDigest(), captures, results.series(), results.comparisons(), List.of());
+    }
+
+    static CaptureResult with(CaptureResult capture, Doubt doubt) {
+        return new CaptureResult(
+                capture.row(),
+                capture.sha256(),
+                capture.inputSha256(),
+                capture.output(),
+                capture.input(),
+                capture.samples(),
+                capture.sampleRate(),
+                capture.channels(),
+                capture.evidence(),
+                List.of(doubt),
+                capture.waveform());
+    }
+
+    static Measured bound(double value, Unit unit, double expanded) {
+        return ((Measured.Value) ExampleJob.value(value, unit, expanded)).asUpperBound();
+    }
+
     static Comparison comparison(String to, Intent intent, Decision verdict, Item... items) {
         return new Comparison(
                 "received",
@@ -69,7 +126,7 @@ final class Sentences {
         return item(quantity, gain, Measured.refused(Unit.DECIBEL, reason), decision);
     }
 
-    private static Item item(ItemQuantity quantity, double gain, Measured change, Decision decision) {
+    static Item item(ItemQuantity quantity, double gain, Measured change, Decision decision) {
         boolean judged = decision != Decision.DESCRIBED;
         return new Item(
                 quantity,

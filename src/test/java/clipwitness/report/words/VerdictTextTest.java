@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
+import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +28,8 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 100, -0.0712, 0.05, Decision.PASS),
                         item(ItemQuantity.THD, 100, 0.1, 0.05, Decision.PASS))))
                 .isEqualTo(
-                        "Still what it was: at both gain settings the level moved by at most 0.08 dB (limit 0.50 dB), and "
+                        "Still what it was: at both gain settings the level moved by at most 0.08 ± 0.05 dB (limit 0.50 "
+                                + "dB), and "
                                 + "three figures lie within their limits, uncertainty included.");
     }
 
@@ -99,7 +101,7 @@ class VerdictTextTest {
                         Intent.DESCRIBED,
                         Decision.DESCRIBED,
                         item(ItemQuantity.LEVEL, 100, 0.05, 0.12, Decision.DESCRIBED))))
-                .isEqualTo("For comparison, not judged: at full gain it is as loud, within 0.17 dB.");
+                .isEqualTo("For comparison, not judged: at full gain it is as loud within 0.17 dB.");
     }
 
     @Test
@@ -115,13 +117,71 @@ class VerdictTextTest {
     }
 
     @Test
+    void whatIsMeantToDifferAndDoesNotIsSaidNotTo() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.LEVEL, 100, 0.02, 0.06, Decision.DESCRIBED),
+                        item(ItemQuantity.THD, 100, -0.02, 0.01, Decision.DESCRIBED),
+                        item(ItemQuantity.POLARITY, 100, 0.3, 0.4, Decision.PASS))))
+                .isEqualTo(
+                        "Meant to differ, but no difference was found: at full gain it is as loud within 0.08 dB and its "
+                                + "distortion is the same within 0.03 dB. What must not change, did not (polarity).");
+    }
+
+    @Test
+    void whatDiffersOnlyBelowFullGainIsSaidOfTheSettingThatDiffersMost() {
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.DESCRIBED,
+                        item(ItemQuantity.LEVEL, 25, 0.9, 0.1, Decision.DESCRIBED),
+                        item(ItemQuantity.LEVEL, 50, 1.6, 0.1, Decision.DESCRIBED),
+                        item(ItemQuantity.LEVEL, 100, 0.02, 0.06, Decision.DESCRIBED),
+                        item(ItemQuantity.THD, 100, -2, 0.1, Decision.DESCRIBED))))
+                .isEqualTo(
+                        "Meant to differ, so its sound is described, not judged: at 50 % gain it is 1.6 dB louder and at full "
+                                + "gain its distortion is 2.0 dB lower.");
+    }
+
+    @Test
+    void whereLoudnessAndDistortionStayTheCrestSpeaksOrTheShape() {
+        Item level = item(ItemQuantity.LEVEL, 100, 0.02, 0.06, Decision.DESCRIBED);
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.DESCRIBED,
+                        level,
+                        item(ItemQuantity.CREST_FACTOR, 100, 0.8, 0.05, Decision.DESCRIBED))))
+                .endsWith(
+                        "at full gain it is as loud within 0.08 dB and the crest factor differs by +0.800 ± 0.050 dB.");
+        assertThat(sentence(comparison(
+                        "new",
+                        Intent.CHANGED,
+                        Decision.DESCRIBED,
+                        level,
+                        item(ItemQuantity.NULL_DEPTH, 100, -20, 0.5, Decision.DESCRIBED))))
+                .endsWith("and the waves differ by 10.0 % of their size when laid over one another.");
+    }
+
+    @Test
+    void aPassOfWhatIsMeantToDifferSaysWhatItIsAbout() {
+        Comparison comparison = comparison(
+                "new", Intent.CHANGED, Decision.PASS, item(ItemQuantity.POLARITY, 100, 0.3, 0.4, Decision.PASS));
+        VerdictText texts = new VerdictText(Sentences.wording(Sentences.with(comparison)));
+        assertThat(texts.head(comparison)).isEqualTo("Pass: polarity");
+        assertThat(texts.word(comparison.verdict())).isEqualTo("Pass");
+    }
+
+    @Test
     void aChangedStateCanFailWhatMustNotChange() {
         assertThat(sentence(comparison(
                         "new",
                         Intent.CHANGED,
                         Decision.FAIL,
                         item(ItemQuantity.POLARITY, 100, 179.6, 0.4, Decision.FAIL))))
-                .isEqualTo("Meant to differ, but not like this: at full gain the polarity changed by +179.60 ± 0.40° "
+                .isEqualTo("Meant to differ, but not like this: at full gain the polarity changed by +180 ± 1° "
                         + "(limit 90°).");
     }
 
@@ -144,8 +204,8 @@ class VerdictTextTest {
         assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
                 .extracting(Sentences::plain)
                 .containsExactly(
-                        "Beyond the limits: two figures of 4, level (50 % gain and full gain).",
-                        "Undecided: one figure of 4, distortion (THD) (50 % gain).");
+                        "Beyond the limits: two of four figures, level (50 % gain and full gain).",
+                        "Undecided: one of four figures, distortion (THD) (50 % gain).");
     }
 
     @Test

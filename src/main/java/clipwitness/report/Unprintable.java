@@ -1,0 +1,41 @@
+package clipwitness.report;
+
+import clipwitness.capture.Origin;
+import clipwitness.capture.Problem;
+import clipwitness.job.Job;
+import clipwitness.report.paper.Coverage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Warns of characters that no font of the report has; the report is made all the same, with the code in their place. */
+public final class Unprintable {
+    private Unprintable() {}
+
+    /**
+     * A warning for each text of the job that has such characters.
+     *
+     * @param job the job
+     * @return warnings in the order of sheet and table; none where all can be printed
+     */
+    public static List<Problem> in(Job job) {
+        Map<Origin, String> texts = SheetTexts.of(job);
+        if (texts.values().stream().allMatch(Coverage::isPlain)) {
+            return List.of();
+        }
+        List<Problem> warnings = new ArrayList<>();
+        try (Coverage coverage = new Coverage()) {
+            texts.forEach((where, text) -> {
+                List<String> missing = coverage.missing(text);
+                if (!missing.isEmpty()) {
+                    warnings.add(new Problem(
+                            where,
+                            "no font of the report has " + String.join(", ", missing)
+                                    + "; the code is printed in place",
+                            "Write it in Latin, Greek or Cyrillic letters"));
+                }
+            });
+        }
+        return warnings;
+    }
+}

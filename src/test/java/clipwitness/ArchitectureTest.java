@@ -52,6 +52,7 @@ class ArchitectureTest {
         LIBRARY_STAYS_IN.put("io.pebbletemplates", List.of("report"));
         LIBRARY_STAYS_IN.put("com.fasterxml.jackson", List.of("report"));
         LIBRARY_STAYS_IN.put("picocli", List.of("cli"));
+        LIBRARY_STAYS_IN.put("me.tongfei", List.of("cli"));
     }
 
     @ArchTest

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,8 +84,8 @@ class ReadmeTest {
     @Test
     void theFirstJobOfTheReadmeIsAJob(@TempDir Path folder) throws IOException, InputException {
         String readme = read("README.md");
-        String table = block(readme, "csv");
-        Files.writeString(folder.resolve("job.yaml"), block(readme, "yaml"));
+        String table = blocks(readme, "csv");
+        Files.writeString(folder.resolve("job.yaml"), blocks(readme, "yaml"));
         Files.writeString(folder.resolve("captures.csv"), table);
         Files.createDirectory(folder.resolve("captures"));
         for (String line : table.lines().skip(1).toList()) {
@@ -94,16 +95,16 @@ class ReadmeTest {
         assertThat(job.sheet().states())
                 .extracting(State::role)
                 .containsExactly(Role.BEFORE, Role.UNCHANGED, Role.CHANGED);
-        assertThat(job.captures()).hasSize(3);
+        assertThat(job.captures()).hasSize(6);
     }
 
-    private static String block(String document, String language) {
+    /** All blocks of a language, one below the other. */
+    private static String blocks(String document, String language) {
         return Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL)
                 .matcher(document)
                 .results()
-                .findFirst()
-                .orElseThrow()
-                .group(1);
+                .map(match -> match.group(1))
+                .collect(Collectors.joining());
     }
 
     @Test

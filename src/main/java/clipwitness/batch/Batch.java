@@ -4,6 +4,7 @@ import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.job.Job;
 import clipwitness.job.JobReader;
+import clipwitness.reading.Progress;
 import clipwitness.report.ReportDocument;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,23 +12,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 
 /** Many jobs, one after the other; one that fails never stops the next. */
 public final class Batch {
     private final ReportOptions options;
     private final Consumer<JobOutcome> listener;
+    private final Progress progress;
 
     /**
      * A batch.
      *
      * @param options  what the user asks of a report
      * @param listener told how each job ended, as soon as it ended
+     * @param progress told how far the reading of exports has come
      */
-    public Batch(ReportOptions options, Consumer<JobOutcome> listener) {
+    public Batch(ReportOptions options, Consumer<JobOutcome> listener, Progress progress) {
         this.options = options;
         this.listener = listener;
+        this.progress = progress;
     }
 
     /**
@@ -37,8 +40,7 @@ public final class Batch {
      * @return how each job ended, in order
      */
     public List<JobOutcome> run(List<Path> paths) {
-        ExecutorService workers =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), Batch::worker);
+        ExecutorService workers = Workers.start();
         try {
             workers.execute(ReportDocument::warmUp);
             List<JobOutcome> outcomes = new ArrayList<>();
@@ -80,17 +82,11 @@ public final class Batch {
                         "the number " + number + " is also that of " + earlier,
                         "Give each job of one call a number of its own");
             }
-            return new JobRunner(options, workers).run(job);
+            return new JobRunner(options, workers, progress).run(job);
         } catch (InputException e) {
             return new JobOutcome.Failed(folder, e.problems());
         } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
             return new JobOutcome.Failed(folder, List.of(OwnFault.problem(folder, e)));
         }
-    }
-
-    private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "clipwitness-worker");
-        thread.setDaemon(true);
-        return thread;
     }
 }

@@ -22,6 +22,7 @@ import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
+import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -36,9 +37,11 @@ final class CaptureLoader {
     private static final double SAME_INTERVAL = 1e-6;
 
     private final Job job;
+    private final Progress progress;
 
-    CaptureLoader(Job job) {
+    CaptureLoader(Job job, Progress progress) {
         this.job = job;
+        this.progress = progress;
     }
 
     /**
@@ -80,7 +83,7 @@ final class CaptureLoader {
 
     private Export read(CaptureRow row, String file) throws InputException {
         ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
-        return ExportReader.read(path(file), file, options);
+        return ExportReader.read(path(file), file, options, progress);
     }
 
     /** The row's temperature, else the bench's; where the sheet has none either, 23 °C known to 3 K (a bound, u = a / sqrt 3). */

@@ -8,6 +8,7 @@ import clipwitness.figure.Figure;
 import clipwitness.figure.FigureCatalogue;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
+import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
 import clipwitness.report.ReportDocument;
@@ -29,17 +30,19 @@ final class JobRunner {
 
     private final ReportOptions options;
     private final ExecutorService workers;
+    private final Progress progress;
 
-    JobRunner(ReportOptions options, ExecutorService workers) {
+    JobRunner(ReportOptions options, ExecutorService workers, Progress progress) {
         this.options = options;
         this.workers = workers;
+        this.progress = progress;
     }
 
     /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
     JobOutcome run(Job job) {
         Path out = options.out().orElseGet(() -> job.folder().resolve(OUTPUT_FOLDER));
         try {
-            List<CaptureResult> captures = Loading.all(job, workers);
+            List<CaptureResult> captures = Loading.all(job, workers, progress);
             JobResults results = Examination.of(job, Inputs.digest(job, captures), captures);
             Map<String, byte[]> documents = documents(results);
             new FolderSink(out).put(documents);

@@ -6,16 +6,30 @@ import clipwitness.capture.Problem;
 import clipwitness.compare.CaptureResult;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
+import clipwitness.reading.Progress;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 
 /** Reads and measures all rows of a captures table side by side; every row that cannot be read is named. */
 final class Loading {
-    private Loading() {}
+    /** A number takes two bytes of a file at least, and eight of memory, twice for a moment. */
+    private static final int MEMORY_PER_BYTE = 8;
+
+    private final Job job;
+    private final CaptureLoader loader;
+    private final ReadWriteLock turns = new ReentrantReadWriteLock();
+
+    private Loading(Job job, Progress progress) {
+        this.job = job;
+        this.loader = new CaptureLoader(job, progress);
+    }
 
     /** What became of one row. */
     private record Loaded(List<CaptureResult> result, List<Problem> problems) {}
@@ -25,11 +39,12 @@ final class Loading {
      *
      * @throws InputException with the problems of all rows
      */
-    static List<CaptureResult> all(Job job, ExecutorService workers) throws InputException {
-        CaptureLoader loader = new CaptureLoader(job);
+    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
+        Loading loading = new Loading(job, progress);
+        progress.expect(job.captures().stream().mapToLong(loading::bytes).sum());
         List<Future<Loaded>> futures = new ArrayList<>();
         for (CaptureRow row : job.captures()) {
-            futures.add(workers.submit(() -> load(loader, row)));
+            futures.add(workers.submit(() -> loading.load(row)));
         }
         List<CaptureResult> results = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
@@ -44,17 +59,34 @@ final class Loading {
         return results;
     }
 
-    private static Loaded load(CaptureLoader loader, CaptureRow row) {
+    private long bytes(CaptureRow row) {
+        long input =
+                row.inputFile().map(f -> ExportSize.of(job.folder().resolve(f))).orElse(0L);
+        return ExportSize.of(job.folder().resolve(row.file())) + input;
+    }
+
+    /** Loads one row. Two exports that might not fit the memory together are loaded one after the other, each on all cores. */
+    private Loaded load(CaptureRow row) {
+        boolean alone = bytes(row) * MEMORY_PER_BYTE > Runtime.getRuntime().maxMemory() / 2;
+        Lock turn = alone ? turns.writeLock() : turns.readLock();
+        turn.lock();
         try {
             return new Loaded(List.of(loader.load(row)), List.of());
         } catch (InputException e) {
             return new Loaded(List.of(), e.problems());
         } catch (IOException e) {
-            return new Loaded(
-                    List.of(),
-                    List.of(new Problem(
-                            Origin.of(row.file()), "the file cannot be read (" + e.getMessage() + ")", "")));
+            return new Loaded(List.of(), List.of(lost(row.file(), e)));
+        } finally {
+            turn.unlock();
         }
+    }
+
+    /** What the user is told about an export that could be read once, and now for its digest cannot. */
+    static Problem lost(String file, IOException cause) {
+        return new Problem(
+                Origin.of(file),
+                "the file cannot be read any more (" + cause.getMessage() + ")",
+                "Leave the job folder alone while a report is made");
     }
 
     private static Loaded get(Future<Loaded> future) {

@@ -13,6 +13,7 @@ import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
+import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.Look;
 import java.nio.file.Path;
@@ -28,10 +29,14 @@ public final class Looking {
     /**
      * Reads an export and measures each channel that is a wave.
      *
+     * @param file     where it lies, which is its name in messages too
+     * @param options  what the user says about it
+     * @param progress told how far the reading has come
      * @throws InputException if the file cannot be read
      */
-    public static Look at(Path file, ReadingOptions options) throws InputException {
-        Export export = ExportReader.read(file, file.toString(), options);
+    public static Look at(Path file, ReadingOptions options, Progress progress) throws InputException {
+        progress.expect(ExportSize.of(file));
+        Export export = ExportReader.read(file, file.toString(), options, progress);
         List<Look.ChannelLook> channels = new ArrayList<>();
         List<Doubt> doubts = new ArrayList<>(export.doubts());
         boolean measurable = export instanceof TimeRecord

@@ -27,6 +27,7 @@ public final class Clipwitness {
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
+                .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
                 .setOut(out)
                 .setErr(err)
@@ -73,7 +74,9 @@ public final class Clipwitness {
         public void run() {
             throw new CommandLine.ParameterException(
                     spec.commandLine(),
-                    "Name a command: report makes a report, look says what an export holds, pair ranks traced devices into pairs");
+                    "Name a command: report makes a report, look says what an export holds,"
+                            + " ready whether what was captured before the work is good enough,"
+                            + " pair ranks traced devices into pairs");
         }
     }
 }

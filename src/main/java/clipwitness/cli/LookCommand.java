@@ -64,8 +64,8 @@ final class LookCommand implements Callable<Integer> {
         List<Look> looks = new ArrayList<>();
         boolean trouble = false;
         for (Path file : files) {
-            try {
-                looks.add(Looking.at(file, options));
+            try (ReadingBar bar = ReadingBar.onTerminal(err)) {
+                looks.add(Looking.at(file, options, bar));
             } catch (InputException e) {
                 trouble = true;
                 for (Problem p : e.problems()) {

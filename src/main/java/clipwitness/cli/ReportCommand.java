@@ -50,7 +50,10 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software());
-        List<JobOutcome> outcomes = new Batch(options, this::problems).run(jobs);
+        List<JobOutcome> outcomes;
+        try (ReadingBar bar = ReadingBar.onTerminal(err)) {
+            outcomes = new Batch(options, outcome -> problems(outcome, bar), bar).run(jobs);
+        }
         outcomes.forEach(this::result);
         if (outcomes.size() > 1) {
             out.print(ClosingTable.of(outcomes));
@@ -58,7 +61,8 @@ final class ReportCommand implements Callable<Integer> {
         return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
     }
 
-    private void problems(JobOutcome outcome) {
+    private void problems(JobOutcome outcome, ReadingBar bar) {
+        bar.clear();
         if (outcome instanceof JobOutcome.Failed failed) {
             for (Problem p : failed.problems()) {
                 err.println(place(failed, p));

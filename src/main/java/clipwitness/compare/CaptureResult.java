@@ -74,6 +74,28 @@ public record CaptureResult(
                 Optional.empty());
     }
 
+    /** Whether another capture is one channel of the same bytes. */
+    boolean isOfSameExport(CaptureResult other) {
+        return sha256.equals(other.sha256) && output.equals(other.output);
+    }
+
+    /** The same capture with other figures. */
+    CaptureResult withWaveform(WaveformResult other) {
+        return new CaptureResult(
+                row,
+                sha256,
+                inputSha256,
+                output,
+                input,
+                samples,
+                sampleRate,
+                channels,
+                evidence,
+                doubts,
+                Optional.of(other),
+                junction);
+    }
+
     /** The same capture with other doubts. */
     CaptureResult withDoubts(List<Doubt> others) {
         return new CaptureResult(

@@ -26,9 +26,13 @@ final class Catalogue {
         Map<String, Map<Condition, List<CaptureResult>>> groups = new LinkedHashMap<>();
         for (CaptureResult c : captures) {
             if (c.row().kind() == CaptureKind.WAVEFORM) {
-                groups.computeIfAbsent(c.row().state().orElseThrow(), s -> new LinkedHashMap<>())
-                        .computeIfAbsent(c.row().condition(), k -> new ArrayList<>())
-                        .add(c);
+                List<CaptureResult> replicates = groups.computeIfAbsent(
+                                c.row().state().orElseThrow(), s -> new LinkedHashMap<>())
+                        .computeIfAbsent(c.row().condition(), k -> new ArrayList<>());
+                if (replicates.stream()
+                        .noneMatch(c::isOfSameExport)) { // bytes that are listed twice were captured once
+                    replicates.add(c);
+                }
             }
         }
         Map<String, Map<Condition, Setting>> byState = new LinkedHashMap<>();

@@ -38,7 +38,7 @@ final class Comparer {
         List<LevelMatchedHarmonic> matched = new ArrayList<>();
         for (Setting a : catalogue.of(from)) {
             Optional<Setting> b = catalogue.at(to, a.condition());
-            if (b.isPresent()) {
+            if (b.isPresent() && !a.sharesExport(b.get())) {
                 items.addAll(builder.of(a, b.get()));
                 matched.addAll(matching.of(a, b.get()));
             }
@@ -58,7 +58,7 @@ final class Comparer {
                 notExamined(from, to, items),
                 items,
                 matched,
-                new EquivalentGains(catalogue).of(from, to));
+                new EquivalentGains(catalogue, repeatability).of(from, to));
     }
 
     private static Decision verdict(List<Item> items, Intent intent) {
@@ -77,11 +77,17 @@ final class Comparer {
     }
 
     private Optional<String> reason(String from, String to, List<Item> items, Intent intent) {
-        return items.isEmpty()
-                ? Optional.of("there is no waveform capture of " + label(from) + " and " + label(to)
-                        + " under the same gain, frequency, level and setting"
-                        + (intent == Intent.UNCHANGED ? ", so nothing says whether it is unchanged" : ""))
-                : Optional.empty();
+        if (!items.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean shared = catalogue.of(from).stream()
+                .anyMatch(a ->
+                        catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
+        String why = shared
+                ? "one export, byte for byte, stands for " + label(from) + " and " + label(to)
+                : "there is no waveform capture of " + label(from) + " and " + label(to)
+                        + " under the same gain, frequency, level and setting";
+        return Optional.of(intent == Intent.UNCHANGED ? why + ", so nothing says whether it is unchanged" : why);
     }
 
     private List<NotExamined> notExamined(String from, String to, List<Item> items) {

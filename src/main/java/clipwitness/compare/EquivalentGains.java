@@ -12,9 +12,11 @@ import java.util.Set;
 /** Settings of one state that distort as another state does at its settings. */
 final class EquivalentGains {
     private final Catalogue catalogue;
+    private final Repeatability repeatability;
 
-    EquivalentGains(Catalogue catalogue) {
+    EquivalentGains(Catalogue catalogue, Repeatability repeatability) {
         this.catalogue = catalogue;
+        this.repeatability = repeatability;
     }
 
     /** One answer for each setting of the gain control of {@code from} whose distortion is known. */
@@ -28,15 +30,15 @@ final class EquivalentGains {
             }
             List<Setting> along = catalogue.alongGain(start);
             done.addAll(along);
-            answers.addAll(answers(along, GainSeries.thdCurve(catalogue.alongGain(partner.get()))));
+            answers.addAll(answers(along, GainSeries.thdCurve(catalogue.alongGain(partner.get()), repeatability)));
         }
         return answers;
     }
 
-    private static List<EquivalentGain> answers(List<Setting> from, ThdCurve to) {
+    private List<EquivalentGain> answers(List<Setting> from, ThdCurve to) {
         List<EquivalentGain> answers = new ArrayList<>();
         for (Setting s : from) {
-            Measured thd = s.figure(WaveformQuantity.THD);
+            Measured thd = repeatability.applied(s, WaveformQuantity.THD, s.figure(WaveformQuantity.THD));
             thd.asValue()
                     .filter(v -> !v.isUpperBound())
                     .ifPresent(v -> answers.add(

@@ -24,10 +24,26 @@ public final class Examination {
         return new JobResults(
                 job,
                 inputsDigest,
-                new PairDoubts(job, catalogue).added(captures),
-                new GainSeries(catalogue, job.sheet().stimulus().level()).of(states),
+                new PairDoubts(job, catalogue, repeatability)
+                        .added(captures).stream()
+                                .map(c -> whole(c, catalogue, repeatability))
+                                .toList(),
+                new GainSeries(catalogue, repeatability, job.sheet().stimulus().level()).of(states),
                 new Comparer(job, catalogue, repeatability).all(),
                 devices,
                 Hints.of(new Evidence(job, catalogue, repeatability, devices)));
+    }
+
+    /** A capture whose figures carry how well the controls are set again. */
+    private static CaptureResult whole(CaptureResult capture, Catalogue catalogue, Repeatability repeatability) {
+        if (capture.waveform().isEmpty()) {
+            return capture;
+        }
+        Setting setting = catalogue
+                .at(capture.row().state().orElseThrow(), capture.row().condition())
+                .orElseThrow()
+                .only(capture);
+        return capture.withWaveform(
+                capture.waveform().get().withValues((q, v) -> repeatability.applied(setting, q, v)));
     }
 }

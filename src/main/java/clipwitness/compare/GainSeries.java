@@ -17,11 +17,13 @@ final class GainSeries {
     private static final double[] MARKS_PERCENT = {1, 3, 10};
 
     private final Catalogue catalogue;
+    private final Repeatability repeatability;
     private final OptionalDouble jobLevel;
 
-    /** A catalogue, and the stimulus level of the job sheet. */
-    GainSeries(Catalogue catalogue, OptionalDouble jobLevel) {
+    /** A catalogue, how well its figures come back, and the stimulus level of the job sheet. */
+    GainSeries(Catalogue catalogue, Repeatability repeatability, OptionalDouble jobLevel) {
         this.catalogue = catalogue;
+        this.repeatability = repeatability;
         this.jobLevel = jobLevel;
     }
 
@@ -40,35 +42,31 @@ final class GainSeries {
         return all;
     }
 
-    /** Distortion over the gain control. */
-    static ThdCurve thdCurve(List<Setting> along) {
+    /** Distortion over the gain control, with how well the control is set again. */
+    static ThdCurve thdCurve(List<Setting> along, Repeatability repeatability) {
         List<Double> gains = new ArrayList<>();
         List<Measured> thds = new ArrayList<>();
         for (Setting s : along) {
             gains.add(Catalogue.gain(s));
-            thds.add(s.figure(WaveformQuantity.THD));
+            thds.add(repeatability.applied(s, WaveformQuantity.THD, s.figure(WaveformQuantity.THD)));
         }
         return ThdCurve.of(gains, thds);
     }
 
     private Series series(String state, Condition condition, List<Setting> along) {
-        ThdCurve curve = thdCurve(along);
+        ThdCurve curve = thdCurve(along, repeatability);
         List<OnsetGain> onsets = new ArrayList<>();
         for (double mark : MARKS_PERCENT) {
             onsets.add(new OnsetGain(mark, curve.gainAt(Measured.of(mark, Unit.PERCENT))));
         }
         return new Series(
-                state,
-                condition,
-                along.stream().map(GainSeries::point).toList(),
-                onsets,
-                levelSeries(state, condition));
+                state, condition, along.stream().map(this::point).toList(), onsets, levelSeries(state, condition));
     }
 
-    private static SeriesPoint point(Setting setting) {
+    private SeriesPoint point(Setting setting) {
         Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
         for (WaveformQuantity q : setting.first().values().keySet()) {
-            values.put(q, setting.figure(q));
+            values.put(q, repeatability.applied(setting, q, setting.figure(q)));
         }
         return new SeriesPoint(Catalogue.gain(setting), values);
     }

@@ -62,7 +62,7 @@ final class KnobOffset implements HintRule {
     /** Slope between the neighbours of a setting, 0 at the end stops of the control. */
     private static double slope(Catalogue catalogue, Setting setting, ItemFigure figure) {
         List<Setting> along = catalogue.alongGain(setting);
-        int at = along.indexOf(setting);
+        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
         double gain = Catalogue.gain(setting);
         if (gain <= 0 || gain >= END_STOP_HIGH || along.size() < 2) {
             return 0;

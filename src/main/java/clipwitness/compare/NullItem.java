@@ -5,9 +5,11 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.NullDepth;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Null depth of two settings with everything that adds to the remainder. Contributions are combined in the linear remainder and then
@@ -29,6 +31,19 @@ final class NullItem {
         repeatability.ofRemainder(from).ifPresent(parts::add);
         repeatability.ofRemainder(to).ifPresent(parts::add);
         return inDecibels(value.get(), remainder, Change.bySource(parts));
+    }
+
+    /** The null depth above which two captures like this one would hide a difference, dB. */
+    static Measured smallest(Setting setting, Repeatability repeatability) {
+        OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
+        if (noise.isEmpty() || noise.getAsDouble() == 0) {
+            return Measured.refused(Unit.DECIBEL, "the capture could not be measured");
+        }
+        double twice = repeatability
+                .ofRemainder(setting)
+                .map(c -> 2 * Math.sqrt(2) * c.standardUncertainty()) // once for each capture, k = 2
+                .orElse(0.0);
+        return Measured.of(Decibels.ofAmplitude(Math.hypot(noise.getAsDouble(), twice)), Unit.DECIBEL);
     }
 
     /**

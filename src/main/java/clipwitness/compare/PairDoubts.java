@@ -12,13 +12,21 @@ import java.util.stream.Stream;
 
 /** Doubts that only show when captures stand side by side: another stimulus, one export for two states. */
 final class PairDoubts {
+    private static final Doubt ONCE = new Doubt(
+            DoubtCode.NOT_COMPARABLE,
+            Severity.NOTE,
+            "the gain control was set once and at one position only, so how well it is set again is not in the uncertainty: a second"
+                    + " setting, or a second run, would tell");
+
     private final Job job;
     private final Catalogue catalogue;
+    private final Repeatability repeatability;
     private final Drift drift;
 
-    PairDoubts(Job job, Catalogue catalogue) {
+    PairDoubts(Job job, Catalogue catalogue, Repeatability repeatability) {
         this.job = job;
         this.catalogue = catalogue;
+        this.repeatability = repeatability;
         this.drift = Drift.of(job.sheet());
     }
 
@@ -43,23 +51,35 @@ final class PairDoubts {
         Optional<Setting> to = catalogue.at(state.get().name(), capture.row().condition());
         return Stream.concat(state.get().against().stream(), state.get().alsoAgainst().stream())
                 .flatMap(from -> catalogue.at(from, capture.row().condition()).stream())
-                .flatMap(from -> drift.doubts(from, to.orElseThrow()).stream());
+                .flatMap(from -> doubts(from, to.orElseThrow()));
+    }
+
+    private Stream<Doubt> doubts(Setting from, Setting to) {
+        Stream<Doubt> ofDrift = drift.doubts(from, to).stream();
+        return repeatability.isUnknown(from) || repeatability.isUnknown(to)
+                ? Stream.concat(ofDrift, Stream.of(ONCE))
+                : ofDrift;
     }
 
     private Optional<Doubt> sameExport(CaptureResult capture, List<CaptureResult> all) {
         return all.stream()
-                .filter(other -> other.sha256().equals(capture.sha256())
-                        && other.output().equals(capture.output())
-                        && !other.row().state().equals(capture.row().state()))
+                .filter(other -> !other.row().equals(capture.row()) && other.isOfSameExport(capture))
                 .findFirst()
                 .map(other -> new Doubt(
                         DoubtCode.NOT_COMPARABLE,
                         Severity.WARNING,
-                        "the same export, byte for byte, stands for “"
-                                + other.row()
-                                        .state()
-                                        .map(s -> job.sheet().state(s).label())
-                                        .orElse("")
-                                + "” too (line " + other.row().row() + " of the captures table)"));
+                        "the same export, byte for byte, " + role(capture, other)));
+    }
+
+    private String role(CaptureResult capture, CaptureResult other) {
+        String line = "line " + other.row().row() + " of the captures table";
+        if (!other.row().state().equals(capture.row().state())) {
+            String label =
+                    other.row().state().map(s -> job.sheet().state(s).label()).orElse("");
+            return "stands for “" + label + "” too (" + line + "): what it says of itself is not compared";
+        }
+        return other.row().condition().equals(capture.row().condition())
+                ? "stands in " + line + " too: it is counted once"
+                : "stands for another setting too (" + line + "): one of them is wrong";
     }
 }

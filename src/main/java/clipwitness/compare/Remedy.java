@@ -4,15 +4,18 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * What would decide an undecided item: the cheapest way to an uncertainty that clears the limit. Cheapest first: what a second capture under
- * equal conditions takes away altogether, then a longer record, then a finer range, then more runs, at last a longer record with more runs.
+ * equal conditions takes away altogether, then a longer record, then a finer range, then more runs, at last a control that is
+ * set by something better than the eye.
  */
 final class Remedy {
     private static final int MOST = 50;
+    private static final int MOST_RUNS = 12; // more than that nobody sets by hand
     private static final Set<Source> OCCASION =
             EnumSet.of(Source.STIMULUS, Source.TEMPERATURE, Source.VERTICAL_ACCURACY);
     private static final Set<Source> SETTING = EnumSet.of(Source.KNOB, Source.REPEATABILITY);
@@ -43,6 +46,7 @@ final class Remedy {
                 .or(remedy::record)
                 .or(remedy::range)
                 .or(remedy::moreRuns)
+                .or(remedy::betterKnob)
                 .orElse("The change lies so near the limit that no number of captures would soon decide it: "
                         + remedy.largest() + " is the largest part of its uncertainty.");
     }
@@ -86,8 +90,20 @@ final class Remedy {
         Set<Source> fall = EnumSet.copyOf(SETTING);
         fall.add(Source.NOISE);
         return times(fall)
+                .filter(n -> n * runs <= MOST_RUNS)
                 .map(n -> "Set the controls anew and capture each state until it has " + n * runs
                         + " runs (column run of captures.csv): how well the knob is set again hides the change.");
+    }
+
+    private Optional<String> betterKnob() {
+        double part = square(SETTING);
+        double rest = square() - part;
+        return part > 0 && rest < wanted
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "Set the gain control again %.0f times as well as it was: by a dial, a mark, or at an end stop.",
+                        Math.ceil(Math.sqrt(part / (wanted - rest)))))
+                : Optional.empty();
     }
 
     /** How many times as much averages some contributions far enough down, the others left as they are. */

@@ -4,12 +4,17 @@ import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Collectors;
 
@@ -24,26 +29,60 @@ final class Repeatability {
     private static final double END_STOP_LOW = 0;
     private static final double END_STOP_HIGH = 100;
 
+    /** What the stimulus, not the gain control, decides. */
+    private static final Set<WaveformQuantity> NOT_SET =
+            EnumSet.of(WaveformQuantity.FREQUENCY, WaveformQuantity.INPUT_FUNDAMENTAL, WaveformQuantity.INPUT_THD);
+
     private final Catalogue catalogue;
     private final double knobPercent;
     private final Map<ItemFigure, OptionalDouble> pooled = new EnumMap<>(ItemFigure.class);
+    private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
 
     Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.knobPercent = 100 * bench.knobRepeatability();
         for (ItemFigure figure : ItemFigure.values()) {
-            pooled.put(figure, pooled(figure));
+            pooled.put(figure, pooled(s -> s.figure(figure)));
+        }
+        for (WaveformQuantity quantity : WaveformQuantity.values()) {
+            pooledQuantities.put(quantity, pooled(s -> s.figure(quantity)));
         }
     }
 
     /** Contribution to the figure of one setting, in the figure's unit; empty where nothing is known or needed. */
     Optional<Contribution> of(Setting setting, ItemFigure figure) {
-        OptionalDouble spread = pooled.get(figure);
-        if (spread.isPresent()) {
-            return Optional.of(
-                    new Contribution(Source.REPEATABILITY, spread.getAsDouble() / Math.sqrt(setting.runs())));
-        }
-        return knob(setting, (a, b) -> slopeBetween(a, b, figure));
+        return of(setting, pooled.get(figure), (a, b) -> slopeBetween(a, b, s -> s.figure(figure)));
+    }
+
+    /** The same for a figure in its own unit; none for what the gain control does not set. */
+    Optional<Contribution> of(Setting setting, WaveformQuantity quantity) {
+        return NOT_SET.contains(quantity)
+                ? Optional.empty()
+                : of(setting, pooledQuantities.get(quantity), (a, b) -> slopeBetween(a, b, s -> s.figure(quantity)));
+    }
+
+    private Optional<Contribution> of(
+            Setting setting, OptionalDouble spread, ToDoubleBiFunction<Setting, Setting> slope) {
+        return spread.isPresent()
+                ? Optional.of(new Contribution(Source.REPEATABILITY, spread.getAsDouble() / Math.sqrt(setting.runs())))
+                : knob(setting, slope);
+    }
+
+    /** A figure with this contribution. */
+    Measured applied(Setting setting, WaveformQuantity quantity, Measured figure) {
+        return figure.asValue()
+                .flatMap(v -> of(setting, quantity).map(c -> (Measured) v.plus(c.source(), c.standardUncertainty())))
+                .orElse(figure);
+    }
+
+    /**
+     * Whether nothing is known of how well a figure comes back: the control stands between its end stops, was set once, and was captured at
+     * this one position.
+     */
+    boolean isUnknown(Setting setting) {
+        return isBetweenStops(setting)
+                && pooled.get(ItemFigure.LEVEL).isEmpty()
+                && catalogue.alongGain(setting).size() < 2;
     }
 
     /**
@@ -57,15 +96,11 @@ final class Repeatability {
     }
 
     private Optional<Contribution> knob(Setting setting, ToDoubleBiFunction<Setting, Setting> slope) {
-        if (setting.condition().gainPercent().isEmpty()) {
-            return Optional.empty();
-        }
-        double gain = Catalogue.gain(setting);
-        if (gain <= END_STOP_LOW || gain >= END_STOP_HIGH) {
+        if (!isBetweenStops(setting)) {
             return Optional.empty();
         }
         List<Setting> along = catalogue.alongGain(setting);
-        int at = along.indexOf(setting);
+        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
         double sum = 0;
         int chords = 0;
         for (int neighbour : new int[] {at - 1, at + 1}) {
@@ -77,15 +112,25 @@ final class Repeatability {
         return sum > 0 ? Optional.of(new Contribution(Source.KNOB, sum / chords * knobPercent)) : Optional.empty();
     }
 
-    private static double slopeBetween(Setting a, Setting b, ItemFigure figure) {
-        Optional<Measured.Value> from = a.figure(figure).asValue();
-        Optional<Measured.Value> to = b.figure(figure).asValue();
+    private static boolean isBetweenStops(Setting setting) {
+        OptionalDouble gain = setting.condition().gainPercent();
+        return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
+    }
+
+    private static double slopeBetween(Setting a, Setting b, Function<Setting, Measured> figure) {
+        Optional<Measured.Value> from = figure.apply(a).asValue();
+        Optional<Measured.Value> to = figure.apply(b).asValue();
         return from.isPresent() && to.isPresent()
-                ? figure.difference(to.get().number(), from.get().number()) / (Catalogue.gain(b) - Catalogue.gain(a))
+                ? difference(from.get(), to.get()) / (Catalogue.gain(b) - Catalogue.gain(a))
                 : 0;
     }
 
-    private OptionalDouble pooled(ItemFigure figure) {
+    private static double difference(Measured.Value from, Measured.Value to) {
+        double difference = to.number() - from.number();
+        return to.unit() == Unit.DEGREE ? Math.IEEEremainder(difference, 360) : difference;
+    }
+
+    private OptionalDouble pooled(Function<Setting, Measured> figure) {
         double squares = 0;
         int freedom = 0;
         for (Setting s : catalogue.all()) {
@@ -104,12 +149,12 @@ final class Repeatability {
         return freedom == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
     }
 
-    private static double[] meansOfRuns(Setting setting, ItemFigure figure) {
+    private static double[] meansOfRuns(Setting setting, Function<Setting, Measured> figure) {
         Collection<List<CaptureResult>> byRun = setting.replicates().stream()
                 .collect(Collectors.groupingBy(c -> c.row().run()))
                 .values();
         return byRun.stream()
-                .map(run -> new Setting(setting.state(), setting.label(), setting.condition(), run).figure(figure))
+                .map(run -> figure.apply(new Setting(setting.state(), setting.label(), setting.condition(), run)))
                 .flatMap(m -> m.asValue().stream())
                 .mapToDouble(Measured.Value::number)
                 .toArray();

@@ -35,6 +35,16 @@ record Setting(String state, String label, Condition condition, List<CaptureResu
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
     }
 
+    /** Whether one export stands for both settings. */
+    boolean sharesExport(Setting other) {
+        return replicates.stream().anyMatch(c -> other.replicates.stream().anyMatch(c::isOfSameExport));
+    }
+
+    /** The same setting with one of its captures alone. */
+    Setting only(CaptureResult capture) {
+        return new Setting(state, label, condition, List.of(capture));
+    }
+
     /** The label in quotes, fit for a sentence. */
     String quoted() {
         return "“" + label + "”";

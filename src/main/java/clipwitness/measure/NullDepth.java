@@ -2,6 +2,7 @@ package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Null depth of two waves, 10 lg(1 - rho²) in dB, rho the largest correlation over all time shifts of the two mean cycles, means removed, over
@@ -24,6 +25,24 @@ public final class NullDepth {
     /** The alignment behind the null depth; empty where a capture was refused. */
     public static Optional<Alignment> alignment(WaveformResult from, WaveformResult to, boolean turned) {
         return from.spectrum().flatMap(f -> to.spectrum().map(t -> aligned(f, t, turned)));
+    }
+
+    /**
+     * The largest remainder that noise alone may leave between two captures like this one, its expanded uncertainty included, as a ratio to the
+     * wave; empty where the capture was refused.
+     */
+    public static OptionalDouble smallestRemainder(WaveformResult capture) {
+        if (capture.spectrum().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        HarmonicSpectrum wave = capture.spectrum().get();
+        NoisyPower sum = NoisyPower.ZERO;
+        for (int k = 1; k <= wave.count(); k++) {
+            double own = wave.quadratureUncertainty().at(k - 1);
+            double variance = 2 * own * own; // one share each
+            sum = sum.plus(NoisyPower.ofAmplitude(Math.sqrt(2 * variance), variance, variance));
+        }
+        return OptionalDouble.of(sum.largestAmplitude() / Math.sqrt(power(wave, wave.count())));
     }
 
     static Alignment aligned(HarmonicSpectrum from, HarmonicSpectrum to, boolean turned) {

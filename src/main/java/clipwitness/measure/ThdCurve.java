@@ -5,6 +5,8 @@ import clipwitness.signal.Crossing;
 import clipwitness.signal.ShapePreservingInterpolation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Total harmonic distortion over the gain control: log(thd) by shape-preserving cubic interpolation between the settings, never beyond
@@ -57,12 +59,36 @@ public final class ThdCurve {
             return Measured.refused(Unit.PERCENT, "one setting alone does not say where it is reached");
         }
         double level = Math.log(mark.number());
+        OptionalInt end = endThatEquals(level, mark.standardUncertainty() / mark.number());
+        if (end.isPresent()) {
+            return atEnd(end.getAsInt(), mark.standardUncertainty() / mark.number());
+        }
         Crossing crossing = interpolation().crossing(level);
         if (crossing instanceof Crossing.At at) {
             return at(at.x(), level, mark.standardUncertainty() / mark.number());
         }
         return Measured.refused(
                 Unit.PERCENT, crossing instanceof Crossing.NotReached ? "not reached" : "below the lowest setting");
+    }
+
+    /** The end of the curve that an uncertain mark lies beyond by less than the two are known: it may well be that setting's. */
+    private OptionalInt endThatEquals(double level, double relativeUncertainty) {
+        int last = points.size() - 1;
+        boolean rising = points.get(last).logThd > points.get(0).logThd;
+        return IntStream.of(0, last)
+                .filter(i -> (i == 0) == rising ? level <= points.get(i).logThd : level >= points.get(i).logThd)
+                .filter(i -> relativeUncertainty > 0
+                        && Math.abs(level - points.get(i).logThd)
+                                <= 2 * Math.hypot(points.get(i).uncertainty, relativeUncertainty))
+                .findFirst();
+    }
+
+    private Measured atEnd(int place, double relativeUncertainty) {
+        Point end = points.get(place);
+        Point next = points.get(place == 0 ? 1 : place - 1);
+        double chord = (next.gain - end.gain) / (next.logThd - end.logThd);
+        return Measured.withNoise(
+                end.gain, Unit.PERCENT, Math.abs(chord) * Math.hypot(end.uncertainty, relativeUncertainty));
     }
 
     private Measured at(double gain, double level, double relativeUncertainty) {

@@ -1,8 +1,6 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
-import java.util.EnumMap;
-import java.util.Map;
 
 /**
  * The instrument's vertical accuracy as a part of the uncertainty: a bound a, so u = a / sqrt 3 of the value (JCGM 100, 4.3.7). It
@@ -17,18 +15,7 @@ public final class VerticalAccuracy {
      * @param bound accuracy as a ratio, 0 or more
      */
     public static WaveformResult applied(WaveformResult result, double bound) {
-        Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
-        result.values().forEach((quantity, measured) -> values.put(quantity, applied(measured, bound)));
-        return new WaveformResult(
-                values,
-                result.harmonics(),
-                result.harmonicCount(),
-                result.spectrum(),
-                result.cycle(),
-                result.inputCycle(),
-                result.transfer(),
-                result.range(),
-                result.doubts());
+        return result.withValues((quantity, value) -> applied(value, bound));
     }
 
     private static Measured applied(Measured measured, double bound) {

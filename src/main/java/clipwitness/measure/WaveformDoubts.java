@@ -91,8 +91,9 @@ final class WaveformDoubts {
         int last = wave.count();
         NoisyPower power = wave.harmonicPower(last);
         double share = power.amplitude() / wave.fit().amplitude(1);
+        double least = (power.amplitude() - power.expandedAmplitude()) / wave.fit().amplitude(1);
         return when(
-                last > 1 && !power.isBuried() && share > LAST_HARMONIC,
+                last > 1 && least > LAST_HARMONIC,
                 DoubtCode.UNDERSAMPLED,
                 Severity.WARNING,
                 "harmonic %d, the last one counted, still has %.1f %% of the fundamental: there are more above it",

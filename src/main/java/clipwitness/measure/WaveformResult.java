@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * What was measured on one waveform capture.
@@ -43,6 +44,14 @@ public record WaveformResult(
     public Measured get(WaveformQuantity quantity) {
         Measured found = values.get(quantity);
         return found != null ? found : Measured.refused(quantity.unit(), "this capture has no input channel");
+    }
+
+    /** The same result with each figure made anew from what it was. */
+    public WaveformResult withValues(BiFunction<WaveformQuantity, Measured, Measured> anew) {
+        Map<WaveformQuantity, Measured> others = new EnumMap<>(WaveformQuantity.class);
+        values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
+        return new WaveformResult(
+                others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, range, doubts);
     }
 
     /** Whether a doubt refused the figures. */

@@ -15,17 +15,17 @@ record DataPass(Table table, int timeDigits) {
     private static final int BLOCK = 1 << 20;
 
     /** Reads the rows. */
-    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Split split, Notes notes)
+    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
             throws InputException {
         try {
-            LineScanner lines = new LineScanner(file, head.lineEnd(), plan, block.firstLine());
+            LineScanner lines = new LineScanner(file, head.lineEnd(), plan, work.room(), block.firstLine());
             long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
             int mark = file.encoding().mark();
-            if (!file.encoding().wide() && split.pays(file.size() - mark - origin)) {
-                Pieces pieces = new Pieces(file, head.lineEnd(), plan, split, mark + origin);
+            if (!file.encoding().wide() && work.split().pays(file.size() - mark - origin)) {
+                Pieces pieces = new Pieces(file, head.lineEnd(), plan, work, mark + origin);
                 origin = pieces.read(lines) - mark;
             }
-            readRest(file, origin, lines);
+            readRest(file, origin, lines, work.progress());
             lines.rows().end(notes);
             return new DataPass(lines.rows().table(), lines.rows().timeDigits());
         } catch (IOException e) {
@@ -33,7 +33,8 @@ record DataPass(Table table, int timeDigits) {
         }
     }
 
-    private static void readRest(SourceFile file, long origin, LineScanner lines) throws IOException, InputException {
+    private static void readRest(SourceFile file, long origin, LineScanner lines, Progress progress)
+            throws IOException, InputException {
         try (InputStream in = file.stream()) {
             in.skipNBytes(origin);
             byte[] block = new byte[BLOCK + PlainRow.SLACK];
@@ -45,6 +46,7 @@ record DataPass(Table table, int timeDigits) {
                 int start = lines.lines(block, 0, filled, filled);
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
+                progress.advance(read);
                 read = in.readNBytes(block, held, BLOCK - held);
             }
             lines.lastLine(block, 0, held);

@@ -31,14 +31,14 @@ final class ExportBuilder {
     }
 
     /** Reads all rows and builds the export. */
-    Export build(Head head, DataBlock block, Columns columns, Split split) throws InputException {
+    Export build(Head head, DataBlock block, Columns columns, Work work) throws InputException {
         boolean curve = isCurve(columns);
         List<Column> kept = curve ? columns.keptOfCurve() : columns.kept();
         if (kept.stream().noneMatch(c -> c.use() == Column.Use.VALUE)) {
             throw new InputException(
                     Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
-        DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), split, notes);
+        DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), work, notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
                     Origin.of(file.name()),

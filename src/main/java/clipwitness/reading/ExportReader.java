@@ -9,13 +9,13 @@ import java.util.Optional;
 public final class ExportReader {
     private final SourceFile file;
     private final ReadingOptions options;
-    private final Split split;
+    private final Work work;
     private final Notes notes = new Notes();
 
-    private ExportReader(SourceFile file, ReadingOptions options, Split split) {
+    private ExportReader(SourceFile file, ReadingOptions options, Work work) {
         this.file = file;
         this.options = options;
-        this.split = split;
+        this.work = work;
     }
 
     /**
@@ -29,12 +29,22 @@ public final class ExportReader {
      *     measured
      */
     public static Export read(Path file, String nameAsWritten, ReadingOptions options) throws InputException {
-        return read(file, nameAsWritten, options, Split.ofMachine());
+        return read(file, nameAsWritten, options, Progress.NONE);
     }
 
-    /** Reads a file, split as the caller wants it. */
-    static Export read(Path file, String nameAsWritten, ReadingOptions options, Split split) throws InputException {
-        return new ExportReader(SourceFile.open(file, nameAsWritten), options, split).read();
+    /**
+     * Reads a file, as {@link #read(Path, String, ReadingOptions)} does, before somebody who waits.
+     *
+     * @param progress told how far the reading has come
+     */
+    public static Export read(Path file, String nameAsWritten, ReadingOptions options, Progress progress)
+            throws InputException {
+        return read(file, nameAsWritten, options, Work.ofMachine(progress));
+    }
+
+    /** Reads a file, worked through as the caller wants it. */
+    static Export read(Path file, String nameAsWritten, ReadingOptions options, Work work) throws InputException {
+        return new ExportReader(SourceFile.open(file, nameAsWritten), options, work).read();
     }
 
     private Export read() throws InputException {
@@ -50,6 +60,6 @@ public final class ExportReader {
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         Columns columns = new ColumnUses(block, header, sampling, notes).decide();
-        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, split);
+        return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }
 }

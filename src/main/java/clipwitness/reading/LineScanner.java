@@ -12,12 +12,13 @@ final class LineScanner {
     /**
      * A scanner of lines.
      *
+     * @param room      memory for the rows
      * @param firstLine number of the first line that it will meet
      */
-    LineScanner(SourceFile file, LineEnd end, RowPlan plan, int firstLine) {
+    LineScanner(SourceFile file, LineEnd end, RowPlan plan, Room room, int firstLine) {
         this.file = file.name();
         this.end = end.last();
-        this.rows = new RowScanner(file.name(), file.headCharset(), end.last(), plan);
+        this.rows = new RowScanner(file.name(), file.headCharset(), end.last(), plan, room);
         this.line = firstLine;
     }
 
@@ -59,7 +60,7 @@ final class LineScanner {
     }
 
     /** Goes on behind what another has read, as {@link RowScanner#absorb} does. */
-    boolean absorb(LineScanner next, int itsFirstLine) {
+    boolean absorb(LineScanner next, int itsFirstLine) throws InputException {
         boolean absorbed = rows.absorb(next.rows);
         line += absorbed ? next.line - itsFirstLine : 0;
         return absorbed;

@@ -19,6 +19,8 @@ final class Pieces {
     private final LineEnd end;
     private final RowPlan plan;
     private final Split split;
+    private final Progress progress;
+    private final Room room;
     private final long origin;
     private final ThreadLocal<byte[]> block;
     private volatile boolean stopped;
@@ -36,11 +38,13 @@ final class Pieces {
      *
      * @param origin place in the file of the first row
      */
-    Pieces(SourceFile file, LineEnd end, RowPlan plan, Split split, long origin) {
+    Pieces(SourceFile file, LineEnd end, RowPlan plan, Work work, long origin) {
         this.file = file;
         this.end = end;
         this.plan = plan;
-        this.split = split;
+        this.split = work.split();
+        this.progress = work.progress();
+        this.room = work.room();
         this.origin = origin;
         this.block = ThreadLocal.withInitial(() -> new byte[split.piece() + Head.LONGEST_LINE + 2 + PlainRow.SLACK]);
     }
@@ -66,6 +70,7 @@ final class Pieces {
                 if (piece == null || !into.absorb(piece.lines(), 1)) {
                     break;
                 }
+                progress.advance(Math.max(0, piece.next() - done));
                 done = Math.max(done, piece.next());
             }
             return done;
@@ -86,7 +91,7 @@ final class Pieces {
             int filled = file.read(first, bytes, bytes.length - PlainRow.SLACK);
             Arrays.fill(bytes, filled, filled + PlainRow.SLACK, (byte) 0);
             int limit = (int) Math.min(filled, from - first + split.piece());
-            LineScanner lines = new LineScanner(file, end, plan, 1);
+            LineScanner lines = new LineScanner(file, end, plan, room, 1);
             int start = from == origin ? 0 : startOfLine(bytes, limit);
             int next = lines.lines(bytes, start, limit, filled);
             return next < limit ? null : new Piece(lines, start < limit || from == origin ? first + next : origin);

@@ -1,23 +1,16 @@
 package clipwitness.reading;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
 import java.util.Arrays;
 
 /**
  * Reads a row whose cells are plain numbers, eight bytes at a time: an optional sign, digits with at most one decimal mark, an
  * exponent. Whatever else a row may hold is left to {@link RowScanner}, which reads the same numbers from such rows, only slower.
  * Reused from row to row, so it belongs to one thread.
- *
- * <p>Eight digits are told and summed at once by arithmetic on the bytes of one long, the first digit in the lowest byte: a digit's
- * byte less '0' is 0 to 9, and adding 0x76 to anything else sets the byte's highest bit.
  */
 final class PlainRow {
     /** Bytes that have to be there after the last byte of a block; zeros, which end every number. */
     static final int SLACK = 32;
 
-    private static final VarHandle LONGS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
     private static final int WORD = 8;
     private static final int MOST_DIGITS = 18; // as many fit a long
     private static final long LARGEST_EXACT = 1L << 53; // whole numbers up to it are exact in a double
@@ -36,11 +29,14 @@ final class PlainRow {
     private final int time;
     private final double[] row;
     private final boolean any;
+    private final NumberShape[] known = new NumberShape[(NumberShape.MOST_DIGITS + 1) * (NumberShape.MOST_DIGITS + 1)];
+    private final NumberShape[] shapes;
+    private final int[] signs;
 
     private double value;
     private long mantissa;
-    private int afterMark;
     private long timeMantissa;
+    private int afterMark;
     private long largestTime;
 
     /**
@@ -60,6 +56,9 @@ final class PlainRow {
         this.keptBy = plan.keptBy();
         this.time = plan.time();
         this.row = row;
+        this.shapes = new NumberShape[row.length];
+        Arrays.fill(shapes, shape(1, 1));
+        this.signs = new int[row.length];
     }
 
     /** Characters of the last number from its decimal mark on, exponent included. */
@@ -103,7 +102,7 @@ final class PlainRow {
     }
 
     private int keep(byte[] bytes, int at, int column) {
-        int p = number(bytes, at);
+        int p = number(bytes, at, column);
         row[column] = value;
         if (column == time) {
             timeMantissa = mantissa;
@@ -130,13 +129,33 @@ final class PlainRow {
         return p;
     }
 
-    /** Reads a number; the place after it, or -1. */
-    private int number(byte[] bytes, int at) {
-        int first = bytes[at];
-        int p = first == '-' || first == '+' ? at + 1 : at;
-        int start = p;
+    /** Reads a number as the last one in its column was written; the place after it, or -1. */
+    private int number(byte[] bytes, int at, int column) {
+        NumberShape shape = shapes[column];
+        int sign = signs[column];
+        int start = sign == 0 ? at : at + 1;
+        int p = start + shape.length();
+        boolean alike =
+                (sign == 0 || bytes[at] == sign) && (shape.fraction() == 0 || bytes[start + shape.whole()] == mark);
+        if (!alike || (bytes[p] != delimiter && bytes[p] != end && bytes[p] != '\r')) {
+            return otherNumber(bytes, at, column);
+        }
+        mantissa = shape.mantissa(bytes, start);
+        if (mantissa < 0) {
+            return otherNumber(bytes, at, column);
+        }
+        double magnitude = mantissa / CellReader.POWERS[shape.fraction()];
+        value = sign == '-' ? -magnitude : magnitude;
+        afterMark = shape.fraction() == 0 ? 0 : shape.fraction() + 1;
+        return p;
+    }
+
+    /** Reads a number however it is written, and notes its shape; the place after it, or -1. */
+    private int otherNumber(byte[] bytes, int at, int column) {
+        int sign = bytes[at] == '-' || bytes[at] == '+' ? bytes[at] : 0;
+        int start = sign == 0 ? at : at + 1;
         mantissa = 0;
-        p = digits(bytes, p);
+        int p = digits(bytes, start);
         int whole = p - start;
         int fraction = 0;
         int markAt = p;
@@ -150,6 +169,10 @@ final class PlainRow {
         if (whole + fraction == 0 || whole + fraction > MOST_DIGITS) {
             return FAILED;
         }
+        if (NumberShape.fits(whole, fraction)) {
+            shapes[column] = shape(whole, fraction);
+            signs[column] = sign;
+        }
         int power = -fraction;
         if ((bytes[p] & 0x5F) >= 'D') {
             int afterLetter = p + 1;
@@ -160,31 +183,30 @@ final class PlainRow {
             power += exponentOf(bytes, afterLetter, p);
         }
         afterMark = fraction == 0 ? 0 : p - markAt;
-        return scaled(power, first == '-') ? p : FAILED;
+        return scaled(power, sign == '-') ? p : FAILED;
     }
 
-    /** Takes up to sixteen digits into the mantissa; the place after them. */
+    private NumberShape shape(int whole, int fraction) {
+        int key = whole * (NumberShape.MOST_DIGITS + 1) + fraction;
+        if (known[key] == null) {
+            known[key] = new NumberShape(whole, fraction);
+        }
+        return known[key];
+    }
+
+    /** Takes digits into the mantissa, as many as it holds and a few more; the place after them. */
     private int digits(byte[] bytes, int at) {
         int p = at;
         int count;
         do {
-            long word = (long) LONGS.get(bytes, p) ^ 0x3030303030303030L;
-            long other = ((word + 0x7676767676767676L) | word) & 0x8080808080808080L;
-            count = Long.numberOfTrailingZeros(other) >>> 3;
+            long values = Swar.word(bytes, p) ^ Swar.ZEROS;
+            count = Long.numberOfTrailingZeros(Swar.others(values)) >>> 3;
             if (count > 0) {
-                mantissa = mantissa * WHOLE_POWERS[count] + sum(word << (WORD * (WORD - count)));
+                mantissa = mantissa * WHOLE_POWERS[count] + Swar.sum(values << (WORD * (WORD - count)));
             }
             p += count;
         } while (count == WORD && p - at <= MOST_DIGITS);
         return p;
-    }
-
-    /** The number whose eight digits, the first in the lowest byte, a word holds: by pairs, by fours, all. */
-    private static long sum(long digits) {
-        long pairs = digits * 10 + (digits >>> 8);
-        long even = (pairs & 0x000000FF000000FFL) * (100 + (1_000_000L << 32));
-        long odd = ((pairs >>> 16) & 0x000000FF000000FFL) * (1 + (10_000L << 32));
-        return (even + odd) >>> 32;
     }
 
     private static int exponent(byte[] bytes, int at) {

@@ -10,7 +10,10 @@ import java.util.List;
  * what is refused, is the same by both.
  */
 final class RowScanner {
+    private final String file;
     private final RowPlan plan;
+    private final Room room;
+    private final int mostRows;
     private final RowFaults faults;
     private final int[] keptBy;
     private final CellSplitter splitter;
@@ -28,7 +31,10 @@ final class RowScanner {
     private boolean unreadable;
     private int sweeps;
 
-    RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan) {
+    RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan, Room room) {
+        this.file = file;
+        this.room = room;
+        this.mostRows = room.rows(plan.places().size());
         this.plan = plan;
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
@@ -55,10 +61,11 @@ final class RowScanner {
      *
      * @return false, with nothing done, where its rows can be judged only after those before them
      */
-    boolean absorb(RowScanner next) {
+    boolean absorb(RowScanner next) throws InputException {
         if (!next.tail.none() || !(next.firstTime >= lastTime)) {
             return false;
         }
+        requireRoom(next.table.rows());
         table.add(next.table);
         timeDigits = Math.max(timeDigits, next.timeDigits());
         lastTime = Math.max(lastTime, next.lastTime);
@@ -94,7 +101,7 @@ final class RowScanner {
             plainRow.taken();
         }
         cutEnd.see(plainRow.afterMark());
-        table.add(row);
+        add();
         return next;
     }
 
@@ -133,7 +140,18 @@ final class RowScanner {
         if (plan.time() >= 0 && plan.time() < kept && !ends) {
             takeTime(line);
         }
+        add();
+    }
+
+    private void add() throws InputException {
+        requireRoom(1);
         table.add(row);
+    }
+
+    private void requireRoom(int rows) throws InputException {
+        if (rows > mostRows - table.rows()) {
+            throw room.exceeded(file, row.length);
+        }
     }
 
     private void seeEnd() {

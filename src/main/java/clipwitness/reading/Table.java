@@ -6,9 +6,11 @@ import java.util.List;
 /** The kept columns of a file, filled row by row in chunks, so that it grows without copying. */
 final class Table {
     private static final int CHUNK = 1 << 12;
+    private static final int CHUNK_CELLS = 1 << 16;
     private static final double[] TAKEN = new double[0];
 
     private final int width;
+    private final int chunk;
     private final List<Chunk> chunks = new ArrayList<>();
     private Chunk last;
     private int rows;
@@ -18,19 +20,20 @@ final class Table {
         private final double[][] columns;
         private int rows;
 
-        Chunk(int width) {
-            columns = new double[width][CHUNK];
+        Chunk(int width, int rows) {
+            columns = new double[width][rows];
         }
     }
 
     Table(int columns) {
         this.width = columns;
+        this.chunk = Math.max(1, Math.min(CHUNK, CHUNK_CELLS / columns));
         open();
     }
 
     /** Adds a row. */
     void add(double[] row) {
-        if (last.rows == CHUNK) {
+        if (last.rows == chunk) {
             open();
         }
         int at = last.rows++;
@@ -70,7 +73,7 @@ final class Table {
     }
 
     private void open() {
-        last = new Chunk(width);
+        last = new Chunk(width, chunk);
         chunks.add(last);
     }
 }

@@ -110,6 +110,10 @@ final class JsonText {
         }
     }
 
+    void flag(String name, boolean value) throws IOException {
+        out.writeBooleanField(name, value);
+    }
+
     void integer(String name, int value) throws IOException {
         out.writeNumberField(name, value);
     }

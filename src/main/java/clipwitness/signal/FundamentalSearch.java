@@ -15,7 +15,9 @@ public final class FundamentalSearch {
     private static final double GRID = 0.25;
     private static final double HIGHEST = 0.45;
     private static final double SHORTEST = 0.5;
-    private static final double SMALLEST_SHARE = 0.05;
+    /** A line under a quarter of its own harmonic (-12 dB) is what a doubler leaves of its input, not what distortion refers to. */
+    private static final double SMALLEST_SHARE = 0.25;
+
     private static final double SIGNIFICANT = 10;
 
     private FundamentalSearch() {}
@@ -47,7 +49,11 @@ public final class FundamentalSearch {
         return best;
     }
 
+    /** The frequency that fits best; the start, where the section has too few samples with a value to tell. */
     private static double refined(Series section, double start, int harmonics) {
+        if (section.count() <= 2 * harmonics + 2) {
+            return start;
+        }
         double found = JointFit.ofSeries(List.of(section), start, harmonics).cyclesPerSample();
         return Math.abs(found - start) * section.size() < 0.5 ? found : start;
     }

@@ -30,6 +30,7 @@ final class Bench {
     private OptionalDouble temperature = OptionalDouble.empty();
     private Optional<String> instrument = Optional.empty();
     private List<Doubt> doubts = List.of();
+    private Optional<String> sha256 = Optional.empty();
     private Optional<String> coupling = Optional.empty();
 
     private Bench(String state) {
@@ -101,6 +102,12 @@ final class Bench {
         return this;
     }
 
+    /** Digest of the export; without it each state, setting and run has an export of its own. */
+    Bench sha256(String digest) {
+        sha256 = Optional.of(digest);
+        return this;
+    }
+
     Bench coupling(String code) {
         coupling = Optional.of(code);
         return this;
@@ -141,7 +148,7 @@ final class Bench {
                 doubts);
         return new CaptureResult(
                 row(),
-                "00",
+                sha256.orElse(state + gain + level + run),
                 Optional.empty(),
                 "CH2",
                 Optional.of("CH1"),
@@ -149,7 +156,7 @@ final class Bench {
                 OptionalDouble.of(1e6),
                 List.of("CH1", "CH2"),
                 List.of(),
-                List.of(),
+                doubts,
                 Optional.of(waveform));
     }
 

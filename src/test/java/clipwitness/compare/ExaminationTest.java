@@ -2,10 +2,15 @@ package clipwitness.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -42,13 +47,87 @@ class ExaminationTest {
     }
 
     @Test
-    void oneExportForTwoStatesIsADoubt() throws IOException, InputException {
-        JobResults results = examined(Bench.ordinary("before", 50), Bench.ordinary("old", 50));
+    void oneExportForTwoStatesSaysNothingOfAChange() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 100).sha256("aa"),
+                Bench.ordinary("old", 100).sha256("aa"));
         assertThat(results.captures().get(1).doubts())
                 .extracting(Doubt::code, Doubt::text)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
-                        "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table)"));
+                        "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table): what it"
+                                + " says of itself is not compared"));
+        assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
+        assertThat(results.comparisons().get(0).reason())
+                .hasValue(
+                        "one export, byte for byte, stands for “As it came” and “Old pair”, so nothing says whether it is"
+                                + " unchanged");
+    }
+
+    @Test
+    void oneExportListedTwiceIsNoReplicate() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 100).sha256("aa"),
+                Bench.ordinary("before", 100).run(2).sha256("aa"),
+                Bench.ordinary("before", 0).sha256("aa"),
+                Bench.ordinary("old", 100));
+        assertThat(results.captures().get(1).doubts())
+                .extracting(Doubt::text)
+                .containsExactly(
+                        "the same export, byte for byte, stands in line 2 of the captures table too: it is counted once");
+        assertThat(results.captures().get(2).doubts())
+                .extracting(Doubt::text)
+                .containsExactly(
+                        "the same export, byte for byte, stands for another setting too (line 2 of the captures"
+                                + " table): one of them is wrong");
+        Item level = results.comparisons().get(0).items().get(0);
+        assertThat(level.change().asValue().orElseThrow().budget())
+                .extracting(Contribution::source)
+                .containsExactly(Source.NOISE);
+    }
+
+    @Test
+    void aControlSetOnceAtOnePositionIsADoubt() throws IOException, InputException {
+        JobResults results = examined(Bench.ordinary("before", 50), Bench.ordinary("old", 50));
+        assertThat(results.captures().get(1).doubts())
+                .extracting(Doubt::text)
+                .containsExactly(
+                        "the gain control was set once and at one position only, so how well it is set again is not"
+                                + " in the uncertainty: a second setting, or a second run, would tell");
+    }
+
+    /** Level rises from 0.1 V at an end stop to 0.3 V at half: 0.004 V a percent, and the knob comes back to 1 %. */
+    @Test
+    void aFigureBetweenTheEndStopsCarriesHowWellTheKnobIsSetAgain() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
+                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0));
+        assertThat(rms(results, 0)).isEqualTo(0);
+        assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
+        assertThat(results.series()
+                        .get(0)
+                        .points()
+                        .get(1)
+                        .values()
+                        .get(WaveformQuantity.RMS)
+                        .expandedUncertainty())
+                .hasValueCloseTo(2 * 0.004, within(1e-12));
+    }
+
+    /** Two captures of one run share a setting: each has the same knob. */
+    @Test
+    void eachReplicateCarriesTheKnobOfItsSetting() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
+                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("aa"),
+                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("bb"));
+        assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
+        assertThat(rms(results, 2)).isCloseTo(2 * 0.004, within(1e-12));
+    }
+
+    private static double rms(JobResults results, int capture) {
+        WaveformResult waveform = results.captures().get(capture).waveform().orElseThrow();
+        return waveform.get(WaveformQuantity.RMS).expandedUncertainty().orElseThrow();
     }
 
     private Comparison comparison(Bench... captures) throws IOException, InputException {

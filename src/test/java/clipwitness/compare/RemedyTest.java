@@ -25,7 +25,8 @@ class RemedyTest {
             STIMULUS | 0.6 | Set the generator to the same level in both states and capture again.
             TEMPERATURE | 0.6 | Capture both states at the same temperature.
             VERTICAL_ACCURACY | 0.6 | Capture both states at the same vertical range of the same instrument.
-            KNOB | 0.6 | The change lies so near the limit that no number of captures would soon decide it: knob is the largest part of its uncertainty.
+            KNOB | 0.6 | Set the gain control again 12 times as well as it was: by a dial, a mark, or at an end stop.
+            METHOD | 0.6 | The change lies so near the limit that no number of captures would soon decide it: method is the largest part of its uncertainty.
             """)
     void onePartAlone(Source source, double uncertainty, String remedy) {
         assertThat(Remedy.of(change(new Contribution(source, uncertainty)), DISTANCE, 1))

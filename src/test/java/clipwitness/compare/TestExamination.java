@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /** Examines made-up captures of a job with three states: {@code before}, {@code old} (unchanged) and {@code new} (changed). */
 record TestExamination(Path folder) {
-    private static final String SHEET = """
+    static final String SHEET = """
             report: {number: T-1, date: 2026-05-04}
             states:
               before: {label: As it came, role: before}

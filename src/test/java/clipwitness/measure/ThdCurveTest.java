@@ -33,6 +33,19 @@ class ThdCurveTest {
         assertThat(TENFOLD.gainAt(percent(30)).reason()).hasValue("not reached");
     }
 
+    /** 2 % at the lowest setting: 1.99 %, known to 1 %, may be the same; 1.8 % is not. */
+    @Test
+    void anUncertainMarkThatMayBeThatOfAnEndIsReachedThere() {
+        Measured.Value near = Measured.withNoise(1.99, Unit.PERCENT, 0.01);
+        assertThat(TENFOLD.gainAt(near).value().orElseThrow()).isEqualTo(0);
+        assertThat(TENFOLD.gainAt(Measured.withNoise(20.1, Unit.PERCENT, 0.1))
+                        .value()
+                        .orElseThrow())
+                .isEqualTo(100);
+        assertThat(TENFOLD.gainAt(Measured.withNoise(1.8, Unit.PERCENT, 0.01)).reason())
+                .hasValue("below the lowest setting");
+    }
+
     @Test
     void oneSettingAloneIsNoCurve() {
         assertThat(ThdCurve.of(List.of(50.0), List.of(percent(3)))

@@ -47,6 +47,16 @@ class WaveformDoubtsTest {
         hasOnly(CLEAN.sampled(7.7, 200, 0).measured(), DoubtCode.UNDERSAMPLED, Severity.REFUSAL);
     }
 
+    /** A pulse of a fiftieth of the period has a 20th harmonic of much more than 1 % (Fourier series); noise of 20 % has none that shows. */
+    @Test
+    void aLastHarmonicAboveOnePercentWarnsWhereNoiseDoesNotExplainIt() {
+        hasOnly(
+                TestRecord.of(p -> p < 0.02 ? 1 : 0).noisy(1e-3, 0, 7).measured(),
+                DoubtCode.UNDERSAMPLED,
+                Severity.WARNING);
+        hasNone(CLEAN.sampled(50, 10, 0).noisy(0.2, 0, 8).measured());
+    }
+
     @Test
     void gapsOfMoreThanOnePercentRefuse() {
         hasNone(withGaps(0));

@@ -93,7 +93,8 @@ class SplitReadingTest {
 
     private static String outcome(Path file, Split split) {
         try {
-            Export export = ExportReader.read(file, "x.csv", ReadingOptions.none(), split);
+            Export export = ExportReader.read(
+                    file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE, Room.ofMachine()));
             return export
                     + export.channels().stream()
                             .map(c -> Arrays.toString(c.samples().toArray()))

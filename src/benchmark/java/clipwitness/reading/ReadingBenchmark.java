@@ -1,0 +1,78 @@
+package clipwitness.reading;
+
+import clipwitness.capture.Export;
+import clipwitness.capture.InputException;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Reads ten million rows of two columns from the page cache: our reader on one core and on all, and a plain reader of CSV. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgsAppend = "-Xmx1g")
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class ReadingBenchmark {
+    /** Rows of the export. */
+    @Param("10000000")
+    public int rows;
+
+    private Path file;
+
+    /** Writes the export. */
+    @Setup
+    public void write() throws IOException {
+        file = LongExport.written(Path.of("target/benchmark/" + rows + ".csv"), rows);
+    }
+
+    /** The whole of our reader, layout, units and time axis included. */
+    @Benchmark
+    public Export onOneCore() throws InputException {
+        return read(new Split(1 << 20, 1));
+    }
+
+    /** The same on all cores. */
+    @Benchmark
+    public Export onAllCores() throws InputException {
+        return read(Split.ofMachine());
+    }
+
+    /** A plain read with the library for CSV, every cell a text and then a number. */
+    @Benchmark
+    public double[][] withCommonsCsv() throws IOException {
+        double[][] columns = new double[2][rows];
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            int row = -1; // the names
+            for (CSVRecord cells : CSVFormat.DEFAULT.parse(reader)) {
+                for (int c = 0; c < columns.length && row >= 0; c++) {
+                    columns[c][row] = Double.parseDouble(cells.get(c));
+                }
+                row++;
+            }
+            return Arrays.copyOf(columns, columns.length);
+        }
+    }
+
+    private Export read(Split split) throws InputException {
+        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        return ExportReader.read(file, "long.csv", ReadingOptions.none(), work);
+    }
+}

@@ -1,0 +1,92 @@
+package clipwitness.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import clipwitness.capture.InputException;
+import clipwitness.capture.Problem;
+import clipwitness.fixture.JobFolder;
+import clipwitness.job.Job;
+import clipwitness.job.JobReader;
+import clipwitness.reading.Progress;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rows of a captures table whose export does not hold what the row says, each with its whole message. */
+class LoadingTest {
+    private static final String SLOW = "Time (s),X (V)\n0,1\n2e-6,2\n4e-6,3\n";
+    private static final String FAST = "Time (s),X (V)\n0,1\n1e-6,2\n2e-6,3\n";
+    private static final String SHORT = "Time (s),X (V)\n0,1\n1e-6,2\n";
+    private static final String CURVE = "V (V),I (mA)\n0.1,0.01\n0.3,0.02\n0.5,0.5\n0.6,2\n";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aCurveIsNoWave() throws IOException {
+        assertThat(problems("before-0.csv,before,waveform,0,", "before-0.csv", CURVE))
+                .containsExactly(
+                        "captures.csv, line 2, kind: before-0.csv holds a curve of current against voltage, not a"
+                                + " record over time, but kind is waveform. Write junction if it is a traced device; export the"
+                                + " record with its time column or give its interval in column interval if it is a wave");
+    }
+
+    @Test
+    void channelsInTwoFilesAreOfOneIntervalAndLength() throws IOException {
+        assertThat(problems(
+                        "before-0.csv,before,waveform,0,in.csv\nafter-0.csv,after,waveform,0,short.csv",
+                        "before-0.csv",
+                        FAST,
+                        "in.csv",
+                        SLOW,
+                        "after-0.csv",
+                        FAST,
+                        "short.csv",
+                        SHORT))
+                .containsExactly(
+                        "captures.csv, line 2, input-file: in.csv (3 samples every 2.0E-6 s) and before-0.csv (3 samples"
+                                + " every 1.0E-6 s) are not one record. Export both channels from the same acquisition",
+                        "captures.csv, line 3, input-file: short.csv (2 samples every 1.0E-6 s) and after-0.csv (3 samples"
+                                + " every 1.0E-6 s) are not one record. Export both channels from the same acquisition");
+    }
+
+    @Test
+    void aFileThatStandsInTwoRowsIsNamedOnce() throws IOException {
+        assertThat(problems(
+                        "before-0.csv,before,waveform,0,\nbefore-0.csv,after,waveform,0,",
+                        "before-0.csv",
+                        "Time (s),X (V)\n0,1\n1,abc\n2,3\n3,4\n"))
+                .containsExactly("before-0.csv, line 3, column X: 'abc' is not a number. Is the row damaged? Export the"
+                        + " capture again; no row is passed over in silence");
+    }
+
+    @Test
+    void aFileThatIsGoneBeforeItsDigestIsTakenIsNamed() {
+        assertThat(Loading.lost("a.csv", new IOException("Input/output error")).message())
+                .isEqualTo("a.csv: the file cannot be read any more (Input/output error)."
+                        + " Leave the job folder alone while a report is made");
+    }
+
+    private List<String> problems(String rows, String... files) throws IOException {
+        JobFolder job = JobFolder.unchanged(folder, "T-1");
+        job.write("captures.csv", "file,state,kind,gain,input-file\n" + rows + "\n");
+        for (int i = 0; i < files.length; i += 2) {
+            job.write(files[i], files[i + 1]);
+        }
+        ExecutorService workers = Executors.newFixedThreadPool(2);
+        try {
+            InputException refusal = catchThrowableOfType(InputException.class, () -> {
+                Job read = JobReader.read(job.path());
+                Loading.all(read, workers, Progress.NONE);
+            });
+            return refusal.problems().stream().map(Problem::message).toList();
+        } finally {
+            workers.shutdown();
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package clipwitness.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.capture.Channel;
+import clipwitness.capture.CurveTable;
+import clipwitness.capture.Doubt;
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Export;
+import clipwitness.capture.Samples;
+import clipwitness.capture.Severity;
+import clipwitness.capture.TimeRecord;
+import clipwitness.capture.VerticalRange;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import clipwitness.report.Look;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class LookTextTest {
+    @Test
+    void aCurveIsCountedInPoints() {
+        Channel volts = channel("V", Optional.of(Unit.VOLT), 0.1, 0.65);
+        Export curve = new CurveTable("d1.csv", List.of(volts), List.of(), List.of("UTF-8"));
+        assertThat(text(new Look(curve, List.of(new Look.ChannelLook(volts, Optional.empty())), List.of())))
+                .isEqualTo("""
+                        d1.csv: curve of current against voltage, 2 points
+                          V   100.0 mV to 650.0 mV
+                          read so:
+                            UTF-8
+                        """);
+    }
+
+    @Test
+    void aDistortionLostInNoiseIsGivenAsTheBoundBelowWhichItLies() {
+        Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
+        WaveformResult wave = new WaveformResult(
+                Map.of(
+                        WaveformQuantity.FREQUENCY,
+                        Measured.of(1_000, Unit.HERTZ),
+                        WaveformQuantity.THD,
+                        Measured.withNoise(0.02, Unit.PERCENT, 0.04).asUpperBound()),
+                List.of(),
+                20,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VerticalRange.UNKNOWN,
+                List.of());
+        assertThat(text(look(new Look.ChannelLook(out, Optional.of(wave)))))
+                .contains("  OUT   −1.000 V to 1.000 V   1.000 kHz   THD below 0.1000 %\n");
+    }
+
+    @Test
+    void aUnitThatIsNotKnownAndAChannelWithoutValuesAreCalledSo() {
+        Channel unknown = channel("CH1", Optional.empty(), -3, 120);
+        Channel empty = channel("CH2", Optional.of(Unit.VOLT), Double.NaN, Double.NaN);
+        String shown = text(
+                look(new Look.ChannelLook(unknown, Optional.empty()), new Look.ChannelLook(empty, Optional.empty())));
+        assertThat(shown).contains("  CH1   −3.000 to 120.0 (unit not known)\n").contains("  CH2   no values\n");
+    }
+
+    @Test
+    void aDoubtStandsWithItsWeightAndCode() {
+        Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
+        Doubt doubt = new Doubt(DoubtCode.FEW_PERIODS, Severity.WARNING, "Two periods only.");
+        Look look = new Look(record(out), List.of(new Look.ChannelLook(out, Optional.empty())), List.of(doubt));
+        assertThat(text(look)).contains("  warning few-periods: Two periods only.\n");
+    }
+
+    /** The text with plain blanks, where numbers are held together with their units. */
+    private static String text(Look look) {
+        return LookText.of(look).replace('\u00a0', ' ');
+    }
+
+    private static Look look(Look.ChannelLook... channels) {
+        List<Look.ChannelLook> all = List.of(channels);
+        Channel[] of = all.stream().map(Look.ChannelLook::channel).toArray(Channel[]::new);
+        return new Look(record(of), all, List.of());
+    }
+
+    private static TimeRecord record(Channel... channels) {
+        return new TimeRecord("a.csv", 0, 1e-6, List.of(channels), List.of(), List.of());
+    }
+
+    private static Channel channel(String name, Optional<Unit> unit, double... values) {
+        return new Channel(name, 1, unit, Samples.of(values), Optional.empty());
+    }
+}

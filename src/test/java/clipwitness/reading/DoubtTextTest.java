@@ -1,0 +1,86 @@
+package clipwitness.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.InputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every doubt about a file, with its whole sentence. */
+class DoubtTextTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aColumnWithoutNameThatRisesEvenlyIsTakenAsTime() throws IOException, InputException {
+        assertThat(doubts("0.0,1.5\n0.5,1.6\n1.0,1.7\n"))
+                .contains(
+                        "warning unit-assumed: The file does not name its first column; it rises evenly and is taken as"
+                                + " time in seconds. The column interval of captures.csv, or the option --interval of look,"
+                                + " settles it.");
+    }
+
+    @Test
+    void aTimeWithoutUnitIsTakenAsSeconds() throws IOException, InputException {
+        assertThat(doubts("time,CH1 (V)\n0.0,1.5\n0.5,1.6\n1.0,1.7\n"))
+                .containsExactly(
+                        "note unit-assumed: The file does not state the unit of its time stamps; seconds are"
+                                + " assumed. The column interval of captures.csv, or the option --interval of look, settles it.");
+    }
+
+    @Test
+    void valuesWithoutUnitStandAsTheyAreWritten() throws IOException, InputException {
+        assertThat(doubts("time (s),CH1,CH2 (V)\n0.0,1.5,1\n0.5,1.6,2\n1.0,1.7,3\n"))
+                .containsExactly(
+                        "warning unit-assumed: The file does not state the unit of CH1; the values stand as they"
+                                + " are written. The columns unit and scale of captures.csv, or the options --unit and --scale of"
+                                + " look, settle it.");
+    }
+
+    @Test
+    void gapsAreCountedAndAnEmptyChannelIsNamed() throws IOException, InputException {
+        assertThat(doubts("time (s),CH1 (V),CH2 (V)\n0,1,****\n1,OL,****\n2,3,****\n3,4,****\n"))
+                .containsExactly(
+                        "refusal missing-samples: CH1 has 1 of 4 samples without a value (25 %): empty cells or overflow"
+                                + " marks.",
+                        "warning missing-samples: CH2 has no sample with a value and is left out.");
+    }
+
+    @Test
+    void twoRowsATimeStampAreAnEnvelope() throws IOException, InputException {
+        assertThat(doubts("time (s),CH1 (V)\n0.0,-1\n0.0,1\n1.0,-2\n1.0,2\n2.0,-3\n2.0,3\n"))
+                .containsExactly("refusal repeated-time: Every time stamp stands on two rows: this is the record of an"
+                        + " envelope (peak detect), the smallest and the largest value of each interval. It cannot be"
+                        + " measured as a wave.");
+    }
+
+    @Test
+    void stampsRoundedToTheSameDigitAreCounted() throws IOException, InputException {
+        assertThat(doubts("time (s),CH1 (V)\n0.0,1\n0.0,2\n0.1,3\n0.1,2\n0.2,1\n0.2,0\n0.2,1\n"))
+                .contains(
+                        "warning repeated-time: 4 of 7 time stamps repeat the one before: they are rounded. The sample"
+                                + " interval of 0.0392857 s is the least-squares line through all.");
+    }
+
+    @Test
+    void aStampOffTheGridIsMeasuredInIntervals() throws IOException, InputException {
+        assertThat(doubts("time (s),CH1 (V)\n0.0,1\n1.0,2\n2.5,3\n3.0,2\n4.0,1\n"))
+                .containsExactly("warning uneven-time: The samples are not evenly spaced: a time stamp lies up to 0.40"
+                        + " intervals off an even grid.");
+    }
+
+    private Iterable<String> doubts(String text) throws IOException, InputException {
+        Path file = Files.writeString(folder.resolve("x.csv"), text);
+        return ExportReader.read(file, "x.csv", ReadingOptions.none()).doubts().stream()
+                .map(DoubtTextTest::text)
+                .toList();
+    }
+
+    private static String text(Doubt doubt) {
+        return doubt.severity().code() + " " + doubt.code().code() + ": " + doubt.text();
+    }
+}

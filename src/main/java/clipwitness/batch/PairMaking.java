@@ -2,6 +2,7 @@ package clipwitness.batch;
 
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
+import clipwitness.capture.IvCurve;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Problem;
 import clipwitness.compare.CaptureResult;
@@ -24,6 +25,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +35,7 @@ import java.util.TreeMap;
 
 /** Exports of traced devices to a ranking of pairs, without a job or with the clipper of one. */
 public final class PairMaking {
-    private final List<NamedDevice> devices = new ArrayList<>();
+    private final List<NamedDevice> devices;
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, String> digests = new TreeMap<>();
     private final Set<String> names = new HashSet<>();
@@ -48,12 +50,13 @@ public final class PairMaking {
         Temperature at = temperature.isPresent()
                 ? new Temperature(temperature.getAsDouble(), 0)
                 : new Temperature(Bench.DEFAULT_TEMPERATURE, Bench.DEFAULT_TEMPERATURE_BOUND / Math.sqrt(3));
+        Map<String, IvCurve> curves = new LinkedHashMap<>();
         for (Path file : files) {
             try {
                 Export export = ExportReader.read(file, file.toString(), ReadingOptions.none());
                 CurveChoice choice = CurveChoice.of(export, Optional.empty(), Optional.empty());
                 digests.put(file.toString(), Sha256.of(file));
-                devices.add(new NamedDevice(name(file), JunctionMeasurement.of(choice.curve(), at)));
+                curves.put(name(file), choice.curve());
             } catch (InputException e) {
                 problems.addAll(e.problems());
             } catch (IOException e) {
@@ -61,6 +64,9 @@ public final class PairMaking {
                         Origin.of(file.toString()), "the file cannot be read (" + e.getMessage() + ")", ""));
             }
         }
+        devices = List.copyOf(curves.entrySet()).parallelStream()
+                .map(e -> new NamedDevice(e.getKey(), JunctionMeasurement.of(e.getValue(), at)))
+                .toList();
     }
 
     /** What could not be read. */

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 final class ShortRun {
     private static final long MOST_BYTES = 48L << 20;
     private static final int MOST_FILES = 4000;
+    private static final List<String> SHORT_COMMANDS = List.of("report", "pair");
     private static final String JAR = ".jar";
     private static final List<String> OPTIONS = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
     private static final List<String> OWN_CHOICE = List.of("-XX", "-Xint", "-Xcomp", "-agent", "-javaagent", "@");
@@ -83,9 +84,9 @@ final class ShortRun {
                 .filter(Files::isRegularFile);
     }
 
-    /** Whether the arguments ask for a report of folders that hold little. */
+    /** Whether the arguments ask for pairs, or for a report, of folders that hold little. */
     static boolean isShort(String... args) {
-        if (args.length < 2 || !args[0].equals("report")) {
+        if (args.length < 2 || !SHORT_COMMANDS.contains(args[0])) {
             return false;
         }
         long[] left = {MOST_BYTES, MOST_FILES};

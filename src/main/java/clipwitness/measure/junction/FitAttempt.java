@@ -15,9 +15,11 @@ import java.util.Optional;
  */
 record FitAttempt(JunctionModel model, NonlinearFit fit, List<TracedPoint> points) {
     private static final int ROUNDS = 4;
+    private static final double SETTLED = 1e-9;
     private static final double OUTLIER = 5 * 1.4826;
     private static final double MOST_OUTLIERS = 0.1;
 
+    /** The fit after its last round, or nothing where one does not settle. */
     static Optional<FitAttempt> of(List<TracedPoint> all, JunctionModel start) {
         List<TracedPoint> points = all;
         JunctionModel model = start;
@@ -27,6 +29,11 @@ record FitAttempt(JunctionModel model, NonlinearFit fit, List<TracedPoint> point
             if (attempt.isEmpty()) {
                 return attempt;
             }
+            boolean settled =
+                    round > 0 && Math.abs(attempt.get().model.slopeVoltage() / model.slopeVoltage() - 1) < SETTLED;
+            if (settled) {
+                return attempt;
+            }
             model = attempt.get().model;
             List<TracedPoint> kept = attempt.get().withoutOutliers(all);
             points = kept.size() < (1 - MOST_OUTLIERS) * all.size() ? all : kept;
@@ -34,7 +41,8 @@ record FitAttempt(JunctionModel model, NonlinearFit fit, List<TracedPoint> point
         return attempt;
     }
 
-    private static Optional<FitAttempt> once(List<TracedPoint> points, JunctionModel weights) {
+    /** One round: weights of a model, no point left out. */
+    static Optional<FitAttempt> once(List<TracedPoint> points, JunctionModel weights) {
         double[] x = points.stream().mapToDouble(TracedPoint::amperes).toArray();
         double[] y = points.stream().mapToDouble(TracedPoint::volts).toArray();
         double[] s = points.stream().mapToDouble(p -> sigma(p, weights)).toArray();

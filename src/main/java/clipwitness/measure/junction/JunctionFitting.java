@@ -97,18 +97,20 @@ final class JunctionFitting {
                 .min(Comparator.comparingDouble(TracedPoint::volts))
                 .orElse(used.get(0));
         double conductance = leakiest.amperes() / leakiest.volts() / 2;
-        Optional<FitAttempt> shunted = FitAttempt.of(
-                points,
-                new JunctionModel(
-                        start.saturationCurrent(), start.slopeVoltage(), start.seriesResistance(), conductance));
-        return shunted.filter(s -> isSure(s, plain));
+        JunctionModel leaky = new JunctionModel(
+                start.saturationCurrent(), start.slopeVoltage(), start.seriesResistance(), conductance);
+        return FitAttempt.once(points, leaky)
+                .filter(this::isKnown)
+                .flatMap(s -> FitAttempt.of(points, s.model()))
+                .filter(s -> isKnown(s) && isSure(s, plain));
+    }
+
+    private boolean isKnown(FitAttempt shunted) {
+        return shunted.fit().standardUncertainty(ModelRegression.SHUNT) * shunted.alikeness() < SHUNT_KNOWN_TO;
     }
 
     private boolean isSure(FitAttempt shunted, Optional<FitAttempt> plain) {
         double alike = shunted.alikeness();
-        if (!(shunted.fit().standardUncertainty(ModelRegression.SHUNT) * alike < SHUNT_KNOWN_TO)) {
-            return false;
-        }
         if (plain.isEmpty()) {
             return true;
         }

@@ -18,6 +18,7 @@ import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.reading.ExportReader;
+import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.RankedPair;
 import clipwitness.report.Ranking;
@@ -103,7 +104,7 @@ public final class PairMaking {
 
     private static Optional<ClipForecast> forecast(Path folder) throws InputException {
         Job job = JobReader.read(folder);
-        CaptureLoader loader = new CaptureLoader(job);
+        CaptureLoader loader = new CaptureLoader(job, Progress.NONE);
         List<NamedDevice> traced = new ArrayList<>();
         for (CaptureRow row : job.captures()) {
             if (row.kind() == CaptureKind.JUNCTION) {

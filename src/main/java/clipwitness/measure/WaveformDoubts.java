@@ -92,7 +92,8 @@ final class WaveformDoubts {
         int last = wave.count();
         NoisyPower power = wave.harmonicPower(last);
         double share = power.amplitude() / wave.fit().amplitude(1);
-        double least = (power.amplitude() - power.expandedAmplitude()) / wave.fit().amplitude(1);
+        double least =
+                (power.amplitude() - power.expandedAmplitude()) / wave.fit().amplitude(1);
         return when(
                 last > 1 && least > LAST_HARMONIC,
                 DoubtCode.UNDERSAMPLED,

@@ -14,6 +14,7 @@ import clipwitness.compare.TracedDevice;
 import clipwitness.job.Job;
 import clipwitness.job.JobReader;
 import clipwitness.measure.junction.JunctionFit;
+import clipwitness.reading.Progress;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,7 @@ class SampleDevicesTest {
         ExecutorService worker = Executors.newSingleThreadExecutor();
         try {
             Job job = JobReader.read(Path.of("sample-captures", name));
-            return Examination.of(job, "0".repeat(64), Loading.all(job, worker));
+            return Examination.of(job, "0".repeat(64), Loading.all(job, worker, Progress.NONE));
         } catch (InputException e) {
             throw new IllegalStateException(e);
         } finally {

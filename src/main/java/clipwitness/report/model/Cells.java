@@ -44,6 +44,12 @@ final class Cells {
         return new Block(aligned(rows), unit(amounts));
     }
 
+    /** A row of figures with one prefix for all. */
+    Row row(String name, List<Optional<Measured>> figures) {
+        List<Amount> amounts = wording.together(figures, false);
+        return new Row(name, unit(amounts), cells(amounts), "");
+    }
+
     /** Changes in a row, with their signs. */
     List<Cell> changes(List<Optional<Measured>> changes) {
         return cells(wording.together(changes, true));

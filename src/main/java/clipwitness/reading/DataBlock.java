@@ -62,6 +62,16 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
         return Math.max(first.length(), style.signature().length());
     }
 
+    /**
+     * About how many rows so many bytes hold, if the others are as long as those of the head.
+     *
+     * @param bytes the bytes
+     * @param head  how many bytes the rows of the head take, above 0
+     */
+    long rowsIn(long bytes, long head) {
+        return (long) (1.01 * bytes / head * rows.size()) + 1;
+    }
+
     /** The cells of the first rows; a row may be shorter than others. */
     List<List<String>> firstRows() {
         return rows.stream()

@@ -18,8 +18,10 @@ record DataPass(Table table, int timeDigits) {
     static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
             throws InputException {
         try {
-            LineScanner lines = new LineScanner(file, head.lineEnd(), plan, work.room(), block.firstLine());
             long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
+            long expected = block.rowsIn(file.size(), file.head().length - origin);
+            Table table = new Table(file.name(), work.room(), plan.places().size(), expected);
+            LineScanner lines = new LineScanner(file, head.lineEnd(), plan, table, block.firstLine());
             int mark = file.encoding().mark();
             if (!file.encoding().wide() && work.split().pays(file.size() - mark - origin)) {
                 Pieces pieces = new Pieces(file, head.lineEnd(), plan, work, mark + origin);

@@ -12,13 +12,13 @@ final class LineScanner {
     /**
      * A scanner of lines.
      *
-     * @param room      memory for the rows
+     * @param table     takes the rows
      * @param firstLine number of the first line that it will meet
      */
-    LineScanner(SourceFile file, LineEnd end, RowPlan plan, Room room, int firstLine) {
+    LineScanner(SourceFile file, LineEnd end, RowPlan plan, Table table, int firstLine) {
         this.file = file.name();
         this.end = end.last();
-        this.rows = new RowScanner(file.name(), file.headCharset(), end.last(), plan, room);
+        this.rows = new RowScanner(file.name(), file.headCharset(), end.last(), plan, table);
         this.line = firstLine;
     }
 

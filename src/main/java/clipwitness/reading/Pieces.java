@@ -2,10 +2,11 @@ package clipwitness.reading;
 
 import clipwitness.capture.InputException;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -15,12 +16,15 @@ import java.util.concurrent.Executors;
  * is not so, for instance because a row in it is short or damaged, the rest is for a reader that goes from line to line.
  */
 final class Pieces {
+    private static final int PIECES_AHEAD = 2;
+
     private final SourceFile file;
     private final LineEnd end;
     private final RowPlan plan;
     private final Split split;
     private final Progress progress;
     private final Room room;
+    private final Queue<Table> spare = new ConcurrentLinkedQueue<>();
     private final long origin;
     private final ThreadLocal<byte[]> block;
     private volatile boolean stopped;
@@ -59,25 +63,33 @@ final class Pieces {
         ExecutorService workers = Executors.newFixedThreadPool(split.workers(), Pieces::daemon);
         long done = origin;
         try {
-            List<CompletableFuture<Piece>> pieces = new ArrayList<>();
+            Queue<CompletableFuture<Piece>> ahead = new ArrayDeque<>();
             long size = file.size();
-            for (long from = origin; from < size; from += split.piece()) {
-                long start = from;
-                pieces.add(CompletableFuture.supplyAsync(() -> piece(start), workers));
-            }
-            for (int i = 0; i < pieces.size(); i++) {
-                Piece piece = pieces.set(i, null).join();
+            long from = origin;
+            do {
+                while (from < size && ahead.size() < PIECES_AHEAD * split.workers()) {
+                    long start = from;
+                    ahead.add(CompletableFuture.supplyAsync(() -> piece(start), workers));
+                    from += split.piece();
+                }
+                Piece piece = ahead.remove().join();
                 if (piece == null || !into.absorb(piece.lines(), 1)) {
                     break;
                 }
+                recycle(piece.lines().rows().table());
                 progress.advance(Math.max(0, piece.next() - done));
                 done = Math.max(done, piece.next());
-            }
+            } while (!ahead.isEmpty());
             return done;
         } finally {
             stopped = true;
             workers.shutdown();
         }
+    }
+
+    private void recycle(Table table) {
+        table.clear();
+        spare.add(table);
     }
 
     /** Reads one piece; null where it cannot be read by itself. */
@@ -91,7 +103,10 @@ final class Pieces {
             int filled = file.read(first, bytes, bytes.length - PlainRow.SLACK);
             Arrays.fill(bytes, filled, filled + PlainRow.SLACK, (byte) 0);
             int limit = (int) Math.min(filled, from - first + split.piece());
-            LineScanner lines = new LineScanner(file, end, plan, room, 1);
+            Table used = spare.poll();
+            Table table =
+                    used == null ? new Table(file.name(), room, plan.places().size(), 0) : used;
+            LineScanner lines = new LineScanner(file, end, plan, table, 1);
             int start = from == origin ? 0 : startOfLine(bytes, limit);
             int next = lines.lines(bytes, start, limit, filled);
             return next < limit ? null : new Piece(lines, start < limit || from == origin ? first + next : origin);

@@ -37,6 +37,7 @@ final class PlainRow {
     private long mantissa;
     private long timeMantissa;
     private int afterMark;
+    private int exponent;
     private long largestTime;
 
     /**
@@ -137,17 +138,15 @@ final class PlainRow {
         int p = start + shape.length();
         boolean alike =
                 (sign == 0 || bytes[at] == sign) && (shape.fraction() == 0 || bytes[start + shape.whole()] == mark);
-        if (!alike || (bytes[p] != delimiter && bytes[p] != end && bytes[p] != '\r')) {
+        if (!alike || !endsMantissa(bytes[p])) {
             return otherNumber(bytes, at, column);
         }
         mantissa = shape.mantissa(bytes, start);
-        if (mantissa < 0) {
-            return otherNumber(bytes, at, column);
-        }
-        double magnitude = mantissa / CellReader.POWERS[shape.fraction()];
-        value = sign == '-' ? -magnitude : magnitude;
-        afterMark = shape.fraction() == 0 ? 0 : shape.fraction() + 1;
-        return p;
+        return mantissa < 0 ? otherNumber(bytes, at, column) : scaled(bytes, p, shape.fraction(), sign == '-' ? -1 : 1);
+    }
+
+    private boolean endsMantissa(byte b) {
+        return b == delimiter || b == end || b == '\r' || (b | 0x20) == 'e';
     }
 
     /** Reads a number however it is written, and notes its shape; the place after it, or -1. */
@@ -158,8 +157,8 @@ final class PlainRow {
         int p = digits(bytes, start);
         int whole = p - start;
         int fraction = 0;
-        int markAt = p;
         if (bytes[p] == mark) {
+            int markAt = p;
             p = digits(bytes, p + 1);
             fraction = p - markAt - 1;
             if (fraction == 0) {
@@ -173,17 +172,24 @@ final class PlainRow {
             shapes[column] = shape(whole, fraction);
             signs[column] = sign;
         }
+        return scaled(bytes, p, fraction, sign == '-' ? -1 : 1);
+    }
+
+    /** Scales the mantissa by its decimals and by the exponent that may follow it, rounded once; the place after it, or -1. */
+    private int scaled(byte[] bytes, int afterDigits, int fraction, int sign) {
+        int p = afterDigits;
         int power = -fraction;
         if ((bytes[p] & 0x5F) >= 'D') {
-            int afterLetter = p + 1;
             p = exponent(bytes, p);
-            if (p < 0) {
-                return FAILED;
-            }
-            power += exponentOf(bytes, afterLetter, p);
+            power += exponent;
         }
-        afterMark = fraction == 0 ? 0 : p - markAt;
-        return scaled(power, sign == '-') ? p : FAILED;
+        afterMark = fraction == 0 ? 0 : p - afterDigits + fraction + 1;
+        if (p < 0 || mantissa > LARGEST_EXACT || Math.abs(power) > CellReader.EXACT_POWER) {
+            return FAILED;
+        }
+        double magnitude = power < 0 ? mantissa / CellReader.POWERS[-power] : mantissa * CellReader.POWERS[power];
+        value = sign * magnitude;
+        return magnitude < GapMarks.LARGEST_VALUE ? p : FAILED;
     }
 
     private NumberShape shape(int whole, int fraction) {
@@ -209,33 +215,22 @@ final class PlainRow {
         return p;
     }
 
-    private static int exponent(byte[] bytes, int at) {
+    /** Reads an exponent with its letter; the place after it, or -1. */
+    private int exponent(byte[] bytes, int at) {
         int letter = bytes[at] | 0x20;
         int p = at + 1;
-        p += bytes[p] == '-' || bytes[p] == '+' ? 1 : 0;
+        int sign = bytes[p];
+        p += sign == '-' || sign == '+' ? 1 : 0;
         int start = p;
-        while (bytes[p] >= '0' && bytes[p] <= '9') {
+        int sum = 0;
+        for (int digit = bytes[p] - '0';
+                digit >= 0 && digit <= 9 && p - start <= LONGEST_EXPONENT;
+                digit = bytes[p] - '0') {
+            sum = sum * 10 + digit;
             p++;
         }
+        exponent = sign == '-' ? -sum : sum;
         boolean fits = p > start && p - start <= LONGEST_EXPONENT;
         return (letter == 'e' || letter == 'd') && fits ? p : FAILED;
-    }
-
-    private static int exponentOf(byte[] bytes, int from, int to) {
-        int exponent = 0;
-        for (int p = from; p < to; p++) {
-            exponent = bytes[p] >= '0' ? exponent * 10 + bytes[p] - '0' : 0;
-        }
-        return bytes[from] == '-' ? -exponent : exponent;
-    }
-
-    /** Scales the mantissa by a power of ten, rounded once; false where that takes more than one step. */
-    private boolean scaled(int power, boolean negative) {
-        if (mantissa > LARGEST_EXACT || Math.abs(power) > CellReader.EXACT_POWER) {
-            return false;
-        }
-        double magnitude = power < 0 ? mantissa / CellReader.POWERS[-power] : mantissa * CellReader.POWERS[power];
-        value = negative ? -magnitude : magnitude;
-        return magnitude < GapMarks.LARGEST_VALUE;
     }
 }

@@ -10,10 +10,7 @@ import java.util.List;
  * what is refused, is the same by both.
  */
 final class RowScanner {
-    private final String file;
     private final RowPlan plan;
-    private final Room room;
-    private final int mostRows;
     private final RowFaults faults;
     private final int[] keptBy;
     private final CellSplitter splitter;
@@ -31,10 +28,7 @@ final class RowScanner {
     private boolean unreadable;
     private int sweeps;
 
-    RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan, Room room) {
-        this.file = file;
-        this.room = room;
-        this.mostRows = room.rows(plan.places().size());
+    RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan, Table table) {
         this.plan = plan;
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
@@ -42,7 +36,7 @@ final class RowScanner {
         this.reader = new CellReader(plan.dialect().mark());
         this.row = new double[plan.places().size()];
         this.plainRow = new PlainRow(plan, lineEnd, row);
-        this.table = new Table(row.length);
+        this.table = table;
         this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
     }
 
@@ -57,7 +51,7 @@ final class RowScanner {
     }
 
     /**
-     * Goes on behind the rows that another has read; it is not to be used any more.
+     * Goes on behind the rows that another has read.
      *
      * @return false, with nothing done, where its rows can be judged only after those before them
      */
@@ -65,7 +59,6 @@ final class RowScanner {
         if (!next.tail.none() || !(next.firstTime >= lastTime)) {
             return false;
         }
-        requireRoom(next.table.rows());
         table.add(next.table);
         timeDigits = Math.max(timeDigits, next.timeDigits());
         lastTime = Math.max(lastTime, next.lastTime);
@@ -101,7 +94,7 @@ final class RowScanner {
             plainRow.taken();
         }
         cutEnd.see(plainRow.afterMark());
-        add();
+        table.add(row);
         return next;
     }
 
@@ -140,18 +133,7 @@ final class RowScanner {
         if (plan.time() >= 0 && plan.time() < kept && !ends) {
             takeTime(line);
         }
-        add();
-    }
-
-    private void add() throws InputException {
-        requireRoom(1);
         table.add(row);
-    }
-
-    private void requireRoom(int rows) throws InputException {
-        if (rows > mostRows - table.rows()) {
-            throw room.exceeded(file, row.length);
-        }
     }
 
     private void seeEnd() {

@@ -40,7 +40,7 @@ record Stamps(double start, double interval, double worst, double quantum, int r
         double moment = 0;
         double largest = 0;
         int repeats = 0;
-        boolean paired = n > 2;
+        boolean paired = n > 3; // two pairs at least
         for (int k = 0; k < n; k++) {
             double relative = t[k] - t[0];
             sum += relative;

@@ -1,58 +1,69 @@
 package clipwitness.reading;
 
-import java.util.ArrayList;
-import java.util.List;
+import clipwitness.capture.InputException;
+import java.util.Arrays;
 
-/** The kept columns of a file, filled row by row in chunks, so that it grows without copying. */
+/**
+ * Rows of numbers, kept column by column, with room for as many rows as the file seems to have: so a long record is written into its memory
+ * once, and a further row seldom needs more.
+ */
 final class Table {
-    private static final int CHUNK = 1 << 12;
-    private static final int CHUNK_CELLS = 1 << 16;
-    private static final double[] TAKEN = new double[0];
+    private static final int LEAST_ROWS = 16;
 
-    private final int width;
-    private final int chunk;
-    private final List<Chunk> chunks = new ArrayList<>();
-    private Chunk last;
+    private final String file;
+    private final Room room;
+    private final int mostRows;
+    private final double[][] columns;
     private int rows;
 
-    /** Some rows, column by column. */
-    private static final class Chunk {
-        private final double[][] columns;
-        private int rows;
-
-        Chunk(int width, int rows) {
-            columns = new double[width][rows];
-        }
+    /**
+     * An empty table.
+     *
+     * @param file     name of the file, for the message
+     * @param room     memory for the rows
+     * @param columns  number of columns, 1 or more
+     * @param expected how many rows are to come, as far as one knows
+     */
+    Table(String file, Room room, int columns, long expected) {
+        this.file = file;
+        this.room = room;
+        this.mostRows = room.rows(columns);
+        this.columns = new double[columns][(int) Math.min(mostRows, Math.max(LEAST_ROWS, expected))];
     }
 
-    Table(int columns) {
-        this.width = columns;
-        this.chunk = Math.max(1, Math.min(CHUNK, CHUNK_CELLS / columns));
-        open();
-    }
-
-    /** Adds a row. */
-    void add(double[] row) {
-        if (last.rows == chunk) {
-            open();
-        }
-        int at = last.rows++;
-        for (int c = 0; c < width; c++) {
-            last.columns[c][at] = row[c];
+    /**
+     * Adds a row.
+     *
+     * @throws InputException if it has no room
+     */
+    void add(double[] row) throws InputException {
+        requireRoom(1);
+        for (int c = 0; c < columns.length; c++) {
+            columns[c][rows] = row[c];
         }
         rows++;
     }
 
-    /** Adds all rows of another table, which is not to be used any more. */
-    void add(Table other) {
-        chunks.addAll(other.chunks);
-        last = other.last;
+    /**
+     * Adds all rows of another table.
+     *
+     * @throws InputException if they have no room
+     */
+    void add(Table other) throws InputException {
+        requireRoom(other.rows);
+        for (int c = 0; c < columns.length; c++) {
+            System.arraycopy(other.columns[c], 0, columns[c], rows, other.rows);
+        }
         rows += other.rows;
     }
 
-    /** Takes the last row away; at least one has been added to this table itself. */
+    /** Takes all rows away. */
+    void clear() {
+        rows = 0;
+    }
+
+    /** Takes the last row away; there is one. */
     void dropLast() {
-        last.rows--;
         rows--;
     }
 
@@ -62,18 +73,24 @@ final class Table {
 
     /** Takes a column out and lets go of it: a column can be taken once. */
     double[] take(int column) {
-        double[] values = new double[rows];
-        int filled = 0;
-        for (Chunk chunk : chunks) {
-            System.arraycopy(chunk.columns[column], 0, values, filled, chunk.rows);
-            chunk.columns[column] = TAKEN;
-            filled += chunk.rows;
-        }
-        return values;
+        double[] values = columns[column];
+        columns[column] = new double[0];
+        return values.length == rows ? values : Arrays.copyOf(values, rows);
     }
 
-    private void open() {
-        last = new Chunk(width, chunk);
-        chunks.add(last);
+    private void requireRoom(int more) throws InputException {
+        if (more > columns[0].length - rows) {
+            grow((long) rows + more);
+        }
+    }
+
+    private void grow(long least) throws InputException {
+        if (least > mostRows) {
+            throw room.exceeded(file, columns.length);
+        }
+        int more = (int) Math.min(mostRows, least + least / 4);
+        for (int c = 0; c < columns.length; c++) {
+            columns[c] = Arrays.copyOf(columns[c], more);
+        }
     }
 }

@@ -40,6 +40,13 @@ class StampsTest {
                 .isFalse();
     }
 
+    /** Found by fuzzing: a pair and one stamp more were taken for an envelope of a single row. */
+    @Test
+    void onePairIsNoEnvelope() {
+        assertThat(Stamps.of(new double[] {0, 0, 4}, 3).envelope()).isFalse();
+        assertThat(Stamps.of(new double[] {0, 0, 4, 4}, 3).envelope()).isTrue();
+    }
+
     @Test
     void aStampOffTheGridByAThirdOfAnIntervalIsUneven() {
         assertThat(Stamps.of(new double[] {0, 1, 2.33, 3, 4}, 3).even()).isFalse();

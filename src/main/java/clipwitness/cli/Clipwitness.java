@@ -57,7 +57,7 @@ public final class Clipwitness {
                         + Nearest.slipOf(word, known)
                                 .map(k -> "Did you mean " + k + "? ")
                                 .orElse("")
-                        + "Commands are " + String.join(" and ", known) + "; --help says what they do.");
+                        + "Commands are " + String.join(", ", known) + "; --help says what they do.");
         return TROUBLE;
     }
 

@@ -48,6 +48,25 @@ class ReportDocumentTest {
         }
     }
 
+    @Test
+    void pageOneHasTheKeyFiguresARowAState() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            assertThat(report.page(1))
+                    .contains("Key figures at 50 % gain State Level (rms), mV Distortion (THD), %")
+                    .contains("After, original clippers 171.0 ±");
+        }
+    }
+
+    @Test
+    void aFigureThatIsMissingHasTheReasonUnderItsTableOnce() throws Exception {
+        try (Rendered report = Rendered.of(ExampleJob.good().results(), "bench")) {
+            assertThat(report.text())
+                    .contains("gain at the test tone dB –¹")
+                    .contains("¹ the input of one capture is below its noise")
+                    .contains("¹ below the lowest setting · ² not reached");
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"customer", "bench"})
     void aFailSaysWhatFailed(String template) throws Exception {

@@ -144,10 +144,13 @@ public final class ItemText {
 
     /** The items of a quantity that were judged and have a value. */
     static List<Item> judged(Comparison comparison, ItemQuantity quantity) {
+        return measured(comparison, quantity).stream().filter(Item::judged).toList();
+    }
+
+    /** The items of a quantity that have a value. */
+    static List<Item> measured(Comparison comparison, ItemQuantity quantity) {
         return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity
-                        && i.judged()
-                        && i.change().value().isPresent())
+                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
                 .toList();
     }
 

@@ -41,7 +41,7 @@ final class LevelOnlyFinding implements FindingRule {
 
     /** The level that moved most, where it moved beyond its limit with its whole uncertainty. */
     private static Optional<Item> level(Comparison comparison) {
-        return items(comparison, ItemQuantity.LEVEL).stream()
+        return ItemText.measured(comparison, ItemQuantity.LEVEL).stream()
                 .filter(i -> ItemText.size(i) - ItemText.uncertainty(i) > limit(i))
                 .max(Comparator.comparingDouble(ItemText::size));
     }
@@ -50,14 +50,8 @@ final class LevelOnlyFinding implements FindingRule {
         return item.limit().orElse(item.quantity().limit().orElseThrow().standard());
     }
 
-    private static List<Item> items(Comparison comparison, ItemQuantity quantity) {
-        return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
-                .toList();
-    }
-
     private static boolean sameWave(Comparison comparison) {
-        List<Item> depths = items(comparison, ItemQuantity.NULL_DEPTH);
+        List<Item> depths = ItemText.measured(comparison, ItemQuantity.NULL_DEPTH);
         return !depths.isEmpty() && depths.stream().allMatch(i -> NullText.reach(i) <= limit(i));
     }
 
@@ -74,7 +68,7 @@ final class LevelOnlyFinding implements FindingRule {
 
     private String sentence(Comparison comparison, Item level) {
         boolean louder = level.change().value().orElseThrow() > 0;
-        Item worst = NullText.worst(items(comparison, ItemQuantity.NULL_DEPTH));
+        Item worst = NullText.worst(ItemText.measured(comparison, ItemQuantity.NULL_DEPTH));
         return wording.say(
                 louder ? "finding.level.only.louder" : "finding.level.only.quieter",
                 "to",

@@ -45,7 +45,8 @@ final class WhatDiffers {
         this.comparison = comparison;
         FIRST.forEach(q -> telling(q).ifPresent(telling::add));
         this.further = FURTHER.stream().flatMap(q -> clearest(q).stream()).findFirst();
-        this.shape = ItemText.worst(items(ItemQuantity.NULL_DEPTH)).filter(WhatDiffers::otherShape);
+        this.shape = ItemText.worst(ItemText.measured(comparison, ItemQuantity.NULL_DEPTH))
+                .filter(WhatDiffers::otherShape);
     }
 
     /** Whether anything differs beyond its uncertainty. */
@@ -97,15 +98,9 @@ final class WhatDiffers {
     }
 
     private Optional<Item> clearest(ItemQuantity quantity) {
-        return items(quantity).stream()
+        return ItemText.measured(comparison, quantity).stream()
                 .filter(i -> exceeds(i, OF_MANY))
                 .max(Comparator.comparingDouble(ItemText::size));
-    }
-
-    private List<Item> items(ItemQuantity quantity) {
-        return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
-                .toList();
     }
 
     /** Beyond the usual limit with its whole uncertainty. */
@@ -145,8 +140,7 @@ final class WhatDiffers {
 
     /** The item of a quantity at the highest setting where it has a value. */
     static Optional<Item> highest(Comparison comparison, ItemQuantity quantity) {
-        return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
+        return ItemText.measured(comparison, quantity).stream()
                 .max(Comparator.comparingDouble(i -> i.condition().gainPercent().orElse(-1)));
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.report;
 
 import clipwitness.capture.Doubt;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.ClockDifference;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.EquivalentGain;
 import clipwitness.compare.Hint;
@@ -166,6 +167,12 @@ public final class ResultsJson {
         json.array("items", () -> each(c.items(), this::item));
         json.array("levelMatched", () -> each(c.levelMatched(), this::levelMatched));
         json.array("equivalentGain", () -> each(c.equivalentGain(), this::equivalentGain));
+        json.array("clockDifference", () -> each(ClockDifference.of(results, c), this::clockDifference));
+    }
+
+    private void clockDifference(ClockDifference d) throws IOException {
+        json.condition(d.condition());
+        json.measured("ratio", d.ratio());
     }
 
     private void notExamined(NotExamined n) throws IOException {

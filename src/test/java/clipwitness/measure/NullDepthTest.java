@@ -48,6 +48,17 @@ class NullDepthTest {
         assertThat(turnedOver(upright, upright)).isGreaterThan(-20);
     }
 
+    /** Sampled at another rate, over another length, from another trigger point, by a clock that is 100 parts per million fast. */
+    @Test
+    void recordsOfAnotherRateLengthTriggerAndClockLeaveNothing() {
+        WaveformResult first = noisy(NullDepthTest::cubed, 0.1, 9).measured();
+        WaveformResult second = TestRecord.of(NullDepthTest::cubed)
+                .sampled(317.3 * (1 + 1e-4), 21.9, 0.8)
+                .noisy(1e-3, 0, 10)
+                .measured();
+        assertThat(NullDepth.of(first, second).value().orElseThrow()).isLessThan(-70);
+    }
+
     private static double turnedOver(WaveformResult from, WaveformResult to) {
         Alignment over = NullDepth.alignment(from, to, true).orElseThrow();
         return over.depth().value().orElseThrow();

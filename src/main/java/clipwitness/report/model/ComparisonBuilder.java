@@ -1,12 +1,15 @@
 package clipwitness.report.model;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.ClockDifference;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.EquivalentGain;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.JobResults;
 import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,11 +23,13 @@ final class ComparisonBuilder {
     private static final int COLUMNS = 5;
 
     private final Wording wording;
+    private final JobResults results;
     private final VerdictBuilder verdicts;
     private final DecisionBuilder decisions;
 
-    ComparisonBuilder(Wording wording) {
+    ComparisonBuilder(Wording wording, JobResults results) {
         this.wording = wording;
+        this.results = results;
         this.verdicts = new VerdictBuilder(wording);
         this.decisions = new DecisionBuilder(wording);
     }
@@ -43,6 +48,7 @@ final class ComparisonBuilder {
                         .of(comparison.items().stream().filter(i -> !i.judged()).toList(), COLUMNS),
                 levelMatched(comparison),
                 equalGain(comparison),
+                clocks(comparison),
                 new NotExaminedList(wording).of(List.of(comparison)));
     }
 
@@ -55,6 +61,24 @@ final class ComparisonBuilder {
         return groups.entrySet().stream()
                 .map(e -> new ComparisonPart.QuantityPart(wording.quantity(e.getKey()), decisions.of(e.getValue())))
                 .toList();
+    }
+
+    private List<String> clocks(Comparison comparison) {
+        return ClockDifference.of(results, comparison).stream()
+                .map(d -> wording.say(
+                        "clock",
+                        "condition",
+                        wording.condition(d.condition()),
+                        "to",
+                        wording.label(comparison.to()),
+                        "difference",
+                        partsPerMillion(d.ratio())))
+                .toList();
+    }
+
+    private String partsPerMillion(Measured.Value ratio) {
+        double million = 1e6;
+        return wording.numbers().change(million * ratio.number(), Unit.ONE, 2 * million * ratio.standardUncertainty());
     }
 
     private List<Table> levelMatched(Comparison comparison) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param described    changes that were not judged, conditions side by side
  * @param levelMatched harmonics at equal loudness, conditions side by side
  * @param equalGain    settings of equal distortion
+ * @param clocks       how much faster one capture's clock saw the test tone than the other's, sentences
  * @param notExamined  what could not be looked at
  */
 public record ComparisonPart(
@@ -20,6 +21,7 @@ public record ComparisonPart(
         List<Table> described,
         List<Table> levelMatched,
         List<Table> equalGain,
+        List<String> clocks,
         List<String> notExamined) {
     /** Copies what it is given. */
     public ComparisonPart {
@@ -27,6 +29,7 @@ public record ComparisonPart(
         described = List.copyOf(described);
         levelMatched = List.copyOf(levelMatched);
         equalGain = List.copyOf(equalGain);
+        clocks = List.copyOf(clocks);
         notExamined = List.copyOf(notExamined);
     }
 

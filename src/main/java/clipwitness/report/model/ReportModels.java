@@ -35,7 +35,7 @@ public final class ReportModels {
             JobResults results, Map<String, Figure> figures, String logo, List<String> photos, String software) {
         Wording wording = new Wording(words, results);
         VerdictBuilder verdicts = new VerdictBuilder(wording);
-        ComparisonBuilder comparisons = new ComparisonBuilder(wording);
+        ComparisonBuilder comparisons = new ComparisonBuilder(wording, results);
         CaptureBuilder captures = new CaptureBuilder(wording);
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),

@@ -9,6 +9,7 @@ import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.ExportFacts;
 import clipwitness.job.Bench;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -168,8 +169,7 @@ final class CaptureLoader {
         Optional<String> inputSha = row.inputFile().isPresent()
                 ? Optional.of(Sha256.of(path(row.inputFile().get())))
                 : Optional.empty();
-        return new CaptureResult(
-                row,
+        ExportFacts facts = new ExportFacts(
                 Sha256.of(path(row.file())),
                 inputSha,
                 output.name(),
@@ -177,9 +177,7 @@ final class CaptureLoader {
                 export.size(),
                 export instanceof TimeRecord r ? OptionalDouble.of(r.sampleRate()) : OptionalDouble.empty(),
                 channels,
-                export.evidence(),
-                doubts.stream().distinct().toList(),
-                waveform,
-                junction);
+                export.evidence());
+        return new CaptureResult(row, facts, doubts.stream().distinct().toList(), waveform, junction);
     }
 }

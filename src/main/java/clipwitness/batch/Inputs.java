@@ -16,8 +16,10 @@ final class Inputs {
     static String digest(Job job, List<CaptureResult> captures) throws IOException {
         Map<String, String> digests = new TreeMap<>();
         for (CaptureResult c : captures) {
-            digests.put(c.row().file(), c.sha256());
-            c.inputSha256().ifPresent(sha -> digests.put(c.row().inputFile().orElseThrow(), sha));
+            digests.put(c.row().file(), c.export().sha256());
+            c.export()
+                    .inputSha256()
+                    .ifPresent(sha -> digests.put(c.row().inputFile().orElseThrow(), sha));
         }
         add(digests, job, Job.SHEET_FILE);
         add(digests, job, Job.TABLE_FILE);

@@ -8,15 +8,21 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 
-/** Why a report could not be written, in words for whoever chose the folder. */
-final class Unwritten {
+/** Why a report or a page could not be written, in words for whoever chose the place. */
+public final class Unwritten {
     private Unwritten() {}
 
-    static Problem problem(Path out, IOException fault) {
+    /**
+     * The message.
+     *
+     * @param out   place that was chosen with {@code --out}
+     * @param fault what the system said
+     */
+    public static Problem problem(Path out, IOException fault) {
         return new Problem(
                 Origin.of(out.toString()),
-                "the report could not be written: " + reason(fault),
-                "Choose another folder with --out; an earlier report is as it was");
+                "could not be written: " + reason(fault),
+                "Choose another place with --out; what stood there before is as it was");
     }
 
     private static String reason(IOException fault) {

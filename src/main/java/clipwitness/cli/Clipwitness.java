@@ -57,7 +57,8 @@ public final class Clipwitness {
                         + Nearest.slipOf(word, known)
                                 .map(k -> "Did you mean " + k + "? ")
                                 .orElse("")
-                        + "Commands are " + String.join(", ", known) + "; --help says what they do.");
+                        + "Commands are " + String.join(", ", known.subList(0, known.size() - 1)) + " and "
+                        + known.get(known.size() - 1) + "; --help says what they do.");
         return TROUBLE;
     }
 

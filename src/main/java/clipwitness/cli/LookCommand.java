@@ -2,10 +2,6 @@ package clipwitness.cli;
 
 import clipwitness.batch.Looking;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
-import clipwitness.quantity.Quantity;
-import clipwitness.quantity.QuantityFormatException;
-import clipwitness.quantity.QuantityParser;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.Look;
@@ -15,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -58,9 +53,9 @@ final class LookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadingOptions options = new ReadingOptions(
-                number(interval, "--interval", Unit.SECOND),
+                OptionValue.above0(spec, "--interval", interval, Unit.SECOND),
                 parsedUnit(),
-                number(scale, "--scale", parsedUnit().orElse(Unit.VOLT)));
+                OptionValue.above0(spec, "--scale", scale, parsedUnit().orElse(Unit.VOLT)));
         List<Look> looks = new ArrayList<>();
         boolean trouble = false;
         for (Path file : files) {
@@ -68,9 +63,7 @@ final class LookCommand implements Callable<Integer> {
                 looks.add(Looking.at(file, options, bar));
             } catch (InputException e) {
                 trouble = true;
-                for (Problem p : e.problems()) {
-                    err.println(p.message());
-                }
+                Messages.print(err, e.problems());
             }
         }
         if (json) {
@@ -79,21 +72,6 @@ final class LookCommand implements Callable<Integer> {
             looks.forEach(l -> out.print(LookText.of(l)));
         }
         return trouble ? Clipwitness.TROUBLE : Clipwitness.OK;
-    }
-
-    private OptionalDouble number(String text, String option, Unit wanted) {
-        if (text == null) {
-            return OptionalDouble.empty();
-        }
-        try {
-            Quantity q = QuantityParser.parse(text, wanted);
-            if (!(q.value() > 0)) {
-                throw usage(option + " must be above 0 but is " + text);
-            }
-            return OptionalDouble.of(q.value());
-        } catch (QuantityFormatException e) {
-            throw usage(option + ": " + e.getMessage());
-        }
     }
 
     private Optional<Unit> parsedUnit() {
@@ -106,10 +84,6 @@ final class LookCommand implements Callable<Integer> {
         if (unit.equals("A")) {
             return Optional.of(Unit.AMPERE);
         }
-        throw usage("--unit must be V or A but is " + unit);
-    }
-
-    private CommandLine.ParameterException usage(String message) {
-        return new CommandLine.ParameterException(spec.commandLine(), message);
+        throw new CommandLine.ParameterException(spec.commandLine(), "--unit must be V or A but is " + unit);
     }
 }

@@ -1,22 +1,20 @@
 package clipwitness.cli;
 
 import clipwitness.batch.PairMaking;
+import clipwitness.batch.Unwritten;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
-import clipwitness.quantity.QuantityFormatException;
-import clipwitness.quantity.QuantityParser;
 import clipwitness.quantity.Unit;
 import clipwitness.report.DrawerSheet;
+import clipwitness.report.FolderSink;
 import clipwitness.report.Ranking;
 import clipwitness.report.RankingJson;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -62,8 +60,8 @@ final class PairCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PairMaking making = new PairMaking(files, celsius());
-        making.problems().forEach(this::print);
+        PairMaking making = new PairMaking(files, OptionValue.of(spec, "--temperature", temperature, Unit.CELSIUS));
+        Messages.print(err, making.problems());
         boolean trouble = !making.problems().isEmpty();
         try {
             Ranking ranking = making.ranking(Optional.ofNullable(job));
@@ -72,7 +70,7 @@ final class PairCommand implements Callable<Integer> {
                 trouble |= !written(ranking);
             }
         } catch (InputException e) {
-            e.problems().forEach(this::print);
+            Messages.print(err, e.problems());
             trouble = true;
         }
         return trouble ? Clipwitness.TROUBLE : Clipwitness.OK;
@@ -83,28 +81,14 @@ final class PairCommand implements Callable<Integer> {
             err.println(sheet + ": not written, because no device conducts.");
             return false;
         }
+        Path page = sheet.toAbsolutePath();
         try {
-            Files.write(sheet, DrawerSheet.bytes(ranking, Clipwitness.software()));
+            new FolderSink(page.getParent())
+                    .put(Map.of(page.getFileName().toString(), DrawerSheet.bytes(ranking, Clipwitness.software())));
             return true;
         } catch (IOException e) {
-            err.println(sheet + ": the page could not be written (" + e.getMessage() + "). Choose another place.");
+            Messages.print(err, List.of(Unwritten.problem(sheet, e)));
             return false;
         }
-    }
-
-    private OptionalDouble celsius() {
-        if (temperature == null) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(
-                    QuantityParser.parse(temperature, Unit.CELSIUS).value());
-        } catch (QuantityFormatException e) {
-            throw new CommandLine.ParameterException(spec.commandLine(), "--temperature: " + e.getMessage());
-        }
-    }
-
-    private void print(Problem problem) {
-        err.println(problem.message());
     }
 }

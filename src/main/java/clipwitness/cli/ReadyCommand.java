@@ -2,7 +2,6 @@ package clipwitness.cli;
 
 import clipwitness.batch.Ready;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
 import clipwitness.compare.ReadyResult;
 import clipwitness.report.ReadyJson;
 import java.io.PrintWriter;
@@ -44,9 +43,7 @@ final class ReadyCommand implements Callable<Integer> {
             out.print(json ? ReadyJson.text(result) : ReadyText.of(result));
             return result.sufficient() ? Clipwitness.OK : Clipwitness.NOT_PASSED;
         } catch (InputException e) {
-            for (Problem p : e.problems()) {
-                err.println(p.message());
-            }
+            Messages.print(err, e.problems());
             return Clipwitness.TROUBLE;
         }
     }

@@ -142,16 +142,16 @@ final class BenchList {
     }
 
     private void length(CaptureResult noise) {
-        OptionalDouble rate = noise.sampleRate();
+        OptionalDouble rate = noise.export().sampleRate();
         double mains = job.sheet().bench().mains().orElse(USUAL_MAINS);
-        if (rate.isPresent() && noise.samples() / rate.getAsDouble() * mains < PERIODS_FOR_HUM) {
+        if (rate.isPresent() && noise.export().samples() / rate.getAsDouble() * mains < PERIODS_FOR_HUM) {
             add(
                     DoubtCode.TOO_SHORT_FOR_HUM.code(),
                     String.format(
                             Locale.ROOT,
                             "%s: the record lasts %.0f ms, and 5 periods of %.0f Hz last %.0f ms: capture a longer one.",
                             noise.row().file(),
-                            1000 * noise.samples() / rate.getAsDouble(),
+                            1000 * noise.export().samples() / rate.getAsDouble(),
                             mains,
                             1000 * PERIODS_FOR_HUM / mains));
         }

@@ -71,6 +71,13 @@ final class Catalogue {
                 .toList();
     }
 
+    /** A setting with its neighbours along the gain control, as far as there are any, rising. */
+    List<Setting> around(Setting setting) {
+        List<Setting> along = alongGain(setting);
+        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
+        return along.subList(Math.max(0, at - 1), Math.min(along.size(), at + 2));
+    }
+
     /** Position of the gain control of a setting that has one, percent. */
     static double gain(Setting setting) {
         return setting.condition().gainPercent().orElseThrow();

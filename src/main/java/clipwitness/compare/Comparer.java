@@ -124,6 +124,6 @@ final class Comparer {
     }
 
     private String label(String state) {
-        return "“" + job.sheet().state(state).label() + "”";
+        return "“" + job.sheet().label(state) + "”";
     }
 }

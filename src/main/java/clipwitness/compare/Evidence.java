@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 
 /**
  * What hints are drawn from.
@@ -42,6 +43,13 @@ record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devic
     /** The pair at the highest gain captured in both; where there is no gain control, the first. */
     Optional<Pair> highestPair(State state) {
         return pairs(state).stream().reduce((a, b) -> gain(b) > gain(a) ? b : a);
+    }
+
+    /** The hints of a rule that looks at the highest gain of each compared state. */
+    List<Hint> atHighest(BiFunction<State, Pair, Optional<Hint>> rule) {
+        return compared().stream()
+                .flatMap(s -> highestPair(s).flatMap(p -> rule.apply(s, p)).stream())
+                .toList();
     }
 
     private static double gain(Pair pair) {

@@ -16,8 +16,7 @@ public final class Examination {
      * @param captures     captures, read and measured, in the table's order
      */
     public static JobResults of(Job job, String inputsDigest, List<CaptureResult> captures) {
-        Catalogue catalogue =
-                Catalogue.of(captures, state -> job.sheet().state(state).label());
+        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         List<String> states = job.sheet().states().stream().map(State::name).toList();
         Devices devices = DeviceExamination.of(job, captures, catalogue);

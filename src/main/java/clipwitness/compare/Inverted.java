@@ -20,9 +20,7 @@ final class Inverted implements HintRule {
 
     @Override
     public List<Hint> look(Evidence evidence) {
-        return evidence.compared().stream()
-                .flatMap(s -> evidence.highestPair(s).flatMap(p -> hint(s, p)).stream())
-                .toList();
+        return evidence.atHighest(Inverted::hint);
     }
 
     private static Optional<Hint> hint(State state, Evidence.Pair pair) {

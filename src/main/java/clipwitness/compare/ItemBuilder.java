@@ -11,9 +11,6 @@ import java.util.OptionalDouble;
 
 /** The items of one comparison under one condition. */
 final class ItemBuilder {
-    /** Distortion is not judged while it is below this in both states, percent. */
-    private static final double LEAST_THD_PERCENT = 1;
-
     /** A unit that turns a wave over turns it by 180 degrees; half of that tells the two cases apart. */
     private static final double POLARITY_LIMIT_DEGREES = 90;
 
@@ -49,12 +46,7 @@ final class ItemBuilder {
     }
 
     private boolean judges(ItemFigure figure, Setting from, Setting to) {
-        return intent == Intent.UNCHANGED && (figure != ItemFigure.THD || thdMatters(from) || thdMatters(to));
-    }
-
-    private static boolean thdMatters(Setting setting) {
-        Optional<Measured.Value> thd = setting.figure(WaveformQuantity.THD).asValue();
-        return thd.isEmpty() || thd.get().number() >= LEAST_THD_PERCENT;
+        return intent == Intent.UNCHANGED && (figure != ItemFigure.THD || from.hasThdToJudge() || to.hasThdToJudge());
     }
 
     private static boolean hasInput(Setting setting) {

@@ -19,7 +19,6 @@ final class KnobOffset implements HintRule {
     private static final List<ItemFigure> FIGURES = List.of(ItemFigure.LEVEL, ItemFigure.THD);
     private static final int FEWEST_CHANGES = 3;
     private static final double LEFT_OVER = 0.1;
-    private static final double END_STOP_HIGH = 100;
 
     /** One change, with the slope of its figure over the gain control, dB per percent; no slope at an end stop. */
     private record Shifted(double change, double expanded, double slope) {
@@ -61,19 +60,13 @@ final class KnobOffset implements HintRule {
 
     /** Slope between the neighbours of a setting, 0 at the end stops of the control. */
     private static double slope(Catalogue catalogue, Setting setting, ItemFigure figure) {
-        List<Setting> along = catalogue.alongGain(setting);
-        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
-        double gain = Catalogue.gain(setting);
-        if (gain <= 0 || gain >= END_STOP_HIGH || along.size() < 2) {
+        List<Setting> around = catalogue.around(setting);
+        if (!Repeatability.isBetweenStops(setting) || around.size() < 2) {
             return 0;
         }
-        Setting low = along.get(Math.max(0, at - 1));
-        Setting high = along.get(Math.min(along.size() - 1, at + 1));
-        Measured a = low.figure(figure);
-        Measured b = high.figure(figure);
-        return a.value().isPresent() && b.value().isPresent()
-                ? (b.value().getAsDouble() - a.value().getAsDouble()) / (Catalogue.gain(high) - Catalogue.gain(low))
-                : 0;
+        Evidence.Pair neighbours = new Evidence.Pair(around.get(0), around.get(around.size() - 1));
+        return neighbours.change(figure).orElse(0)
+                / (Catalogue.gain(neighbours.to()) - Catalogue.gain(neighbours.from()));
     }
 
     private static double shift(List<Shifted> changes) {

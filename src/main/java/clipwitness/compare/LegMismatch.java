@@ -18,14 +18,13 @@ final class LegMismatch implements HintRule {
     private static final String LOWER = "the lower";
     private static final double BEYOND = 1.5;
     private static final double LEAST = 0.05;
-    private static final double CLIPPED_THD_PERCENT = 3;
 
     @Override
     public List<Hint> look(Evidence evidence) {
         List<Hint> hints = new ArrayList<>();
         for (State state : evidence.job().sheet().states()) {
             List<StatePrediction> clipped = evidence.devices().predictions().stream()
-                    .filter(p -> p.state().equals(state.name()) && isClipped(p))
+                    .filter(p -> p.state().equals(state.name()) && isClipped(evidence, p))
                     .sorted(Comparator.comparingDouble(LegMismatch::gain).reversed())
                     .limit(2)
                     .toList();
@@ -46,11 +45,10 @@ final class LegMismatch implements HintRule {
         return List.of(new WaveformQuantity[] {up, down}, new WaveformQuantity[] {down, up});
     }
 
-    private static boolean isClipped(StatePrediction prediction) {
-        return prediction
-                .figure(WaveformQuantity.THD.key())
-                .flatMap(p -> p.measured().asValue())
-                .filter(v -> v.number() > CLIPPED_THD_PERCENT)
+    private static boolean isClipped(Evidence evidence, StatePrediction prediction) {
+        return evidence.catalogue()
+                .at(prediction.state(), prediction.condition())
+                .filter(Setting::isClipped)
                 .isPresent();
     }
 

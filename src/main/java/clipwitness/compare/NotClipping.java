@@ -11,13 +11,10 @@ import java.util.OptionalDouble;
 final class NotClipping implements HintRule {
     private static final String CODE = "not-clipping";
     private static final double SHARE = 0.2;
-    private static final double CLIPPED_THD_PERCENT = 3;
 
     @Override
     public List<Hint> look(Evidence evidence) {
-        return evidence.compared().stream()
-                .flatMap(s -> evidence.highestPair(s).flatMap(p -> hint(s, p)).stream())
-                .toList();
+        return evidence.atHighest(NotClipping::hint);
     }
 
     private static Optional<Hint> hint(State state, Evidence.Pair pair) {
@@ -27,7 +24,7 @@ final class NotClipping implements HintRule {
         boolean looks = before.isPresent()
                 && after.isPresent()
                 && level.isPresent()
-                && before.getAsDouble() > CLIPPED_THD_PERCENT
+                && pair.from().isClipped()
                 && after.getAsDouble() < SHARE * before.getAsDouble()
                 && level.getAsDouble() > 0;
         if (!looks) {

@@ -74,8 +74,7 @@ final class PairDoubts {
     private String role(CaptureResult capture, CaptureResult other) {
         String line = "line " + other.row().row() + " of the captures table";
         if (!other.row().state().equals(capture.row().state())) {
-            String label =
-                    other.row().state().map(s -> job.sheet().state(s).label()).orElse("");
+            String label = other.row().state().map(job.sheet()::label).orElse("");
             return "stands for “" + label + "” too (" + line + "): what it says of itself is not compared";
         }
         return other.row().condition().equals(capture.row().condition())

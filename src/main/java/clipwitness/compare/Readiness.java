@@ -5,7 +5,6 @@ import clipwitness.job.Limits;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
-import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +14,6 @@ import java.util.Optional;
  * taken as that of two captures like the one that there is, at one range and one temperature.
  */
 public final class Readiness {
-    private static final double LEAST_THD_PERCENT = 1;
-
     private final Limits limits;
     private final Repeatability repeatability;
     private final Change change;
@@ -34,8 +31,7 @@ public final class Readiness {
      * @param captures captures of its states before the work, read and measured
      */
     public static ReadyResult of(Job job, List<CaptureResult> captures) {
-        Catalogue catalogue =
-                Catalogue.of(captures, state -> job.sheet().state(state).label());
+        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Readiness readiness = new Readiness(job, catalogue);
         List<ReadyItem> items = new ArrayList<>();
         for (State state : job.sheet().states()) {
@@ -49,17 +45,12 @@ public final class Readiness {
     private List<ReadyItem> items(Setting setting) {
         List<ReadyItem> items = new ArrayList<>();
         for (ItemFigure figure : ItemFigure.values()) {
-            if (figure.item().limit().isPresent() && isJudged(figure, setting)) {
+            if (figure.item().limit().isPresent() && (figure != ItemFigure.THD || setting.hasThdToJudge())) {
                 items.add(item(figure, setting));
             }
         }
         items.add(nullDepth(setting));
         return items;
-    }
-
-    private static boolean isJudged(ItemFigure figure, Setting setting) {
-        Optional<Measured.Value> thd = setting.figure(WaveformQuantity.THD).asValue();
-        return figure != ItemFigure.THD || thd.isEmpty() || thd.get().number() >= LEAST_THD_PERCENT;
     }
 
     private ReadyItem item(ItemFigure figure, Setting setting) {

@@ -99,20 +99,19 @@ final class Repeatability {
         if (!isBetweenStops(setting)) {
             return Optional.empty();
         }
-        List<Setting> along = catalogue.alongGain(setting);
-        int at = along.stream().map(Setting::condition).toList().indexOf(setting.condition());
         double sum = 0;
         int chords = 0;
-        for (int neighbour : new int[] {at - 1, at + 1}) {
-            if (neighbour >= 0 && neighbour < along.size()) {
-                sum += Math.abs(slope.applyAsDouble(setting, along.get(neighbour)));
+        for (Setting neighbour : catalogue.around(setting)) {
+            if (!neighbour.condition().equals(setting.condition())) {
+                sum += Math.abs(slope.applyAsDouble(setting, neighbour));
                 chords++;
             }
         }
         return sum > 0 ? Optional.of(new Contribution(Source.KNOB, sum / chords * knobPercent)) : Optional.empty();
     }
 
-    private static boolean isBetweenStops(Setting setting) {
+    /** Whether a control stands where it may be set amiss: not at an end stop. */
+    static boolean isBetweenStops(Setting setting) {
         OptionalDouble gain = setting.condition().gainPercent();
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }

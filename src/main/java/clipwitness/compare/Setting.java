@@ -16,6 +16,11 @@ import java.util.Optional;
  * @param replicates captures, at least one
  */
 record Setting(String state, String label, Condition condition, List<CaptureResult> replicates) {
+    private static final double CLIPPED_THD_PERCENT = 3;
+
+    /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
+    private static final double LEAST_THD_PERCENT = 1;
+
     Setting {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
@@ -33,6 +38,20 @@ record Setting(String state, String label, Condition condition, List<CaptureResu
     Measured figure(ItemFigure figure) {
         return Replicates.mean(
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
+    }
+
+    /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
+    boolean isClipped() {
+        return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
+    }
+
+    /** Whether a change of its distortion can matter: 1 % or more, or not known. */
+    boolean hasThdToJudge() {
+        return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
+    }
+
+    private Optional<Double> thd() {
+        return figure(WaveformQuantity.THD).asValue().map(Measured.Value::number);
     }
 
     /** Whether one export stands for both settings. */

@@ -2,8 +2,6 @@ package clipwitness.compare;
 
 import clipwitness.job.Role;
 import clipwitness.job.State;
-import clipwitness.measure.Measured;
-import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +12,6 @@ import java.util.Optional;
  */
 final class StatesSwapped implements HintRule {
     private static final String CODE = "states-swapped";
-    private static final double CLIPPED_THD_PERCENT = 3;
 
     @Override
     public List<Hint> look(Evidence evidence) {
@@ -40,16 +37,11 @@ final class StatesSwapped implements HintRule {
         List<Item> items = new ArrayList<>();
         for (Setting s : evidence.catalogue().of(state.name())) {
             Optional<Setting> before = evidence.before(state, s);
-            if (before.isPresent() && clipped(before.get())) {
+            if (before.isPresent() && before.get().isClipped()) {
                 items.addAll(builder.of(before.get(), s));
             }
         }
         return items;
-    }
-
-    private static boolean clipped(Setting setting) {
-        Optional<Measured.Value> thd = setting.figure(WaveformQuantity.THD).asValue();
-        return thd.isPresent() && thd.get().number() > CLIPPED_THD_PERCENT;
     }
 
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {

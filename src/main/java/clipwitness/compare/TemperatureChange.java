@@ -4,7 +4,6 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.measure.Contribution;
-import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
@@ -18,7 +17,6 @@ import java.util.OptionalDouble;
  */
 final class TemperatureChange {
     private static final double VOLTS_PER_KELVIN = 0.002;
-    private static final double CLIPPED_THD_PERCENT = 3;
     private static final double WORTH_SAYING = 3; // K, as for junctions
 
     private final OptionalDouble bench;
@@ -73,8 +71,7 @@ final class TemperatureChange {
     }
 
     private static Optional<Double> clipLevel(Setting setting) {
-        Optional<Measured.Value> thd = setting.figure(WaveformQuantity.THD).asValue();
-        if (thd.isEmpty() || thd.get().number() < CLIPPED_THD_PERCENT) {
+        if (!setting.isClipped()) {
             return Optional.empty();
         }
         return mean(setting, WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_DOWN)

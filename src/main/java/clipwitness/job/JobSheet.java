@@ -56,4 +56,13 @@ public record JobSheet(
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no state " + name));
     }
+
+    /**
+     * What the report calls a state.
+     *
+     * @throws IllegalArgumentException if the sheet has no such state
+     */
+    public String label(String name) {
+        return state(name).label();
+    }
 }

@@ -83,19 +83,19 @@ public final class ResultsJson {
     private void capture(CaptureResult c) throws IOException {
         json.text("file", c.row().file());
         json.integer("row", c.row().row());
-        json.text("sha256", c.sha256());
+        json.text("sha256", c.export().sha256());
         json.text("inputFile", c.row().inputFile());
-        json.text("inputSha256", c.inputSha256());
-        json.text("output", c.output());
-        json.text("input", c.input());
+        json.text("inputSha256", c.export().inputSha256());
+        json.text("output", c.export().output());
+        json.text("input", c.export().input());
         json.text("state", c.row().state());
         json.text("kind", c.row().kind().code());
         json.condition(c.row().condition());
         json.integer("run", c.row().run());
         json.text("device", c.row().device());
-        json.integer("samples", c.samples());
-        json.number("sampleRate", c.sampleRate());
-        json.texts("channels", c.channels());
+        json.integer("samples", c.export().samples());
+        json.number("sampleRate", c.export().sampleRate());
+        json.texts("channels", c.export().channels());
         json.integer(
                 "harmonicCount", c.waveform().map(WaveformResult::harmonicCount).orElse(0));
         json.array("quality", () -> each(c.doubts(), this::doubt));

@@ -15,29 +15,29 @@ import org.junit.jupiter.api.io.TempDir;
 /** Words for what goes wrong around a job: folders, writing, a fault of the program. */
 class FaultWordsTest {
     private static final Path OUT = Path.of("out");
-    private static final String REMEDY = ". Choose another folder with --out; an earlier report is as it was";
+    private static final String REMEDY = ". Choose another place with --out; what stood there before is as it was";
 
     @Test
     void aReportOntoAFile() {
         assertThat(Unwritten.problem(OUT, new FileAlreadyExistsException("out")).message())
-                .isEqualTo("out: the report could not be written: out is a file, not a folder" + REMEDY);
+                .isEqualTo("out: could not be written: out is a file, not a folder" + REMEDY);
     }
 
     @Test
     void aReportWhereThisUserMayNotWrite() {
         assertThat(Unwritten.problem(OUT, new AccessDeniedException("out/T-1.pdf"))
                         .message())
-                .isEqualTo("out: the report could not be written: this user may not write out/T-1.pdf" + REMEDY);
+                .isEqualTo("out: could not be written: this user may not write out/T-1.pdf" + REMEDY);
     }
 
     @Test
     void aReportOntoAFullDisk() {
         assertThat(Unwritten.problem(OUT, new FileSystemException("out/T-1.pdf", null, "No space left on device"))
                         .message())
-                .isEqualTo("out: the report could not be written: out/T-1.pdf: No space left on device" + REMEDY);
+                .isEqualTo("out: could not be written: out/T-1.pdf: No space left on device" + REMEDY);
         assertThat(Unwritten.problem(OUT, new IOException("No space left on device"))
                         .message())
-                .isEqualTo("out: the report could not be written: No space left on device" + REMEDY);
+                .isEqualTo("out: could not be written: No space left on device" + REMEDY);
     }
 
     @Test

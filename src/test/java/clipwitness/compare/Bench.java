@@ -148,16 +148,18 @@ final class Bench {
                 doubts);
         return new CaptureResult(
                 row(),
-                sha256.orElse(state + gain + level + run),
-                Optional.empty(),
-                "CH2",
-                Optional.of("CH1"),
-                5000,
-                OptionalDouble.of(1e6),
-                List.of("CH1", "CH2"),
-                List.of(),
+                new ExportFacts(
+                        sha256.orElse(state + gain + level + run),
+                        Optional.empty(),
+                        "CH2",
+                        Optional.of("CH1"),
+                        5000,
+                        OptionalDouble.of(1e6),
+                        List.of("CH1", "CH2"),
+                        List.of()),
                 doubts,
-                Optional.of(waveform));
+                Optional.of(waveform),
+                Optional.empty());
     }
 
     private CaptureRow row() {

@@ -4,6 +4,7 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
+import clipwitness.compare.ExportFacts;
 import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
@@ -161,16 +162,18 @@ final class DemoJob {
                 "");
         return new CaptureResult(
                 row,
-                "0".repeat(64),
-                Optional.empty(),
-                "CH2",
-                Optional.empty(),
-                12_000,
-                OptionalDouble.of(1e6),
-                List.of("CH1", "CH2"),
+                new ExportFacts(
+                        "0".repeat(64),
+                        Optional.empty(),
+                        "CH2",
+                        Optional.empty(),
+                        12_000,
+                        OptionalDouble.of(1e6),
+                        List.of("CH1", "CH2"),
+                        List.of()),
                 List.of(),
-                List.of(),
-                Optional.of(wave));
+                Optional.of(wave),
+                Optional.empty());
     }
 
     private List<Comparison> comparisons() {

@@ -8,6 +8,7 @@ import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.EquivalentGain;
+import clipwitness.compare.ExportFacts;
 import clipwitness.compare.Hint;
 import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
@@ -103,16 +104,22 @@ public final class ExampleJob {
                 : List.of();
         return new CaptureResult(
                 row,
-                "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852" + String.format("%04d", row.row()),
-                Optional.empty(),
-                "CH2",
-                Optional.of("CH1"),
-                12000,
-                OptionalDouble.of(1e6),
-                List.of("CH1", "CH2"),
-                List.of("comma separated, decimal point", "units in row 2: s, V, V", "1 µs from the time column"),
+                new ExportFacts(
+                        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852"
+                                + String.format("%04d", row.row()),
+                        Optional.empty(),
+                        "CH2",
+                        Optional.of("CH1"),
+                        12000,
+                        OptionalDouble.of(1e6),
+                        List.of("CH1", "CH2"),
+                        List.of(
+                                "comma separated, decimal point",
+                                "units in row 2: s, V, V",
+                                "1 µs from the time column")),
                 doubts,
-                Optional.of(ExampleWave.of(state, gain, HARMONICS)));
+                Optional.of(ExampleWave.of(state, gain, HARMONICS)),
+                Optional.empty());
     }
 
     private Series series(State state) {

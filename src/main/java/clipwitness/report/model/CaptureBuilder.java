@@ -31,14 +31,15 @@ final class CaptureBuilder {
                 row.state().map(wording::label).or(row::device).orElse(""),
                 wording.condition(row.condition()),
                 Integer.toString(row.run()),
-                Integer.toString(capture.samples()),
-                capture.sampleRate().isPresent()
-                        ? wording.numbers().nominal(capture.sampleRate().getAsDouble(), Unit.HERTZ)
+                Integer.toString(capture.export().samples()),
+                capture.export().sampleRate().isPresent()
+                        ? wording.numbers()
+                                .nominal(capture.export().sampleRate().getAsDouble(), Unit.HERTZ)
                         : "",
-                String.join(", ", capture.channels()),
-                capture.sha256(),
-                capture.inputSha256().orElse(""),
-                capture.evidence(),
+                String.join(", ", capture.export().channels()),
+                capture.export().sha256(),
+                capture.export().inputSha256().orElse(""),
+                capture.export().evidence(),
                 row.note(),
                 capture.waveform().map(w -> values(w, cells)).orElse(List.of()),
                 capture.waveform().map(w -> harmonics(w, cells)).orElse(List.of()),

@@ -13,7 +13,7 @@ final class LayoutList {
     static List<Fact> of(List<CaptureResult> captures) {
         Map<String, List<String>> files = new LinkedHashMap<>();
         for (CaptureResult capture : captures) {
-            files.computeIfAbsent(String.join("; ", capture.evidence()), k -> new ArrayList<>())
+            files.computeIfAbsent(String.join("; ", capture.export().evidence()), k -> new ArrayList<>())
                     .add(capture.row().file());
         }
         return files.entrySet().stream()

@@ -56,7 +56,7 @@ public final class Wording {
 
     /** What the report calls a state. */
     public String label(String state) {
-        return results.job().sheet().state(state).label();
+        return results.job().sheet().label(state);
     }
 
     /** The figures that sentences are made from. */

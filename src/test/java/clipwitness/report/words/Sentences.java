@@ -87,17 +87,7 @@ final class Sentences {
 
     static CaptureResult with(CaptureResult capture, Doubt doubt) {
         return new CaptureResult(
-                capture.row(),
-                capture.sha256(),
-                capture.inputSha256(),
-                capture.output(),
-                capture.input(),
-                capture.samples(),
-                capture.sampleRate(),
-                capture.channels(),
-                capture.evidence(),
-                List.of(doubt),
-                capture.waveform());
+                capture.row(), capture.export(), List.of(doubt), capture.waveform(), capture.junction());
     }
 
     static Measured bound(double value, Unit unit, double expanded) {

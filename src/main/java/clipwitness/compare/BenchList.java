@@ -37,9 +37,7 @@ final class BenchList {
     }
 
     List<Missing> all() {
-        List<State> before = job.sheet().states().stream()
-                .filter(s -> s.role() == Role.BEFORE)
-                .toList();
+        List<State> before = job.sheet().states(Role.BEFORE);
         before.forEach(this::waves);
         doubts(Severity.REFUSAL);
         before.forEach(this::settings);

@@ -20,7 +20,7 @@ import java.util.function.BiFunction;
 record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
     /** States of a role, in the sheet's order. */
     List<State> states(Role role) {
-        return job.sheet().states().stream().filter(s -> s.role() == role).toList();
+        return job.sheet().states(role);
     }
 
     /** Makes items as the comparisons do, with another intent. */

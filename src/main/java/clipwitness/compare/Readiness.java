@@ -34,12 +34,11 @@ public final class Readiness {
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Readiness readiness = new Readiness(job, catalogue);
         List<ReadyItem> items = new ArrayList<>();
-        for (State state : job.sheet().states()) {
-            if (state.role() == Role.BEFORE) {
-                catalogue.of(state.name()).forEach(s -> items.addAll(readiness.items(s)));
-            }
+        for (State state : job.sheet().states(Role.BEFORE)) {
+            catalogue.of(state.name()).forEach(s -> items.addAll(readiness.items(s)));
         }
-        return new ReadyResult(items, new BenchList(job, catalogue, captures).all());
+        List<CaptureResult> doubted = new PairDoubts(job, catalogue, readiness.repeatability).added(captures);
+        return new ReadyResult(items, new BenchList(job, catalogue, doubted).all());
     }
 
     private List<ReadyItem> items(Setting setting) {

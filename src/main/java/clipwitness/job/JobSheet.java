@@ -65,4 +65,9 @@ public record JobSheet(
     public String label(String name) {
         return state(name).label();
     }
+
+    /** States of a role, in the sheet's order. */
+    public List<State> states(Role role) {
+        return states.stream().filter(s -> s.role() == role).toList();
+    }
 }

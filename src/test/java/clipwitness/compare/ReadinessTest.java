@@ -101,6 +101,15 @@ class ReadinessTest {
         assertThat(result.sufficient()).isFalse();
     }
 
+    /** Measurement book, section 1: the sheet states 100 mV, and more than 5 % beside it is a doubt. */
+    @Test
+    void aGeneratorThatIsNotSetAsTheSheetSaysIsToBeSet() throws IOException, InputException {
+        assertThat(ready("", full(100, 1).with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.12, 1e-5))
+                        .missing())
+                .extracting(Missing::text)
+                .contains("captures/before.csv: the input measures 120.0 mV peak where the sheet states 100.0 mV.");
+    }
+
     @Test
     void settingsRunsAndInputSilenceTheirLines() throws IOException, InputException {
         ReadyResult result = ready("", full(0, 1), full(0, 2), full(100, 1));

@@ -16,6 +16,7 @@ import java.util.Optional;
 /** What {@code look} prints for a reader. */
 final class LookText {
     private static final int DIGITS = 4;
+    private static final int DIGITS_OF_BOUND = 2;
     private static final NumberText NUMBERS = NumberText.in("en");
 
     private LookText() {}
@@ -82,12 +83,10 @@ final class LookText {
         return look.waveform()
                 .map(w -> w.get(quantity))
                 .flatMap(Measured::asValue)
-                .map(v -> (v.isUpperBound() ? "below " : "")
-                        + NUMBERS.rounded(
-                                v.isUpperBound()
-                                        ? v.number() + v.expandedUncertainty().orElseThrow()
-                                        : v.number(),
-                                v.unit(),
-                                DIGITS));
+                .map(v -> v.isUpperBound()
+                        ? "below "
+                                + NUMBERS.rounded(
+                                        v.number() + v.expandedUncertainty().orElseThrow(), v.unit(), DIGITS_OF_BOUND)
+                        : NUMBERS.rounded(v.number(), v.unit(), DIGITS));
     }
 }

@@ -47,7 +47,7 @@ final class ReadyText {
 
     private static List<String> remedies(List<ReadyItem> items) {
         return worst(items).stream()
-                .flatMap(i -> i.remedy().map(r -> "  " + i.quantity().key() + ": " + r).stream())
+                .flatMap(i -> i.remedy().map(r -> "  " + name(i.quantity()) + ": " + r).stream())
                 .toList();
     }
 
@@ -79,13 +79,17 @@ final class ReadyText {
         rows.add(List.of("Quantity", "Where", "Shows from", "Limit", "Good enough"));
         for (ReadyItem item : items) {
             rows.add(List.of(
-                    item.quantity().key(),
+                    name(item.quantity()),
                     where(item.condition()),
                     smallest(item),
                     amount(item.limit(), item.quantity().unit()),
                     item.sufficient() ? "yes" : "no"));
         }
         return rows;
+    }
+
+    private static String name(ItemQuantity quantity) {
+        return quantity == ItemQuantity.THD ? "THD" : quantity.key().replace('-', ' ');
     }
 
     private static String where(Condition condition) {
@@ -122,14 +126,14 @@ final class ReadyText {
                 .filter(i -> !i.sufficient())
                 .map(ReadyItem::quantity)
                 .distinct()
-                .map(ItemQuantity::key)
+                .map(ReadyText::name)
                 .toList();
         if (!unseen.isEmpty()) {
             return "Not good enough yet: a change of " + String.join(", ", unseen)
                     + " as large as its limit would not show everywhere. After the work nobody can capture this again.";
         }
         return result.sufficient()
-                ? "Good enough: a change as large as its limit would show in every quantity and at every setting captured."
+                ? "Good enough: wherever these captures are compared, a change as large as its limit would show."
                 : "Not good enough yet: see what stands first in the list. After the work nobody can capture this again.";
     }
 }

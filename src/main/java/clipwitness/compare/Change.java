@@ -32,24 +32,49 @@ final class Change {
         }
         Measured.Value x = a.asValue().get();
         Measured.Value y = b.asValue().get();
-        List<Contribution> parts = new ArrayList<>(x.budget());
-        parts.addAll(y.budget());
-        repeatability.of(from, figure).ifPresent(parts::add);
-        repeatability.of(to, figure).ifPresent(parts::add);
-        if (figure == ItemFigure.LEVEL) {
-            parts.addAll(drift.ofLevel(from, to));
-        }
+        List<Contribution> parts = parts(from, figure);
+        parts.addAll(parts(to, figure));
+        parts.addAll(drift.of(from, to, figure));
         return new Measured.Value(
                 figure.difference(y.number(), x.number()), figure.item().unit(), bySource(parts), false);
     }
 
-    /** One contribution a source. */
-    static List<Contribution> bySource(List<Contribution> parts) {
+    /** Share of the first setting in the variance of each source of {@link #of}. */
+    Map<Source, Double> shareOfFirst(Setting from, Setting to, ItemFigure figure) {
+        return shares(parts(from, figure), parts(to, figure));
+    }
+
+    /** What one setting alone brings. */
+    private List<Contribution> parts(Setting setting, ItemFigure figure) {
+        List<Contribution> parts = new ArrayList<>(
+                setting.figure(figure).asValue().map(Measured.Value::budget).orElse(List.of()));
+        repeatability.of(setting, figure).ifPresent(parts::add);
+        return parts;
+    }
+
+    /** Variance share of the first of two lists in each source. */
+    static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
+        Map<Source, Double> firsts = squares(first);
+        Map<Source, Double> seconds = squares(second);
+        Map<Source, Double> shares = new EnumMap<>(Source.class);
+        firsts.forEach((source, square) -> {
+            double sum = square + seconds.getOrDefault(source, 0.0);
+            shares.put(source, sum > 0 ? square / sum : 0);
+        });
+        return shares;
+    }
+
+    private static Map<Source, Double> squares(List<Contribution> parts) {
         Map<Source, Double> squares = new EnumMap<>(Source.class);
         for (Contribution c : parts) {
             squares.merge(c.source(), c.standardUncertainty() * c.standardUncertainty(), Double::sum);
         }
-        return squares.entrySet().stream()
+        return squares;
+    }
+
+    /** One contribution a source. */
+    static List<Contribution> bySource(List<Contribution> parts) {
+        return squares(parts).entrySet().stream()
                 .map(e -> new Contribution(e.getKey(), Math.sqrt(e.getValue())))
                 .toList();
     }

@@ -28,8 +28,16 @@ final class Drift {
         return new Drift(new TemperatureChange(sheet.bench().temperature(), outputGain));
     }
 
-    /** Contributions to a change of level, dB. */
-    List<Contribution> ofLevel(Setting from, Setting to) {
+    /** Contributions to a change of a figure in its unit: of the level, and as far as ranges differ of the gain. */
+    List<Contribution> of(Setting from, Setting to, ItemFigure figure) {
+        return switch (figure) {
+            case LEVEL -> ofLevel(from, to);
+            case GAIN -> RangeChange.ofLevel(from, to).stream().toList();
+            default -> List.of();
+        };
+    }
+
+    private List<Contribution> ofLevel(Setting from, Setting to) {
         return Stream.of(StimulusChange.ofLevel(from, to), RangeChange.ofLevel(from, to), temperature.ofLevel(from, to))
                 .flatMap(Optional::stream)
                 .toList();

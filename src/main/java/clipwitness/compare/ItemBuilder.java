@@ -1,11 +1,12 @@
 package clipwitness.compare;
 
-import clipwitness.capture.Condition;
 import clipwitness.job.Limits;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,21 +29,42 @@ final class ItemBuilder {
 
     /** All items, in the order of the measurement book. */
     List<Item> of(Setting from, Setting to) {
-        Place place = new Place(from.condition(), Math.min(from.runs(), to.runs()));
         List<Item> items = new ArrayList<>();
         for (ItemFigure figure : ItemFigure.values()) {
-            if (figure.item() == ItemQuantity.GAIN || figure.item() == ItemQuantity.POLARITY) {
-                continue;
+            if (figure.item() != ItemQuantity.GAIN && figure.item() != ItemQuantity.POLARITY) {
+                items.add(item(question(from, to, figure), judges(figure, from, to)));
             }
-            items.add(item(place, figure.item(), change.of(from, to, figure), judges(figure, from, to)));
         }
-        items.add(
-                item(place, ItemQuantity.NULL_DEPTH, NullItem.of(from, to, repeatability), intent == Intent.UNCHANGED));
+        items.add(item(
+                new Question(
+                        from,
+                        to,
+                        ItemQuantity.NULL_DEPTH,
+                        NullItem.of(from, to, repeatability),
+                        NullItem.shareOfFirst(from, to, repeatability)),
+                intent == Intent.UNCHANGED));
         if (hasInput(from) && hasInput(to)) {
-            items.add(item(place, ItemQuantity.GAIN, change.of(from, to, ItemFigure.GAIN), false));
-            items.add(polarity(place, change.of(from, to, ItemFigure.POLARITY)));
+            items.add(item(question(from, to, ItemFigure.GAIN), false));
+            items.add(polarity(question(from, to, ItemFigure.POLARITY)));
         }
         return items;
+    }
+
+    /**
+     * What is to be decided.
+     *
+     * @param from     setting before
+     * @param to       setting after
+     * @param quantity of what
+     * @param change   its change
+     * @param stays    share of the setting before in the variance of each source
+     */
+    private record Question(
+            Setting from, Setting to, ItemQuantity quantity, Measured change, Map<Source, Double> stays) {}
+
+    private Question question(Setting from, Setting to, ItemFigure figure) {
+        return new Question(
+                from, to, figure.item(), change.of(from, to, figure), change.shareOfFirst(from, to, figure));
     }
 
     private boolean judges(ItemFigure figure, Setting from, Setting to) {
@@ -53,57 +75,61 @@ final class ItemBuilder {
         return setting.first().values().containsKey(WaveformQuantity.INPUT_FUNDAMENTAL);
     }
 
-    /** Where two settings are compared, and how many runs either has. */
-    private record Place(Condition condition, int runs) {}
-
-    private Item item(Place at, ItemQuantity quantity, Measured change, boolean judge) {
+    private Item item(Question question, boolean judge) {
+        ItemQuantity quantity = question.quantity();
         OptionalDouble limit = quantity.limit().isPresent()
                 ? OptionalDouble.of(limits.of(quantity.limit().get()))
                 : OptionalDouble.empty();
         Tolerance tolerance = quantity == ItemQuantity.NULL_DEPTH
                 ? Tolerance.atMost(limit.orElseThrow())
                 : Tolerance.within(limit.orElse(Double.POSITIVE_INFINITY));
-        return decide(at, quantity, change, limit, tolerance, judge && limit.isPresent());
+        return decide(question, limit, tolerance, judge && limit.isPresent());
     }
 
-    private Item polarity(Place at, Measured change) {
+    private Item polarity(Question question) {
         return decide(
-                at,
-                ItemQuantity.POLARITY,
-                change,
+                question,
                 OptionalDouble.of(POLARITY_LIMIT_DEGREES),
                 Tolerance.within(POLARITY_LIMIT_DEGREES),
                 intent != Intent.DESCRIBED);
     }
 
-    private static Item decide(
-            Place at,
-            ItemQuantity quantity,
-            Measured change,
-            OptionalDouble limit,
-            Tolerance tolerance,
-            boolean judge) {
-        Optional<Measured.Value> value = change.asValue();
+    private static Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
+        Optional<Measured.Value> value = question.change().asValue();
         OptionalDouble none = OptionalDouble.empty();
         if (!judge) {
-            return new Item(quantity, at.condition(), change, limit, Decision.DESCRIBED, none, Optional.empty());
+            return item(question, limit, Decision.DESCRIBED, none, Optional.empty());
         }
         if (value.isEmpty()) {
-            Optional<String> remedy = change.reason().map(Remedy::forRefusal);
-            return new Item(quantity, at.condition(), change, limit, Decision.UNDECIDED, none, remedy);
+            Optional<String> remedy = question.change().reason().map(Remedy::forRefusal);
+            return item(question, limit, Decision.UNDECIDED, none, remedy);
         }
         Decision decision = tolerance.decide(value.get());
-        Optional<String> remedy = decision == Decision.UNDECIDED
-                ? Optional.of(
-                        Remedy.of(value.get(), tolerance.distance(value.get().number()), at.runs()))
-                : Optional.empty();
-        return new Item(
-                quantity,
-                at.condition(),
-                change,
+        double distance = tolerance.distance(value.get().number());
+        return item(
+                question,
                 limit,
                 decision,
                 OptionalDouble.of(tolerance.conformanceProbability(value.get())),
+                decision == Decision.UNDECIDED
+                        ? Optional.of(
+                                Remedy.of(value.get(), distance, question.from(), question.to(), question.stays()))
+                        : Optional.empty());
+    }
+
+    private static Item item(
+            Question question,
+            OptionalDouble limit,
+            Decision decision,
+            OptionalDouble probability,
+            Optional<String> remedy) {
+        return new Item(
+                question.quantity(),
+                question.from().condition(),
+                question.change(),
+                limit,
+                decision,
+                probability,
                 remedy);
     }
 }

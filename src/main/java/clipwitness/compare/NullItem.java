@@ -8,6 +8,7 @@ import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +17,8 @@ import java.util.OptionalDouble;
  * put in dB; a remainder that does not exceed its expanded uncertainty is an upper bound.
  */
 final class NullItem {
+    private static final double HALF = 0.5;
+
     private NullItem() {}
 
     /** Null depth, dB. */
@@ -31,6 +34,15 @@ final class NullItem {
         repeatability.ofRemainder(from).ifPresent(parts::add);
         repeatability.ofRemainder(to).ifPresent(parts::add);
         return inDecibels(value.get(), remainder, Change.bySource(parts));
+    }
+
+    /** Share of the first setting in the variance of each source of {@link #of}: of the noise, which comes from both alike, one half. */
+    static Map<Source, Double> shareOfFirst(Setting from, Setting to, Repeatability repeatability) {
+        Map<Source, Double> shares = Change.shares(
+                repeatability.ofRemainder(from).stream().toList(),
+                repeatability.ofRemainder(to).stream().toList());
+        shares.put(Source.NOISE, HALF);
+        return shares;
     }
 
     /** The null depth above which two captures like this one would hide a difference, dB. */

@@ -67,7 +67,7 @@ public final class Readiness {
                 limit,
                 Measured.of(expanded, figure.item().unit()),
                 sufficient,
-                sufficient ? Optional.empty() : Optional.of(Remedy.of(value.get(), limit, setting.runs())));
+                sufficient ? Optional.empty() : Optional.of(Remedy.beforehand(value.get(), limit, setting)));
     }
 
     private ReadyItem nullDepth(Setting setting) {

@@ -56,7 +56,7 @@ final class ChannelUnits {
         if (counts) {
             return ofCounts(i, unit);
         }
-        unit.ifPresent(u -> notes.evidence(names.get(i) + " in " + u.symbol() + ", as "
+        unit.ifPresent(u -> notes.evidence("channel “" + names.get(i) + "” in " + u.symbol() + ", as "
                 + (heading.isPresent() ? "its heading" : "the preamble") + " says"));
         factor.ifPresent(
                 f -> notes.evidence(names.get(i) + " multiplied by the scale factor " + f + " of the preamble"));
@@ -80,8 +80,8 @@ final class ChannelUnits {
         Unit byName = columns.get(i).heading().role() == Role.CURRENT ? Unit.AMPERE : Unit.VOLT;
         Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
         double scale = options.scale().orElse(1);
-        notes.evidence(names.get(i) + " in " + unit.symbol() + (scale == 1 ? "" : ", " + scale + " a count")
-                + ", as the user states it");
+        notes.evidence("channel “" + names.get(i) + "” in " + unit.symbol()
+                + (scale == 1 ? "" : ", " + scale + " a count") + ", as the user states it");
         return ChannelUnit.of(new UnitText(unit, 0), scale);
     }
 

@@ -19,7 +19,7 @@ record DataPass(Table table, int timeDigits) {
             throws InputException {
         try {
             long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
-            long expected = block.rowsIn(file.size(), file.head().length - origin);
+            long expected = block.rowsIn(file.recodedSize(), file.head().length - origin);
             Table table = new Table(file.name(), work.room(), plan.places().size(), expected);
             LineScanner lines = new LineScanner(file, head.lineEnd(), plan, table, block.firstLine());
             int mark = file.encoding().mark();
@@ -48,7 +48,7 @@ record DataPass(Table table, int timeDigits) {
                 int start = lines.lines(block, 0, filled, filled);
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
-                progress.advance(read);
+                progress.advance((long) read * file.bytesForOne());
                 read = in.readNBytes(block, held, BLOCK - held);
             }
             lines.lastLine(block, 0, held);

@@ -56,7 +56,7 @@ final class DialectFinder {
             throw noNumbers(file, lines.size());
         }
         RowStyle found = CommaTwice.settle(file, sample, withDelimiterOfHeader(best, sample));
-        notes.evidence(found.dialect().words() + ": so " + found.rows() + " of the " + sample.size()
+        notes.evidence(found.dialect().words() + ": read so, " + found.rows() + " of the " + sample.size()
                 + " lines looked at are rows of " + found.numbers() + (found.numbers() == 1 ? " number" : " numbers"));
         return found;
     }

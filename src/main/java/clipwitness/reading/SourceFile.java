@@ -115,6 +115,16 @@ final class SourceFile {
         return Files.size(path);
     }
 
+    /** About how many bytes {@link #stream} gives: UTF-16 of the letters that exports are made of halves when it is recoded. */
+    long recodedSize() throws IOException {
+        return (size() - encoding.mark()) / bytesForOne();
+    }
+
+    /** Bytes of the file for one byte of {@link #stream}. */
+    int bytesForOne() {
+        return encoding.wide() ? 2 : 1;
+    }
+
     /** What the user is told when the file system fails. */
     static InputException unreadable(String name, IOException cause) {
         Origin where = Origin.of(name);

@@ -53,7 +53,7 @@ class LookTextTest {
                 VerticalRange.UNKNOWN,
                 List.of());
         assertThat(text(look(new Look.ChannelLook(out, Optional.of(wave)))))
-                .contains("  OUT   −1.000 V to 1.000 V   1.000 kHz   THD below 0.1000 %\n");
+                .contains("  OUT   −1.000 V to 1.000 V   1.000 kHz   THD below 0.10 %\n");
     }
 
     @Test

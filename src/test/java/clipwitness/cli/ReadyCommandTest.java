@@ -27,8 +27,7 @@ class ReadyCommandTest {
                 .startsWith("Quantity       Where")
                 .contains("To do at the bench, most important first:\n  1. “Before the repair” has no setting")
                 .endsWith(
-                        "Good enough: a change as large as its limit would show in every quantity and at every setting"
-                                + " captured.\n");
+                        "Good enough: wherever these captures are compared, a change as large as its limit would show.\n");
         assertThat(err.toString()).isEmpty();
     }
 
@@ -76,7 +75,7 @@ class ReadyCommandTest {
                 job.path().resolve("job.yaml"),
                 Files.readString(job.path().resolve("job.yaml")) + "limits: {level: 0.00001 dB}\n");
         run("ready", job.path());
-        assertThat(out.toString()).containsOnlyOnce("What would help:\n  level: The change lies so near the limit");
+        assertThat(out.toString()).containsOnlyOnce("What would help:\n  level: No number of captures would soon show");
     }
 
     @Test

@@ -23,7 +23,7 @@ class DriftTest {
     void twoCapturesAlikeAddNothing() {
         Setting a = Bench.ordinary("a", 50).range(steps(0.01)).temperature(21).setting();
         Setting b = Bench.ordinary("b", 50).range(steps(0.0101)).temperature(21).setting();
-        assertThat(DRIFT.ofLevel(a, b)).isEmpty();
+        assertThat(DRIFT.of(a, b, ItemFigure.LEVEL)).isEmpty();
         assertThat(DRIFT.doubts(a, b)).isEmpty();
     }
 
@@ -40,6 +40,14 @@ class DriftTest {
                 .isEqualTo(part);
     }
 
+    @Test
+    void aGainAtTwoRangesCarriesTheSameAndADistortionNothing() {
+        Setting a = accurate("a").range(steps(0.01)).setting();
+        Setting b = accurate("b").range(steps(0.02)).setting();
+        assertThat(DRIFT.of(a, b, ItemFigure.GAIN)).isEqualTo(DRIFT.of(a, b, ItemFigure.LEVEL));
+        assertThat(DRIFT.of(a, b, ItemFigure.THD)).isEmpty();
+    }
+
     /** Common practice: 2 mV/K. 10 K are 20 mV of a clip level of 0.6 V: 8.686 dB / 30 = 0.2895 dB. */
     @Test
     void tenKelvinMoveAClipLevelOf600MillivoltsBy0Point29Decibels() {
@@ -52,9 +60,10 @@ class DriftTest {
     @Test
     void theClipLevelIsThatOfTheNode() {
         Drift doubled = new Drift(new TemperatureChange(OptionalDouble.of(18), 2));
-        assertThat(doubled.ofLevel(
+        assertThat(doubled.of(
                                 clipping("a").setting(),
-                                clipping("b").temperature(28).setting())
+                                clipping("b").temperature(28).setting(),
+                                ItemFigure.LEVEL)
                         .get(0)
                         .standardUncertainty())
                 .isCloseTo(2 * 0.2895, within(2e-4));
@@ -85,7 +94,7 @@ class DriftTest {
     }
 
     private static Contribution ofLevel(Bench from, Bench to) {
-        return DRIFT.ofLevel(from.setting(), to.setting()).get(0);
+        return DRIFT.of(from.setting(), to.setting(), ItemFigure.LEVEL).get(0);
     }
 
     private static Bench accurate(String state) {

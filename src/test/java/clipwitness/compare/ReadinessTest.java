@@ -44,7 +44,7 @@ class ReadinessTest {
         assertThat(level.sufficient()).isFalse();
         assertThat(level.remedy())
                 .hasValue(
-                        "Capture both states with a record 3 times as long, or average 3 captures: noise is what hides the"
+                        "Capture each state with a record 3 times as long, or average 3 captures: noise is what hides the"
                                 + " change.");
         assertThat(result.sufficient()).isFalse();
     }

@@ -25,11 +25,20 @@ class VerticalAccuracyTest {
         assertThat(applied.get(WaveformQuantity.THD)).isEqualTo(Measured.of(10, Unit.PERCENT));
     }
 
+    /** Two channels known to 3 %: 8.686 dB times 0.03 / sqrt 3 times sqrt 2 = 0.2128 dB (JCGM 100, 4.3.7 and 5.1.2). */
+    @Test
+    void aGainOfTwoChannelsKnownToThreePercentHas0Point2128Decibels() {
+        WaveformResult applied = VerticalAccuracy.applied(result(), 0.03);
+        assertThat(applied.get(WaveformQuantity.GAIN).expandedUncertainty().orElseThrow())
+                .isCloseTo(2 * 0.2128, within(2e-4));
+    }
+
     private static WaveformResult result() {
         return new WaveformResult(
                 Map.of(
                         WaveformQuantity.RMS, Measured.of(0.5, Unit.VOLT),
-                        WaveformQuantity.THD, Measured.of(10, Unit.PERCENT)),
+                        WaveformQuantity.THD, Measured.of(10, Unit.PERCENT),
+                        WaveformQuantity.GAIN, Measured.of(20, Unit.DECIBEL)),
                 List.of(),
                 20,
                 Optional.empty(),

@@ -32,7 +32,8 @@ class ReadingOptionsTest {
         assertThat(record.doubts()).isEmpty();
         assertThat(record.evidence())
                 .contains(
-                        "sample interval 2.00000e-06 s as the user states it", "column 1 in A, as the user states it");
+                        "sample interval 2.00000e-06 s as the user states it",
+                        "channel “column 1” in A, as the user states it");
     }
 
     @Test

@@ -33,10 +33,16 @@ final class ClipperOfState {
 
     private final ClipperPair pair;
     private final Map<String, NamedDevice> devices;
+    private final Optional<String> missing;
+    private final Optional<ClippingPair> legs;
 
     ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
         this.pair = pair;
         this.devices = devices;
+        this.missing = names().flatMap(n -> missing(n).stream()).findFirst();
+        this.legs = missing.isPresent()
+                ? Optional.empty()
+                : Optional.of(new ClippingPair(leg(pair.up()), leg(pair.down())));
     }
 
     private Stream<String> names() {
@@ -45,7 +51,7 @@ final class ClipperOfState {
 
     /** Why nothing can be predicted: a device without curve, or whose curve is no junction's. */
     Optional<String> missing() {
-        return names().flatMap(n -> missing(n).stream()).findFirst();
+        return missing;
     }
 
     private Optional<String> missing(String name) {
@@ -58,22 +64,21 @@ final class ClipperOfState {
 
     /** The circuit. */
     ClipperCircuit circuit(Clipper clipper, boolean inverting) {
-        ClippingPair legs = pair();
         return switch (clipper.topology()) {
             case SHUNT ->
-                new ClipperCircuit.Shunt(legs, clipper.sourceResistance().orElseThrow());
+                new ClipperCircuit.Shunt(pair(), clipper.sourceResistance().orElseThrow());
             case FEEDBACK ->
                 new ClipperCircuit.Feedback(
-                        legs,
+                        pair(),
                         clipper.inputResistance().orElseThrow(),
                         clipper.feedbackResistance().orElseThrow(),
                         inverting);
         };
     }
 
-    /** The legs side by side. */
+    /** The legs side by side, where none of their devices is missing. */
     ClippingPair pair() {
-        return new ClippingPair(leg(pair.up()), leg(pair.down()));
+        return legs.orElseThrow();
     }
 
     private ClipperLeg leg(Leg leg) {

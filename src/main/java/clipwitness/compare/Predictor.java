@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** Predicts every setting of every state whose pair the sheet names. */
 final class Predictor {
@@ -53,17 +54,17 @@ final class Predictor {
         this.catalogue = catalogue;
     }
 
-    /** All predictions, states in the sheet's order. */
+    /** All predictions, states in the sheet's order; made side by side. */
     List<StatePrediction> all() {
-        List<StatePrediction> all = new ArrayList<>();
+        List<Supplier<StatePrediction>> work = new ArrayList<>();
         for (State state : job.sheet().states()) {
             ClipperPair pair = clipper.pairs().get(state.name());
             if (pair != null) {
                 ClipperOfState legs = new ClipperOfState(pair, devices);
-                catalogue.of(state.name()).forEach(s -> all.add(predict(s, legs)));
+                catalogue.of(state.name()).forEach(s -> work.add(() -> predict(s, legs)));
             }
         }
-        return all;
+        return work.parallelStream().map(Supplier::get).toList();
     }
 
     private StatePrediction predict(Setting setting, ClipperOfState legs) {

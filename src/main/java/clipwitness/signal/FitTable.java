@@ -6,24 +6,27 @@ package clipwitness.signal;
  */
 final class FitTable {
     private static final int SIZE = 4096;
+    private static final double[] COS = new double[SIZE];
+    private static final double[] SIN = new double[SIZE];
+
+    static {
+        for (int i = 0; i < SIZE; i++) {
+            COS[i] = Math.cos(2 * Math.PI * i / SIZE);
+            SIN[i] = Math.sin(2 * Math.PI * i / SIZE);
+        }
+    }
 
     private final double[] values = new double[SIZE + 1];
     private final double[] slopes = new double[SIZE + 1];
 
     FitTable(HarmonicFit fit) {
-        double[] cos = new double[SIZE];
-        double[] sin = new double[SIZE];
-        for (int i = 0; i < SIZE; i++) {
-            cos[i] = Math.cos(2 * Math.PI * i / SIZE);
-            sin[i] = Math.sin(2 * Math.PI * i / SIZE);
-        }
         for (int i = 0; i <= SIZE; i++) {
             double value = fit.mean();
             double slope = 0;
             for (int k = 1; k <= fit.count(); k++) {
                 int at = k * i & (SIZE - 1);
-                value += fit.cosine(k) * cos[at] + fit.sine(k) * sin[at];
-                slope += k * (fit.sine(k) * cos[at] - fit.cosine(k) * sin[at]);
+                value += fit.cosine(k) * COS[at] + fit.sine(k) * SIN[at];
+                slope += k * (fit.sine(k) * COS[at] - fit.cosine(k) * SIN[at]);
             }
             values[i] = value;
             slopes[i] = slope * 2 * Math.PI / SIZE;

@@ -15,15 +15,20 @@ public final class HarmonicFit {
      * @param phaseVariance variance of the phase that the record spans, for noise of unit variance
      */
     HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance) {
-        this.coefficients = fit.coefficients();
-        this.covariance = fit.covariance(phaseVariance);
+        this(fit.coefficients(), fit.covariance(phaseVariance), cyclesPerSample, samples);
+    }
+
+    private HarmonicFit(double[] coefficients, double[][] covariance, double cyclesPerSample, int samples) {
+        this.coefficients = coefficients;
+        this.covariance = covariance;
         this.cyclesPerSample = cyclesPerSample;
         this.samples = samples;
     }
 
-    /** Fit of a number of harmonics at the frequency of this fit. */
+    /** Fit of a number of harmonics at the frequency of this fit, without covariances. */
     HarmonicFit withHarmonics(Series series, int harmonics) {
-        return new HarmonicFit(new LinearFit(series, cyclesPerSample, harmonics), cyclesPerSample, samples, 0);
+        double[] wider = new LinearFit(series, cyclesPerSample, harmonics).coefficients();
+        return new HarmonicFit(wider, new double[0][], cyclesPerSample, samples);
     }
 
     /** Number of harmonics, the fundamental included. */

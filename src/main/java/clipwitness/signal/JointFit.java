@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Least-squares fit of mean, harmonics and one common frequency to one or more channels of a record. With one harmonic and one channel
  * it is the four-parameter sine fit of IEEE Std 1057. The frequency takes Gauss-Newton steps, lengthened by the secant of the last two, each channel weighted with its
- * own residual variance, until a step is under a millionth of the frequency's standard uncertainty.
+ * own residual variance, until a step is under a millionth of the frequency's standard uncertainty, or turns the record by less than
+ * 1e-11 of a cycle from end to end, as rounding does where there is no noise.
  *
  * @param cyclesPerSample     fundamental frequency over the sample rate
  * @param standardUncertainty of that, from the residuals
@@ -16,6 +17,7 @@ import java.util.List;
 public record JointFit(double cyclesPerSample, double standardUncertainty, List<HarmonicFit> channels) {
     private static final int MOST_STEPS = 40;
     private static final double SMALL_STEP = 1e-6;
+    private static final double ROUNDING = 1e-11;
     private static final double LARGEST_STEP = Math.PI / 4;
 
     /** Copies the list. */
@@ -47,7 +49,7 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
         for (int step = 0; ; step++) {
             Step found = Step.at(channels, cyclesPerSample, harmonics);
             boolean settled = Math.abs(found.change) <= SMALL_STEP * found.uncertainty
-                    || Math.abs(found.change) <= 4 * Math.ulp(cyclesPerSample);
+                    || Math.abs(found.change) * channels.get(0).size() <= ROUNDING;
             double change =
                     last == null ? found.change : found.extrapolated(last, cyclesPerSample - lastCyclesPerSample);
             double next = cyclesPerSample + change;

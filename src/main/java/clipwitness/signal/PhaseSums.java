@@ -12,6 +12,9 @@ final class PhaseSums {
     private static final int MOMENTS = 8;
     private static final int BINS_PER_ORDER = 25;
 
+    private final int bins;
+    private final boolean[] filled;
+    private final double[] moments;
     private final double[] real;
     private final double[] imaginary;
     private final double[] momentReal;
@@ -23,14 +26,16 @@ final class PhaseSums {
      * @param order           highest harmonic, 0 or more
      */
     PhaseSums(Series series, double cyclesPerSample, int order) {
-        int bins = Math.max(64, Integer.highestOneBit(BINS_PER_ORDER * Math.max(1, order)) * 2);
-        double[] moments = moments(series, cyclesPerSample, bins);
+        bins = Math.max(64, Integer.highestOneBit(BINS_PER_ORDER * Math.max(1, order)) * 2);
+        filled = new boolean[bins];
+        moments = new double[bins * 2 * MOMENTS];
+        sort(series, cyclesPerSample);
         real = new double[order + 1];
         imaginary = new double[order + 1];
         momentReal = new double[order + 1];
         momentImaginary = new double[order + 1];
         for (int k = 0; k <= order; k++) {
-            sum(moments, bins, k);
+            sum(k);
         }
     }
 
@@ -54,16 +59,16 @@ final class PhaseSums {
         return -momentImaginary[k];
     }
 
-    private static double[] moments(Series series, double cyclesPerSample, int bins) {
-        double[] moments = new double[bins * 2 * MOMENTS];
+    private void sort(Series series, double cyclesPerSample) {
         int n = series.size();
         double middle = (n - 1) / 2.0;
         for (int i = 0; i < n; i++) {
             double phase = (i - middle) * cyclesPerSample;
             double place = (phase - Math.floor(phase)) * bins;
-            int bin = (int) place;
-            double offset = place - bin - 0.5;
-            int at = (bin & (bins - 1)) * 2 * MOMENTS;
+            int bin = (int) place & (bins - 1);
+            double offset = place - (int) place - 0.5;
+            int at = bin * 2 * MOMENTS;
+            filled[bin] = true;
             double value = series.at(i);
             double timed = value * (i - middle) / n;
             for (int p = 0; p < MOMENTS; p++) {
@@ -73,28 +78,35 @@ final class PhaseSums {
                 timed *= offset;
             }
         }
-        return moments;
     }
 
-    private void sum(double[] moments, int bins, int k) {
+    private void sum(int k) {
         double[] series = taylor(2 * Math.PI * k / bins);
-        double[] turn = {Math.cos(2 * Math.PI * k / bins), -Math.sin(2 * Math.PI * k / bins)};
+        double turnCos = Math.cos(2 * Math.PI * k / bins);
+        double turnSin = -Math.sin(2 * Math.PI * k / bins);
         double c = Math.cos(Math.PI * k / bins);
         double s = -Math.sin(Math.PI * k / bins);
+        double[] sums = new double[4];
         for (int j = 0; j < bins; j++) {
-            int at = j * 2 * MOMENTS;
-            double re = even(moments, at, series);
-            double im = -odd(moments, at, series);
-            real[k] += re * c - im * s;
-            imaginary[k] += re * s + im * c;
-            re = even(moments, at + MOMENTS, series);
-            im = -odd(moments, at + MOMENTS, series);
-            momentReal[k] += re * c - im * s;
-            momentImaginary[k] += re * s + im * c;
-            double next = c * turn[0] - s * turn[1];
-            s = s * turn[0] + c * turn[1];
+            if (filled[j]) { // a short record leaves most empty
+                int at = j * 2 * MOMENTS;
+                double re = even(at, series);
+                double im = -odd(at, series);
+                double timedRe = even(at + MOMENTS, series);
+                double timedIm = -odd(at + MOMENTS, series);
+                sums[0] += re * c - im * s;
+                sums[1] += re * s + im * c;
+                sums[2] += timedRe * c - timedIm * s;
+                sums[3] += timedRe * s + timedIm * c;
+            }
+            double next = c * turnCos - s * turnSin;
+            s = s * turnCos + c * turnSin;
             c = next;
         }
+        real[k] = sums[0];
+        imaginary[k] = sums[1];
+        momentReal[k] = sums[2];
+        momentImaginary[k] = sums[3];
     }
 
     /** Coefficients of cos(a d) at even places and of sin(a d) at odd ones. */
@@ -108,11 +120,11 @@ final class PhaseSums {
         return coefficients;
     }
 
-    private static double even(double[] m, int at, double[] c) {
-        return m[at] + c[2] * m[at + 2] + c[4] * m[at + 4] + c[6] * m[at + 6];
+    private double even(int at, double[] c) {
+        return moments[at] + c[2] * moments[at + 2] + c[4] * moments[at + 4] + c[6] * moments[at + 6];
     }
 
-    private static double odd(double[] m, int at, double[] c) {
-        return c[1] * m[at + 1] + c[3] * m[at + 3] + c[5] * m[at + 5] + c[7] * m[at + 7];
+    private double odd(int at, double[] c) {
+        return c[1] * moments[at + 1] + c[3] * moments[at + 3] + c[5] * moments[at + 5] + c[7] * moments[at + 7];
     }
 }

@@ -31,7 +31,7 @@ public sealed interface ClipperCircuit {
 
         @Override
         public double outputAt(double voltage) {
-            return Root.of(v -> v - voltage + source * pair.currentAt(v), Math.min(0, voltage), Math.max(0, voltage));
+            return pair.voltageAt(voltage / source, 1 / source);
         }
 
         @Override
@@ -67,9 +67,7 @@ public sealed interface ClipperCircuit {
 
         @Override
         public double outputAt(double x) {
-            double open = x * feedback / input;
-            double v = Root.of(u -> u / feedback + pair.currentAt(u) - x / input, Math.min(0, open), Math.max(0, open));
-            return output(x, v);
+            return output(x, pair.voltageAt(x / input, 1 / feedback));
         }
 
         private double output(double x, double v) {

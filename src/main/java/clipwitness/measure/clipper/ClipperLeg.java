@@ -1,24 +1,31 @@
 package clipwitness.measure.clipper;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * One leg of a clipping pair: devices in series, all in one direction, or none, which is an open leg. The same current flows through all, so
- * that their voltages add.
- *
- * @param devices devices
+ * that their voltages add. Its current is looked for as I = Is (exp(s) - 1), Is of the device that saturates first: in s the voltage is neither
+ * steep nor flat.
  */
-public record ClipperLeg(List<DeviceLaw> devices) {
+public final class ClipperLeg {
     private static final double MOST_STEEPNESS = 700;
 
-    /** Copies what it is given. */
-    public ClipperLeg {
-        devices = List.copyOf(devices);
-    }
+    /** exp(-40) is nothing beside 1. */
+    private static final double WHOLE = 40;
 
-    /** A leg in which nothing conducts. */
-    public static ClipperLeg open() {
-        return new ClipperLeg(List.of());
+    private final List<DeviceLaw> devices;
+    private final double saturation;
+
+    /**
+     * A leg.
+     *
+     * @param devices devices, none for an open leg
+     */
+    public ClipperLeg(List<DeviceLaw> devices) {
+        this.devices = List.copyOf(devices);
+        this.saturation =
+                devices.stream().mapToDouble(DeviceLaw::saturationCurrent).min().orElse(0);
     }
 
     /** The same leg with all voltages times a factor. */
@@ -34,27 +41,53 @@ public record ClipperLeg(List<DeviceLaw> devices) {
         return voltage > 0 ? forward(voltage) : reverse(voltage);
     }
 
-    /** Looked for as I = Is (exp(s) - 1), Is of the device that saturates first: in s the voltage is neither steep nor flat. */
     private double forward(double voltage) {
-        double saturation =
-                devices.stream().mapToDouble(DeviceLaw::saturationCurrent).min().orElseThrow();
         double most = 1;
-        while (voltageAt(saturation * Math.expm1(most)) < voltage && most < MOST_STEEPNESS) {
+        while (voltageAt(current(most)) < voltage && most < MOST_STEEPNESS) {
             most *= 1.5;
         }
-        return saturation * Math.expm1(Root.of(s -> voltageAt(saturation * Math.expm1(s)) - voltage, 0, most));
+        return current(Root.of(s -> voltageAt(current(s)) - voltage, 0, most));
     }
 
+    /** The device that leaks least lets through a share of what it would at the whole voltage, looked for as 1 - exp(-s). */
     private double reverse(double voltage) {
         double most = devices.stream()
                 .mapToDouble(d -> d.reverseCurrentAt(voltage))
                 .max()
                 .orElseThrow();
-        return devices.size() == 1 ? most : Root.of(i -> Math.max(-Double.MAX_VALUE, voltageAt(i)) - voltage, most, 0);
+        return devices.size() == 1
+                ? most
+                : -most * Math.expm1(-Root.of(s -> voltage - voltageAt(-most * Math.expm1(-s)), 0, WHOLE));
+    }
+
+    /**
+     * Forward voltage, V, at which the leg and what is beside it share a current.
+     *
+     * @param beside  current beside the leg, A, at a voltage, V; 0 at 0 V and rising
+     * @param amperes current that both share, A, 0 or more
+     * @param highest voltage at which there would be so much current without the leg, V
+     */
+    double voltageBeside(DoubleUnaryOperator beside, double amperes, double highest) {
+        if (devices.isEmpty()) {
+            return Root.of(v -> beside.applyAsDouble(v) - amperes, 0, highest);
+        }
+        double s = Root.of(
+                x -> current(x) + beside.applyAsDouble(voltageAt(current(x))) - amperes,
+                0,
+                Math.log1p(amperes / saturation));
+        return voltageAt(current(s));
+    }
+
+    private double current(double s) {
+        return saturation * Math.expm1(s);
     }
 
     private double voltageAt(double current) {
-        return devices.stream().mapToDouble(d -> d.voltageAt(current)).sum();
+        double sum = 0;
+        for (DeviceLaw d : devices) {
+            sum += d.voltageAt(current);
+        }
+        return sum;
     }
 
     /** Slope dI/dV at 0 V, S. */

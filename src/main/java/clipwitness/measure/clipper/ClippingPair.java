@@ -20,6 +20,20 @@ public record ClippingPair(ClipperLeg up, ClipperLeg down) {
         return up.currentAt(voltage) - down.currentAt(-voltage);
     }
 
+    /**
+     * Voltage across the pair and a conductance beside it where a current flows into both: g v + I(v) = i.
+     *
+     * @param amperes     i, A
+     * @param conductance g, S, above 0
+     */
+    double voltageAt(double amperes, double conductance) {
+        return amperes < 0 ? -voltage(down, up, -amperes, conductance) : voltage(up, down, amperes, conductance);
+    }
+
+    private static double voltage(ClipperLeg forward, ClipperLeg reverse, double amperes, double conductance) {
+        return forward.voltageBeside(v -> conductance * v - reverse.currentAt(-v), amperes, amperes / conductance);
+    }
+
     /** Slope dI/dV at 0 V, S. */
     double conductanceAtZero() {
         return up.conductanceAtZero() + down.conductanceAtZero();

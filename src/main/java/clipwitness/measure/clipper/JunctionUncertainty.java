@@ -7,9 +7,6 @@ package clipwitness.measure.clipper;
  * @param ofOneLeg of one leg against the other; standard, a ratio
  */
 public record JunctionUncertainty(double together, double ofOneLeg) {
-    /** Known exactly. */
-    public static final JunctionUncertainty NONE = new JunctionUncertainty(0, 0);
-
     /** Checks the ranges. */
     public JunctionUncertainty {
         if (!(together >= 0 && ofOneLeg >= 0)) { // NaN lands here too

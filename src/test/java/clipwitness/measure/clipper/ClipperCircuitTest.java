@@ -2,6 +2,7 @@ package clipwitness.measure.clipper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
@@ -46,10 +47,28 @@ class ClipperCircuitTest {
         }
     }
 
+    /** Reverse current of a leg of two is what each alone lets through: the same one at half the voltage. */
+    @Test
+    void devicesInSeriesShareTheReverseVoltage() {
+        ClippingPair one = new ClippingPair(leg(1), leg(0));
+        ClippingPair two = new ClippingPair(leg(2), leg(0));
+        for (double v = 1e-3; v < 20; v *= 1.7) {
+            assertThat(two.currentAt(-2 * v)).isCloseTo(one.currentAt(-v), withinPercentage(1e-6));
+        }
+    }
+
+    /** A shunt of 1 MΩ carries a microampere a volt beside 2.5 nA; two such devices in series half of that. */
+    @Test
+    void leakyDevicesInSeriesShareTheReverseVoltageToo() {
+        JunctionModel leaky = new JunctionModel(2.5e-9, 1.75 * 0.0257, 0.6, 1e-6);
+        ClipperLeg two = new ClipperLeg(Collections.nCopies(2, DeviceLaw.of(leaky)));
+        assertThat(new ClippingPair(two, leg(0)).currentAt(-4)).isCloseTo(-2.0025e-6, withinPercentage(1e-3));
+    }
+
     /** Without a pair a feedback amplifier has the gain 1 + Rf / Rg, inverting -Rf / Rg. */
     @Test
     void openLegsLeaveThePlainAmplifier() {
-        ClippingPair open = new ClippingPair(ClipperLeg.open(), ClipperLeg.open());
+        ClippingPair open = new ClippingPair(leg(0), leg(0));
         ClipperCircuit.Feedback plain = new ClipperCircuit.Feedback(open, 1000, 47_000, false);
         assertThat(plain.outputAt(0.01)).isCloseTo(0.48, within(1e-12));
         assertThat(plain.smallSignalGain()).isCloseTo(48, within(1e-9));

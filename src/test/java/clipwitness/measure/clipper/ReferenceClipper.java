@@ -18,7 +18,7 @@ final class ReferenceClipper {
 
     private static ClipperLeg leg(ReferenceRow row, String side) {
         if (row.text(side + " Is").isEmpty()) {
-            return ClipperLeg.open();
+            return new ClipperLeg(List.of());
         }
         JunctionModel model = new JunctionModel(
                 row.number(side + " Is"),

@@ -60,7 +60,7 @@ final class CrestSearch {
             WeightedPoints arc = arc(points, depth);
             Optional<PolynomialFit> reference = reference(arc).filter(r -> r.fits(tolerated));
             for (int degree = LOWEST_DEGREE; degree <= HIGHEST_DEGREE; degree += 2) {
-                if (arc.places() < POINTS_PER_DEGREE * (degree + SPARE_DEGREES)) {
+                if (!arc.holds(POINTS_PER_DEGREE * (degree + SPARE_DEGREES))) {
                     break;
                 }
                 lastArc = arc;
@@ -75,9 +75,9 @@ final class CrestSearch {
     }
 
     private static Optional<PolynomialFit> reference(WeightedPoints arc) {
-        return arc.places() < POINTS_PER_DEGREE * REFERENCE_DEGREE
-                ? Optional.empty()
-                : Optional.of(new PolynomialFit(arc, REFERENCE_DEGREE));
+        return arc.holds(POINTS_PER_DEGREE * REFERENCE_DEGREE)
+                ? Optional.of(new PolynomialFit(arc, REFERENCE_DEGREE))
+                : Optional.empty();
     }
 
     /** The folded samples of the stretch around the top that stays above a share of it. */

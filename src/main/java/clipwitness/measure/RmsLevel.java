@@ -16,9 +16,10 @@ final class RmsLevel {
     /** Standard uncertainty, V: the gradient is each coefficient over twice the rms. */
     static double uncertainty(FittedWave wave) {
         double[] gradient = new double[wave.fit().parameters()];
+        double twice = 2 * wave.rms();
         for (int k = 1; k <= wave.count(); k++) {
-            gradient[2 * k - 1] = wave.fit().cosine(k) / (2 * wave.rms());
-            gradient[2 * k] = wave.fit().sine(k) / (2 * wave.rms());
+            gradient[2 * k - 1] = wave.fit().cosine(k) / twice;
+            gradient[2 * k] = wave.fit().sine(k) / twice;
         }
         return wave.uncertainty(gradient);
     }

@@ -42,7 +42,7 @@ final class SlopeProfile {
     private double reach(double input) {
         double reach = NARROWEST * transfer.amplitude();
         while (reach < WIDEST * transfer.amplitude()
-                && (transfer.points().countBetween(input - reach, input + reach) < FEWEST_POINTS
+                && (!transfer.points().holds(FEWEST_POINTS, input - reach, input + reach)
                         || uncertainty(input, reach) > wanted)) {
             reach *= WIDER;
         }

@@ -39,7 +39,7 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
             if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
                 return Answer.refused("fewer than 5 codes of the input lie in the straight part");
             }
-            if (transfer.points().countBetween(-window, window) < FEWEST_POINTS) {
+            if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
                 return Answer.refused("too few samples lie in the straight part");
             }
             CentreLine line = line(transfer, window);

@@ -6,6 +6,8 @@ package clipwitness.signal;
  */
 final class FitTable {
     private static final int SIZE = 4096;
+    private static final int HALF = SIZE / 2;
+    private static final int QUARTER = SIZE / 4;
     private static final double[] COS = new double[SIZE];
     private static final double[] SIN = new double[SIZE];
 
@@ -20,17 +22,28 @@ final class FitTable {
     private final double[] slopes = new double[SIZE + 1];
 
     FitTable(HarmonicFit fit) {
-        for (int i = 0; i <= SIZE; i++) {
-            double value = fit.mean();
-            double slope = 0;
+        for (int i = 0; i <= QUARTER; i++) {
+            double[] value = {0, 0, 0, 0};
+            double[] slope = {0, 0, 0, 0};
             for (int k = 1; k <= fit.count(); k++) {
                 int at = k * i & (SIZE - 1);
-                value += fit.cosine(k) * COS[at] + fit.sine(k) * SIN[at];
-                slope += k * (fit.sine(k) * COS[at] - fit.cosine(k) * SIN[at]);
+                int kind = 2 * (k & 1);
+                value[kind] += fit.cosine(k) * COS[at];
+                value[kind + 1] += fit.sine(k) * SIN[at];
+                slope[kind] += k * fit.sine(k) * COS[at];
+                slope[kind + 1] -= k * fit.cosine(k) * SIN[at];
             }
-            values[i] = value;
-            slopes[i] = slope * 2 * Math.PI / SIZE;
+            spread(values, i, value, 1, fit.mean());
+            spread(slopes, i, slope, 2 * Math.PI / SIZE, 0);
         }
+    }
+
+    /** Four places a quarter apart or mirrored, from the sums over even cosines, even sines, odd cosines and odd sines at one. */
+    private static void spread(double[] table, int i, double[] sums, double scale, double offset) {
+        table[i] = offset + scale * (sums[0] + sums[1] + sums[2] + sums[3]);
+        table[HALF - i] = offset + scale * (sums[0] - sums[1] - sums[2] + sums[3]);
+        table[HALF + i] = offset + scale * (sums[0] + sums[1] - sums[2] - sums[3]);
+        table[SIZE - i] = offset + scale * (sums[0] - sums[1] + sums[2] - sums[3]);
     }
 
     /**

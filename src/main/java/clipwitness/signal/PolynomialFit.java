@@ -148,15 +148,15 @@ public final class PolynomialFit {
      * @param scatter standard deviation of one sample
      */
     public static PolynomialFit around(WeightedPoints data, double centre, double widest, int degree, double scatter) {
-        int fewest = Math.min(data.places(), POINTS_PER_PARAMETER * (degree + 1));
+        int fewest = data.placesUpTo(POINTS_PER_PARAMETER * (degree + 1));
         double reach = widest;
-        while (data.countBetween(centre - reach, centre + reach) < fewest) {
+        while (!data.holds(fewest, centre - reach, centre + reach)) {
             reach /= NARROWING;
         }
         while (true) {
             PolynomialFit fit = new PolynomialFit(data.between(centre - reach, centre + reach), degree);
             reach *= NARROWING;
-            if (fit.fits(scatter) || data.countBetween(centre - reach, centre + reach) < fewest) {
+            if (fit.fits(scatter) || !data.holds(fewest, centre - reach, centre + reach)) {
                 return fit;
             }
         }

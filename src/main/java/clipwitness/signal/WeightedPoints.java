@@ -99,26 +99,35 @@ public final class WeightedPoints {
     }
 
     /**
-     * Number of places from low to high that have a point. Points nearer to one another than a ten-thousandth of the whole range stand in
+     * Whether so many places from low to high have a point. Points nearer to one another than a ten-thousandth of the whole range stand in
      * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
      */
-    public int countBetween(double low, double high) {
+    public boolean holds(int wanted, double low, double high) {
+        return placesUpTo(wanted, low, high) == wanted;
+    }
+
+    /** Whether so many places have a point. */
+    public boolean holds(int wanted) {
+        return placesUpTo(wanted) == wanted;
+    }
+
+    /** Number of places that have a point, as far as it is asked for. */
+    public int placesUpTo(int most) {
+        return placesUpTo(most, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    private int placesUpTo(int most, double low, double high) {
         int end = indexFrom(high, true);
         double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
         double last = Double.NEGATIVE_INFINITY;
         int places = 0;
-        for (int i = indexFrom(low, false); i < end; i++) {
+        for (int i = indexFrom(low, false); i < end && places < most; i++) {
             if (x[i] - last > apart) {
                 places++;
                 last = x[i];
             }
         }
         return places;
-    }
-
-    /** Number of places that have a point. */
-    public int places() {
-        return countBetween(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     /** The points with an abscissa from low to high. */

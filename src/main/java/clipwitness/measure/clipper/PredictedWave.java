@@ -10,7 +10,7 @@ import java.util.Arrays;
 
 /** The wave that a circuit makes of a sine, as a record of three periods, measured as a captured one is. */
 final class PredictedWave {
-    private static final int SAMPLES_PER_PERIOD = 480;
+    private static final int SAMPLES_PER_PERIOD = 512;
     private static final int PERIODS = 3;
 
     private PredictedWave() {}

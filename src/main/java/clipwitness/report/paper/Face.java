@@ -4,7 +4,9 @@ import com.openhtmltopdf.css.constants.IdentValue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.GlyphSubstitutionTable;
 import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
@@ -43,14 +45,22 @@ enum Face {
         return italic ? IdentValue.ITALIC : IdentValue.NORMAL;
     }
 
-    /** Reads the font. Ligatures are switched off: their glyphs could not be read back as text. */
+    /** Reads the font. Ligatures are switched off, and their long table is not parsed: their glyphs could not be read back as text. */
     TrueTypeFont read() {
         try (InputStream in = Face.class.getResourceAsStream("/fonts/" + file)) {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            TrueTypeFont font = new WithoutLigatures().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             font.setEnableGsub(false);
             return font;
         } catch (IOException e) {
             throw new UncheckedIOException("the program's own font " + file + " cannot be read", e);
+        }
+    }
+
+    /** Takes the table of substitutions for one that is not known. */
+    private static final class WithoutLigatures extends TTFParser {
+        @Override
+        protected TTFTable readTable(String tag) {
+            return super.readTable(GlyphSubstitutionTable.TAG.equals(tag) ? "" : tag);
         }
     }
 }

@@ -55,6 +55,15 @@ public enum ItemQuantity {
         return unit;
     }
 
+    /** The unit of the change as it is written on paper: a difference of percentages counts in points. */
+    public String symbol() {
+        return switch (this) {
+            case ASYMMETRY -> "points";
+            case POLARITY -> "°";
+            default -> unit.symbol();
+        };
+    }
+
     /** The sheet's limit, where there is one. */
     public Optional<LimitQuantity> limit() {
         return limit;

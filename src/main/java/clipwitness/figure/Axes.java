@@ -16,6 +16,8 @@ record Axes(NumberText numbers) {
     private static final double NEAR_RATIO = 1.4;
     private static final double LEAST_SPAN = 1e-3;
     private static final double NEAR_END = 5e-3;
+    private static final int LEAST_MARKS = 3;
+    private static final int STEPS_OF_LITTLE = 5;
 
     /** An axis whose ends are round numbers and that holds a range; at most so many steps, or one or two more. */
     Axis round(String quantity, Unit unit, Range range, int steps) {
@@ -56,10 +58,21 @@ record Axes(NumberText numbers) {
             high = Math.max(high, tick.doubleValue());
         }
         AxisUnit written = AxisUnit.of(unit, high);
-        List<Axis.Tick> ticks = Ticks.logarithmic(low, high).stream()
-                .map(t -> new Axis.Tick(t.doubleValue(), written.text(t, t, numbers)))
+        return new Axis(written.label(quantity), new Scale.Logarithmic(low, high), marks(low, high, written));
+    }
+
+    /** The marks of a logarithmic axis; equal steps where it spans so little that it would have next to none. */
+    private List<Axis.Tick> marks(double low, double high, AxisUnit written) {
+        List<BigDecimal> ticks = Ticks.logarithmic(low, high);
+        if (ticks.size() >= LEAST_MARKS) {
+            return ticks.stream()
+                    .map(t -> new Axis.Tick(t.doubleValue(), written.text(t, t, numbers)))
+                    .toList();
+        }
+        BigDecimal step = Ticks.step(high - low, STEPS_OF_LITTLE);
+        return Ticks.multiples(step, low, high).stream()
+                .map(t -> new Axis.Tick(t.doubleValue(), written.text(t, step, numbers)))
                 .toList();
-        return new Axis(written.label(quantity), new Scale.Logarithmic(low, high), ticks);
     }
 
     /** A mark at a place with its number, as somebody set it. */

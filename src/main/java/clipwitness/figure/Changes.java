@@ -47,7 +47,7 @@ final class Changes {
             List<Item> items = comparison.items().stream()
                     .filter(i -> i.quantity() == ItemQuantity.NULL_DEPTH && conditions.contains(i.condition()))
                     .filter(i -> i.change().asValue().isPresent())
-                    .sorted(Comparator.comparingDouble(i -> i.change().value().orElseThrow()))
+                    .sorted(Comparator.comparingDouble(Changes::printed))
                     .toList();
             if (!items.isEmpty()) {
                 String deepest = depth(items.get(0));
@@ -58,6 +58,12 @@ final class Changes {
             }
         }
         return parts;
+    }
+
+    /** The depth that is printed: of a bound, what it lies below. */
+    private static double printed(Item item) {
+        Measured.Value depth = item.change().asValue().orElseThrow();
+        return depth.number() + (depth.isUpperBound() ? 2 * depth.standardUncertainty() : 0);
     }
 
     private String depth(Item item) {

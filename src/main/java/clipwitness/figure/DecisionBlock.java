@@ -3,6 +3,8 @@ package clipwitness.figure;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberParts;
+import clipwitness.quantity.Unit;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.List;
@@ -69,7 +71,8 @@ final class DecisionBlock {
     }
 
     private String limitWords(double limit) {
-        return (oneSided() ? "" : "±") + context.axes().numbers().nominal(limit, quantity.unit());
+        String number = (oneSided() ? "" : "±") + context.axes().numbers().nominal(limit, Unit.ONE);
+        return new NumberParts(number, "", quantity.symbol()).text();
     }
 
     private OptionalDouble limit() {
@@ -113,8 +116,11 @@ final class DecisionBlock {
             Optional<Measured.Value> value = item.change().asValue();
             if (value.isPresent()) {
                 double u = 2 * value.get().standardUncertainty();
-                shown = shown.with(farthest.nearest(value.get().number() - u));
-                shown = shown.with(farthest.nearest(value.get().number() + u));
+                double high = value.get().number() + u;
+                double low =
+                        value.get().isUpperBound() ? high - room : value.get().number() - u;
+                shown = shown.with(farthest.nearest(low));
+                shown = shown.with(farthest.nearest(high));
             }
         }
         return shown.widened(0).padded(0.02);
@@ -152,7 +158,7 @@ final class DecisionBlock {
         canvas.text(name, x, base, Ink.SMALL, false, Canvas.Anchor.START, 0, Ink.TEXT);
         DecisionStyle style = DecisionStyle.of(item.decision());
         if (item.change() instanceof Measured.Value value) {
-            new DecisionInterval(value, style, context.values()).paint(plot, middle);
+            new DecisionInterval(value, quantity.symbol(), style, context.values()).paint(plot, middle);
         } else {
             String reason = item.change().reason().orElse("");
             String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);

@@ -8,13 +8,15 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
 /**
- * A change with its interval on a strip; where it leaves the strip an arrow says so.
+ * A change with its interval on a strip; where it leaves the strip an arrow says so. Of a bound only its upper end is known: a bar with an
+ * arrow away from it.
  *
  * @param value change
+ * @param unit  how its unit is written
  * @param style decision
  * @param words values in words
  */
-record DecisionInterval(Measured.Value value, DecisionStyle style, ValueWords words) {
+record DecisionInterval(Measured.Value value, String unit, DecisionStyle style, ValueWords words) {
     private static final double HALF_CAP = 2.5;
     private static final double RADIUS = 2.1;
     private static final double ARROW = 9;
@@ -25,13 +27,25 @@ record DecisionInterval(Measured.Value value, DecisionStyle style, ValueWords wo
     void paint(Plot plot, double y) {
         Box area = plot.area();
         double u = 2 * value.standardUncertainty();
-        double from = plot.px(value.number() - u);
+        double at = plot.px(value.number());
         double to = plot.px(value.number() + u);
-        if (from > area.right() || to < area.x()) {
-            paintBeyond(plot, y, from > area.right() ? 1 : -1);
+        if (value.isUpperBound()) {
+            paintBound(plot, y, to);
+        } else if (at > area.right() || at < area.x()) {
+            paintBeyond(plot, y, at > area.right() ? 1 : -1);
         } else {
-            paintInterval(plot, y, from, to);
+            paintInterval(plot, y, plot.px(value.number() - u), to);
         }
+    }
+
+    private void paintBound(Plot plot, double y, double bound) {
+        Graphics2D g = plot.canvas().graphics();
+        double left = Math.max(plot.area().x(), bound - ARROW);
+        g.setColor(style.color());
+        g.setStroke(LINE);
+        g.draw(new Line2D.Double(left, y, bound, y));
+        paintEnd(g, left, y, -1);
+        paintEnd(g, bound, y, 0);
     }
 
     private void paintInterval(Plot plot, double y, double from, double to) {
@@ -45,9 +59,7 @@ record DecisionInterval(Measured.Value value, DecisionStyle style, ValueWords wo
         paintEnd(g, left, y, from < area.x() - SLACK ? -1 : 0);
         paintEnd(g, right, y, to > area.right() + SLACK ? 1 : 0);
         double at = plot.px(value.number());
-        if (at >= area.x() && at <= area.right()) {
-            g.fill(new Ellipse2D.Double(at - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
-        }
+        g.fill(new Ellipse2D.Double(at - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
     }
 
     private void paintBeyond(Plot plot, double y, int side) {
@@ -59,7 +71,7 @@ record DecisionInterval(Measured.Value value, DecisionStyle style, ValueWords wo
         paintEnd(g, edge, y, side);
         Canvas.Anchor anchor = side > 0 ? Canvas.Anchor.END : Canvas.Anchor.START;
         double base = Ink.centred(y, Ink.SMALL);
-        String text = words.change(value);
+        String text = words.change(value, unit);
         plot.canvas().text(text, edge - side * (ARROW + 2), base, Ink.SMALL, false, anchor, 0, style.color());
     }
 

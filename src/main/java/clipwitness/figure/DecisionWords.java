@@ -20,7 +20,7 @@ final class DecisionWords {
             case HUM -> "Hum";
             case RESPONSE -> "Response";
             case RAIL -> "Rail";
-            case POLARITY -> "Phase";
+            case POLARITY -> "Polarity";
         };
     }
 

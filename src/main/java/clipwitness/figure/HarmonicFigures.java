@@ -74,7 +74,7 @@ final class HarmonicFigures {
                 .toList();
         return new PanelFigure(
                 title + context.titleEnd(group.condition()),
-                finding(group.chosen()),
+                finding(columns == 1 ? group.chosen() : group.further()),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(group.states(), LegendEntry::bar),
                 signs(settings, last));

@@ -54,7 +54,7 @@ final class TransferFigures {
                         : List.of();
         return new PanelFigure(
                 title + context.titleEnd(group.condition()),
-                finding(group.chosen()),
+                finding(headings ? group.further() : group.chosen()),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(group.states(), LegendEntry::line),
                 signs);

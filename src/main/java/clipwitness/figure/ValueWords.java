@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 
@@ -20,9 +21,10 @@ record ValueWords(NumberText numbers) {
         return value.isUpperBound() ? "below " + text(value.number() + u, value) : text(value.number(), value);
     }
 
-    /** A change with its sign. */
-    String change(Measured.Value value) {
-        return numbers.signed(value.number(), value.unit(), decimals(value));
+    /** A change with its sign, in a unit that is called by this symbol. */
+    String change(Measured.Value value, String symbol) {
+        String number = numbers.signed(value.number(), Unit.ONE, decimals(value));
+        return new NumberParts(number, "", symbol).text();
     }
 
     /** The size of a change, without sign. */

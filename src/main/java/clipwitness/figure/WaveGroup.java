@@ -58,6 +58,12 @@ record WaveGroup(Condition condition, List<WaveSetting> settings) {
                 .orElseThrow(() -> new IllegalArgumentException("a group needs settings"));
     }
 
+    /** The setting that a picture of all settings speaks of: the highest, or the lowest where the highest speaks for all. */
+    WaveSetting further() {
+        WaveSetting last = settings.get(settings.size() - 1);
+        return last.equals(chosen()) ? settings.get(0) : last;
+    }
+
     private static Comparator<WaveSetting> byDistortion() {
         return Comparator.comparingDouble(s -> s.largest(WaveformQuantity.THD));
     }

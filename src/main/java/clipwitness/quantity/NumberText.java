@@ -18,6 +18,7 @@ public final class NumberText {
 
     private static final int MOST_DIGITS = 8;
     private static final int DIGITS_ALONE = 4;
+    private static final int DECIMALS_OF_LEVELS = 3;
     private static final MathContext NOMINAL_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
 
     private final char decimalMark;
@@ -38,7 +39,7 @@ public final class NumberText {
 
     /**
      * A value with its expanded uncertainty, {@code 23.1 ± 1.1 %}: the uncertainty with two digits, the value with the same decimals.
-     * A value shows at most eight digits, its uncertainty then rounded up. Without uncertainty it shows four digits.
+     * A value shows at most eight digits, a level at most three decimals, its uncertainty then rounded up. Without uncertainty it shows four digits.
      *
      * @param value    value in the unit
      * @param unit     unit
@@ -136,20 +137,56 @@ public final class NumberText {
      * @param signed   whether a plus sign is shown
      */
     public NumberParts parts(double value, Unit unit, double expanded, double largest, boolean signed) {
-        BigDecimal uncertainty = exact(expanded);
-        if (uncertainty.signum() < 0) {
-            throw new IllegalArgumentException("an expanded uncertainty must be 0 or more but is " + expanded);
-        }
-        BigDecimal number = exact(value);
-        boolean known = uncertainty.signum() > 0;
-        int wanted = known ? step(uncertainty.round(UNCERTAINTY_DIGITS), 2) : step(number, DIGITS_ALONE);
-        int step = number.signum() == 0 ? wanted : Math.max(wanted, step(number, MOST_DIGITS));
-        BigDecimal half = uncertainty.setScale(-step, step > wanted ? RoundingMode.CEILING : RoundingMode.HALF_UP);
-        BigDecimal shown = toStep(number, step);
-        BigDecimal row = Math.abs(largest) > Math.abs(value) ? toStep(exact(largest), step) : shown;
-        Prefix prefix = Prefix.of(row.abs().max(half), unit);
+        Rounded rounded = Rounded.of(exact(value), exact(expanded), mostDecimals(unit));
+        BigDecimal row = Math.abs(largest) > Math.abs(value) ? toStep(exact(largest), rounded.step()) : rounded.value();
+        return parts(rounded, Prefix.of(row.abs().max(rounded.uncertainty()), unit), unit, signed);
+    }
+
+    /**
+     * A measured value in its parts without prefix, to at most so many decimals; an uncertainty that has more is rounded up.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param expanded expanded uncertainty in the unit, 0 or more
+     * @param decimals decimals that are shown at most, 0 or more
+     */
+    public NumberParts coarse(double value, Unit unit, double expanded, int decimals) {
+        return parts(Rounded.of(exact(value), exact(expanded), decimals), Prefix.NONE, unit, false);
+    }
+
+    private NumberParts parts(Rounded rounded, Prefix prefix, Unit unit, boolean signed) {
         return new NumberParts(
-                plain(shown, prefix, signed), known ? plain(half, prefix, false) : "", symbol(prefix, unit));
+                plain(rounded.value(), prefix, signed),
+                rounded.isKnown() ? plain(rounded.uncertainty(), prefix, false) : "",
+                symbol(prefix, unit));
+    }
+
+    /** Decimals of a unit that mean something: nobody hears, and no instrument here holds, less than a thousandth of a decibel. */
+    private static int mostDecimals(Unit unit) {
+        return switch (unit) {
+            case DECIBEL, DBC -> DECIMALS_OF_LEVELS;
+            default -> Integer.MAX_VALUE;
+        };
+    }
+
+    /** A value and its uncertainty to the same power of ten. */
+    private record Rounded(BigDecimal value, BigDecimal uncertainty, int step) {
+        static Rounded of(BigDecimal value, BigDecimal expanded, int mostDecimals) {
+            if (expanded.signum() < 0) {
+                throw new IllegalArgumentException("an expanded uncertainty must be 0 or more but is " + expanded);
+            }
+            int wanted = expanded.signum() > 0
+                    ? NumberText.step(expanded.round(UNCERTAINTY_DIGITS), 2)
+                    : NumberText.step(value, DIGITS_ALONE);
+            int finest = value.signum() == 0 ? wanted : NumberText.step(value, MOST_DIGITS);
+            int step = Math.max(Math.max(wanted, finest), -mostDecimals);
+            RoundingMode mode = step > wanted ? RoundingMode.CEILING : RoundingMode.HALF_UP;
+            return new Rounded(toStep(value, step), expanded.setScale(-step, mode), step);
+        }
+
+        boolean isKnown() {
+            return uncertainty.signum() > 0;
+        }
     }
 
     /**

@@ -30,9 +30,16 @@ class ValueWordsTest {
 
     @Test
     void aChangeShowsItsSign() {
-        assertThat(VALUES.change(Measured.withNoise(0.264, Unit.DECIBEL, 0.05))).isEqualTo("+0.26\u00a0dB");
-        assertThat(VALUES.change(Measured.withNoise(-0.264, Unit.DECIBEL, 0.05)))
+        assertThat(VALUES.change(Measured.withNoise(0.264, Unit.DECIBEL, 0.05), "dB"))
+                .isEqualTo("+0.26\u00a0dB");
+        assertThat(VALUES.change(Measured.withNoise(-0.264, Unit.DECIBEL, 0.05), "dB"))
                 .isEqualTo("−0.26\u00a0dB");
+    }
+
+    @Test
+    void aDifferenceOfPercentagesCountsInPoints() {
+        assertThat(VALUES.change(Measured.withNoise(1.264, Unit.PERCENT, 0.05), "points"))
+                .isEqualTo("+1.26\u00a0points");
     }
 
     @Test

@@ -36,7 +36,7 @@ class PhotosTest {
                 new Photo("photos/board.jpg", "The switch", Optional.empty()));
         try (Rendered report = Rendered.of(ExampleJob.with(sheet).results(), "customer")) {
             assertThat(report.text())
-                    .contains("The board, solder side (After, original clippers)")
+                    .contains("The board, solder side · After, original clippers")
                     .contains("The switch");
             int images = 0;
             for (var page : report.document().getPages()) {

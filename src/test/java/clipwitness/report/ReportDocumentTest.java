@@ -42,7 +42,7 @@ class ReportDocumentTest {
         try (Rendered report = Rendered.customer()) {
             assertThat(report.page(1))
                     .contains("✓ Pass · After, original clippers compared with “As received”")
-                    .contains("Still what it was: at all five gain settings the level moved by at most 0.08 ± 0.05 dB")
+                    .contains("Still what it was: at all five gain settings the level moved by at most 0.08 ± 0.02 dB")
                     .contains("✓ Pass: polarity · After, new clippers compared with “As received”")
                     .contains("– Described · After, new clippers compared with “After, original clippers”");
         }
@@ -73,7 +73,7 @@ class ReportDocumentTest {
         try (Rendered report = Rendered.of(ExampleJob.good().ending(Ending.FAIL).results(), template)) {
             assertThat(report.page(1))
                     .contains("✗ Fail")
-                    .contains("Not what it was: at full gain the level changed by −1.600 ± 0.020 dB (limit 0.50 dB).");
+                    .contains("Not what it was: at full gain the level changed by −1.600 ± 0.020 dB (limit 0.5 dB).");
         }
     }
 

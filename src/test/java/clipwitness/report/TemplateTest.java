@@ -67,7 +67,7 @@ class TemplateTest {
         String template = template("<p>{{ report.conformity.limits[0].value }}</p>");
         Files.writeString(folder.resolve("words.properties"), "language = de\n");
         try (Rendered report = Rendered.of(german, template)) {
-            assertThat(report.text()).isEqualTo("0,50 dB ");
+            assertThat(report.text()).isEqualTo("0,5 dB ");
         }
     }
 

@@ -1,9 +1,11 @@
 package clipwitness.report.model;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.CaptureResult;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.report.words.Amount;
@@ -13,6 +15,8 @@ import java.util.List;
 
 /** Captures with all that was read and measured. */
 final class CaptureBuilder {
+    private static final int DECIMALS_OF_FREQUENCY = 3;
+
     private final Wording wording;
     private final DoubtBuilder doubts;
 
@@ -29,7 +33,7 @@ final class CaptureBuilder {
                 row.file(),
                 row.inputFile().orElse(""),
                 row.state().map(wording::label).or(row::device).orElse(""),
-                wording.condition(row.condition()),
+                condition(row),
                 Integer.toString(row.run()),
                 Integer.toString(capture.export().samples()),
                 capture.export().sampleRate().isPresent()
@@ -47,17 +51,39 @@ final class CaptureBuilder {
                 doubts.of(capture));
     }
 
+    /** The condition; of what is no wave its kind too, and the frequency of a point of the response. */
+    private String condition(CaptureRow row) {
+        return switch (row.kind()) {
+            case WAVEFORM -> wording.condition(row.condition());
+            case JUNCTION -> wording.say("kind.junction");
+            case NOISE -> wording.say("kind.noise") + ", " + wording.condition(row.condition());
+            case RESPONSE -> response(row.condition()) + ", " + wording.condition(row.condition());
+        };
+    }
+
+    private String response(Condition condition) {
+        return condition.frequency().isPresent()
+                ? wording.say(
+                        "kind.response.at",
+                        "frequency",
+                        wording.numbers().nominal(condition.frequency().getAsDouble(), Unit.HERTZ))
+                : wording.say("kind.response");
+    }
+
     private List<Row> values(WaveformResult wave, Cells cells) {
         List<Row> rows = new ArrayList<>();
-        wave.values()
-                .forEach(
-                        (quantity, measured) -> rows.add(row(wording.say("value." + quantity.key()), measured, cells)));
+        wave.values().forEach((quantity, measured) -> {
+            Amount amount = amount(quantity, measured);
+            rows.add(new Row(wording.say("value." + quantity.key()), amount.unit(), List.of(cells.cell(amount)), ""));
+        });
         return cells.aligned(rows);
     }
 
-    private Row row(String name, Measured measured, Cells cells) {
-        Amount amount = wording.amount(measured);
-        return new Row(name, amount.unit(), List.of(cells.cell(amount)), "");
+    /** Frequencies in Hz, so that captures compare at a glance; everything else with the prefix that suits it. */
+    private Amount amount(WaveformQuantity quantity, Measured measured) {
+        return quantity == WaveformQuantity.FREQUENCY
+                ? wording.amount(measured, DECIMALS_OF_FREQUENCY)
+                : wording.amount(measured);
     }
 
     private List<Row> harmonics(WaveformResult wave, Cells cells) {

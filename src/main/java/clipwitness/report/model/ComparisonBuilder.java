@@ -64,21 +64,34 @@ final class ComparisonBuilder {
     }
 
     private List<String> clocks(Comparison comparison) {
-        return ClockDifference.of(results, comparison).stream()
-                .map(d -> wording.say(
+        List<String> differences = ClockDifference.of(results, comparison).stream()
+                .map(this::clock)
+                .toList();
+        return differences.isEmpty()
+                ? List.of()
+                : List.of(wording.say(
                         "clock",
-                        "condition",
-                        wording.condition(d.condition()),
                         "to",
                         wording.label(comparison.to()),
-                        "difference",
-                        partsPerMillion(d.ratio())))
-                .toList();
+                        "from",
+                        wording.label(comparison.from()),
+                        "list",
+                        wording.list(differences)));
     }
 
-    private String partsPerMillion(Measured.Value ratio) {
+    private String clock(ClockDifference difference) {
         double million = 1e6;
-        return wording.numbers().change(million * ratio.number(), Unit.ONE, 2 * million * ratio.standardUncertainty());
+        Measured.Value ratio = difference.ratio();
+        return wording.say(
+                ratio.number() > 0 ? "clock.faster" : "clock.slower",
+                "condition",
+                wording.condition(difference.condition()),
+                "difference",
+                wording.numbers()
+                        .measured(
+                                million * Math.abs(ratio.number()),
+                                Unit.ONE,
+                                2 * million * ratio.standardUncertainty()));
     }
 
     private List<Table> levelMatched(Comparison comparison) {
@@ -148,7 +161,7 @@ final class ComparisonBuilder {
     }
 
     private Row equal(EquivalentGain equal, Cells cells) {
-        Cell cell = cells.cell(wording.amount(equal.toGainPercent()));
+        Cell cell = cells.cell(wording.rotation(equal.toGainPercent()));
         return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
     }
 }

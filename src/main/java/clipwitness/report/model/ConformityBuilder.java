@@ -5,13 +5,13 @@ import clipwitness.compare.Decision;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
-import clipwitness.job.LimitQuantity;
 import clipwitness.job.Limits;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.VerdictText;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,10 +35,10 @@ final class ConformityBuilder {
             judged.addAll(comparison.judged());
         }
         Limits limits = results.job().sheet().limits();
-        List<ConformityPart.LimitText> texts = judged.stream()
-                .flatMap(q -> q.limit().stream().map(l -> limit(q, l, limits)))
+        List<ConformityPart.LimitText> limitTexts = judged.stream()
+                .flatMap(q -> limit(q, limits).or(() -> fixed(q, results)).stream())
                 .toList();
-        return new ConformityPart(statements, texts, rule(results));
+        return new ConformityPart(statements, limitTexts, rule(results));
     }
 
     private String statement(Comparison comparison) {
@@ -71,11 +71,22 @@ final class ConformityBuilder {
                 verdicts.word(comparison.verdict()));
     }
 
-    private ConformityPart.LimitText limit(ItemQuantity quantity, LimitQuantity limit, Limits limits) {
-        return new ConformityPart.LimitText(
-                wording.quantity(quantity),
-                texts.limit(quantity, limits.of(limit)),
-                wording.say(limits.isDefault(limit) ? "limit.default" : "limit.sheet"));
+    private Optional<ConformityPart.LimitText> limit(ItemQuantity quantity, Limits limits) {
+        return quantity.limit()
+                .map(limit -> new ConformityPart.LimitText(
+                        wording.quantity(quantity),
+                        texts.limit(quantity, limits.of(limit)),
+                        wording.say(limits.isDefault(limit) ? "limit.default" : "limit.sheet")));
+    }
+
+    /** A limit that no sheet sets: half way from in phase to turned over, for instance. */
+    private Optional<ConformityPart.LimitText> fixed(ItemQuantity quantity, JobResults results) {
+        return results.comparisons().stream()
+                .flatMap(c -> c.items().stream())
+                .filter(i -> i.quantity() == quantity && i.limit().isPresent())
+                .findFirst()
+                .map(i -> new ConformityPart.LimitText(
+                        wording.quantity(quantity), texts.limit(i), wording.say("limit.method")));
     }
 
     private List<String> rule(JobResults results) {

@@ -4,7 +4,6 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.measure.Measured;
-import clipwitness.report.words.ItemText;
 import clipwitness.report.words.Wording;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +47,6 @@ final class DescribedChanges {
                         .map(Item::change)
                         .findFirst())
                 .toList();
-        return new Row(wording.quantity(quantity), ItemText.unit(quantity), cells.changes(changes), "");
+        return new Row(wording.quantity(quantity), quantity.symbol(), cells.changes(changes), "");
     }
 }

@@ -54,9 +54,4 @@ public record ListedCapture(
     public List<List<Row>> valueColumns() {
         return Parts.halves(values);
     }
-
-    /** The harmonics in two columns that end evenly. */
-    public List<List<Row>> harmonicColumns() {
-        return Parts.halves(harmonics);
-    }
 }

@@ -59,7 +59,9 @@ final class SeriesBuilder {
                 Parts.of(series, STATES).forEach(part -> tables.add(table(part, quantity)));
             }
         }
-        Parts.of(series, STATES).forEach(part -> tables.add(onsets(part)));
+        Parts.of(series, STATES).stream()
+                .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
+                .forEach(part -> tables.add(onsets(part)));
         return tables;
     }
 
@@ -93,6 +95,11 @@ final class SeriesBuilder {
         return Optional.ofNullable(point.values().get(quantity));
     }
 
+    private static boolean hasOnset(Series series) {
+        return series.onsetGain().stream()
+                .anyMatch(o -> o.gainPercent().asValue().isPresent());
+    }
+
     private Table onsets(List<Series> series) {
         List<Double> marks = series.stream()
                 .flatMap(s -> s.onsetGain().stream())
@@ -120,7 +127,7 @@ final class SeriesBuilder {
                 .filter(o -> o.thdPercent() == mark)
                 .map(OnsetGain::gainPercent)
                 .findFirst();
-        return gain.map(g -> cells.cell(wording.amount(g))).orElse(Cell.of(""));
+        return gain.map(g -> cells.cell(wording.rotation(g))).orElse(Cell.of(""));
     }
 
     private List<String> labels(List<Series> series) {

@@ -23,6 +23,13 @@ public record Amount(NumberParts parts, String reason) {
         return of(measured, 0, numbers, false);
     }
 
+    /** A figure without prefix, to at most so many decimals. */
+    static Amount coarse(Measured measured, int decimals, NumberText numbers) {
+        return measured.asValue()
+                .map(v -> new Amount(numbers.coarse(v.number(), v.unit(), 2 * v.standardUncertainty(), decimals), ""))
+                .orElseGet(() -> none(measured.reason().orElse("")));
+    }
+
     /** A figure as a change: with its sign. */
     static Amount ofChange(Measured measured, NumberText numbers) {
         return of(measured, 0, numbers, true);

@@ -15,8 +15,7 @@ import java.util.Optional;
 
 /** Figures of a comparison as text. */
 public final class ItemText {
-    private static final int DECIMALS_OF_LIMIT = 2;
-    private static final String POINTS = "points";
+    private static final int LEAST_DECIMALS = 2;
 
     private final Wording wording;
 
@@ -27,11 +26,15 @@ public final class ItemText {
 
     /** The change with sign, uncertainty and unit. */
     public Amount change(Item item) {
-        if (item.quantity() == ItemQuantity.POLARITY && item.change().value().isPresent()) {
-            return turn(item);
-        }
         Amount amount = Amount.ofChange(item.change(), wording.numbers());
-        return isPoints(item.quantity()) && !amount.number().isEmpty() ? amount.named(POINTS) : amount;
+        return amount.number().isEmpty() ? amount : amount.named(item.quantity().symbol());
+    }
+
+    /** The change as a sentence says it: a turn of phase in whole degrees. */
+    String said(Item item) {
+        boolean turned = item.quantity() == ItemQuantity.POLARITY
+                && item.change().value().isPresent();
+        return (turned ? turn(item) : change(item)).full();
     }
 
     /** A turn of phase in whole degrees: its limit is a quarter turn. */
@@ -42,68 +45,55 @@ public final class ItemText {
                 new NumberParts(
                         wording.numbers().signed(change, Unit.ONE, 0),
                         wording.numbers().atMost(uncertainty, Unit.ONE, 0),
-                        unit(item.quantity())),
+                        item.quantity().symbol()),
                 "");
     }
 
-    private static boolean isPoints(ItemQuantity quantity) {
-        return quantity == ItemQuantity.ASYMMETRY;
+    /** A number with the unit of a quantity's changes behind it. */
+    private static String withUnit(String number, ItemQuantity quantity) {
+        return new NumberParts(number, "", quantity.symbol()).text();
     }
 
-    /** Unit of a quantity's changes. */
-    public static String unit(ItemQuantity quantity) {
-        if (quantity == ItemQuantity.POLARITY) {
-            return "°";
-        }
-        return points(quantity, quantity.unit().symbol());
-    }
-
-    /** A difference of percentages counts in points. */
-    private static String points(ItemQuantity quantity, String text) {
-        return isPoints(quantity) ? text.replace(Unit.PERCENT.symbol(), POINTS) : text;
-    }
-
-    /** The limit of an item, {@code 0.50 dB}; empty where there is none. */
+    /** The limit of an item as somebody set it, {@code 0.5 dB}; empty where there is none. */
     public String limit(Item item) {
         return item.limit().isEmpty() ? "" : limit(item.quantity(), item.limit().getAsDouble());
     }
 
     /** A limit. */
     public String limit(ItemQuantity quantity, double limit) {
-        return quantity == ItemQuantity.POLARITY
-                ? wording.numbers().nominal(limit, quantity.unit())
-                : points(quantity, wording.numbers().fixed(limit, quantity.unit(), DECIMALS_OF_LIMIT));
+        return withUnit(wording.numbers().nominal(limit, Unit.ONE), quantity);
     }
 
     /**
-     * The largest size of some changes of one quantity and the largest of their uncertainties, both rounded up so that "at most" holds:
-     * {@code 0.18 ± 0.74 dB}. As many decimals as show the first digit of the uncertainty, so the size is never 0.
+     * Of some changes of one quantity the size of the one that lies nearest to its limit with its whole uncertainty, or farthest beyond,
+     * both rounded up so that "at most" holds: {@code 0.18 ± 0.74 dB}. As many decimals as show the first digit of the uncertainty, so
+     * the size is never 0.
      */
     String largest(List<Item> items) {
-        double size = items.stream().mapToDouble(ItemText::size).max().orElseThrow();
-        double uncertainty =
-                items.stream().mapToDouble(ItemText::uncertainty).max().orElseThrow();
+        Item largest = items.stream()
+                .max(Comparator.comparingDouble(i -> size(i) + uncertainty(i)))
+                .orElseThrow();
+        double uncertainty = uncertainty(largest);
         int decimals = decimals(uncertainty);
-        ItemQuantity quantity = items.get(0).quantity();
-        String number = wording.numbers().atMost(Math.max(size, Math.pow(10, -decimals)), Unit.ONE, decimals);
-        return points(
-                quantity, number + "\u00A0±\u00A0" + wording.numbers().atMost(uncertainty, quantity.unit(), decimals));
+        return new NumberParts(
+                        wording.numbers().atMost(Math.max(size(largest), Math.pow(10, -decimals)), Unit.ONE, decimals),
+                        wording.numbers().atMost(uncertainty, Unit.ONE, decimals),
+                        largest.quantity().symbol())
+                .full();
     }
 
     private static int decimals(double uncertainty) {
         if (!(uncertainty > 0)) {
-            return DECIMALS_OF_LIMIT;
+            return LEAST_DECIMALS;
         }
         int first = (int) -Math.floor(Math.log10(uncertainty));
-        return Math.min(4, first > 0 ? Math.max(first, DECIMALS_OF_LIMIT) : Math.max(0, first + 1));
+        return Math.min(4, first > 0 ? Math.max(first, LEAST_DECIMALS) : Math.max(0, first + 1));
     }
 
     /** How far the true change can lie from none, rounded up. */
     String within(Item item) {
-        return points(
-                item.quantity(),
-                wording.numbers()
-                        .atMost(size(item) + uncertainty(item), item.quantity().unit(), DECIMALS_OF_LIMIT));
+        return withUnit(
+                wording.numbers().atMost(size(item) + uncertainty(item), Unit.ONE, LEAST_DECIMALS), item.quantity());
     }
 
     static double size(Item item) {
@@ -124,9 +114,7 @@ public final class ItemText {
 
     /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
     String sizeOf(Item item) {
-        return points(
-                item.quantity(),
-                round(size(item), uncertainty(item), item.quantity().unit()));
+        return withUnit(round(size(item), uncertainty(item), Unit.ONE), item.quantity());
     }
 
     /** A figure to the place of the first digit of its uncertainty, whole where that is above 1. */
@@ -140,6 +128,15 @@ public final class ItemText {
         return wording.settings(
                 items.stream().map(Item::condition).toList(),
                 comparison.items().stream().map(Item::condition).toList());
+    }
+
+    /** Where some of the items that were judged fail, {@code four of five gain settings}. */
+    String settings(List<Item> failing, List<Item> judged, Comparison comparison) {
+        return failing.size() == judged.size()
+                ? settings(judged, comparison)
+                : wording.settingsOf(
+                        failing.stream().map(Item::condition).toList(),
+                        judged.stream().map(Item::condition).toList());
     }
 
     /** The items of a quantity that were judged and have a value. */

@@ -24,18 +24,20 @@ final class MatchedFinding implements FindingRule {
     private static final double CLIPPED_PERCENT = 3;
 
     /** Harmonics that move by less do not make a wave rounder or harsher to a listener, dB (common practice). */
-    private static final double HEARD_DECIBELS = 1;
+    static final double HEARD_DECIBELS = 1;
 
     private final Wording wording;
     private final ItemText texts;
     private final Figures figures;
     private final DriveDoubt drive;
+    private final SingleHarmonics singles;
 
     MatchedFinding(Wording wording, Figures figures) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.figures = figures;
         this.drive = new DriveDoubt(wording, figures);
+        this.singles = new SingleHarmonics(wording);
     }
 
     @Override
@@ -66,15 +68,21 @@ final class MatchedFinding implements FindingRule {
                         here.high().uncertainty(),
                         Unit.DECIBEL)));
         Optional<Place> other = otherwise(comparison, here);
-        other.ifPresent(o -> parts.add(elsewhere(o)));
-        if (other.isEmpty() && isHeard(here.high())) {
-            parts.add(wording.say(
-                    here.high().isRise() ? "finding.matched.harsher" : "finding.matched.rounder",
-                    "condition",
-                    wording.spoken(here.condition())));
+        if (other.isPresent()) {
+            parts.add(elsewhere(other.get()));
+        } else if (isHeard(here.high())) {
+            parts.add(singles.against(comparison, here.condition(), here.high().isRise())
+                    .orElseGet(() -> character(here)));
         }
         String said = wording.say("finding.matched.end", "sentence", String.join(", ", parts));
         return drive.of(comparison, here.condition()).map(d -> said + " " + d).orElse(said);
+    }
+
+    private String character(Place here) {
+        return wording.say(
+                here.high().isRise() ? "finding.matched.harsher" : "finding.matched.rounder",
+                "condition",
+                wording.spoken(here.condition()));
     }
 
     private static boolean isHeard(Difference high) {

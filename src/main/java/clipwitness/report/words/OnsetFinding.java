@@ -20,13 +20,16 @@ final class OnsetFinding implements FindingRule {
 
     private static final double HALF_WAY_PERCENT = 50;
     private static final String SAME = "same";
+    private static final String FIGURE = ".figure";
     private static final String BELOW = "below the lowest setting";
 
     private final Wording wording;
     private final List<Series> series;
     private final double knobPercent;
+    private final OnsetHalves halves;
 
     OnsetFinding(Wording wording, JobResults results) {
+        this.halves = new OnsetHalves(wording, new Figures(results));
         this.wording = wording;
         this.series = results.series();
         this.knobPercent = 100 * results.job().sheet().bench().knobRepeatability();
@@ -60,7 +63,7 @@ final class OnsetFinding implements FindingRule {
                         "fromGain",
                         wording.percent(e.fromGainPercent()),
                         "toGain",
-                        wording.amount(e.toGainPercent()).full()));
+                        wording.rotation(e.toGainPercent()).full()));
     }
 
     /** Beyond the uncertainty, and beyond what two settings of the knob by hand can differ by (k = 2). */
@@ -91,9 +94,14 @@ final class OnsetFinding implements FindingRule {
             return Optional.empty();
         }
         String kind = kind(from.get(), to.get());
+        Optional<OnsetHalves.Told> apart =
+                kind.equals(SAME) ? halves.of(comparison, pair.from().condition()) : Optional.empty();
+        if (apart.isPresent()) {
+            return Optional.of(halves(comparison, mark, apart.get(), text(from.get()), text(to.get())));
+        }
         boolean alike = kind.equals(SAME) && text(from.get()).equals(text(to.get()));
         return Optional.of(wording.say(
-                "finding.onset." + (alike ? SAME + ".figure" : kind),
+                "finding.onset." + (alike ? SAME + FIGURE : kind),
                 "from",
                 wording.label(comparison.from()),
                 "to",
@@ -104,6 +112,25 @@ final class OnsetFinding implements FindingRule {
                 text(from.get()),
                 "toGain",
                 text(to.get())));
+    }
+
+    private String halves(Comparison comparison, double mark, OnsetHalves.Told apart, String from, String to) {
+        return wording.say(
+                "finding.onset.halves" + (from.equals(to) ? FIGURE : ""),
+                "from",
+                wording.label(comparison.from()),
+                "to",
+                wording.label(comparison.to()),
+                "mark",
+                wording.percent(mark),
+                "fromGain",
+                from,
+                "toGain",
+                to,
+                "condition",
+                wording.spoken(apart.condition()),
+                "halves",
+                apart.halves());
     }
 
     private static Optional<Measured> gain(Series series, double mark) {

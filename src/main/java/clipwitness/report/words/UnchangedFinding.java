@@ -66,7 +66,7 @@ final class UnchangedFinding implements FindingRule {
                 "share",
                 fails ? nulls.share(worst) : nulls.most(worst),
                 "depth",
-                bound ? nulls.bound(worst) : texts.change(worst).full(),
+                bound ? nulls.bound(worst) : texts.said(worst),
                 "condition",
                 wording.spoken(worst.condition()),
                 "settings",
@@ -80,14 +80,17 @@ final class UnchangedFinding implements FindingRule {
         if (items.isEmpty()) {
             return Optional.empty();
         }
+        List<Item> failing =
+                items.stream().filter(i -> i.decision() == Decision.FAIL).toList();
+        List<Item> told = failing.isEmpty() ? items : failing;
         String moved = wording.say(
-                MOVED.get(quantity) + (fails(items) ? ".beyond" : ""),
+                MOVED.get(quantity) + (failing.isEmpty() ? "" : ".beyond"),
                 "to",
                 wording.label(comparison.to()),
                 "change",
-                texts.largest(items),
+                texts.largest(told),
                 "settings",
-                texts.settings(items, comparison),
+                texts.settings(told, items, comparison),
                 "limit",
                 texts.limit(items.get(0)));
         return Optional.of(isPart(comparison, items) ? wording.say("finding.moved.part", "sentence", moved) : moved);

@@ -66,8 +66,9 @@ public final class VerdictText {
         if (levels.isEmpty()) {
             return wording.say("verdict.unchanged.pass.plain", "items", wording.items(passed));
         }
+        int further = passed - levels.size();
         return wording.say(
-                passed > 1 ? "verdict.unchanged.pass" : "verdict.unchanged.pass.single",
+                further > 0 ? "verdict.unchanged.pass" : "verdict.unchanged.pass.single",
                 "settings",
                 texts.settings(levels, comparison),
                 "level",
@@ -75,7 +76,7 @@ public final class VerdictText {
                 "limit",
                 texts.limit(levels.get(0)),
                 "items",
-                wording.items(passed));
+                wording.counted("items.further", further));
     }
 
     private String changedPass(Comparison comparison) {
@@ -131,7 +132,7 @@ public final class VerdictText {
                 "quantity",
                 quantity,
                 "change",
-                texts.change(item).full(),
+                texts.said(item),
                 "limit",
                 texts.limit(item));
     }

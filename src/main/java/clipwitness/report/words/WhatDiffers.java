@@ -73,7 +73,7 @@ final class WhatDiffers {
         List<String> said = new ArrayList<>();
         parts.forEach((condition, what) ->
                 said.add(wording.say("what.at", "condition", wording.spoken(condition), "what", wording.list(what))));
-        return said.isEmpty() ? wording.say("what.nothing") : wording.list(said);
+        return said.isEmpty() ? wording.say("what.nothing") : String.join("; ", said);
     }
 
     private static void add(Map<Condition, List<String>> parts, Item item, String what) {

@@ -69,6 +69,16 @@ public final class Wording {
         return Amount.of(measured, numbers);
     }
 
+    /** A figure as text without prefix, to at most so many decimals. */
+    public Amount amount(Measured measured, int decimals) {
+        return Amount.coarse(measured, decimals, numbers);
+    }
+
+    /** A position of the gain control that was found, not set: nobody reads it to less than a tenth of a percent. */
+    public Amount rotation(Measured percent) {
+        return amount(percent, 1);
+    }
+
     /** Figures of one kind in one common scale; empty amounts where there is none. */
     public List<Amount> together(List<Optional<Measured>> figures, boolean signed) {
         double largest = figures.stream()
@@ -124,11 +134,7 @@ public final class Wording {
      */
     public String settings(Collection<Condition> meant, Collection<Condition> captured) {
         Set<Condition> distinct = new LinkedHashSet<>(meant);
-        Set<OptionalDouble> gains = new LinkedHashSet<>();
-        distinct.forEach(c -> gains.add(c.gainPercent()));
-        String kind = gains.size() == distinct.size() && !gains.contains(OptionalDouble.empty())
-                ? "settings."
-                : "conditions.";
+        String kind = kind(distinct);
         if (new LinkedHashSet<>(captured).size() > distinct.size()) {
             kind += "judged.";
         }
@@ -139,9 +145,33 @@ public final class Wording {
         };
     }
 
+    /** {@code four of five gain settings}, or conditions where they differ in more than the gain. */
+    String settingsOf(Collection<Condition> meant, Collection<Condition> all) {
+        Set<Condition> distinct = new LinkedHashSet<>(all);
+        return words.say(
+                kind(distinct) + "some",
+                "count",
+                count(new LinkedHashSet<>(meant).size()),
+                "all",
+                count(distinct.size()));
+    }
+
+    private static String kind(Set<Condition> conditions) {
+        Set<OptionalDouble> gains = new LinkedHashSet<>();
+        conditions.forEach(c -> gains.add(c.gainPercent()));
+        return gains.size() == conditions.size() && !gains.contains(OptionalDouble.empty())
+                ? "settings."
+                : "conditions.";
+    }
+
     /** So many figures. */
     public String items(int count) {
-        return count == 1 ? words.say("items.one") : words.say("items.many", "count", count(count));
+        return counted("items", count);
+    }
+
+    /** So many of something that has a word for one and a word for many. */
+    String counted(String name, int count) {
+        return count == 1 ? words.say(name + ".one") : words.say(name + ".many", "count", count(count));
     }
 
     /** So many figures of all: {@code three of six figures}, both in letters or both in digits. */

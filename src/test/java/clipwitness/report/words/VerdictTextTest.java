@@ -28,9 +28,8 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 100, -0.0712, 0.05, Decision.PASS),
                         item(ItemQuantity.THD, 100, 0.1, 0.05, Decision.PASS))))
                 .isEqualTo(
-                        "Still what it was: at both gain settings the level moved by at most 0.08 ± 0.05 dB (limit 0.50 "
-                                + "dB), and "
-                                + "three figures lie within their limits, uncertainty included.");
+                        "Still what it was: at both gain settings the level moved by at most 0.08 ± 0.05 dB (limit 0.5 dB), and "
+                                + "one further figure lies within the limits, uncertainty included.");
     }
 
     @Test
@@ -52,7 +51,7 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 50, -0.9, 0.1, Decision.FAIL),
                         item(ItemQuantity.ASYMMETRY, 100, 7.3, 0.4, Decision.FAIL))))
                 .isEqualTo(
-                        "Not what it was: at full gain the asymmetry changed by +7.30 ± 0.40 points (limit 2.00 points).");
+                        "Not what it was: at full gain the asymmetry changed by +7.30 ± 0.40 points (limit 2 points).");
     }
 
     @Test
@@ -64,7 +63,7 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 50, 0.47, 0.11, Decision.UNDECIDED))))
                 .isEqualTo(
                         "Cannot be said yet: at 50 % gain the change of the level is +0.47 ± 0.11 dB, too near the limit of "
-                                + "0.50 dB for its uncertainty.");
+                                + "0.5 dB for its uncertainty.");
     }
 
     @Test
@@ -141,7 +140,7 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 100, 0.02, 0.06, Decision.DESCRIBED),
                         item(ItemQuantity.THD, 100, -2, 0.1, Decision.DESCRIBED))))
                 .isEqualTo(
-                        "Meant to differ, so its sound is described, not judged: at 50 % gain it is 1.6 dB louder and at full "
+                        "Meant to differ, so its sound is described, not judged: at 50 % gain it is 1.6 dB louder; at full "
                                 + "gain its distortion is 2.0 dB lower.");
     }
 

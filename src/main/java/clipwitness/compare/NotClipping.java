@@ -2,6 +2,7 @@ package clipwitness.compare;
 
 import clipwitness.job.State;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.NumberText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,10 +39,10 @@ final class NotClipping implements HintRule {
                         + " leaves them out, or devices that do not conduct.",
                 String.format(
                         Locale.ROOT,
-                        "%s the distortion is %.2g %% instead of %.2g %%, and the level is %.1f dB higher",
+                        "%s the distortion is %s %% instead of %s %%, and the level is %.1f dB higher",
                         pair.place(),
-                        after.getAsDouble(),
-                        before.getAsDouble(),
+                        NumberText.plain(after.getAsDouble(), 2),
+                        NumberText.plain(before.getAsDouble(), 2),
                         level.getAsDouble())));
     }
 }

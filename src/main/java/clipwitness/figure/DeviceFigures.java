@@ -10,8 +10,6 @@ import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.quantity.Unit;
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -19,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Traced devices, the pairs that they make, and the waves that they predict beside the measured ones. */
 final class DeviceFigures {
@@ -26,11 +25,9 @@ final class DeviceFigures {
     private static final double PAIR_SHAPE = 0.42;
     private static final int MOST_COLUMNS = 3;
     private static final int STEPS = 5;
-    private static final StateStyle PREDICTED = new StateStyle(
-            "predicted from the traced devices",
-            new Color(0x8A8F98),
-            new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {2, 1.6f}, 0),
-            MarkerShape.CIRCLE);
+    private static final int MARKS_A_CYCLE = 40;
+    private static final StateStyle PREDICTED =
+            new StateStyle("predicted from the traced devices", Ink.TEXT, Ink.FINE, MarkerShape.CIRCLE);
 
     private final FigureContext context;
     private final Devices devices;
@@ -92,12 +89,13 @@ final class DeviceFigures {
     private Figure predicted(List<Panel> panels) {
         LinkedHashSet<String> states = new LinkedHashSet<>();
         shown().forEach(p -> states.add(p.state()));
+        int columns = Math.min(MOST_COLUMNS, panels.size());
         return new PanelFigure(
                 "Predicted and measured cycle of each state at its highest gain",
                 finding(),
-                new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), false, SHAPE),
+                new PanelGrid(panels, columns, false, columns == 1 ? PAIR_SHAPE : SHAPE),
                 context.palette().entries(states, LegendEntry::line),
-                List.of(LegendEntry.line(PREDICTED)));
+                List.of(LegendEntry.marker(PREDICTED.label(), true)));
     }
 
     private List<Panel> cycles() {
@@ -110,19 +108,26 @@ final class DeviceFigures {
             double scale = p.toScale() ? 1 : own.maximum() / trace.swing().maximum();
             double period = Cycles.period(wave);
             Samples prediction = Cycles.closed(trace.swing().map(v -> scale * v));
-            List<Curve> curves = List.of(
-                    new Curve(
-                            context.palette().of(p.state()),
-                            Cycles.times(wave.cycle().get(), period),
-                            swing),
-                    new Curve(PREDICTED, Cycles.times(trace, period), prediction));
+            Curve measured = new Curve(
+                    context.palette().of(p.state()), Cycles.times(wave.cycle().get(), period), swing);
+            Curve predicted = new Curve(PREDICTED, Cycles.times(trace, period), prediction);
             panels.add(Panel.of(
                     context.palette().of(p.state()).label(),
                     context.axes().exact("Time", Unit.SECOND, new Range(0, period), 4),
-                    context.axes().round("Output", Unit.VOLT, range(curves, false), STEPS),
-                    curves));
+                    context.axes().round("Output", Unit.VOLT, range(List.of(measured, predicted), false), STEPS),
+                    Lists.<Layer>joined(List.of(measured), marks(predicted))));
         }
         return panels;
+    }
+
+    /** A curve as marks at even distances, to be seen on a line that lies in the same place. */
+    private static List<Marker> marks(Curve curve) {
+        int last = curve.x().size() - 1;
+        return IntStream.rangeClosed(0, MARKS_A_CYCLE)
+                .map(i -> (int) Math.round((double) i * last / MARKS_A_CYCLE))
+                .mapToObj(i ->
+                        new Marker(curve.style(), curve.x().at(i), curve.y().at(i), true))
+                .toList();
     }
 
     /** Of each state the prediction at its highest gain. */

@@ -25,6 +25,7 @@ import java.util.Set;
  *   <li>{@code harmonics}: at that setting, {@code harmonics-all}: at every setting
  *   <li>{@code series}: all quantities against the gain control; {@code series-thd}, {@code series-level},
  *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}, {@code series-clip-asymmetry}: one each
+ *   <li>{@code levels}: output against input where level steps were captured
  *   <li>{@code decisions}: judged items of the first comparison that has any
  *   <li>{@code devices}: curves of the traced devices, {@code devices-pairs}: of the pairs that they make,
  *       {@code devices-predicted}: predicted and measured cycles
@@ -66,8 +67,14 @@ public final class FigureCatalogue {
         for (WaveGroup group : groups) {
             addWaves(context, group, suffix(numbered.indexOf(group.condition())));
         }
-        series.forEach((condition, states) ->
-                addSeries(new SeriesFigures(context, states), suffix(numbered.indexOf(condition))));
+        series.forEach((condition, states) -> {
+            String suffix = suffix(numbered.indexOf(condition));
+            addSeries(new SeriesFigures(context, states), suffix);
+            LevelFigures levels = new LevelFigures(context, states);
+            if (levels.hasSteps()) {
+                figures.put("levels" + suffix, levels.all());
+            }
+        });
         addDecisions(context);
         figures.putAll(new DeviceFigures(context).all());
     }

@@ -45,7 +45,7 @@ final class MatchedFigures {
         List<WaveSetting> settings =
                 group.settings().stream().filter(s -> !differences(s).isEmpty()).toList();
         Axis waves = axis("Output / rms", settings.stream().flatMap(s -> matched(s).stream()), 4);
-        Axis rest = axis("Difference / rms", settings.stream().flatMap(s -> differences(s).stream()), 2);
+        Axis rest = axis("Diff. / rms", settings.stream().flatMap(s -> differences(s).stream()), 2);
         Axis time = Cycles.timeAxis(context.axes(), settings.get(0), 4);
         List<Panel> panels = settings.stream()
                 .map(s -> new Panel(

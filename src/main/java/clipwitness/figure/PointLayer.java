@@ -67,6 +67,7 @@ record PointLayer(List<PointSeries> series) implements Layer {
         styler.setXAxisMax(plot.x().scale().high());
         styler.setYAxisMin(plot.y().scale().low());
         styler.setYAxisMax(plot.y().scale().high());
+        styler.setXAxisLogarithmic(plot.x().scale() instanceof Scale.Logarithmic);
         styler.setYAxisLogarithmic(plot.y().scale() instanceof Scale.Logarithmic);
     }
 

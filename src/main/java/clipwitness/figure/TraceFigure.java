@@ -17,13 +17,13 @@ import java.util.stream.IntStream;
 
 /** Traced devices together: current over voltage, linear and logarithmic with the fitted models, and what the models leave. */
 public final class TraceFigure {
-    private static final double SHAPE = 0.72;
+    private static final double SHAPE = 0.95;
     private static final double LOWEST_SHARE = 1e-5;
     private static final int STEPS = 5;
     private static final int MODEL_POINTS = 60;
     private static final int DIGITS = 3;
     private static final StateStyle MODEL =
-            new StateStyle("fitted model", new Color(0x8A8F98), Ink.stroke(0.7f), MarkerShape.CIRCLE);
+            new StateStyle("fitted model", Color.BLACK, Ink.stroke(0.6f), MarkerShape.CIRCLE);
 
     private final List<NamedDevice> devices;
     private final Axes axes;
@@ -69,7 +69,7 @@ public final class TraceFigure {
         Axis log = axes.logarithmic("Current", Unit.AMPERE, new Range(Math.max(bottom / 2, LOWEST_SHARE * top), top));
         List<Panel> panels = new ArrayList<>();
         panels.add(Panel.of("Linear", volts, linear, measured(false)));
-        panels.add(Panel.of("Logarithmic, with the fitted models", volts, log, Lists.joined(models(), measured(true))));
+        panels.add(Panel.of("Logarithmic, with the fitted models", volts, log, Lists.joined(measured(true), models())));
         List<Curve> residuals = residuals();
         if (!residuals.isEmpty()) {
             Range span = Range.over(residuals.stream()
@@ -84,7 +84,7 @@ public final class TraceFigure {
         return new PanelFigure(
                 "Current over voltage of the traced devices",
                 finding(),
-                new PanelGrid(panels, 2, false, SHAPE),
+                new PanelGrid(panels, panels.size(), false, SHAPE),
                 styles.legend(),
                 residuals.isEmpty() ? List.of() : List.of(LegendEntry.line(MODEL)));
     }
@@ -100,7 +100,8 @@ public final class TraceFigure {
         List<Curve> curves = new ArrayList<>();
         for (int i = 0; i < devices.size(); i++) {
             JunctionResult r = devices.get(i).result();
-            curves.add(sorted(styles.of(i), r.volts(), r.amperes(), positive));
+            StateStyle style = positive ? styles.of(i).broad() : styles.of(i);
+            curves.add(sorted(style, r.volts(), r.amperes(), positive));
         }
         return curves;
     }

@@ -10,8 +10,8 @@ import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
-import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveFigures;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
@@ -38,20 +38,11 @@ class LookTextTest {
     @Test
     void aDistortionLostInNoiseIsGivenAsTheBoundBelowWhichItLies() {
         Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
-        WaveformResult wave = new WaveformResult(
-                Map.of(
-                        WaveformQuantity.FREQUENCY,
-                        Measured.of(1_000, Unit.HERTZ),
-                        WaveformQuantity.THD,
-                        Measured.withNoise(0.02, Unit.PERCENT, 0.04).asUpperBound()),
-                List.of(),
-                20,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VerticalRange.UNKNOWN,
-                List.of());
+        WaveformResult wave = WaveFigures.of(Map.of(
+                WaveformQuantity.FREQUENCY,
+                Measured.of(1_000, Unit.HERTZ),
+                WaveformQuantity.THD,
+                Measured.withNoise(0.02, Unit.PERCENT, 0.04).asUpperBound()));
         assertThat(text(look(new Look.ChannelLook(out, Optional.of(wave)))))
                 .contains("  OUT   −1.000 V to 1.000 V   1.000 kHz   THD below 0.10 %\n");
     }

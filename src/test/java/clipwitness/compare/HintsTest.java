@@ -60,6 +60,19 @@ class HintsTest {
                         "at 100 % gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
     }
 
+    /** Clipped short pulses distort by more than their fundamental: such a figure is still written without an exponent. */
+    @Test
+    void aDistortionBeyondAHundredPercentIsWrittenOut() throws IOException, InputException {
+        Bench before = Bench.ordinary("before", 100).with(WaveformQuantity.THD, 124, 0.01);
+        Bench clean = Bench.ordinary("old", 100)
+                .with(WaveformQuantity.THD, 0.126, 0.01)
+                .with(WaveformQuantity.RMS, 1, 0.001)
+                .harmonics(1, 0, 0.01);
+        assertThat(hints(before, clean))
+                .extracting(Hint::evidence)
+                .anyMatch(e -> e.startsWith("at 100 % gain the distortion is 0.13 % instead of 120 %,"));
+    }
+
     @Test
     void aCleanQuieterOutputIsNoSuchFault() throws IOException, InputException {
         Bench clean =

@@ -9,6 +9,8 @@ import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
+import clipwitness.compare.LevelSeries;
+import clipwitness.compare.LevelStep;
 import clipwitness.compare.Series;
 import clipwitness.compare.SeriesPoint;
 import clipwitness.job.Attachment;
@@ -48,6 +50,7 @@ final class DemoJob {
     private boolean secondCondition;
     private boolean isEdgy;
     private boolean isApart;
+    private double[] stepGains = {};
 
     private DemoJob() {}
 
@@ -92,6 +95,12 @@ final class DemoJob {
         return this;
     }
 
+    /** Level steps at some settings of the gain control. */
+    DemoJob levelSteps(double... percent) {
+        stepGains = percent.clone();
+        return this;
+    }
+
     /** Every state clips at a level of its own. */
     DemoJob apart() {
         isApart = true;
@@ -119,10 +128,31 @@ final class DemoJob {
                     }
                 }
                 Condition open = condition(0, frequency).withoutGain();
-                series.add(new Series(states.get(s).name(), open, points, List.of(), List.of()));
+                series.add(new Series(states.get(s).name(), open, points, List.of(), levels(s, frequency)));
             }
         }
         return new JobResults(job, "0".repeat(64), captures, series, comparisons(), List.of());
+    }
+
+    private List<LevelSeries> levels(int state, double frequency) {
+        List<LevelSeries> levels = new ArrayList<>();
+        for (double gain : frequency == 1000 ? stepGains : new double[] {}) {
+            List<LevelStep> steps = new ArrayList<>();
+            for (double input = 0.01; input < 0.5; input *= 2) {
+                double output = (10 + gain / 10) * input / (1 + (2 + state) * input);
+                steps.add(new LevelStep(
+                        input,
+                        Measured.withNoise(output, Unit.VOLT, 0.01 * output),
+                        Measured.refused(Unit.ONE, "not asked for")));
+            }
+            levels.add(new LevelSeries(
+                    OptionalDouble.of(gain),
+                    steps,
+                    state == 2
+                            ? Measured.refused(Unit.VOLT, "not reached")
+                            : Measured.withNoise(0.0623, Unit.VOLT, 0.001)));
+        }
+        return levels;
     }
 
     private WaveformResult wave(int state, double gain) {

@@ -30,6 +30,8 @@ final class DemoJobs {
         jobs.put(
                 "one-state",
                 DemoJob.empty().state("received", "As received", Role.BEFORE).results());
+        jobs.put("level-steps", DemoJob.usual().levelSteps(25, 100).results());
+        jobs.put("level-steps-once", DemoJob.usual().levelSteps(50).results());
         jobs.put("no-input", DemoJob.usual().withoutInput().results());
         jobs.put(
                 "twelve-gains",

@@ -65,6 +65,18 @@ class FigureCatalogueTest {
     }
 
     @Test
+    void levelStepsAreDrawnWithTheInputAtWhichEachStateCompresses() {
+        Figure levels = figures(DemoJob.usual().levelSteps(50)).get("levels");
+        assertThat(levels.title()).isEqualTo("Output against input over level steps at 50\u00a0% gain");
+        assertThat(levels.finding())
+                .isEqualTo("The output falls 1 dB short of the line through its lowest step at these inputs: "
+                        + "“As received” 62.3\u00a0mV at 50\u00a0% gain; "
+                        + "“After, original clippers” 62.3\u00a0mV at 50\u00a0% gain; "
+                        + "“After, new clippers” none of those captured at 50\u00a0% gain.");
+        assertThat(figures(DemoJob.usual()).keySet()).doesNotContain("levels");
+    }
+
+    @Test
     void nothingCapturedMakesNoFigure() {
         JobResults usual = DemoJob.usual().results();
         JobResults empty =

@@ -3,11 +3,8 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.VerticalRange;
 import clipwitness.quantity.Unit;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class VerticalAccuracyTest {
@@ -34,18 +31,9 @@ class VerticalAccuracyTest {
     }
 
     private static WaveformResult result() {
-        return new WaveformResult(
-                Map.of(
-                        WaveformQuantity.RMS, Measured.of(0.5, Unit.VOLT),
-                        WaveformQuantity.THD, Measured.of(10, Unit.PERCENT),
-                        WaveformQuantity.GAIN, Measured.of(20, Unit.DECIBEL)),
-                List.of(),
-                20,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VerticalRange.UNKNOWN,
-                List.of());
+        return WaveFigures.of(Map.of(
+                WaveformQuantity.RMS, Measured.of(0.5, Unit.VOLT),
+                WaveformQuantity.THD, Measured.of(10, Unit.PERCENT),
+                WaveformQuantity.GAIN, Measured.of(20, Unit.DECIBEL)));
     }
 }

@@ -1,0 +1,110 @@
+package clipwitness.figure;
+
+import clipwitness.compare.LevelSeries;
+import clipwitness.compare.LevelStep;
+import clipwitness.compare.Series;
+import clipwitness.figure.PointSeries.Point;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Output against input over level steps, a panel for each setting of the gain control that has them. */
+final class LevelFigures {
+    private static final double SINGLE_SHAPE = 0.42;
+    private static final double PANEL_SHAPE = 0.75;
+    private static final int MOST_COLUMNS = 3;
+
+    private final FigureContext context;
+    private final List<Series> series;
+
+    /**
+     * Figures of series under one condition.
+     *
+     * @param series one for each state
+     */
+    LevelFigures(FigureContext context, List<Series> series) {
+        this.context = context;
+        this.series = series.stream().filter(s -> !s.levelSeries().isEmpty()).toList();
+    }
+
+    /** Whether level steps were captured. */
+    boolean hasSteps() {
+        return !series.isEmpty();
+    }
+
+    /** All settings. */
+    Figure all() {
+        Map<OptionalDouble, List<PointSeries>> lines = lines();
+        Axis x = axis("Input (peak)", points(lines).map(Point::x));
+        Axis y = axis("Output (peak)", points(lines).map(Point::y));
+        int columns = Math.min(MOST_COLUMNS, lines.size());
+        List<Panel> panels = new ArrayList<>();
+        lines.forEach((gain, states) -> panels.add(
+                Panel.of(columns == 1 ? "" : context.conditions().gain(gain), x, y, List.of(new PointLayer(states)))));
+        return new PanelFigure(
+                "Output against input over level steps"
+                        + (columns == 1
+                                ? context.conditions()
+                                        .at(lines.keySet().iterator().next())
+                                : "")
+                        + context.titleEnd(series.get(0).condition()),
+                finding(),
+                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                series.stream()
+                        .map(s -> LegendEntry.points(context.palette().of(s.state())))
+                        .toList(),
+                List.of());
+    }
+
+    private Map<OptionalDouble, List<PointSeries>> lines() {
+        Map<OptionalDouble, List<PointSeries>> lines = new LinkedHashMap<>();
+        for (Series state : series) {
+            for (LevelSeries levels : state.levelSeries()) {
+                lines.computeIfAbsent(levels.gainPercent(), g -> new ArrayList<>())
+                        .add(new PointSeries(context.palette().of(state.state()), false, true, points(levels)));
+            }
+        }
+        return lines;
+    }
+
+    private static List<Point> points(LevelSeries levels) {
+        return levels.steps().stream()
+                .map(step -> Point.of(step.input(), output(step)))
+                .toList();
+    }
+
+    private static Measured.Value output(LevelStep step) {
+        return step.output().asValue().orElseThrow(() -> new IllegalArgumentException("a level step has an output"));
+    }
+
+    private static Stream<Point> points(Map<OptionalDouble, List<PointSeries>> lines) {
+        return lines.values().stream().flatMap(List::stream).flatMap(l -> l.points().stream());
+    }
+
+    private Axis axis(String quantity, Stream<Double> values) {
+        return context.axes().logarithmic(quantity, Unit.VOLT, Range.of(values.mapToDouble(v -> v)));
+    }
+
+    private String finding() {
+        List<String> parts = new ArrayList<>();
+        for (Series state : series) {
+            for (LevelSeries levels : state.levelSeries()) {
+                parts.add(context.quoted(state.state()) + " " + compression(levels)
+                        + context.conditions().at(levels.gainPercent()));
+            }
+        }
+        return Sentences.of("The output falls 1 dB short of the line through its lowest step at these inputs: ", parts);
+    }
+
+    private String compression(LevelSeries levels) {
+        return levels.compressionPoint()
+                .asValue()
+                .map((Measured.Value v) -> context.values().of(v))
+                .orElse("none of those captured");
+    }
+}

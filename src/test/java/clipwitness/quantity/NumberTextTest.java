@@ -166,6 +166,15 @@ class NumberTextTest {
                 .isEqualTo(new NumberParts("+23.1", "1.1", "mV"));
     }
 
+    /** 0.001 dB is 0.0115 % of a voltage (10^(0.001 / 20)): no instrument of this trade holds less. */
+    @Test
+    void aLevelHasThreeDecimalsAtMostAndItsUncertaintyIsThenRoundedUp() {
+        assertThat(ENGLISH.measured(0.000123, Unit.DECIBEL, 0.000512)).isEqualTo("0.000\u00a0±\u00a00.001\u00a0dB");
+        assertThat(ENGLISH.coarse(399.99123, Unit.HERTZ, 0.00021, 3).full())
+                .isEqualTo("399.991\u00a0±\u00a00.001\u00a0Hz");
+        assertThat(ENGLISH.coarse(41_234.56, Unit.HERTZ, 12, 3).full()).isEqualTo("41235\u00a0±\u00a012\u00a0Hz");
+    }
+
     @Test
     void anAngleStandsCloseToItsSign() {
         assertThat(ENGLISH.parts(179.64, Unit.DEGREE, 0.4, 0, false).full()).isEqualTo(unbroken("179.64 ± 0.40°"));

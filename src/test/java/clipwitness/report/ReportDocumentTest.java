@@ -49,6 +49,16 @@ class ReportDocumentTest {
     }
 
     @Test
+    void theStatementNamesALimitThatNoSheetSetsAndTheRiskOfEachDecision() throws Exception {
+        try (Rendered report = Rendered.customer()) {
+            assertThat(report.text())
+                    .contains("polarity 90° fixed: half way to a wave turned over")
+                    .contains(
+                            "each of the 35 decisions in this report has a risk of about one in fifty of being wrong");
+        }
+    }
+
+    @Test
     void pageOneHasTheKeyFiguresARowAState() throws Exception {
         try (Rendered report = Rendered.customer()) {
             assertThat(report.page(1))

@@ -8,6 +8,7 @@ import clipwitness.compare.OnsetGain;
 import clipwitness.compare.Series;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -100,23 +101,25 @@ final class OnsetFinding implements FindingRule {
             return Optional.of(halves(comparison, mark, apart.get(), text(from.get()), text(to.get())));
         }
         boolean alike = kind.equals(SAME) && text(from.get()).equals(text(to.get()));
-        return Optional.of(wording.say(
-                "finding.onset." + (alike ? SAME + FIGURE : kind),
-                "from",
-                wording.label(comparison.from()),
-                "to",
-                wording.label(comparison.to()),
-                "mark",
-                wording.percent(mark),
-                "fromGain",
-                text(from.get()),
-                "toGain",
-                text(to.get())));
+        String key = alike ? SAME + FIGURE : kind;
+        return Optional.of(said(key, comparison, mark, text(from.get()), text(to.get())));
     }
 
     private String halves(Comparison comparison, double mark, OnsetHalves.Told apart, String from, String to) {
-        return wording.say(
-                "finding.onset.halves" + (from.equals(to) ? FIGURE : ""),
+        return said(
+                "halves" + (from.equals(to) ? FIGURE : ""),
+                comparison,
+                mark,
+                from,
+                to,
+                "condition",
+                wording.spoken(apart.condition()),
+                "halves",
+                apart.halves());
+    }
+
+    private String said(String key, Comparison comparison, double mark, String from, String to, String... more) {
+        List<String> values = new ArrayList<>(List.of(
                 "from",
                 wording.label(comparison.from()),
                 "to",
@@ -126,11 +129,9 @@ final class OnsetFinding implements FindingRule {
                 "fromGain",
                 from,
                 "toGain",
-                to,
-                "condition",
-                wording.spoken(apart.condition()),
-                "halves",
-                apart.halves());
+                to));
+        values.addAll(List.of(more));
+        return wording.say("finding.onset." + key, values.toArray(String[]::new));
     }
 
     private static Optional<Measured> gain(Series series, double mark) {

@@ -11,6 +11,7 @@ import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;
 import clipwitness.compare.Intent;
+import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
 import clipwitness.compare.LevelMatchedHarmonic;
@@ -35,6 +36,11 @@ class FindingsTest {
     private static List<String> findings(JobResults results) {
         return new Findings(Sentences.wording(results), results)
                 .all().stream().map(Sentences::plain).toList();
+    }
+
+    /** What is found of an unchanged state that passes with these items. */
+    private static List<String> findingsOf(Item... items) {
+        return findings(Sentences.with(comparison("original", Intent.UNCHANGED, Decision.PASS, items)));
     }
 
     /** Both states' setting of 3 % distortion, and what the report says of it. */
@@ -161,14 +167,10 @@ class FindingsTest {
 
     @Test
     void aRepairSpeaksOfShapeDistortionAndAsymmetry() {
-        JobResults repair = Sentences.with(comparison(
-                "original",
-                Intent.UNCHANGED,
-                Decision.PASS,
-                item(ItemQuantity.NULL_DEPTH, 100, -46.2, 0.8, Decision.PASS),
-                item(ItemQuantity.THD, 100, -0.112, 0.05, Decision.PASS),
-                item(ItemQuantity.ASYMMETRY, 100, 0.3, 0.1, Decision.PASS)));
-        assertThat(findings(repair))
+        assertThat(findingsOf(
+                        item(ItemQuantity.NULL_DEPTH, 100, -46.2, 0.8, Decision.PASS),
+                        item(ItemQuantity.THD, 100, -0.112, 0.05, Decision.PASS),
+                        item(ItemQuantity.ASYMMETRY, 100, 0.3, 0.1, Decision.PASS)))
                 .containsExactly(
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
                                 + "0.6 % of their size at the one gain setting captured (null depth −46.20 ± 0.80 dB at full "
@@ -182,12 +184,9 @@ class FindingsTest {
     /** 10^((-58.33 + 11.72) / 20) = 0.467 %; the setting with the larger value but the smaller sum does not count. */
     @Test
     void aNullThatNoiseBoundsIsGivenAsItsBound() {
-        assertThat(findings(Sentences.with(comparison(
-                        "original",
-                        Intent.UNCHANGED,
-                        Decision.PASS,
+        assertThat(findingsOf(
                         item(ItemQuantity.NULL_DEPTH, 0, Sentences.bound(-58.33, Unit.DECIBEL, 11.72), Decision.PASS),
-                        item(ItemQuantity.NULL_DEPTH, 100, Sentences.bound(-55, Unit.DECIBEL, 2), Decision.PASS)))))
+                        item(ItemQuantity.NULL_DEPTH, 100, Sentences.bound(-55, Unit.DECIBEL, 2), Decision.PASS)))
                 .containsExactly(
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by less "
                                 + "than 0.5 % of their size at both gain settings (null depth below −46.6 dB; limit −32 dB).");
@@ -195,24 +194,29 @@ class FindingsTest {
 
     @Test
     void aMoveIsNeverNothingAndDistortionUnderOnePercentIsNotJudged() {
-        assertThat(findings(Sentences.with(comparison(
-                        "original",
-                        Intent.UNCHANGED,
-                        Decision.PASS,
+        assertThat(findingsOf(
                         item(ItemQuantity.THD, 0, 1.2, 3, Decision.DESCRIBED),
                         item(ItemQuantity.THD, 50, 0, 0.74, Decision.PASS),
-                        item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))))
+                        item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))
                 .containsExactly(
                         "The distortion of “After, original clippers” moved by at most 0.01 ± 0.74 dB at both gain settings "
                                 + "where it is judged (limit 1 dB). Where it is under 1 % in both states it is not judged.");
-        assertThat(findings(Sentences.with(comparison(
-                        "original",
-                        Intent.UNCHANGED,
-                        Decision.PASS,
-                        item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))))
+        assertThat(findingsOf(item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))
                 .first()
                 .asString()
                 .contains("moved by at most 0.001 ± 0.002 dB at the one gain setting captured");
+    }
+
+    @Test
+    void whereSomeSettingsFailOnlyTheseAreCounted() {
+        assertThat(findings(Sentences.with(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.FAIL,
+                        item(ItemQuantity.ASYMMETRY, 0, 0.1, 0.3, Decision.PASS),
+                        item(ItemQuantity.ASYMMETRY, 50, 6.8, 0.2, Decision.FAIL),
+                        item(ItemQuantity.ASYMMETRY, 100, 21.4, 0.2, Decision.FAIL)))))
+                .anyMatch(f -> f.contains("two of three gain settings") && f.contains("21.4"));
     }
 
     /** The bound of the figure before is −70 + 7 = −63 dBc: −22.4 − 0.2 lies 40.4 dB above it. */

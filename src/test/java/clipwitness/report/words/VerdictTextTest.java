@@ -32,6 +32,18 @@ class VerdictTextTest {
                                 + "one further figure lies within the limits, uncertainty included.");
     }
 
+    /** 0.02 + 0.30 reaches farther than 0.20 + 0.05: the row that lies nearest to the limit is told, not a part of each. */
+    @Test
+    void theLargestMoveAndItsUncertaintyAreOfOneSetting() {
+        assertThat(sentence(comparison(
+                        "original",
+                        Intent.UNCHANGED,
+                        Decision.PASS,
+                        item(ItemQuantity.LEVEL, 25, 0.02, 0.3, Decision.PASS),
+                        item(ItemQuantity.LEVEL, 100, 0.2, 0.05, Decision.PASS))))
+                .contains("the level moved by at most 0.02 ± 0.30 dB (limit 0.5 dB)");
+    }
+
     @Test
     void withoutLevelsItSaysHowManyFiguresPass() {
         assertThat(sentence(comparison(

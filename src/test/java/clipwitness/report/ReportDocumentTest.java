@@ -2,8 +2,13 @@ package clipwitness.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.CaptureResult;
+import clipwitness.compare.JobResults;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
 import clipwitness.report.ExampleJob.Ending;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.junit.jupiter.api.Test;
@@ -56,6 +61,36 @@ class ReportDocumentTest {
                     .contains(
                             "each of the 35 decisions in this report has a risk of about one in fifty of being wrong");
         }
+    }
+
+    /** 200.004 / 200.013 - 1 = -45.0e-6, and 0.004 sqrt 2 / 200.01 = 28e-6. */
+    @Test
+    void aToneThatRanSlowerIsCalledSlower() throws Exception {
+        JobResults good = ExampleJob.good().results();
+        List<CaptureResult> captures =
+                good.captures().stream().map(ReportDocumentTest::slower).toList();
+        JobResults results =
+                new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
+        try (Rendered report = Rendered.of(results, "bench")) {
+            assertThat(report.text())
+                    .contains(
+                            "the test tone of “After, original clippers” differed from that of “As received”, in parts per "
+                                    + "million, by 45 ± 28 (slower) at 100 % gain;");
+        }
+    }
+
+    private static CaptureResult slower(CaptureResult capture) {
+        boolean meant = capture.row().state().equals(Optional.of("original"))
+                && capture.row().condition().equals(ExampleJob.condition(100));
+        return new CaptureResult(
+                capture.row(),
+                capture.export(),
+                capture.doubts(),
+                capture.waveform()
+                        .map(w -> w.withValues((q, v) -> meant && q == WaveformQuantity.FREQUENCY
+                                ? ExampleJob.value(200.004, Unit.HERTZ, 0.004)
+                                : v)),
+                capture.junction());
     }
 
     @Test

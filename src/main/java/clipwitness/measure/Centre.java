@@ -8,7 +8,7 @@ import clipwitness.signal.WeightedPoints;
  * extremes from it.
  *
  * @param value V
- * @param noise standard uncertainty, V
+ * @param noise standard uncertainty, V; the input's mean, too, is known only so well
  */
 record Centre(double value, double noise) {
     private static final double WIDEST = 0.03;
@@ -20,7 +20,10 @@ record Centre(double value, double noise) {
         PolynomialFit up = around(output, rising);
         PolynomialFit down = around(output, falling);
         double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
-        return new Centre((up.at(rising) + down.at(falling)) / 2, output.scatter() * Math.sqrt(variance));
+        double ofOutput = output.scatter() * Math.sqrt(variance);
+        double gain = up.slopeAt(rising) / (2 * Math.PI * aligned.amplitude());
+        double ofInput = gain * input.meanUncertainty();
+        return new Centre((up.at(rising) + down.at(falling)) / 2, Math.hypot(ofOutput, ofInput));
     }
 
     private static double crossing(AlignedInput input, double near) {

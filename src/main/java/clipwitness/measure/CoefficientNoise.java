@@ -4,6 +4,7 @@ import clipwitness.capture.Samples;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The converter's share in the uncertainty of the mean and of each harmonic. Where the noise is under half a code it does not blur the
@@ -12,11 +13,13 @@ import java.util.Arrays;
  */
 final class CoefficientNoise {
     private static final double BLURRED = 0.5;
-    private static final int POSITIONS = 5;
+    private static final int AMPLITUDES = 3;
+    private static final int PLACES = 1024;
+    private static final double LEAST_IN_CODES = 0.15;
     private static final int TERMS = 3;
     private static final int MANY_TERMS = 50;
 
-    private final double[] cycle;
+    private final List<double[]> cycles;
     private final double step;
     private final double dither;
 
@@ -27,9 +30,9 @@ final class CoefficientNoise {
      * @param step  converter step, V
      */
     CoefficientNoise(MeanCycle cycle, double step) {
-        this.cycle = cycle.values();
+        this.cycles = List.of(cycle.values(), cycle.smooth(PLACES, LEAST_IN_CODES * step));
         this.step = step;
-        this.dither = dither(cycle.noiseOnSlopes() / step);
+        this.dither = dither(cycle, step);
     }
 
     /**
@@ -50,9 +53,14 @@ final class CoefficientNoise {
         return Samples.of(noise);
     }
 
-    /** Noise before the converter in codes: the scatter on slopes holds the rounding too, whose variance is step² / 12. */
-    private static double dither(double codes) {
-        return Math.sqrt(Math.max(0, codes * codes - 1.0 / 12));
+    /**
+     * The least noise before the converter, in codes. The scatter on slopes holds the rounding too, whose variance is step² / 12. Where a wave
+     * has next to no slopes, its plateaus may stand between two codes, which alone scatters by up to step² / 4.
+     */
+    private static double dither(MeanCycle cycle, double step) {
+        double ofRounding = cycle.leastNoiseOnSlopes().isPresent() ? 1.0 / 12 : 1.0 / 4;
+        double codes = cycle.leastNoiseOnSlopes().orElseGet(cycle::leastNoise) / step;
+        return Math.sqrt(Math.max(0, codes * codes - ofRounding));
     }
 
     /**
@@ -77,29 +85,34 @@ final class CoefficientNoise {
     }
 
     /**
-     * Variance of the mean and of the amplitude of each harmonic of the mean rounding error over the cycle, averaged over positions of the wave
-     * within a code, the largest of several amplitudes within a code, since the plateaus of a clipped wave may lie anywhere. The error
-     * may lie in one quadrature alone, so each takes the whole of it.
+     * Variance of the mean and of the amplitude of each harmonic of the mean rounding error over the cycle. Rounding a noisy value x, in
+     * codes, is off by sum of b_m sin(2 pi m x) on average, b_m = (-1)^m / (pi m) e^(-2 pi² m² s²) for noise of s codes (B. Widrow, I. Kollár,
+     * Quantization Noise, 2008). Averaged over the positions of the wave within a code, harmonic k of that has the square of amplitude
+     * sum of b_m² (|G_k|² + |G_-k|²), G the Fourier coefficients of e^(2 pi i m x) over the cycle. The largest of several amplitudes within a
+     * code counts, since the plateaus of a clipped wave may lie anywhere, and the larger of two descriptions of the cycle: its bins know
+     * flat plateaus, but rounding has made treads of slopes; harmonics too large to come from rounding know the slopes, but ripple on
+     * plateaus. The error may lie in one quadrature alone, so each takes the whole of it.
      */
     private double[] stepErrors(int orders) {
-        double[] blur = blur();
-        double span = (max(cycle) - min(cycle)) / step;
         double[] largest = new double[orders + 1];
-        double[] error = new double[cycle.length];
-        for (int amplitude = 0; amplitude < POSITIONS; amplitude++) {
-            double scale = 1 + (double) amplitude / POSITIONS / span;
-            double[] variance = new double[orders + 1];
-            for (int position = 0; position < POSITIONS; position++) {
-                for (int i = 0; i < cycle.length; i++) {
-                    error[i] = meanError(cycle[i] / step * scale + (double) position / POSITIONS, blur) * step;
+        for (double[] cycle : cycles) {
+            double span = (max(cycle) - min(cycle)) / step;
+            for (int amplitude = 0; amplitude < AMPLITUDES; amplitude++) {
+                double[] variance = variance(cycle, (1 + (double) amplitude / AMPLITUDES / span) / step, orders);
+                for (int k = 0; k <= orders; k++) {
+                    largest[k] = Math.max(largest[k], variance[k]);
                 }
-                addPowers(error, variance);
-            }
-            for (int k = 0; k <= orders; k++) {
-                largest[k] = Math.max(largest[k], variance[k] / POSITIONS);
             }
         }
         return largest;
+    }
+
+    private double[] variance(double[] cycle, double codesPerVolt, int orders) {
+        double[] variance = new double[orders + 1];
+        for (int m = 1; m <= TERMS; m++) {
+            addPowers(cycle, 2 * Math.PI * m * codesPerVolt, square(step * blur(m)), variance);
+        }
+        return variance;
     }
 
     private static double max(double[] values) {
@@ -110,48 +123,37 @@ final class CoefficientNoise {
         return Arrays.stream(values).min().orElseThrow();
     }
 
-    /** Mean error of rounding a noisy value: a saw-tooth whose harmonics the noise blurs, sum of (-1)^m / (pi m) e^(-2 pi² m² s²) sin(2 pi m x). */
-    private static double meanError(double codes, double[] blur) {
-        double turn = 2 * Math.cos(2 * Math.PI * codes);
-        double before = 0;
-        double sine = Math.sin(2 * Math.PI * codes);
-        double sum = 0;
-        for (double factor : blur) {
-            sum += factor * sine;
-            double next = turn * sine - before;
-            before = sine;
-            sine = next;
+    /** Adds |G_k|² + |G_-k|² of e^(i turn y), y the cycle, times a factor; |G_0|² / 2 for the mean. */
+    private static void addPowers(double[] cycle, double turn, double factor, double[] powers) {
+        int n = cycle.length;
+        double[] cosines = new double[n];
+        double[] sines = new double[n];
+        for (int i = 0; i < n; i++) {
+            cosines[i] = Math.cos(turn * cycle[i]);
+            sines[i] = Math.sin(turn * cycle[i]);
         }
-        return sum;
-    }
-
-    private double[] blur() {
-        double[] blur = new double[TERMS];
-        for (int m = 1; m <= TERMS; m++) {
-            blur[m - 1] = m % 2 == 0 ? blur(m) : -blur(m);
-        }
-        return blur;
-    }
-
-    /** Adds the square of the mean (place 0) and of the amplitude of each harmonic. */
-    private static void addPowers(double[] values, double[] powers) {
-        int n = values.length;
         for (int k = 0; k < powers.length; k++) {
-            double turnCos = Math.cos(2 * Math.PI * k / n);
-            double turnSin = Math.sin(2 * Math.PI * k / n);
-            double cos = 1;
-            double sin = 0;
-            double real = 0;
-            double imaginary = 0;
-            for (double value : values) {
-                real += value * cos;
-                imaginary += value * sin;
-                double next = cos * turnCos - sin * turnSin;
-                sin = sin * turnCos + cos * turnSin;
-                cos = next;
-            }
-            double square = (real * real + imaginary * imaginary) / n / n;
-            powers[k] += k == 0 ? square : 4 * square;
+            double whole = coefficientSquare(cosines, k) + coefficientSquare(sines, k);
+            powers[k] += factor * (k == 0 ? whole / 2 : 2 * whole);
         }
+    }
+
+    /** Square of Fourier coefficient k, |c_k|², of a real cycle. */
+    private static double coefficientSquare(double[] values, int k) {
+        int n = values.length;
+        double turnCos = Math.cos(2 * Math.PI * k / n);
+        double turnSin = Math.sin(2 * Math.PI * k / n);
+        double cos = 1;
+        double sin = 0;
+        double real = 0;
+        double imaginary = 0;
+        for (double value : values) {
+            real += value * cos;
+            imaginary += value * sin;
+            double next = cos * turnCos - sin * turnSin;
+            sin = sin * turnCos + cos * turnSin;
+            cos = next;
+        }
+        return (real * real + imaginary * imaginary) / n / n;
     }
 }

@@ -1,50 +1,76 @@
 package clipwitness.measure;
 
-import clipwitness.signal.PolynomialFit;
-import clipwitness.signal.WeightedPoints;
+import java.util.Random;
 
 /**
- * Height of an arc from two polynomials, each through half of the points. Each one's value where the other is highest is unbiased on a
- * plateau and a little low on a round crest; its value where it is highest itself is high on both. The height stands a quarter of
- * the way from the first to the second, and the quarter counts as uncertainty of the method.
+ * Height of an arc: the maximum of a polynomial through its points, less what noise lifts that maximum on average. The lift is found by a
+ * parametric bootstrap (B. Efron, R. Tibshirani, An Introduction to the Bootstrap, 1993): seeded noise of the polynomial's coefficients is
+ * added to what of the arc is not noise, a constant on a plateau, and the maxima are compared; their scatter is the standard uncertainty of
+ * the height, and half the lift, for the arc it is taken from was itself bent by the noise.
  */
 final class Crest {
     private static final int PLACES = 64;
-    private static final double SHARE = 0.25;
+    private static final int DRAWS = 256;
+    private static final long SEED = 1;
 
     private final double place;
     private final double height;
-    private final double relativeUncertainty;
-    private final double methodUncertainty;
+    private final double uncertainty;
 
     /**
      * Looks for the crest of an arc.
      *
-     * @param degree of both polynomials
-     * @param sign   1 for an upper crest, -1 for a lower one
+     * @param sign    1 for an upper crest, -1 for a lower one
+     * @param scatter standard deviation of one sample
      */
-    Crest(WeightedPoints arc, int degree, int sign) {
-        PolynomialFit first = new PolynomialFit(arc.half(0), degree);
-        PolynomialFit second = new PolynomialFit(arc.half(1), degree);
-        double low = arc.x(0);
-        double high = arc.x(arc.size() - 1);
-        double ofFirst = highest(first, low, high, sign);
-        double ofSecond = highest(second, low, high, sign);
-        double crossed = (first.at(ofSecond) + second.at(ofFirst)) / 2;
-        double own = (first.at(ofFirst) + second.at(ofSecond)) / 2;
-        place = (ofFirst + ofSecond) / 2;
-        height = crossed + SHARE * (own - crossed);
-        methodUncertainty = SHARE * Math.abs(own - crossed);
-        relativeUncertainty = Math.sqrt(first.varianceAt(ofSecond) + second.varianceAt(ofFirst)) / 2;
+    Crest(Arc arc, int sign, double scatter) {
+        double[] places = new double[PLACES + 1];
+        double[] plain = new double[PLACES + 1];
+        double share = arc.plainer().shareOf(arc.fit(), scatter);
+        int top = 0;
+        for (int i = 0; i <= PLACES; i++) {
+            places[i] = arc.low() + (arc.high() - arc.low()) * i / PLACES;
+            double value = arc.fit().at(places[i]);
+            double plainer = arc.plainer().at(places[i]);
+            plain[i] = sign * (plainer + share * (value - plainer));
+            top = sign * value > sign * arc.fit().at(places[top]) ? i : top;
+        }
+        double[][] shares = arc.fit().noiseShares(places);
+        int count = shares[0].length;
+        double highest = highest(plain, shares, new double[count]);
+        Random random = new Random(SEED);
+        double sum = 0;
+        double squares = 0;
+        for (int draw = 0; draw < DRAWS; draw++) {
+            double lift = highest(plain, shares, noise(random, count, scatter)) - highest;
+            sum += lift;
+            squares += lift * lift;
+        }
+        double lift = sum / DRAWS;
+        place = places[top];
+        height = arc.fit().at(place) - sign * lift;
+        double scatterOfHeight = Math.sqrt(Math.max(0, squares / DRAWS - lift * lift));
+        uncertainty = Math.hypot(scatterOfHeight, lift / 2);
     }
 
-    private static double highest(PolynomialFit fit, double low, double high, int sign) {
-        double best = low;
-        for (int i = 1; i <= PLACES; i++) {
-            double at = low + (high - low) * i / PLACES;
-            best = sign * fit.at(at) > sign * fit.at(best) ? at : best;
+    private static double[] noise(Random random, int count, double scatter) {
+        double[] noise = new double[count];
+        for (int i = 0; i < count; i++) {
+            noise[i] = scatter * random.nextGaussian();
         }
-        return best;
+        return noise;
+    }
+
+    private static double highest(double[] plain, double[][] shares, double[] noise) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < plain.length; i++) {
+            double value = plain[i];
+            for (int j = 0; j < noise.length; j++) {
+                value += shares[i][j] * noise[j];
+            }
+            highest = Math.max(highest, value);
+        }
+        return highest;
     }
 
     /** Where the crest is highest. */
@@ -57,13 +83,8 @@ final class Crest {
         return height;
     }
 
-    /** Standard uncertainty of the height for samples of unit scatter. */
-    double relativeUncertainty() {
-        return relativeUncertainty;
-    }
-
-    /** Standard uncertainty of the method. */
-    double methodUncertainty() {
-        return methodUncertainty;
+    /** Standard uncertainty of the height. */
+    double uncertainty() {
+        return uncertainty;
     }
 }

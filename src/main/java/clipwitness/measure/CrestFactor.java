@@ -4,11 +4,11 @@ import clipwitness.quantity.Unit;
 
 /**
  * Crest factor, the larger of the two peaks over the rms of the swing; at least 1. Sine 1.4142, triangle 1.7321, square wave 1. The larger
- * of two noisy peaks that are alike is too large on average: where their distance does not exceed its uncertainty, their mean takes its
- * place, and half the distance counts as uncertainty of the method.
+ * of two noisy peaks that are alike is too large on average: where their distance does not exceed its expanded uncertainty, their mean takes
+ * its place, and the truth may lie anywhere from there to the larger one, which counts as uncertainty of the method.
  */
 final class CrestFactor {
-    private static final double ALIKE = 1.5;
+    private static final double ALIKE = 2;
 
     private CrestFactor() {}
 
@@ -23,7 +23,7 @@ final class CrestFactor {
         }
         double half = Math.abs(distance) / 2;
         return over(wave, peak - half, Math.hypot(larger.noise(), smaller.noise()) / 2, larger.step())
-                .plus(Source.METHOD, half / wave.rms());
+                .plus(Source.METHOD, half / Math.sqrt(3) / wave.rms());
     }
 
     private static Measured.Value over(FittedWave wave, double peak, double noise, double step) {

@@ -1,22 +1,22 @@
 package clipwitness.measure;
 
-import clipwitness.signal.PolynomialFit;
 import clipwitness.signal.WeightedPoints;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * Extremes of the mean cycle, freed of the upward bias of a maximum over noisy bins. A polynomial is laid through the folded samples of the
- * arc around the extreme: the arc above 0.9 of it, or a flatter one where corners keep a polynomial of sixth order from fitting. The
- * order is two above the lowest that fits. Each half of the samples says where the extreme lies and the other half how high
- * that place is, so that no sample's noise lifts its own maximum.
+ * arc around the extreme: the arc above 0.9 of it, or a flatter one where corners keep a polynomial of sixth order from fitting. For each
+ * arc the order is the lowest that fits; of the arcs, the one whose middle is known best is taken. {@link Crest} gives the height.
  */
 final class CrestSearch {
-    private static final double[] DEPTHS = {0.1, 0.05, 0.025, 0.0125, 0.006};
-    private static final int LOWEST_DEGREE = 2;
-    private static final int HIGHEST_DEGREE = 6;
-    private static final int SPARE_DEGREES = 2;
-    private static final int REFERENCE_DEGREE = 10;
-    private static final int POINTS_PER_DEGREE = 4;
+    private static final List<Double> DEPTHS = List.of(0.1, 0.05, 0.025, 0.0125, 0.006);
+    private static final List<Double> DEVIATIONS = List.of(3.0, 5.0);
+    private static final int BINS_TO_TRIM = 8;
+
+    /** A value that noise tosses between two codes scatters by half a step; the undithered share of a step is a root 12th of it. */
+    private static final double BETWEEN_TWO_CODES = Math.sqrt(3);
 
     private final FittedWave wave;
     private final int sign;
@@ -52,36 +52,27 @@ final class CrestSearch {
     }
 
     private Extreme find() {
-        double tolerated = Math.hypot(wave.scatter(), wave.undithered());
+        double tolerated = Math.hypot(wave.scatter(), BETWEEN_TWO_CODES * wave.undithered());
+        double margin = 0.5 / swing.length;
         WeightedPoints points = wave.cycle().points();
-        WeightedPoints lastArc = points;
-        int lastDegree = 0;
-        for (double depth : DEPTHS) {
-            WeightedPoints arc = arc(points, depth);
-            Optional<PolynomialFit> reference = reference(arc).filter(r -> r.fits(tolerated));
-            for (int degree = LOWEST_DEGREE; degree <= HIGHEST_DEGREE; degree += 2) {
-                if (!arc.holds(POINTS_PER_DEGREE * (degree + SPARE_DEGREES))) {
-                    break;
-                }
-                lastArc = arc;
-                lastDegree = degree + SPARE_DEGREES;
-                PolynomialFit fit = new PolynomialFit(arc, degree);
-                if (reference.map(r -> fit.fitsAsWellAs(r, tolerated)).orElse(fit.fits(tolerated))) {
-                    return extreme(new Crest(lastArc, lastDegree, sign));
-                }
+        List<WeightedPoints> stretches =
+                DEPTHS.stream().map(depth -> stretch(points, depth)).toList();
+        for (double deviations : DEVIATIONS) {
+            Optional<Arc> best = stretches.stream()
+                    .flatMap(s -> Arc.fitting(s, margin, tolerated, deviations).stream())
+                    .min(Comparator.comparingDouble(Arc::variance));
+            if (best.isPresent()) {
+                return extreme(best.get());
             }
         }
-        return lastDegree == 0 ? highestBin() : extreme(new Crest(lastArc, lastDegree, sign));
+        Optional<Arc> flattest = stretches.stream()
+                .flatMap(s -> Arc.ofHighestDegree(s, margin).stream())
+                .reduce((flat, flatter) -> flatter);
+        return flattest.map(this::extreme).orElseGet(this::highestBin);
     }
 
-    private static Optional<PolynomialFit> reference(WeightedPoints arc) {
-        return arc.holds(POINTS_PER_DEGREE * REFERENCE_DEGREE)
-                ? Optional.of(new PolynomialFit(arc, REFERENCE_DEGREE))
-                : Optional.empty();
-    }
-
-    /** The folded samples of the stretch around the top that stays above a share of it. */
-    private WeightedPoints arc(WeightedPoints points, double depth) {
+    /** The folded samples of the stretch around the top that stays above a share of it, corners at its ends left out. */
+    private WeightedPoints stretch(WeightedPoints points, double depth) {
         double level = swing[top] * (1 - depth) - 2 * wave.cycle().binUncertainty();
         int bins = swing.length;
         int from = top;
@@ -92,14 +83,15 @@ final class CrestSearch {
         while (to - top < bins / 2 && swing[(to + 1) % bins] >= level) {
             to++;
         }
-        double low = (double) from / bins;
-        return points.cycleFrom(low).between(low, (to + 1.0) / bins);
+        int trimmed = to - from >= BINS_TO_TRIM ? 1 : 0;
+        double low = (double) (from + trimmed) / bins;
+        return points.cycleFrom(low).between(low, (to + 1.0 - trimmed) / bins);
     }
 
-    private Extreme extreme(Crest crest) {
+    private Extreme extreme(Arc arc) {
+        Crest crest = new Crest(arc, sign, wave.scatter());
         double phase = crest.place() - Math.floor(crest.place());
-        double noise = Math.hypot(wave.scatter() * crest.relativeUncertainty(), crest.methodUncertainty());
-        return new Extreme(crest.height(), phase, noise, wave.undithered());
+        return new Extreme(crest.height(), phase, crest.uncertainty(), wave.undithered());
     }
 
     private Extreme highestBin() {

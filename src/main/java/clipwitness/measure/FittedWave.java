@@ -34,11 +34,12 @@ record FittedWave(
      * A channel with its mean cycle.
      *
      * @param samples the record
-     * @param fit     its fit
+     * @param joint   its fit, which gives frequency and number of harmonics
      * @param origin  where the mean cycle begins, in cycles from the middle of the record
      */
-    static FittedWave of(Samples samples, HarmonicFit fit, double origin) {
-        MeanCycle cycle = MeanCycle.of(samples, fit, origin);
+    static FittedWave of(Samples samples, HarmonicFit joint, double origin) {
+        MeanCycle cycle = MeanCycle.of(samples, joint, origin);
+        HarmonicFit fit = cycle.fit();
         ResidualSpectrum residual = new ResidualSpectrum(samples, cycle);
         OptionalDouble step = CodeStep.of(samples);
         Samples rest = Samples.of(residual.atHarmonics(cycle.noise(), fit.count()));

@@ -65,15 +65,20 @@ final class InputFigures {
         }
         SmallSignal found = answer.found().get();
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
-        values.put(WaveformQuantity.ONSET_UP, onset(found.onsetUp(), relativeInputNoise, step));
-        values.put(WaveformQuantity.ONSET_DOWN, onset(found.onsetDown(), relativeInputNoise, step));
+        values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
+        values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
         values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, found.line().slope()));
         values.put(
                 WaveformQuantity.KNEE_DOWN,
                 Knee.of(transfer.mirrored(), found.line().slope()));
     }
 
-    private static Measured onset(Optional<OnsetPoint> point, double relativeInputNoise, double step) {
+    private static Measured onset(CentreLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
+        if (!line.tellsOneDecibel()) {
+            return Measured.refused(
+                    WaveformQuantity.ONSET_UP.unit(),
+                    "noise hides the small-signal slope: 1 dB cannot be told from it");
+        }
         return point.map(p -> p.measured(relativeInputNoise, step))
                 .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), "not reached"));
     }

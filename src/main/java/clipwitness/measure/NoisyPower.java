@@ -59,17 +59,20 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
         return 2 * Math.sqrt(variance);
     }
 
-    /** Whether the amplitude does not exceed its expanded uncertainty. */
+    /**
+     * Whether noise alone may have made the power: it does not exceed twice the standard deviation, 2 sqrt(sum v²), that noise alone gives
+     * it, or the amplitude does not exceed its expanded uncertainty.
+     */
     boolean isBuried() {
-        return expanded() >= 2 * Math.max(0, power);
+        return power <= 4 * Math.sqrt(noiseSquares) || expanded() >= 2 * Math.max(0, power);
     }
 
     /**
      * Expanded uncertainty of the amplitude: the power's over twice the amplitude, and where the amplitude is buried, what is missing to
-     * the largest one.
+     * the largest one, at least the amplitude itself.
      */
     double expandedAmplitude() {
-        return isBuried() ? largestAmplitude() - amplitude() : expanded() / (2 * amplitude());
+        return isBuried() ? Math.max(amplitude(), largestAmplitude() - amplitude()) : expanded() / (2 * amplitude());
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Optional;
  * Onset of clipping on the upper side of a transfer curve: the distance of the input from its mean beyond which the output stays 1 dB
  * or more short of the small-signal line. The last crossing counts; it is looked for from the input's peak inwards on the curve averaged
  * over short stretches, then found on a straight line through the samples around it; the distance of the two counts as uncertainty.
+ * Where that neighbourhood shares samples with the line, the uncertainties of both add up: what lifts its end tilts the line down.
  *
  * @param input   distance, V
  * @param noise   standard uncertainty, V
@@ -37,8 +38,10 @@ record OnsetPoint(double input, double noise, double leaving) {
         double leaving = leaving(profile, line, found);
         double own = profile.transfer().scatter() * Math.sqrt(local.varianceAt(found));
         double ofLine = line.loweredUncertainty(found);
-        double spread = (found - rough) / Math.sqrt(3);
-        return Optional.of(new OnsetPoint(found, Math.hypot(Math.hypot(own, ofLine) / leaving, spread), leaving));
+        double spread = (found - rough) / Math.sqrt(12);
+        boolean shared = found * (1 - NEIGHBOURHOOD) < line.window();
+        double both = shared ? own + ofLine : Math.hypot(own, ofLine);
+        return Optional.of(new OnsetPoint(found, Math.hypot(both / leaving, spread), leaving));
     }
 
     private static double rough(OutputProfile profile, CentreLine line, int place) {
@@ -65,6 +68,11 @@ record OnsetPoint(double input, double noise, double leaving) {
         double high = Math.min(input * WIDE, profile.input(profile.places() - 1));
         double fall = profile.at(low) - line.lowered(low) - profile.at(high) + line.lowered(high);
         return Math.max(fall / (high - low), LEAST_LEAVING * line.slope());
+    }
+
+    /** The same point, its noise times a factor. */
+    OnsetPoint wider(double factor) {
+        return new OnsetPoint(input, noise * factor, leaving);
     }
 
     /**

@@ -37,7 +37,7 @@ final class OutputFigures {
         values.put(WaveformQuantity.HIGH_HARMONICS, HarmonicGroup.high(output));
         values.put(WaveformQuantity.DWELL_UP, Dwell.of(output, up, 1));
         values.put(WaveformQuantity.DWELL_DOWN, Dwell.of(output, down, -1));
-        values.put(WaveformQuantity.LEAN, Lean.of(output, up));
+        values.put(WaveformQuantity.LEAN, Lean.of(output, up, down));
     }
 
     /** Peak amplitude A_1, V. */

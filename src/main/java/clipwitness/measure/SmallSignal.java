@@ -23,6 +23,8 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
     private static final int MOST_ROUNDS = 25;
     private static final int ROUNDS_AT_FULL_STEP = 10;
     private static final double STANDS = 0.002;
+    private static final double WIDER = 1.2;
+    private static final double MOST_FEEDBACK = 0.5;
 
     /** The line, or why there is none. */
     record Answer(Optional<SmallSignal> found, String reason) {
@@ -42,18 +44,40 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
             if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
                 return Answer.refused("too few samples lie in the straight part");
             }
-            CentreLine line = line(transfer, window);
-            if (line.slope() <= 0) {
+            SmallSignal found = over(window, up, down);
+            if (found.line().slope() <= 0) {
                 return Answer.refused("the output does not rise with the input at its centre");
             }
-            SmallSignal found = new SmallSignal(line, OnsetPoint.of(up, line), OnsetPoint.of(down, line.mirrored()));
-            double next =
-                    Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * found.smallerOnset(transfer));
+            double next = found.next(transfer);
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
-                return new Answer(Optional.of(found), "");
+                return new Answer(Optional.of(found.fedBack(window, up, down)), "");
             }
             window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
         }
+    }
+
+    private static SmallSignal over(double window, OutputProfile up, OutputProfile down) {
+        CentreLine line = line(up.transfer(), window);
+        return new SmallSignal(line, OnsetPoint.of(up, line), OnsetPoint.of(down, line.mirrored()));
+    }
+
+    /** The window that these onsets ask for. */
+    private double next(Transfer transfer) {
+        return Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * smallerOnset(transfer));
+    }
+
+    /**
+     * An onset that noise moves moves the window with it, which moves the onset again, by a share g: all in all by 1 / (1 - g). The share is
+     * taken from a wider and a narrower window.
+     */
+    private SmallSignal fedBack(double window, OutputProfile up, OutputProfile down) {
+        double wide = window * WIDER;
+        double narrow = window / WIDER;
+        double asked = over(wide, up, down).next(up.transfer())
+                - over(narrow, up, down).next(up.transfer());
+        double share = Math.max(0, Math.min(asked / (wide - narrow), MOST_FEEDBACK));
+        return new SmallSignal(
+                line, onsetUp.map(o -> o.wider(1 / (1 - share))), onsetDown.map(o -> o.wider(1 / (1 - share))));
     }
 
     private double smallerOnset(Transfer transfer) {
@@ -62,13 +86,15 @@ record SmallSignal(CentreLine line, Optional<OnsetPoint> onsetUp, Optional<Onset
         return Math.min(up, down);
     }
 
+    /** Steps that no noise dithers may lift one end of the window against the other by their own errors. */
     private static CentreLine line(Transfer transfer, double window) {
         PolynomialFit cubic = new PolynomialFit(transfer.points().between(-window, window), 3);
         return new CentreLine(
                 cubic.slopeAt(0),
-                transfer.scatter() * Math.sqrt(cubic.slopeVarianceAt(0)),
+                Math.hypot(transfer.scatter() * Math.sqrt(cubic.slopeVarianceAt(0)), transfer.undithered() / window),
                 cubic.at(0),
-                transfer.scatter() * Math.sqrt(cubic.varianceAt(0)));
+                transfer.scatter() * Math.sqrt(cubic.varianceAt(0)),
+                window);
     }
 
     /** The slope as gain in dB. */

@@ -108,6 +108,16 @@ final class FoldedResiduals {
         return energy - (hasSlope(bin) ? product * product / spread(bin) : 0);
     }
 
+    /** Median variance about the straight line of those of some bins that have degrees of freedom, 0 where none has. */
+    double medianVariance(int[] some) {
+        double[] variances = Arrays.stream(some)
+                .filter(b -> freedom(b) > 0)
+                .mapToDouble(b -> Math.max(0, scatterEnergy(b)) / freedom(b))
+                .sorted()
+                .toArray();
+        return variances.length == 0 ? 0 : variances[variances.length / 2];
+    }
+
     /** Degrees of freedom of {@link #scatterEnergy()}. */
     int freedom() {
         return IntStream.range(0, bins).map(this::freedom).sum();

@@ -1,5 +1,7 @@
 package clipwitness.signal;
 
+import java.util.Arrays;
+
 /**
  * Mean and harmonics of one channel: y = mean + sum of a_k cos(k w t) + b_k sin(k w t), with t = 0 in the middle of the record.
  */
@@ -8,6 +10,7 @@ public final class HarmonicFit {
     private final double[][] covariance;
     private final double cyclesPerSample;
     private final int samples;
+    private final double phaseVariance;
 
     /**
      * A fit at a settled frequency.
@@ -15,20 +18,42 @@ public final class HarmonicFit {
      * @param phaseVariance variance of the phase that the record spans, for noise of unit variance
      */
     HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance) {
-        this(fit.coefficients(), fit.covariance(phaseVariance), cyclesPerSample, samples);
-    }
-
-    private HarmonicFit(double[] coefficients, double[][] covariance, double cyclesPerSample, int samples) {
-        this.coefficients = coefficients;
-        this.covariance = covariance;
+        this.coefficients = fit.coefficients();
+        this.covariance = fit.covariance(phaseVariance);
         this.cyclesPerSample = cyclesPerSample;
         this.samples = samples;
+        this.phaseVariance = phaseVariance;
     }
 
-    /** Fit of a number of harmonics at the frequency of this fit, without covariances. */
+    private HarmonicFit(HarmonicFit wide, double[] coefficients) {
+        this.coefficients = coefficients;
+        this.covariance = wide.covariance;
+        this.cyclesPerSample = wide.cyclesPerSample;
+        this.samples = wide.samples;
+        this.phaseVariance = wide.phaseVariance;
+    }
+
+    /** Fit of a number of harmonics at the frequency of this fit, with its covariances. */
     HarmonicFit withHarmonics(Series series, int harmonics) {
-        double[] wider = new LinearFit(series, cyclesPerSample, harmonics).coefficients();
-        return new HarmonicFit(wider, new double[0][], cyclesPerSample, samples);
+        LinearFit fit = new LinearFit(series, cyclesPerSample, harmonics);
+        return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance);
+    }
+
+    /** The first harmonics of this fit, as the presence of the others leaves them. */
+    HarmonicFit first(int harmonics) {
+        return new HarmonicFit(this, Arrays.copyOf(coefficients, 2 * harmonics + 1));
+    }
+
+    /** The fit with harmonics of a smaller amplitude set to zero. */
+    HarmonicFit withoutHarmonicsBelow(double amplitude) {
+        double[] large = coefficients.clone();
+        for (int k = 1; k <= count(); k++) {
+            if (amplitude(k) < amplitude) {
+                large[2 * k - 1] = 0;
+                large[2 * k] = 0;
+            }
+        }
+        return new HarmonicFit(this, large);
     }
 
     /** Number of harmonics, the fundamental included. */

@@ -2,12 +2,13 @@ package clipwitness.signal;
 
 import clipwitness.capture.Samples;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
  * All periods of a record folded on one. What is folded is the distance from the harmonic fit, so that a bin's width does not blur its
- * value: the value of a bin is the fit at its centre plus the mean distance of its samples.
+ * value: the value of a bin is the fit at its centre plus the mean distance of its samples. The fit has more harmonics than are wanted,
+ * 40 as far as they lie below 0.45 of the sample rate.
  *
  * <p>Where the record does not fill 256 bins with six samples each and once a period, the mean cycle is the fit of all harmonics
  * below 0.45 of the sample rate (60 at most) instead.
@@ -17,10 +18,16 @@ public final class MeanCycle {
     private static final int MOST_BINS = 1024;
     private static final int FEWEST_SAMPLES_IN_A_BIN = 6;
     private static final int SAMPLES_FOR_FINER_BINS = 16;
-    private static final int STEEP_SHARE = 6;
+    private static final int FEWEST_STEEP_BINS = 6;
+
+    /** Standard deviation of a median over that of a mean: root of half pi. */
+    private static final double EFFICIENCY_OF_MEDIAN = Math.sqrt(Math.PI / 2);
+
+    private static final int HARMONICS_BELOW_BINS = 40;
     private static final int MOST_HARMONICS = 60;
     private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
 
+    private final HarmonicFit fit;
     private final HarmonicFit base;
     private final double origin;
     private final FitTable table;
@@ -30,14 +37,15 @@ public final class MeanCycle {
     private final double freedom;
     private final boolean filled;
 
-    private MeanCycle(Series series, HarmonicFit base, double origin, int bins, boolean filled) {
+    private MeanCycle(Series series, HarmonicFit base, int harmonics, double origin, int bins, boolean filled) {
+        this.fit = base.first(harmonics);
         this.base = base;
         this.origin = origin;
         this.filled = filled;
         table = new FitTable(base);
         residuals = new FoldedResiduals(series, base, table, origin, bins);
         double own = filled ? residuals.freedom() : residuals.count();
-        freedom = own - base.parameters() - 1;
+        freedom = own - (filled ? fit : base).parameters() - 1;
         double energy = filled ? residuals.scatterEnergy() : residuals.energy();
         noise = freedom > 0 ? Math.sqrt(Math.max(0, energy) / freedom) : 0;
         values = new double[bins];
@@ -57,17 +65,20 @@ public final class MeanCycle {
         Series series = Series.of(samples);
         double perPeriod = 1 / fit.cyclesPerSample();
         boolean filled = perPeriod >= FEWEST_BINS && series.count() >= FEWEST_SAMPLES_IN_A_BIN * FEWEST_BINS;
-        if (filled) {
-            int bins = FEWEST_BINS;
-            while (2 * bins <= Math.min(MOST_BINS, perPeriod) && series.count() >= SAMPLES_FOR_FINER_BINS * 2 * bins) {
-                bins *= 2;
-            }
-            return new MeanCycle(series, fit, origin, bins, true);
+        int bins = FEWEST_BINS;
+        while (filled
+                && 2 * bins <= Math.min(MOST_BINS, perPeriod)
+                && series.count() >= SAMPLES_FOR_FINER_BINS * 2 * bins) {
+            bins *= 2;
         }
-        int harmonics = (int) Math.min(MOST_HARMONICS, HIGHEST_OVER_SAMPLE_RATE * perPeriod);
-        harmonics = Math.max(fit.count(), Math.min(harmonics, (series.count() - 3) / 3));
-        HarmonicFit base = fit.withHarmonics(series, harmonics);
-        return new MeanCycle(series, base, origin, FEWEST_BINS, false);
+        HarmonicFit base = fit.withHarmonics(series, harmonics(series, fit, filled));
+        return new MeanCycle(series, base, fit.count(), origin, bins, filled);
+    }
+
+    private static int harmonics(Series series, HarmonicFit fit, boolean filled) {
+        int most = filled ? HARMONICS_BELOW_BINS : MOST_HARMONICS;
+        int below = (int) Math.min(most, HIGHEST_OVER_SAMPLE_RATE / fit.cyclesPerSample());
+        return Math.max(fit.count(), Math.min(below, (series.count() - 3) / 3));
     }
 
     /** Number of bins. */
@@ -80,34 +91,53 @@ public final class MeanCycle {
         return values.clone();
     }
 
+    /**
+     * Values of the harmonics that have at least so large an amplitude, mean included, at steps of the period.
+     *
+     * @param places how many values; place i lies at i / places of the period
+     */
+    public double[] smooth(int places, double smallest) {
+        HarmonicFit large = base.withoutHarmonicsBelow(smallest);
+        double[] smooth = new double[places];
+        for (int i = 0; i < places; i++) {
+            smooth[i] = large.at(origin + (double) i / places);
+        }
+        return smooth;
+    }
+
     /** Scatter of single samples about the mean cycle, rms. */
     public double noise() {
         return noise;
     }
 
     /**
-     * Scatter where the wave is steepest, in a sixth of the bins: there the samples run through the converter's codes, so that rounding adds
-     * its full variance whatever the noise.
+     * The least that the scatter may be where the wave is at least half as steep as anywhere, two standard uncertainties under its estimate:
+     * there the samples run through the converter's codes, so that rounding adds its full variance whatever the noise. The median of the
+     * bins, because corners of the wave in a bin are no noise. Empty where too few bins are so steep.
      */
-    public double noiseOnSlopes() {
-        if (!filled) {
-            return noise;
-        }
-        int bins = bins();
-        int[] steepest = IntStream.range(0, bins)
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        b -> -Math.abs(values[(b + 1) % bins] - values[(b + bins - 1) % bins])))
-                .limit(bins / STEEP_SHARE)
-                .mapToInt(Integer::intValue)
-                .toArray();
-        int own = Arrays.stream(steepest).map(residuals::freedom).sum();
-        return own == 0
-                ? noise
-                : Math.sqrt(Arrays.stream(steepest)
-                                .mapToDouble(residuals::scatterEnergy)
-                                .sum()
-                        / own);
+    public OptionalDouble leastNoiseOnSlopes() {
+        double steepest =
+                IntStream.range(0, bins()).mapToDouble(this::rise).max().orElseThrow();
+        int[] steep =
+                IntStream.range(0, bins()).filter(b -> rise(b) >= steepest / 2).toArray();
+        return steep.length < FEWEST_STEEP_BINS ? OptionalDouble.empty() : OptionalDouble.of(leastNoise(steep));
+    }
+
+    /** The least that the scatter may be in half of the bins. */
+    public double leastNoise() {
+        return leastNoise(IntStream.range(0, bins()).toArray());
+    }
+
+    private double leastNoise(int[] some) {
+        int own = Arrays.stream(some).map(residuals::freedom).sum();
+        double variance = own > 0 ? residuals.medianVariance(some) : noise * noise;
+        double known = own > 0 ? own : freedom;
+        return Math.sqrt(variance * Math.max(0, 1 - 2 * EFFICIENCY_OF_MEDIAN * Math.sqrt(2 / Math.max(1, known))));
+    }
+
+    private double rise(int bin) {
+        int n = values.length;
+        return Math.abs(values[(bin + 1) % n] - values[(bin + n - 1) % n]);
     }
 
     /** Degrees of freedom that the scatter was taken from. */
@@ -117,13 +147,34 @@ public final class MeanCycle {
 
     /** Standard uncertainty of one bin of {@link #values()}. */
     public double binUncertainty() {
-        double parameters = filled ? bins() : base.parameters();
+        return filled ? independentBinUncertainty() : uncertainty(base.parameters());
+    }
+
+    /** Standard uncertainty of one bin as it counts in a sum over many: bins of a fit are known better, but neighbours move together. */
+    public double independentBinUncertainty() {
+        return uncertainty(bins());
+    }
+
+    private double uncertainty(double parameters) {
         return noise * Math.sqrt(parameters / Math.max(1, residuals.count()));
+    }
+
+    /**
+     * The fit that the cycle was folded by, with the coefficients that its harmonics have in the presence of higher ones: a record that
+     * ends within a period weights the parts of the cycle unevenly, so that harmonics left out of a fit lean on those in it.
+     */
+    public HarmonicFit fit() {
+        return fit;
     }
 
     /** Mean square of what the harmonics of the fit leave of the mean cycle, its noise taken off; may come out under 0. */
     public double remainingPower() {
-        return filled ? residuals.explainedPower(noise) : 0;
+        double power = filled ? residuals.explainedPower(noise) : 0;
+        for (int k = fit.count() + 1; k <= base.count(); k++) {
+            double amplitude = base.amplitude(k);
+            power += amplitude * amplitude / 2 - base.quadratureVariance(k) * noise * noise;
+        }
+        return power;
     }
 
     /** Frequency of the fundamental over the sample rate. */

@@ -1,14 +1,17 @@
 package clipwitness.signal;
 
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /** Weighted least-squares polynomial y = c0 + c1 z + c2 z^2 + .. in z = (x - centre) / scale. */
 public final class PolynomialFit {
     private static final double NARROWING = 0.8;
     private static final int POINTS_PER_PARAMETER = 4;
+    private static final double SHRINKAGE = 1.5;
 
     private final double centre;
     private final double scale;
@@ -90,6 +93,18 @@ public final class PolynomialFit {
         return quadratic(powers(x, 0));
     }
 
+    /**
+     * Noise of the values at some places as shares of independent noises, the same for all places: the squares at a place sum up to its
+     * variance, the products at two places to their covariance, for samples of unit variance.
+     */
+    public double[][] noiseShares(double[] places) {
+        Array2DRowRealMatrix whole = new Array2DRowRealMatrix(covariance, false);
+        RealMatrix factor = new CholeskyDecomposition(whole, 1e-6, 0).getL();
+        return Arrays.stream(places)
+                .mapToObj(x -> factor.preMultiply(powers(x, 0)))
+                .toArray(double[][]::new);
+    }
+
     /** Variance of the slope at x for samples of unit variance. */
     public double slopeVarianceAt(double x) {
         return quadratic(powers(x, 1));
@@ -117,25 +132,45 @@ public final class PolynomialFit {
     }
 
     /**
-     * Whether the residuals are no larger than noise makes them, within a standard deviation of chi-squared.
+     * Whether the residuals are no larger than noise makes them.
      *
-     * @param scatter standard deviation of one sample
+     * @param scatter    standard deviation of one sample
+     * @param deviations how many standard deviations of chi-squared are allowed
      */
-    public boolean fits(double scatter) {
+    public boolean fits(double scatter, double deviations) {
         int freedom = points - coefficients.length;
-        return residualEnergy <= (freedom + Math.sqrt(2.0 * freedom)) * scatter * scatter;
+        return residualEnergy <= (freedom + deviations * Math.sqrt(2.0 * freedom)) * scatter * scatter;
     }
 
     /**
-     * Whether a polynomial of higher degree through the same points is no better than noise makes it, within a standard deviation of
-     * chi-squared: a test of a misfit of long waves that is sharper than {@link #fits}.
+     * Whether a polynomial of higher degree through the same points is no better than noise makes it: a test of a misfit of long waves that
+     * is sharper than {@link #fits}.
      *
-     * @param higher  that polynomial
-     * @param scatter standard deviation of one sample
+     * @param higher     that polynomial
+     * @param scatter    standard deviation of one sample
+     * @param deviations how many standard deviations of chi-squared are allowed
      */
-    public boolean fitsAsWellAs(PolynomialFit higher, double scatter) {
+    public boolean fitsAsWellAs(PolynomialFit higher, double scatter, double deviations) {
         int more = higher.coefficients.length - coefficients.length;
-        return residualEnergy - higher.residualEnergy <= (more + Math.sqrt(2.0 * more)) * scatter * scatter;
+        return energyAbove(higher) <= (more + deviations * Math.sqrt(2.0 * more)) * scatter * scatter;
+    }
+
+    /**
+     * Share of what a polynomial of higher degree adds to this one that is not noise, 0 to 1: 1 - 1.5 m s² / (drop of the squared residuals)
+     * for m more coefficients (shrinkage after W. James, C. Stein, Estimation with quadratic loss, 1961; 1.5 holds the middle between
+     * plateaus, where all is noise, and flat round crests).
+     *
+     * @param higher  that polynomial, through the same points
+     * @param scatter standard deviation of one sample, s
+     */
+    public double shareOf(PolynomialFit higher, double scatter) {
+        double noise = SHRINKAGE * (higher.coefficients.length - coefficients.length) * scatter * scatter;
+        double drop = energyAbove(higher);
+        return drop > noise ? 1 - noise / drop : 0;
+    }
+
+    private double energyAbove(PolynomialFit higher) {
+        return residualEnergy - higher.residualEnergy;
     }
 
     /**
@@ -156,7 +191,7 @@ public final class PolynomialFit {
         while (true) {
             PolynomialFit fit = new PolynomialFit(data.between(centre - reach, centre + reach), degree);
             reach *= NARROWING;
-            if (fit.fits(scatter) || !data.holds(fewest, centre - reach, centre + reach)) {
+            if (fit.fits(scatter, 1) || !data.holds(fewest, centre - reach, centre + reach)) {
                 return fit;
             }
         }

@@ -14,6 +14,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param cycles          length of the record in cycles
  * @param phase           phase of the first sample, cycles
  * @param noise           standard deviation of the noise
+ * @param persistence     correlation of the noise of one sample with that of the next: 0 for white noise
  * @param step            converter step, 0 for none
  * @param seed            seed of the noise
  */
@@ -23,6 +24,7 @@ record TestRecord(
         double cycles,
         double phase,
         double noise,
+        double persistence,
         double step,
         long seed) {
     static final double FREQUENCY = 1000;
@@ -31,7 +33,7 @@ record TestRecord(
     static final DoubleUnaryOperator SINE = p -> Math.sin(2 * Math.PI * p);
 
     static TestRecord of(DoubleUnaryOperator shape) {
-        return new TestRecord(shape, 500, 10.37, 0.123, 0, 0, 1);
+        return new TestRecord(shape, 500, 10.37, 0.123, 0, 0, 0, 1);
     }
 
     /** A curve of slope 1 that ends at two levels. */
@@ -40,19 +42,26 @@ record TestRecord(
     }
 
     TestRecord sampled(double samplesPerCycle, double cycles, double phase) {
-        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, step, seed);
+        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
     }
 
     TestRecord noisy(double noise, double step, long seed) {
-        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, step, seed);
+        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
+    }
+
+    /** The same noise power, but of first-order autoregressive noise: it lies at low frequencies. */
+    TestRecord withPersistence(double persistence) {
+        return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
     }
 
     Waveform waveform() {
         double[] values = new double[(int) Math.round(samplesPerCycle * cycles)];
         Random random = new Random(seed);
+        double last = random.nextGaussian();
         for (int i = 0; i < values.length; i++) {
             double at = i / samplesPerCycle + phase;
-            double value = shape.applyAsDouble(at - Math.floor(at)) + (noise > 0 ? noise * random.nextGaussian() : 0);
+            last = persistence * last + Math.sqrt(1 - persistence * persistence) * random.nextGaussian();
+            double value = shape.applyAsDouble(at - Math.floor(at)) + noise * last;
             values[i] = step > 0 ? Math.rint(value / step) * step : value;
         }
         return new Waveform(Samples.of(values), FREQUENCY * samplesPerCycle, Unit.VOLT);
@@ -70,6 +79,7 @@ record TestRecord(
                 cycles,
                 phase,
                 noise,
+                persistence,
                 step,
                 seed + 1);
         return WaveformInput.of(output.waveform()).withInput(waveform()).expecting(FREQUENCY);

@@ -1,0 +1,79 @@
+package clipwitness.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The stated intervals, k = 2, hold the truth as often as they claim (JCGM 100: 95 % of them). A few hundred records run with every
+ * build; the Maven profile {@code coverage} runs thousands and prints the shares.
+ */
+class CoverageTest {
+    private static final int MANY = Integer.getInteger("coverage.records", 2000);
+    private static final double DITHERED = 0.5;
+    private static final List<String> OF_THE_WHOLE_RECORD =
+            List.of("rms", "fundamental", "thd", "harmonics", "harmonics, dBc", "gain", "smallSignalGain");
+
+    static Stream<ClippedWave> twoWaves() {
+        return Stream.of(ClippedWave.HARD, ClippedWave.TANH);
+    }
+
+    @ParameterizedTest
+    @MethodSource("twoWaves")
+    void intervalsOf200RecordsHoldTheTruthAsOftenAsTheyClaim(ClippedWave wave) {
+        assertThat(CoverageCount.of(wave, 1, 0, 5000, 5.42, 200).values())
+                .allSatisfy(tally -> assertThat(tally.share()).isBetween(88.0, 100.0));
+    }
+
+    /** Noise of 0.95 from sample to sample has 39 times the power of white noise at low frequencies, (1 + p) / (1 - p). */
+    @ParameterizedTest
+    @MethodSource("twoWaves")
+    void intervalsAmidNoiseOfLowFrequenciesHoldTheTruthToo(ClippedWave wave) {
+        Map<String, Tally> tallies = CoverageCount.of(wave, 2, 0.95, 8000, 17.77, 200);
+        assertThat(List.of("rms", "fundamental", "thd", "harmonics", "gain"))
+                .allSatisfy(figure -> assertThat(tallies.get(figure).share())
+                        .as(figure + " " + tallies.get(figure))
+                        .isBetween(90.0, 100.0));
+    }
+
+    /** Every noise with one of two lengths of the record. */
+    static Stream<Arguments> records() {
+        return ClippedWave.all()
+                .flatMap(wave -> Stream.of(
+                        Arguments.of(wave, 0.05, 5000, 5.42),
+                        Arguments.of(wave, 0.2, 4000, 17.77),
+                        Arguments.of(wave, 0.5, 5000, 5.42),
+                        Arguments.of(wave, 1, 4000, 17.77),
+                        Arguments.of(wave, 5, 5000, 5.42)));
+    }
+
+    /** From half a code of noise on neither too often nor too seldom; below that the converter's steps may make an interval wide. */
+    @Tag("coverage")
+    @ParameterizedTest
+    @MethodSource("records")
+    void intervalsOfManyRecordsHoldTheTruthAsOftenAsTheyClaim(
+            ClippedWave wave, double noise, int samples, double cycles) {
+        Map<String, Tally> tallies = CoverageCount.of(wave, noise, 0, samples, cycles, MANY);
+        String title = String.format(
+                Locale.ROOT, "%s, noise of %s codes, %d samples, %s cycles%n", wave, noise, samples, cycles);
+        System.out.println(title
+                + tallies.entrySet().stream()
+                        .map(e -> String.format("  %-17s %s%n", e.getKey(), e.getValue()))
+                        .collect(Collectors.joining()));
+        tallies.forEach((figure, tally) ->
+                assertThat(tally.share()).as(title + figure).isBetween(93.0, noise < DITHERED ? 100 : most(figure)));
+    }
+
+    /** Figures that look for a place, and count the choice of it as uncertainty, may have intervals a little too wide. */
+    private static double most(String figure) {
+        return OF_THE_WHOLE_RECORD.contains(figure) ? 97.5 : 99;
+    }
+}

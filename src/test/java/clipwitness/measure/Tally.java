@@ -1,0 +1,50 @@
+package clipwitness.measure;
+
+import java.util.Locale;
+
+/** Counts how many of the stated intervals, k = 2, hold the truth, and how far the values lie from it. */
+final class Tally {
+    private int held;
+    private int count;
+    private double errors;
+    private double squares;
+    private double uncertainties;
+
+    /** A refusal states no interval; an upper bound states one from 0. */
+    void add(Measured measured, double truth) {
+        measured.asValue().ifPresent(value -> {
+            double uncertainty = value.standardUncertainty();
+            double error = value.number() - truth;
+            boolean below = error >= -2 * uncertainty;
+            boolean above = value.isUpperBound() || error <= 2 * uncertainty;
+            held += below && above ? 1 : 0;
+            count++;
+            errors += error;
+            squares += error * error;
+            uncertainties += uncertainty;
+        });
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** Share of the intervals that hold the truth, in percent. */
+    double share() {
+        return 100.0 * held / count;
+    }
+
+    /** Share, then mean and standard deviation of the errors over the mean standard uncertainty. */
+    @Override
+    public String toString() {
+        double mean = errors / count;
+        double deviation = Math.sqrt(squares / count - mean * mean);
+        double uncertainty = uncertainties / count;
+        return String.format(
+                Locale.ROOT,
+                "%5.1f %% (bias %.2f, scatter %.2f u)",
+                share(),
+                mean / uncertainty,
+                deviation / uncertainty);
+    }
+}

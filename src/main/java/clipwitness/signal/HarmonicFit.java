@@ -16,10 +16,11 @@ public final class HarmonicFit {
      * A fit at a settled frequency.
      *
      * @param phaseVariance variance of the phase that the record spans, for noise of unit variance
+     * @param known         number of harmonics whose covariances are kept
      */
-    HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance) {
+    HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance, int known) {
         this.coefficients = fit.coefficients();
-        this.covariance = fit.covariance(phaseVariance);
+        this.covariance = fit.covariance(phaseVariance, known);
         this.cyclesPerSample = cyclesPerSample;
         this.samples = samples;
         this.phaseVariance = phaseVariance;
@@ -33,10 +34,10 @@ public final class HarmonicFit {
         this.phaseVariance = wide.phaseVariance;
     }
 
-    /** Fit of a number of harmonics at the frequency of this fit, with its covariances. */
+    /** Fit of a number of harmonics at the frequency of this fit, with the covariances of as many as this one has. */
     HarmonicFit withHarmonics(Series series, int harmonics) {
         LinearFit fit = new LinearFit(series, cyclesPerSample, harmonics);
-        return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance);
+        return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance, count());
     }
 
     /** The first harmonics of this fit, as the presence of the others leaves them. */

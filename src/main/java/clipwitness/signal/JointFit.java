@@ -54,7 +54,7 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
                     last == null ? found.change : found.extrapolated(last, cyclesPerSample - lastCyclesPerSample);
             double next = cyclesPerSample + change;
             if (settled || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
-                return found.result(channels, cyclesPerSample);
+                return found.result(channels, cyclesPerSample, harmonics);
             }
             last = found;
             lastCyclesPerSample = cyclesPerSample;
@@ -99,11 +99,11 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             return Math.abs(secant - change) < Math.abs(change) / 2 ? secant : change;
         }
 
-        JointFit result(List<Series> channels, double cyclesPerSample) {
+        JointFit result(List<Series> channels, double cyclesPerSample, int harmonics) {
             List<HarmonicFit> results = new ArrayList<>();
             for (int i = 0; i < fits.size(); i++) {
                 results.add(new HarmonicFit(
-                        fits.get(i), cyclesPerSample, channels.get(i).size(), phaseVariances.get(i)));
+                        fits.get(i), cyclesPerSample, channels.get(i).size(), phaseVariances.get(i), harmonics));
             }
             return new JointFit(cyclesPerSample, uncertainty, results);
         }

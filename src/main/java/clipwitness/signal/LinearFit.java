@@ -1,5 +1,6 @@
 package clipwitness.signal;
 
+import java.util.Arrays;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealVector;
@@ -12,8 +13,9 @@ final class LinearFit {
     private final DecompositionSolver solver;
     private final RealVector coefficients;
     private final RealVector coupling;
-    private final double slope;
-    private final double curvature;
+    private final RealVector derivative;
+    private final PhaseSums sums;
+    private final double derivativeEnergy;
     private final double residualEnergy;
 
     LinearFit(Series series, double cyclesPerSample, int orders) {
@@ -21,24 +23,19 @@ final class LinearFit {
     }
 
     LinearFit(Series series, double cyclesPerSample, int orders, Basis basis) {
-        PhaseSums sums = new PhaseSums(series, cyclesPerSample, orders);
+        sums = new PhaseSums(series, cyclesPerSample, orders);
         double[] right = new double[2 * orders + 1];
-        double[] timed = new double[2 * orders + 1];
         right[0] = sums.cosine(0);
         for (int k = 1; k <= orders; k++) {
             right[2 * k - 1] = sums.cosine(k);
             right[2 * k] = sums.sine(k);
-            timed[2 * k - 1] = sums.timedCosine(k);
-            timed[2 * k] = sums.timedSine(k);
         }
         solver = basis.solver();
         RealVector target = new ArrayRealVector(right, false);
         coefficients = solver.solve(target);
-        RealVector derivative = derivative(coefficients, orders);
+        derivative = derivative(coefficients, orders);
         coupling = basis.timed().operate(derivative);
-        double own = basis.timedTwice().operate(derivative).dotProduct(derivative);
-        slope = derivative.dotProduct(new ArrayRealVector(timed, false)) - coupling.dotProduct(coefficients);
-        curvature = own - coupling.dotProduct(solver.solve(coupling));
+        derivativeEnergy = basis.timedTwice().operate(derivative).dotProduct(derivative);
         residualEnergy = residualEnergy(series, target);
     }
 
@@ -66,12 +63,17 @@ final class LinearFit {
 
     /** Inner product of the derivative to the spanned phase with the residual. */
     double slope() {
-        return slope;
+        double sum = 0;
+        for (int k = 1; 2 * k < derivative.getDimension(); k++) {
+            double[] timed = sums.timed(k);
+            sum += derivative.getEntry(2 * k - 1) * timed[0] + derivative.getEntry(2 * k) * timed[1];
+        }
+        return sum - coupling.dotProduct(coefficients);
     }
 
     /** Squared norm of that derivative after the harmonics are projected out of it. */
     double curvature() {
-        return curvature;
+        return derivativeEnergy - coupling.dotProduct(solver.solve(coupling));
     }
 
     /** Sum of the squared residuals. */
@@ -80,15 +82,20 @@ final class LinearFit {
     }
 
     /**
-     * Covariance of the coefficients for noise of unit variance.
+     * Covariance of the mean and the first harmonics for noise of unit variance.
      *
      * @param phaseVariance variance of the spanned phase for that noise
+     * @param orders        how many harmonics
      */
-    double[][] covariance(double phaseVariance) {
-        double[][] covariance = solver.getInverse().getData();
+    double[][] covariance(double phaseVariance, int orders) {
+        int size = 2 * orders + 1;
         double[] pull = solver.solve(coupling).toArray();
-        for (int i = 0; i < pull.length; i++) {
-            for (int j = 0; j < pull.length; j++) {
+        double[][] covariance = new double[size][];
+        for (int i = 0; i < size; i++) {
+            RealVector unit = new ArrayRealVector(pull.length);
+            unit.setEntry(i, 1);
+            covariance[i] = Arrays.copyOf(solver.solve(unit).toArray(), size);
+            for (int j = 0; j < size; j++) {
                 covariance[i][j] += phaseVariance * pull[i] * pull[j];
             }
         }

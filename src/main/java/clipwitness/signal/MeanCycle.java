@@ -170,9 +170,10 @@ public final class MeanCycle {
     /** Mean square of what the harmonics of the fit leave of the mean cycle, its noise taken off; may come out under 0. */
     public double remainingPower() {
         double power = filled ? residuals.explainedPower(noise) : 0;
+        double ofNoise = 2 * noise * noise / Math.max(1, residuals.count());
         for (int k = fit.count() + 1; k <= base.count(); k++) {
             double amplitude = base.amplitude(k);
-            power += amplitude * amplitude / 2 - base.quadratureVariance(k) * noise * noise;
+            power += amplitude * amplitude / 2 - ofNoise;
         }
         return power;
     }

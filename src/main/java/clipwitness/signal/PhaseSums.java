@@ -17,8 +17,6 @@ final class PhaseSums {
     private final double[] moments;
     private final double[] real;
     private final double[] imaginary;
-    private final double[] momentReal;
-    private final double[] momentImaginary;
 
     /**
      * @param series          samples
@@ -32,10 +30,10 @@ final class PhaseSums {
         sort(series, cyclesPerSample);
         real = new double[order + 1];
         imaginary = new double[order + 1];
-        momentReal = new double[order + 1];
-        momentImaginary = new double[order + 1];
         for (int k = 0; k <= order; k++) {
-            sum(k);
+            double[] sum = sum(k, 0);
+            real[k] = sum[0];
+            imaginary[k] = sum[1];
         }
     }
 
@@ -49,14 +47,10 @@ final class PhaseSums {
         return -imaginary[k];
     }
 
-    /** Sum of (u / N) y cos(k w u). */
-    double timedCosine(int k) {
-        return momentReal[k];
-    }
-
-    /** Sum of (u / N) y sin(k w u). */
-    double timedSine(int k) {
-        return -momentImaginary[k];
+    /** Sums of (u / N) y cos(k w u) and (u / N) y sin(k w u), worked out when they are asked for. */
+    double[] timed(int k) {
+        double[] sum = sum(k, MOMENTS);
+        return new double[] {sum[0], -sum[1]};
     }
 
     private void sort(Series series, double cyclesPerSample) {
@@ -80,33 +74,27 @@ final class PhaseSums {
         }
     }
 
-    private void sum(int k) {
+    /** Real and imaginary part of the sum over the moments that begin at a place of each bin. */
+    private double[] sum(int k, int first) {
         double[] series = taylor(2 * Math.PI * k / bins);
         double turnCos = Math.cos(2 * Math.PI * k / bins);
         double turnSin = -Math.sin(2 * Math.PI * k / bins);
         double c = Math.cos(Math.PI * k / bins);
         double s = -Math.sin(Math.PI * k / bins);
-        double[] sums = new double[4];
+        double sumReal = 0;
+        double sumImaginary = 0;
         for (int j = 0; j < bins; j++) {
             if (filled[j]) { // a short record leaves most empty
-                int at = j * 2 * MOMENTS;
-                double re = even(at, series);
-                double im = -odd(at, series);
-                double timedRe = even(at + MOMENTS, series);
-                double timedIm = -odd(at + MOMENTS, series);
-                sums[0] += re * c - im * s;
-                sums[1] += re * s + im * c;
-                sums[2] += timedRe * c - timedIm * s;
-                sums[3] += timedRe * s + timedIm * c;
+                double re = even(j * 2 * MOMENTS + first, series);
+                double im = -odd(j * 2 * MOMENTS + first, series);
+                sumReal += re * c - im * s;
+                sumImaginary += re * s + im * c;
             }
             double next = c * turnCos - s * turnSin;
             s = s * turnCos + c * turnSin;
             c = next;
         }
-        real[k] = sums[0];
-        imaginary[k] = sums[1];
-        momentReal[k] = sums[2];
-        momentImaginary[k] = sums[3];
+        return new double[] {sumReal, sumImaginary};
     }
 
     /** Coefficients of cos(a d) at even places and of sin(a d) at odd ones. */

@@ -4,9 +4,8 @@ import com.openhtmltopdf.css.constants.IdentValue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import org.apache.fontbox.ttf.GlyphSubstitutionTable;
+import java.nio.ByteBuffer;
 import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
@@ -20,6 +19,12 @@ enum Face {
     BOLD("SourceSans3-SemiBold.ttf", "Source Sans 3", 700, false),
     /** For signs that the others lack. */
     FALLBACK("DejaVuSans.ttf", "DejaVu Sans", 400, false);
+
+    private static final int NUMBER_OF_TABLES = 4;
+    private static final int FIRST_ENTRY = 12;
+    private static final int ENTRY_LENGTH = 16;
+    private static final int SUBSTITUTIONS = 'G' << 24 | 'S' << 16 | 'U' << 8 | 'B';
+    private static final int UNKNOWN = 'g' << 24 | 's' << 16 | 'u' << 8 | 'b';
 
     private final String file;
     private final String family;
@@ -48,7 +53,9 @@ enum Face {
     /** Reads the font. Ligatures are switched off, and their long table is not parsed: their glyphs could not be read back as text. */
     TrueTypeFont read() {
         try (InputStream in = Face.class.getResourceAsStream("/fonts/" + file)) {
-            TrueTypeFont font = new WithoutLigatures().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            byte[] bytes = in.readAllBytes();
+            hideSubstitutions(ByteBuffer.wrap(bytes));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes));
             font.setEnableGsub(false);
             return font;
         } catch (IOException e) {
@@ -56,11 +63,14 @@ enum Face {
         }
     }
 
-    /** Takes the table of substitutions for one that is not known. */
-    private static final class WithoutLigatures extends TTFParser {
-        @Override
-        protected TTFTable readTable(String tag) {
-            return super.readTable(GlyphSubstitutionTable.TAG.equals(tag) ? "" : tag);
+    /** Gives the table of substitutions a name that no parser knows, in the font's directory (ISO/IEC 14496-22, 4.5). */
+    private static void hideSubstitutions(ByteBuffer font) {
+        int tables = font.getShort(NUMBER_OF_TABLES);
+        for (int i = 0; i < tables; i++) {
+            int entry = FIRST_ENTRY + i * ENTRY_LENGTH;
+            if (font.getInt(entry) == SUBSTITUTIONS) {
+                font.putInt(entry, UNKNOWN);
+            }
         }
     }
 }

@@ -2,10 +2,12 @@ package clipwitness.batch;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.Doubt;
+import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Samples;
+import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.compare.CaptureResult;
@@ -161,6 +163,13 @@ final class CaptureLoader {
             Optional<JunctionResult> junction)
             throws IOException {
         List<Doubt> doubts = new ArrayList<>(export.doubts());
+        if (row.coupling().equals(Optional.of("ac"))
+                && doubts.stream().noneMatch(d -> d.code() == DoubtCode.AC_COUPLED)) {
+            doubts.add(new Doubt(
+                    DoubtCode.AC_COUPLED,
+                    Severity.NOTE,
+                    "AC coupled, as column coupling says: the mean is lost, and slow waves sag."));
+        }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
         waveform.ifPresent(w -> doubts.addAll(w.doubts()));
         List<String> channels = new ArrayList<>();

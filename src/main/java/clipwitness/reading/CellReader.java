@@ -1,6 +1,9 @@
 package clipwitness.reading;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import clipwitness.quantity.Unit;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /**
  * Reads one cell of a row as a number, from its bytes: digits with one decimal mark, an exponent after E, e or D, or a mark that
@@ -22,21 +25,38 @@ final class CellReader {
     }
 
     private final int mark;
+    private final boolean annotated;
 
     private double value;
     private long mantissa;
     private int digits;
     private int fraction;
     private int afterMark;
+    private Optional<Unit> unit = Optional.empty();
 
     /** A reader for numbers with this decimal mark, a point or a comma. */
     CellReader(char mark) {
+        this(mark, false);
+    }
+
+    /**
+     * A reader.
+     *
+     * @param annotated whether numbers with a unit and times of day are numbers too, read in V, A and s
+     */
+    CellReader(char mark, boolean annotated) {
         this.mark = mark;
+        this.annotated = annotated;
     }
 
     /** Value of the last cell read; NaN for a gap. */
     double value() {
         return value;
+    }
+
+    /** Unit that the last cell was written with, seconds for a time of day; empty for a plain number and for a gap. */
+    Optional<Unit> unit() {
+        return unit;
     }
 
     /** Significant digits of the last number read, trailing zeros included; 0 for zero and for a gap. */
@@ -55,6 +75,7 @@ final class CellReader {
      * @return whether the cell is a number or a gap
      */
     boolean read(byte[] bytes, int from, int to) {
+        unit = Optional.empty();
         int sign = signLength(bytes, from, to);
         int start = from + sign;
         while (start > from && start < to && bytes[start] == ' ') {
@@ -65,11 +86,23 @@ final class CellReader {
         if (exponent == Integer.MIN_VALUE || end < 0 || to - from > LONGEST_NUMBER) {
             value = Double.NaN;
             digits = 0;
-            return GapMarks.isMark(bytes, from, to);
+            return GapMarks.isMark(bytes, from, to) || (annotated && readAnnotated(bytes, from, to));
         }
         double magnitude = magnitude(bytes, start, to, exponent - fraction);
         value = magnitude >= GapMarks.LARGEST_VALUE ? Double.NaN : isMinus(bytes, from, sign) ? -magnitude : magnitude;
         return true;
+    }
+
+    private boolean readAnnotated(byte[] bytes, int from, int to) {
+        String text = new String(bytes, from, to - from, StandardCharsets.UTF_8);
+        Optional<AnnotatedNumber> number = AnnotatedNumber.parse(text);
+        if (number.isEmpty()) {
+            return false;
+        }
+        byte[] plain = number.get().plain((char) mark).getBytes(StandardCharsets.US_ASCII);
+        boolean read = read(plain, 0, plain.length);
+        unit = Optional.of(number.get().unit());
+        return read;
     }
 
     /** Bytes of the sign: one for plus and hyphen, three for the minus sign of UTF-8 (U+2212), 0 without a sign. */

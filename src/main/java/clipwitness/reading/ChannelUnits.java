@@ -81,7 +81,8 @@ final class ChannelUnits {
         Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
         double scale = options.scale().orElse(1);
         notes.evidence("channel “" + names.get(i) + "” in " + unit.symbol()
-                + (scale == 1 ? "" : ", " + scale + " a count") + ", as the user states it");
+                + (scale == 1 ? "" : ", " + scale + " a count") + ", as the user states it"
+                + (stated.isPresent() ? "; the file itself states a unit or a scale, which gives way" : ""));
         return ChannelUnit.of(new UnitText(unit, 0), scale);
     }
 

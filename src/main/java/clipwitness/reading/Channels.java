@@ -45,6 +45,7 @@ final class Channels {
             written.set(i, new double[0]);
             if (samples.gaps() < samples.size()) {
                 noteGaps(names.get(i), samples);
+                noteCoupling(names.get(i), Coupling.isAc(preamble, i, columns.size()));
                 channels.add(new Channel(
                         names.get(i),
                         i + 1,
@@ -70,6 +71,15 @@ final class Channels {
 
     private Optional<VerticalScale> vertical(String name, int channel, int channels, Samples samples) {
         return new VerticalFacts(preamble).of(name, channel, channels, samples.minimum(), samples.maximum());
+    }
+
+    private void noteCoupling(String name, boolean ac) {
+        if (ac) {
+            notes.doubt(
+                    DoubtCode.AC_COUPLED,
+                    Severity.NOTE,
+                    name + " was AC coupled, as the preamble says: its mean is lost, and slow waves sag.");
+        }
     }
 
     private void noteGaps(String name, Samples samples) {

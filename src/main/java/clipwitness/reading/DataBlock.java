@@ -2,10 +2,12 @@ package clipwitness.reading;
 
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
+import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -60,6 +62,18 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
     int widest() {
         String first = Signature.of(dialect().split(rows.get(0).text()), dialect());
         return Math.max(first.length(), style.signature().length());
+    }
+
+    /** The unit that is written with the numbers at a place of the rows, from 0: seconds for times of day. */
+    Optional<Unit> unitWithin(int place) {
+        return dialect().annotated()
+                ? firstRows().stream()
+                        .filter(r -> place < r.size())
+                        .map(r -> AnnotatedNumber.parse(r.get(place)))
+                        .flatMap(Optional::stream)
+                        .map(AnnotatedNumber::unit)
+                        .findFirst()
+                : Optional.empty();
     }
 
     /**

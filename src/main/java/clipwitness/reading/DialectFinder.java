@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +19,9 @@ final class DialectFinder {
     private static final int LINES_FROM_EACH_PART = 100;
     private static final int LEAST_ROWS_WITH_TEXT = 3;
     private static final int MOST_EMPTY = 20; // a column filled in one row of twenty is still a column
+
+    private static final Pattern ANNOTATED =
+            Pattern.compile("\\d:\\d\\d[.:]|\\d\\s?[^\\d\\s.,;:]{0,5}[vVaAsS](?![A-Za-z])|(?i)\\d\\s?(?:volt|amp|sec)");
 
     /** In the order in which they are preferred where nothing else tells them apart. */
     private static final List<Dialect> CANDIDATES = List.of(
@@ -42,15 +46,12 @@ final class DialectFinder {
     static RowStyle find(String file, Head head, Notes notes) throws InputException {
         List<Line> lines = head.lines();
         List<Line> sample = sample(lines, head.last());
-        RowStyle best = null;
-        for (Dialect candidate : CANDIDATES) {
-            if (candidate.delimiter() == Delimiter.MIXED && best != null && 2 * best.rows() >= sample.size()) {
-                continue; // a mixture fits almost anything, so it is the last resort
-            }
-            Optional<RowStyle> style = style(candidate, sample);
-            if (style.isPresent() && (best == null || BETTER.compare(style.get(), best) > 0)) {
-                best = style.get();
-            }
+        Thousands.refuse(file, sample);
+        RowStyle best = best(CANDIDATES, sample);
+        if (mayBeAnnotated(sample)) {
+            RowStyle annotated =
+                    best(CANDIDATES.stream().map(Dialect::withAnnotated).toList(), sample);
+            best = isBetter(annotated, best) ? annotated : best;
         }
         if (best == null) {
             throw noNumbers(file, lines.size());
@@ -59,6 +60,38 @@ final class DialectFinder {
         notes.evidence(found.dialect().words() + ": read so, " + found.rows() + " of the " + sample.size()
                 + " lines looked at are rows of " + found.numbers() + (found.numbers() == 1 ? " number" : " numbers"));
         return found;
+    }
+
+    private static RowStyle best(List<Dialect> candidates, List<Line> sample) {
+        RowStyle best = null;
+        for (Dialect candidate : candidates) {
+            if (candidate.delimiter() == Delimiter.MIXED && best != null && 2 * best.rows() >= sample.size()) {
+                continue; // a mixture fits almost anything, so it is the last resort
+            }
+            Optional<RowStyle> style = style(candidate, sample);
+            if (style.isPresent() && (best == null || BETTER.compare(style.get(), best) > 0)) {
+                best = style.get();
+            }
+        }
+        return best;
+    }
+
+    /** Whether rows look better with their numbers annotated: more of the cells are numbers then, or no text is left. */
+    private static boolean isBetter(RowStyle annotated, RowStyle plain) {
+        if (annotated == null || plain == null) {
+            return annotated != null;
+        }
+        boolean asMany = annotated.rows() >= plain.rows() && annotated.pure();
+        boolean more = annotated.numbers() > plain.numbers()
+                || (annotated.numbers() == plain.numbers() && annotated.rows() > plain.rows());
+        return asMany && (!plain.pure() || more);
+    }
+
+    /** Whether every third line at least holds what might be a number with a unit or a time of day. */
+    private static boolean mayBeAnnotated(List<Line> lines) {
+        long found =
+                lines.stream().filter(l -> ANNOTATED.matcher(l.text()).find()).count();
+        return found * 3 >= lines.size();
     }
 
     /** Lines from the start and the end of the head, and from the end of the file. */
@@ -127,7 +160,11 @@ final class DialectFinder {
                 best = delimiter;
             }
         }
-        return new RowStyle(new Dialect(best, style.dialect().mark()), style.signature(), style.rows(), style.lines());
+        return new RowStyle(
+                new Dialect(best, style.dialect().mark(), style.dialect().annotated()),
+                style.signature(),
+                style.rows(),
+                style.lines());
     }
 
     private static InputException noNumbers(String file, int lines) {

@@ -77,7 +77,9 @@ record Header(List<Heading> headings, List<Fact> facts) {
                     units.flatMap(u -> UnitText.parse(u.over().get(column))).or(() -> unitBeside(block, column));
             Heading heading =
                     names.map(n -> heading(n.over().get(column), letters)).orElse(NOTHING);
-            headings.add(heading.orUnit(unit));
+            headings.add(block.unitWithin(block.columns().get(column))
+                    .map(heading::inUnit)
+                    .orElseGet(() -> heading.orUnit(unit)));
         }
         return headings;
     }

@@ -53,6 +53,11 @@ record Heading(String name, Optional<UnitText> unit, Role role) {
         return new Heading(name, unit.or(() -> other), role);
     }
 
+    /** The same heading over values in this unit, whatever it states. */
+    Heading inUnit(Unit other) {
+        return new Heading(name, Optional.of(new UnitText(other, 0)), role);
+    }
+
     private static Heading named(String name, Optional<UnitText> unit) {
         String bare = name.strip();
         return new Heading(bare, unit, Role.of(bare));

@@ -50,6 +50,7 @@ final class PlainRow {
         Dialect dialect = plan.dialect();
         this.any = dialect.delimiter() != Delimiter.MIXED
                 && !dialect.delimiter().ends(dialect.mark())
+                && !plan.annotated()
                 && plan.repeats().isEmpty();
         this.delimiter = (byte) dialect.delimiter().first();
         this.mark = (byte) dialect.mark();

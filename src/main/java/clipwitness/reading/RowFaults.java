@@ -43,6 +43,13 @@ final class RowFaults {
         return new InputException(where, "'" + text + "' is not a number", column == 0 ? ONE_RECORD : REPAIR);
     }
 
+    InputException otherUnit(byte[] bytes, int from, int to, int line, int column) {
+        return new InputException(
+                new Origin(file, line, "column " + plan.names().get(column)),
+                "'" + quoted(bytes, from, to) + "' does not have the unit of the other cells in its column",
+                REPAIR);
+    }
+
     InputException text(byte[] bytes, int from, int to, int line) {
         return new InputException(
                 Origin.of(file, line), "'" + quoted(bytes, from, to) + "' stands where a row is due", ONE_RECORD);

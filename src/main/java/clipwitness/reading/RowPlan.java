@@ -1,6 +1,8 @@
 package clipwitness.reading;
 
+import clipwitness.quantity.Unit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Which cells of a row are kept.
@@ -10,12 +12,21 @@ import java.util.List;
  * @param names   a name for each of them, for messages
  * @param time    which of them, from 0, holds time stamps; -1 for none
  * @param cells   number of cells that a row may have; further ones must be empty
+ * @param within  for each of them the unit that its cells are written with, or empty
  * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
  */
-record RowPlan(Dialect dialect, List<Integer> places, List<String> names, int time, int cells, List<String> repeats) {
+record RowPlan(
+        Dialect dialect,
+        List<Integer> places,
+        List<String> names,
+        int time,
+        int cells,
+        List<Optional<Unit>> within,
+        List<String> repeats) {
     RowPlan {
         places = List.copyOf(places);
         names = List.copyOf(names);
+        within = List.copyOf(within);
         repeats = List.copyOf(repeats);
     }
 
@@ -31,7 +42,13 @@ record RowPlan(Dialect dialect, List<Integer> places, List<String> names, int ti
                 kept.stream().map(Column::called).toList(),
                 time,
                 block.widest(),
+                kept.stream().map(c -> block.unitWithin(c.place())).toList(),
                 curve ? block.before().stream().map(Line::text).toList() : List.of());
+    }
+
+    /** Whether some cells are written with their unit. */
+    boolean annotated() {
+        return within.stream().anyMatch(Optional::isPresent);
     }
 
     /** For each cell of a row the number of the kept column, or -1. */

@@ -33,7 +33,7 @@ final class RowScanner {
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
         this.splitter = new CellSplitter(plan.dialect().delimiter());
-        this.reader = new CellReader(plan.dialect().mark());
+        this.reader = plan.dialect().reader();
         this.row = new double[plan.places().size()];
         this.plainRow = new PlainRow(plan, lineEnd, row);
         this.table = table;
@@ -165,6 +165,10 @@ final class RowScanner {
 
     private void read(byte[] bytes, int column, boolean empty, int line, boolean ended) throws InputException {
         if (!empty && reader.read(bytes, splitter.from(), splitter.to())) {
+            if (!plan.within().get(column).equals(reader.unit())
+                    && Math.abs(reader.value()) > 0) { // zero is zero in any unit
+                throw faults.otherUnit(bytes, splitter.from(), splitter.to(), line, column);
+            }
             row[column] = reader.value();
             timeDigits = column == plan.time() ? Math.max(timeDigits, reader.digits()) : timeDigits;
             return;

@@ -43,7 +43,7 @@ final class TimeAxisFinder {
         double start = unit.resolve(stamps.start());
         double interval = unit.resolve(stamps.interval());
         if (given.isPresent()) {
-            return new TimeAxis(start, stated(), envelope);
+            return new TimeAxis(start, stated("; the time stamps give " + seconds(interval)), envelope);
         }
         return new TimeAxis(start, combined(stamps, interval), envelope);
     }
@@ -62,7 +62,9 @@ final class TimeAxisFinder {
     TimeAxis fromPreamble(double rowStep) throws InputException {
         double start = StartTime.of(preamble).orElse(0);
         if (given.isPresent()) {
-            return new TimeAxis(start, stated(), false);
+            String own = sampling.map(s -> "; " + s.words() + " gives " + seconds(s.interval()))
+                    .orElse("");
+            return new TimeAxis(start, stated(own), false);
         }
         if (sampling.isEmpty()) {
             throw new InputException(
@@ -76,8 +78,8 @@ final class TimeAxisFinder {
         return new TimeAxis(start, interval, false);
     }
 
-    private double stated() {
-        notes.evidence("sample interval " + seconds(given.getAsDouble()) + " as the user states it");
+    private double stated(String own) {
+        notes.evidence("sample interval " + seconds(given.getAsDouble()) + " as the user states it" + own);
         return given.getAsDouble();
     }
 

@@ -73,6 +73,13 @@ class DoubtTextTest {
                         + " intervals off an even grid.");
     }
 
+    @Test
+    void anAcCoupledChannelIsNamed() throws IOException, InputException {
+        assertThat(doubts("Trigger coupling,AC,AC\nCoupling,DC,AC\ntime (s),CH1 (V),CH2 (V)\n0,1,2\n1,2,3\n2,3,4\n"))
+                .containsExactly("note ac-coupled: CH2 was AC coupled, as the preamble says: its mean is lost, and slow"
+                        + " waves sag.");
+    }
+
     private Iterable<String> doubts(String text) throws IOException, InputException {
         Path file = Files.writeString(folder.resolve("x.csv"), text);
         return ExportReader.read(file, "x.csv", ReadingOptions.none()).doubts().stream()

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,7 +93,14 @@ class PlainRowTest {
     private int read(char delimiter, char mark, String text) {
         Delimiter between =
                 delimiter == ' ' ? Delimiter.BLANKS : delimiter == ';' ? Delimiter.SEMICOLON : Delimiter.COMMA;
-        RowPlan plan = new RowPlan(new Dialect(between, mark), List.of(0, 1), List.of("a", "b"), 0, 2, List.of());
+        RowPlan plan = new RowPlan(
+                new Dialect(between, mark),
+                List.of(0, 1),
+                List.of("a", "b"),
+                0,
+                2,
+                List.of(Optional.empty(), Optional.empty()),
+                List.of());
         byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
         return new PlainRow(plan, (byte) '\n', row).read(Arrays.copyOf(bytes, bytes.length + PlainRow.SLACK), 0);
     }

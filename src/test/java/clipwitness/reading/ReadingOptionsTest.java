@@ -58,6 +58,11 @@ class ReadingOptionsTest {
         ReadingOptions options = new ReadingOptions(OptionalDouble.of(1), Optional.empty(), OptionalDouble.of(0.001));
         TimeRecord record = (TimeRecord) read("Time (s),CH1 (V)\n0,100\n1e-3,200\n2e-3,300\n", options);
         assertThat(record.sampleInterval()).isEqualTo(1);
+        assertThat(record.evidence())
+                .contains(
+                        "sample interval 1.00000 s as the user states it; the time stamps give 0.00100000 s",
+                        "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"
+                                + " gives way");
         assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
     }
 

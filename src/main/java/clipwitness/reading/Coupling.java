@@ -1,0 +1,31 @@
+package clipwitness.reading;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Whether the preamble says that a channel was AC coupled. */
+final class Coupling {
+    private Coupling() {}
+
+    /**
+     * Whether it does.
+     *
+     * @param channel  number of the channel among the channels, from 0
+     * @param channels number of channels
+     */
+    static boolean isAc(Preamble preamble, int channel, int channels) {
+        for (Fact fact : preamble.facts()) {
+            String words = fact.words();
+            List<String> values = fact.values();
+            boolean fits = values.size() == channels || (values.size() == 1 && channels == 1);
+            if (words.contains("coupling") && !words.contains("trig") && fits) {
+                String value = values.get(channel);
+                return value.substring(value.lastIndexOf(':') + 1)
+                        .strip()
+                        .toLowerCase(Locale.ROOT)
+                        .matches("ac\\b.*");
+            }
+        }
+        return false;
+    }
+}

@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Reads and measures one row of the captures table. Holds nothing, so rows can be loaded side by side. */
 final class CaptureLoader {
@@ -77,9 +78,13 @@ final class CaptureLoader {
             input = Optional.of(ChannelChoice.ofInputFile(row, other));
             inputRecord = Optional.of(other);
         }
+        Optional<String> unfit = Stream.concat(Stream.of(record), inputRecord.stream())
+                .map(FileDoubts::unfit)
+                .flatMap(Optional::stream)
+                .findFirst();
         Optional<WaveformResult> waveform = row.kind() == CaptureKind.WAVEFORM
-                ? Optional.of(
-                        VerticalAccuracy.applied(measure(row, record, choice.output(), input), verticalAccuracy(row)))
+                ? Optional.of(VerticalAccuracy.applied(
+                        measure(row, record, choice.output(), input, unfit), verticalAccuracy(row)))
                 : Optional.empty();
         return facts(row, record, choice.output(), input, inputRecord, waveform, Optional.empty());
     }
@@ -137,15 +142,18 @@ final class CaptureLoader {
                 .orElse(bench.verticalAccuracy());
     }
 
-    private static WaveformResult measure(CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input) {
+    private static WaveformResult measure(
+            CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input, Optional<String> unfit) {
         Waveform out = wave(record, output, row.outputProbe());
         Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
-        return WaveformMeasurement.of(new WaveformInput(
+        WaveformInput capture = new WaveformInput(
                 out,
                 in,
                 row.condition().frequency(),
                 output.vertical().map(s -> s.times(row.outputProbe())),
-                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe()))));
+                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())));
+        return unfit.map(reason -> WaveformMeasurement.refused(capture, reason))
+                .orElseGet(() -> WaveformMeasurement.of(capture));
     }
 
     private static Waveform wave(TimeRecord record, Channel channel, double probe) {
@@ -171,7 +179,7 @@ final class CaptureLoader {
                     "AC coupled, as column coupling says: the mean is lost, and slow waves sag."));
         }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
-        waveform.ifPresent(w -> doubts.addAll(w.doubts()));
+        waveform.ifPresent(w -> doubts.addAll(FileDoubts.without(w.doubts(), doubts)));
         List<String> channels = new ArrayList<>();
         export.channels().forEach(c -> channels.add(c.name()));
         inputRecord.ifPresent(r -> r.channels().forEach(c -> channels.add(c.name())));

@@ -10,6 +10,7 @@ import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.measure.WaveformInput;
 import clipwitness.measure.WaveformMeasurement;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
@@ -39,14 +40,17 @@ public final class Looking {
         Export export = ExportReader.read(file, file.toString(), options, progress);
         List<Look.ChannelLook> channels = new ArrayList<>();
         List<Doubt> doubts = new ArrayList<>(export.doubts());
-        boolean measurable = export instanceof TimeRecord
-                && export.doubts().stream().noneMatch(d -> d.severity() == Severity.REFUSAL);
+        boolean measurable =
+                export instanceof TimeRecord && FileDoubts.unfit(export).isEmpty();
         for (Channel c : export.channels()) {
             Optional<WaveformResult> wave =
                     measurable ? Optional.of(measure((TimeRecord) export, c)) : Optional.empty();
-            wave.ifPresent(w -> w.doubts()
-                    .forEach(d -> doubts.add(named(c, d, export.channels().size()))));
-            channels.add(new Look.ChannelLook(c, wave));
+            Optional<Doubt> noise = wave.flatMap(Looking::mostlyNoise);
+            List<Doubt> ofChannel = noise.map(List::of)
+                    .orElseGet(() -> wave.map(w -> FileDoubts.without(w.doubts(), export.doubts()))
+                            .orElse(List.of()));
+            ofChannel.forEach(d -> doubts.add(named(c, d, export.channels().size())));
+            channels.add(new Look.ChannelLook(c, noise.isPresent() ? Optional.empty() : wave));
         }
         return new Look(export, channels, doubts);
     }
@@ -59,6 +63,15 @@ public final class Looking {
                 OptionalDouble.empty(),
                 channel.vertical(),
                 Optional.empty()));
+    }
+
+    /** A record that holds more noise than wave is not periodic enough for the figures of a wave. */
+    private static Optional<Doubt> mostlyNoise(WaveformResult wave) {
+        OptionalDouble rms = wave.get(WaveformQuantity.RMS).value();
+        OptionalDouble noise = wave.get(WaveformQuantity.NOISE).value();
+        boolean mostly = rms.isPresent() && noise.isPresent() && noise.getAsDouble() > rms.getAsDouble();
+        String text = "the record holds more noise than wave: no figures of a wave are given";
+        return mostly ? Optional.of(new Doubt(DoubtCode.NO_FUNDAMENTAL, Severity.NOTE, text)) : Optional.empty();
     }
 
     /** Without a job nothing says that a channel has to be a wave: a missing fundamental is then a note. */

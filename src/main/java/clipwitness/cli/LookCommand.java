@@ -53,7 +53,7 @@ final class LookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadingOptions options = new ReadingOptions(
-                OptionValue.above0(spec, "--interval", interval, Unit.SECOND),
+                OptionValue.withUnitAbove0(spec, "--interval", interval, Unit.SECOND),
                 parsedUnit(),
                 OptionValue.above0(spec, "--scale", scale, parsedUnit().orElse(Unit.VOLT)));
         List<Look> looks = new ArrayList<>();

@@ -31,6 +31,18 @@ final class OptionValue {
         }
     }
 
+    /** A value above 0 whose unit must be written; nothing where the option was not given. */
+    static OptionalDouble withUnitAbove0(CommandSpec spec, String option, String text, Unit unit) {
+        if (text != null) {
+            try {
+                QuantityParser.withUnit(text, unit);
+            } catch (QuantityFormatException e) {
+                throw new ParameterException(spec.commandLine(), option + ": " + e.getMessage());
+            }
+        }
+        return above0(spec, option, text, unit);
+    }
+
     /** The same for a value that must be above 0. */
     static OptionalDouble above0(CommandSpec spec, String option, String text, Unit unit) {
         OptionalDouble value = of(spec, option, text, unit);

@@ -72,7 +72,9 @@ final class BenchList {
             for (Doubt d : c.doubts()) {
                 if (d.severity() == severity && d.code() != DoubtCode.UNIT_ASSUMED) {
                     missing.add(new Missing(
-                            d.code().code(), c.row().file() + ": " + d.text() + ".", severity == Severity.REFUSAL));
+                            d.code().code(),
+                            c.row().file() + ": " + d.text().replaceFirst("\\.?$", "."),
+                            severity == Severity.REFUSAL));
                 }
             }
         }

@@ -36,6 +36,16 @@ public final class WaveformMeasurement {
         return new WaveformMeasurement(capture).measure();
     }
 
+    /**
+     * A capture whose file shows already that it is no even record of a wave: nothing is measured.
+     *
+     * @param capture what would be measured
+     * @param reason  why not, as a refusal's reason is worded
+     */
+    public static WaveformResult refused(WaveformInput capture, String reason) {
+        return new WaveformMeasurement(capture).refusal(reason);
+    }
+
     private WaveformResult measure() {
         WaveformDoubts.missingSamples("", samples, Severity.REFUSAL).ifPresent(doubts::add);
         if (isRefused()) {
@@ -119,11 +129,14 @@ public final class WaveformMeasurement {
     }
 
     private WaveformResult refusal() {
-        String reason = doubts.stream()
+        return refusal(doubts.stream()
                 .filter(d -> d.severity() == Severity.REFUSAL)
                 .findFirst()
                 .orElseThrow()
-                .text();
+                .text());
+    }
+
+    private WaveformResult refusal(String reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (!q.needsInput() || capture.input().isPresent()) {
                 values.put(q, Measured.refused(q.unit(), reason));

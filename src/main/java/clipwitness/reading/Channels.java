@@ -45,7 +45,7 @@ final class Channels {
             written.set(i, new double[0]);
             if (samples.gaps() < samples.size()) {
                 noteGaps(names.get(i), samples);
-                noteCoupling(names.get(i), Coupling.isAc(preamble, i, columns.size()));
+                noteCoupling(names.get(i), Coupling.isAc(preamble, names.get(i), i, columns.size()));
                 channels.add(new Channel(
                         names.get(i),
                         i + 1,

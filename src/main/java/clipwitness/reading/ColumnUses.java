@@ -6,20 +6,28 @@ import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
 final class ColumnUses {
     private final DataBlock block;
-    private final List<List<String>> firstRows;
+    private final FirstCells cells;
     private final Header header;
     private final Optional<Sampling> sampling;
+    private final boolean intervalGiven;
     private final Notes notes;
 
-    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, Notes notes) {
+    /**
+     * A decision to come.
+     *
+     * @param intervalGiven whether the user states the sample interval
+     */
+    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, boolean intervalGiven, Notes notes) {
         this.block = block;
-        this.firstRows = block.firstRows();
+        this.cells = new FirstCells(block);
         this.header = header;
         this.sampling = sampling;
+        this.intervalGiven = intervalGiven;
         this.notes = notes;
     }
 
@@ -35,6 +43,7 @@ final class ColumnUses {
             columns.add(column.as(use));
         }
         Columns found = new Columns(columns);
+        noteOtherUnits(found);
         Columns withAxis = found.needsAxis() ? firstAsAxis(found) : found;
         return withAxis.first(Column.Use.TIME).map(t -> besideTime(withAxis, t)).orElse(withAxis);
     }
@@ -51,23 +60,36 @@ final class ColumnUses {
         }
         if (seconds || heading.role() == Role.TIME) {
             boolean named = heading.name().isEmpty() || heading.role() == Role.TIME;
-            return !axisKnown && (named || axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
+            return !axisKnown && (named || cells.axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
         }
-        return heading.role() == Role.INDEX && axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+        return heading.role() == Role.INDEX && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+    }
+
+    private void noteOtherUnits(Columns columns) {
+        String others = columns.all().stream()
+                .filter(c -> c.use() == Column.Use.LEFT_OUT)
+                .filter(c ->
+                        c.heading().unit().filter(u -> u.unit() != Unit.SECOND).isPresent())
+                .map(Column::called)
+                .collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
+            notes.evidence("columns in units other than V and A left out: " + others);
+        }
     }
 
     private boolean isWhole(int place) {
-        return firstCells(place).stream()
+        return cells.of(place).stream()
                 .allMatch(c -> c.chars().allMatch(d -> Character.isDigit(d) || "+-* ".indexOf(d) >= 0));
     }
 
     /** The first column as an axis, if its values rise evenly. */
     private Columns firstAsAxis(Columns columns) {
         Column first = columns.all().get(0);
-        Stamps axis = axis(first);
+        Stamps axis = cells.axis(first);
         boolean index = axis.counts() && (sampling.isPresent() || axis.interval() == 1);
-        boolean agrees =
-                sampling.filter(s -> TimeUnit.fitting(axis, s).isPresent()).isPresent();
+        boolean agrees = sampling.filter(
+                        s -> TimeUnit.fitting(axis, s.interval()).isPresent())
+                .isPresent();
         if (!axis.rises() || !axis.even() || (sampling.isPresent() && !index && !agrees)) {
             return columns;
         }
@@ -75,53 +97,38 @@ final class ColumnUses {
             notes.evidence("first column read as time: it rises by the interval that the preamble states");
         } else if (!index) {
             notes.evidence("first column read as time: it rises evenly, and no heading says what it is");
+            noteUnnamed();
+        }
+        return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
+    }
+
+    private void noteUnnamed() {
+        if (!intervalGiven) {
             notes.doubt(
                     DoubtCode.UNIT_ASSUMED,
                     Severity.WARNING,
                     "The file does not name its first column; it rises evenly and is taken as time in seconds. "
                             + "The column interval of captures.csv, or the option --interval of look, settles it.");
         }
-        return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
     }
 
     /** Beside a column of time an index is of no use, and neither is the same time once more. */
     private Columns besideTime(Columns columns, Column time) {
         Columns rest = columns;
-        List<String> stamps = firstCells(time.place());
+        List<String> stamps = cells.of(time.place());
         for (Column column : columns.all()) {
             boolean again = column.use() == Column.Use.VALUE
                     && column.heading().unit().isEmpty()
-                    && firstCells(column.place()).equals(stamps);
+                    && cells.of(column.place()).equals(stamps);
             boolean count = column.use() == Column.Use.INDEX
                     || (column.nameless()
                             && column.place() < time.place()
-                            && axis(column).counts());
+                            && cells.axis(column).counts());
             if (again) {
                 notes.evidence("column " + (column.place() + 1) + " left out: it repeats the time");
             }
             rest = again || count ? rest.with(column, Column.Use.LEFT_OUT) : rest;
         }
         return rest;
-    }
-
-    /** How a column goes on over the first rows; a gap or a step back leaves no line. */
-    private Stamps axis(Column column) {
-        List<String> cells = firstCells(column.place());
-        double[] values = cells.stream().mapToDouble(block.dialect()::number).toArray();
-        int digits = cells.stream()
-                .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
-                .max()
-                .orElse(1);
-        for (int i = 1; i < values.length; i++) {
-            if (!(values[i] >= values[i - 1])) {
-                return Stamps.NONE;
-            }
-        }
-        return values.length < 2 ? Stamps.NONE : Stamps.of(values, digits);
-    }
-
-    /** A column's texts in the first rows, empty where a row is shorter. */
-    private List<String> firstCells(int place) {
-        return firstRows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
     }
 }

@@ -10,16 +10,18 @@ final class Coupling {
     /**
      * Whether it does.
      *
+     * @param name     the channel's name
      * @param channel  number of the channel among the channels, from 0
      * @param channels number of channels
      */
-    static boolean isAc(Preamble preamble, int channel, int channels) {
+    static boolean isAc(Preamble preamble, String name, int channel, int channels) {
         for (Fact fact : preamble.facts()) {
             String words = fact.words();
             List<String> values = fact.values();
-            boolean fits = values.size() == channels || (values.size() == 1 && channels == 1);
+            boolean named = List.of(words.split(" ")).contains(name.toLowerCase(Locale.ROOT));
+            boolean fits = named || values.size() == channels || (values.size() == 1 && channels == 1);
             if (words.contains("coupling") && !words.contains("trig") && fits) {
-                String value = values.get(channel);
+                String value = values.get(named ? 0 : channel);
                 return value.substring(value.lastIndexOf(':') + 1)
                         .strip()
                         .toLowerCase(Locale.ROOT)

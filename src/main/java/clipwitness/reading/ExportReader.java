@@ -59,7 +59,9 @@ public final class ExportReader {
                 .with(header.facts())
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
-        Columns columns = new ColumnUses(block, header, sampling, notes).decide();
+        boolean intervalGiven = options.interval().isPresent();
+        Columns columns = new ColumnUses(block, header, sampling, intervalGiven, notes).decide();
+        FurtherTimes.check(file.name(), block, columns, notes);
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.reading;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * One statement of the preamble: a key and its values.
@@ -21,6 +22,11 @@ record Fact(String key, List<String> values, int line) {
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}/#]+", " ")
                 .strip();
+    }
+
+    /** The unit of the first value, where the second value is one: {@code 100,kHz}. */
+    Optional<UnitText> unitBeside() {
+        return values.size() > 1 ? UnitText.parse(values.get(1)) : Optional.empty();
     }
 
     String value() {

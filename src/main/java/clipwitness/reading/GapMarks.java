@@ -3,21 +3,21 @@ package clipwitness.reading;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The marks that exports write where a sample has no value: overflow, overload, not a number. */
 final class GapMarks {
     private static final int LONGEST = 12;
+    /** What C runtimes write for infinity and not a number, and spreadsheets for a fault, in every language. */
+    private static final Pattern FORMS =
+            Pattern.compile("1[.,]#[a-z]+\\d*|#[\\p{L}/0-9]+[!?]|[<>]\\s*[+-]?\\d+(?:[.,]\\d+)?");
+
     private static final Set<String> MARKS = Set.of(
             "nan",
             "inf",
             "infinity",
             "infin",
             "∞",
-            "1.#inf",
-            "1.#ind",
-            "1.#qnan",
-            "1.#snan",
-            "1.#j",
             "nan(ind)",
             "nan(snan)",
             "ol",
@@ -41,8 +41,12 @@ final class GapMarks {
             "n/a",
             "na",
             "#n/a",
-            "#num!",
-            "#div/0!",
+            "#nv",
+            "of",
+            "ovf",
+            "ovrflw",
+            "ovflw",
+            "o/l",
             "null",
             "invalid");
 
@@ -62,7 +66,8 @@ final class GapMarks {
             return true;
         }
         boolean signed = text.charAt(0) == '-' || text.charAt(0) == '+';
-        return MARKS.contains(signed ? text.substring(1) : text.replace(',', '.'));
+        String bare = signed ? text.substring(1) : text.replace(',', '.');
+        return MARKS.contains(bare) || FORMS.matcher(bare).matches();
     }
 
     private static boolean consistsOf(String text, char mark) {

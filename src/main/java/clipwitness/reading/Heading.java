@@ -19,7 +19,7 @@ record Heading(String name, Optional<UnitText> unit, Role role) {
             Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
             Pattern.compile("(?<name>(?:.*\\s)?)in\\s+(?<unit>\\S+)"),
             Pattern.compile("(?<name>.*?)\\s*/\\s*(?<unit>\\S+)"),
-            Pattern.compile("(?<name>.*?),\\s*(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*?)(?:,\\s*|\\s+-\\s+)(?<unit>\\S+)"),
             Pattern.compile("(?<name>.*[^_])_(?<unit>[^_]+)"),
             Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?!A$)\\S+)"),
             Pattern.compile("(?<name>.*\\d)(?<unit>[mu]?V)"));

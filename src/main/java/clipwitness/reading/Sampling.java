@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 record Sampling(double interval, double resolution, Fact fact) {
     private static final Pattern SAMPLED =
             Pattern.compile(".*(?:sampl|abtast|chantillon|campion|muestre|bemonster|acquisition).*");
-    private static final Pattern RATE = Pattern.compile(".*(?:rate|freq|fréq|frec).*");
+    private static final Pattern RATE = Pattern.compile(".*(?:rate|freq|fréq|frec|clock|speed|taux).*");
     private static final Pattern INTERVAL = Pattern.compile(".*(?:interval|period|increment|step|spacing|delta).*");
     private static final Set<String> RATE_ALONE = Set.of("rate", "fs", "samples per second", "samples/s", "sps");
     private static final Set<String> INTERVAL_ALONE = Set.of(
@@ -32,6 +32,7 @@ record Sampling(double interval, double resolution, Fact fact) {
             "dt",
             "delta",
             "delta t",
+            "δt",
             "delta x",
             "delta time",
             "time step",
@@ -65,7 +66,9 @@ record Sampling(double interval, double resolution, Fact fact) {
     }
 
     private static Optional<Sampling> of(Fact fact, Preamble preamble) {
-        Heading key = Heading.of(fact.key());
+        Heading key = RATE_ALONE.contains(fact.words())
+                ? new Heading(fact.key(), Optional.empty(), Role.UNKNOWN)
+                : Heading.of(fact.key());
         String words = new Fact(key.name(), fact.values(), fact.line()).words();
         boolean rate =
                 (SAMPLED.matcher(words).matches() && RATE.matcher(words).matches()) || RATE_ALONE.contains(words);
@@ -76,7 +79,11 @@ record Sampling(double interval, double resolution, Fact fact) {
         if ((!rate && !interval) || value.isEmpty() || !(value.get().value() > 0)) {
             return Optional.empty();
         }
-        Optional<UnitText> stated = value.get().unit().or(key::unit);
+        boolean strange = !value.get().rest().isEmpty() && value.get().unit().isEmpty();
+        if (strange) {
+            return Optional.empty(); // a figure in an unknown unit is none
+        }
+        Optional<UnitText> stated = value.get().unit().or(fact::unitBeside).or(key::unit);
         Optional<UnitText> unit = stated.or(() -> rate ? Optional.empty() : Units.ofTime(preamble));
         return figure(value.get(), unit, rate && !interval, fact);
     }

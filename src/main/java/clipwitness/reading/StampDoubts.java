@@ -36,13 +36,18 @@ final class StampDoubts {
     static void addUneven(Stamps stamps, Notes notes) {
         if (!stamps.even()) {
             double intervals = stamps.worst() / stamps.interval();
+            Stamps.Step widest = stamps.widest();
             notes.doubt(
                     DoubtCode.UNEVEN_TIME,
                     intervals > 1 ? Severity.REFUSAL : Severity.WARNING,
                     String.format(
                             Locale.ROOT,
-                            "The samples are not evenly spaced: a time stamp lies up to %s intervals off an even grid.",
-                            NumberText.plain(intervals, 2)));
+                            "The samples are not evenly spaced: a stamp lies up to %s intervals off an even grid. The widest step"
+                                    + " comes after sample %d, from %s to %s.",
+                            NumberText.plain(intervals, 2),
+                            widest.row(),
+                            widest.from(),
+                            widest.to()));
         }
     }
 }

@@ -15,9 +15,27 @@ import java.math.MathContext;
  * @param quantum  unit of the last digit that the stamps are written with
  * @param repeats  how many stamps equal the one before
  * @param paired   whether the stamps come in pairs of two equal ones and never otherwise
+ * @param widest   the widest step from one stamp to the next
  * @param size     number of stamps
  */
-record Stamps(double start, double interval, double worst, double quantum, int repeats, boolean paired, int size) {
+record Stamps(
+        double start,
+        double interval,
+        double worst,
+        double quantum,
+        int repeats,
+        boolean paired,
+        Step widest,
+        int size) {
+    /**
+     * A step from one stamp to the next.
+     *
+     * @param row  how many rows there are up to it
+     * @param from stamp before it
+     * @param to   stamp after it
+     */
+    record Step(int row, double from, double to) {}
+
     /** A stamp computed in single precision is off by up to 2^-24 of its size, and its line by as much again. */
     private static final double SINGLE_PRECISION = 0x1p-23;
     /** Deviations under a tenth of an interval move no figure by more than the noise. */
@@ -25,7 +43,7 @@ record Stamps(double start, double interval, double worst, double quantum, int r
 
     private static final double WHOLE = 1e-6;
     /** No line at all. */
-    static final Stamps NONE = new Stamps(0, 0, Double.POSITIVE_INFINITY, 0, 0, false, 0);
+    static final Stamps NONE = new Stamps(0, 0, Double.POSITIVE_INFINITY, 0, 0, false, new Step(0, 0, 0), 0);
 
     /**
      * Fits the line.
@@ -40,6 +58,7 @@ record Stamps(double start, double interval, double worst, double quantum, int r
         double moment = 0;
         double largest = 0;
         int repeats = 0;
+        int widest = 1;
         boolean paired = n > 3; // two pairs at least
         for (int k = 0; k < n; k++) {
             double relative = t[k] - t[0];
@@ -47,6 +66,7 @@ record Stamps(double start, double interval, double worst, double quantum, int r
             moment += (k - middle) * relative;
             largest = Math.max(largest, Math.abs(t[k]));
             boolean repeated = k > 0 && t[k] == t[k - 1];
+            widest = k > 1 && t[k] - t[k - 1] > t[widest] - t[widest - 1] ? k : widest;
             repeats += repeated ? 1 : 0;
             paired &= k == 0 || repeated == (k % 2 == 1);
         }
@@ -54,7 +74,9 @@ record Stamps(double start, double interval, double worst, double quantum, int r
         double start = t[0] + sum / n - middle * interval;
         double worst = worst(t, start, interval);
         double nearZero = Math.abs(start) < 1e-9 * Math.abs(interval) ? 0 : start;
-        return new Stamps(rounded(nearZero), rounded(interval), worst, quantum(largest, digits), repeats, paired, n);
+        Step step = new Step(widest, t[widest - 1], t[widest]);
+        double quantum = quantum(largest, digits);
+        return new Stamps(rounded(nearZero), rounded(interval), worst, quantum, repeats, paired, step, n);
     }
 
     /** Whether there is a line and it rises. */

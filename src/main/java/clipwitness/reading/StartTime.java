@@ -34,8 +34,10 @@ final class StartTime {
             Heading key = Heading.of(fact.key());
             boolean named = KEYS.contains(new Fact(key.name(), fact.values(), fact.line()).words());
             Optional<ValueText> value = named ? ValueText.parse(fact.value()) : Optional.empty();
-            Optional<UnitText> unit =
-                    value.flatMap(ValueText::unit).or(key::unit).or(() -> Units.ofTime(preamble));
+            Optional<UnitText> unit = value.flatMap(ValueText::unit)
+                    .or(fact::unitBeside)
+                    .or(key::unit)
+                    .or(() -> Units.ofTime(preamble));
             if (value.isPresent() && unit.map(u -> u.unit() == Unit.SECOND).orElse(true)) {
                 double written = value.get().value();
                 return OptionalDouble.of(unit.map(u -> u.resolve(written)).orElse(written));

@@ -1,7 +1,10 @@
 package clipwitness.reading;
 
+import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
+import clipwitness.capture.Severity;
+import clipwitness.quantity.Unit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,12 +41,19 @@ final class TimeAxisFinder {
                     "all time stamps are equal",
                     "Export the capture again with more digits of time");
         }
-        UnitText unit = TimeUnit.of(time, stamps, preamble, sampling, notes);
+        Optional<UnitText> known = TimeUnit.stated(time, preamble);
+        UnitText unit = given.isPresent() && known.isEmpty()
+                ? new UnitText(Unit.SECOND, 0)
+                : TimeUnit.of(time, stamps, preamble, sampling, notes);
         StampDoubts.add(stamps, unit, notes);
         double start = unit.resolve(stamps.start());
         double interval = unit.resolve(stamps.interval());
         if (given.isPresent()) {
-            return new TimeAxis(start, stated("; the time stamps give " + seconds(interval)), envelope);
+            double stated = given.getAsDouble();
+            boolean prefix = known.isEmpty() && TimeUnit.fitting(stamps, stated).isPresent();
+            boolean agrees = prefix || Math.abs(stated / interval - 1) <= AGREES + stamps.resolution();
+            return new TimeAxis(
+                    start * (stated / interval), stated("the time stamps give ", interval, agrees), envelope);
         }
         return new TimeAxis(start, combined(stamps, interval), envelope);
     }
@@ -62,9 +72,7 @@ final class TimeAxisFinder {
     TimeAxis fromPreamble(double rowStep) throws InputException {
         double start = StartTime.of(preamble).orElse(0);
         if (given.isPresent()) {
-            String own = sampling.map(s -> "; " + s.words() + " gives " + seconds(s.interval()))
-                    .orElse("");
-            return new TimeAxis(start, stated(own), false);
+            return new TimeAxis(start, statedBesidePreamble(rowStep), false);
         }
         if (sampling.isEmpty()) {
             throw new InputException(
@@ -78,9 +86,31 @@ final class TimeAxisFinder {
         return new TimeAxis(start, interval, false);
     }
 
-    private double stated(String own) {
-        notes.evidence("sample interval " + seconds(given.getAsDouble()) + " as the user states it" + own);
-        return given.getAsDouble();
+    private double statedBesidePreamble(double rowStep) {
+        double stated = given.getAsDouble();
+        if (sampling.isPresent()) {
+            double own = sampling.get().interval() * rowStep;
+            boolean agrees =
+                    Math.abs(stated / own - 1) <= AGREES + sampling.get().resolution();
+            return stated(sampling.get().words() + " gives ", own, agrees);
+        }
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it");
+        return stated;
+    }
+
+    /** The user's interval, which wins over the file's own; not in silence. */
+    private double stated(String source, double own, boolean agrees) {
+        double stated = given.getAsDouble();
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + source + seconds(own));
+        if (!agrees) {
+            notes.doubt(
+                    DoubtCode.UNIT_ASSUMED,
+                    Severity.WARNING,
+                    "The sample interval is " + seconds(stated) + " as the user states it, but " + source + seconds(own)
+                            + ": one of them is wrong. The column interval of captures.csv, or the option --interval of"
+                            + " look, may stay empty here.");
+        }
+        return stated;
     }
 
     private double combined(Stamps stamps, double interval) {

@@ -13,11 +13,11 @@ final class TimeUnit {
     private TimeUnit() {}
 
     static UnitText of(Column time, Stamps stamps, Preamble preamble, Optional<Sampling> sampling, Notes notes) {
-        Optional<UnitText> stated = time.heading().unit().or(() -> Units.ofTime(preamble));
+        Optional<UnitText> stated = stated(time, preamble);
         if (stated.isPresent()) {
             return stated.get();
         }
-        Optional<UnitText> fitting = sampling.flatMap(s -> fitting(stamps, s));
+        Optional<UnitText> fitting = sampling.flatMap(s -> fitting(stamps, s.interval()));
         if (fitting.isPresent()) {
             notes.evidence("time stamps in " + fitting.get().symbol() + ": so they advance by the interval stated in "
                     + sampling.get().words());
@@ -30,6 +30,11 @@ final class TimeUnit {
         return new UnitText(Unit.SECOND, 0);
     }
 
+    /** The unit that the file states, or empty. */
+    static Optional<UnitText> stated(Column time, Preamble preamble) {
+        return time.heading().unit().or(() -> Units.ofTime(preamble));
+    }
+
     private static void noteAssumed(Notes notes) {
         notes.doubt(
                 DoubtCode.UNIT_ASSUMED,
@@ -39,11 +44,11 @@ final class TimeUnit {
     }
 
     /** The prefix with which the stamps advance by the stated interval. */
-    static Optional<UnitText> fitting(Stamps stamps, Sampling sampling) {
+    static Optional<UnitText> fitting(Stamps stamps, double interval) {
         double allowed = AGREES + stamps.resolution();
         return List.of(0, -3, -6, -9, -12).stream()
                 .map(e -> new UnitText(Unit.SECOND, e))
-                .filter(u -> Math.abs(u.resolve(stamps.interval()) / sampling.interval() - 1) <= allowed)
+                .filter(u -> Math.abs(u.resolve(stamps.interval()) / interval - 1) <= allowed)
                 .findFirst();
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.signal;
 
 import clipwitness.capture.Samples;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
@@ -15,6 +16,8 @@ final class StrongestLine {
     private static final int LONGEST = 8192;
     private static final int ENOUGH_PERIODS = 8;
     private static final int THINNING = 4;
+    /** Half the width of a line under the window, in lines of the section. */
+    private static final int LOBE = 2;
 
     private StrongestLine() {}
 
@@ -34,7 +37,7 @@ final class StrongestLine {
         }
     }
 
-    /** Number of periods of the strongest line in the section, 0 where the section is constant. */
+    /** Number of periods of the strongest line in the section, 0 where none stands out of noise and where the section is constant. */
     private static double periods(Samples samples, int length, int factor) {
         int size = 4 * Math.max(16, Integer.highestOneBit(length));
         double[] windowed = new double[size];
@@ -48,15 +51,26 @@ final class StrongestLine {
         }
         Complex[] spectrum =
                 new FastFourierTransformer(DftNormalization.STANDARD).transform(windowed, TransformType.FORWARD);
+        double[] lines = new double[size / 2];
         int best = 0;
-        double most = 0;
-        for (int i = size / length; i < size / 2; i++) {
-            if (spectrum[i].abs() > most) {
-                most = spectrum[i].abs();
-                best = i;
-            }
+        for (int i = size / length; i < lines.length; i++) {
+            lines[i] = spectrum[i].abs();
+            best = lines[i] > lines[best] ? i : best;
         }
-        return (double) best * length / size;
+        return isLine(lines, best, size / length) ? (double) best * length / size : 0;
+    }
+
+    /** Whether the strongest line stands out of the rest as the largest of as many lines of noise would once in a million records. */
+    private static boolean isLine(double[] lines, int best, int spacing) {
+        double[] rest = IntStream.range(spacing, lines.length)
+                .filter(i -> Math.abs(i - best) > LOBE * spacing)
+                .mapToDouble(i -> lines[i])
+                .sorted()
+                .toArray();
+        double median = rest.length == 0 ? 0 : rest[rest.length / 2];
+        double noisePower =
+                median * median / Math.log(2); // the median of an exponential distribution is ln 2 of its mean
+        return lines[best] * lines[best] > noisePower * Math.log(1e6 * lines.length / spacing);
     }
 
     /** Mean of the samples that have a value, 0 where none has. */

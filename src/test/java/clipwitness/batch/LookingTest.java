@@ -13,6 +13,8 @@ import clipwitness.report.Look;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -47,6 +49,69 @@ class LookingTest {
     }
 
     @Test
+    void aRecordOfNoiseHasNoFiguresOfAWave() throws IOException, InputException {
+        for (double hum : new double[] {0, 2e-4, 4e-4}) {
+            Look look = look(noisy(hum, 1e-3));
+            assertThat(look.channels()
+                            .get(0)
+                            .waveform()
+                            .map(w -> w.get(WaveformQuantity.THD).value()))
+                    .as("hum of %s V", hum)
+                    .satisfiesAnyOf(
+                            t -> assertThat(t).isEmpty(), t -> assertThat(t).contains(OptionalDouble.empty()));
+            assertThat(look.doubts())
+                    .singleElement()
+                    .satisfies(d -> assertThat(d.code()).isEqualTo(DoubtCode.NO_FUNDAMENTAL))
+                    .satisfies(d -> assertThat(d.severity()).isEqualTo(Severity.NOTE));
+        }
+    }
+
+    @Test
+    void aWaveInWeakerNoiseHasThem() throws IOException, InputException {
+        Look look = look(noisy(2e-3, 1e-3));
+        assertThat(look.channels()
+                        .get(0)
+                        .waveform()
+                        .orElseThrow()
+                        .get(WaveformQuantity.FREQUENCY)
+                        .value()
+                        .orElse(0))
+                .isCloseTo(50, within(0.1));
+    }
+
+    @Test
+    void gapsAreCountedOnceAndStopOnlyTheirChannel() throws IOException, InputException {
+        StringBuilder text = new StringBuilder("Time (s),CH1 (V),CH2 (V)\n");
+        for (int i = 0; i < 2_000; i++) {
+            double volts = Math.sin(2 * Math.PI * i / 50);
+            text.append(i)
+                    .append("e-5,")
+                    .append(volts)
+                    .append(',')
+                    .append(i % 3 == 0 ? "OL" : volts)
+                    .append('\n');
+        }
+        Look look = look(text.toString());
+        assertThat(look.doubts())
+                .filteredOn(d -> d.code() == DoubtCode.MISSING_SAMPLES)
+                .hasSize(1);
+        assertThat(look.channels()
+                        .get(0)
+                        .waveform()
+                        .orElseThrow()
+                        .get(WaveformQuantity.THD)
+                        .value())
+                .isPresent();
+        assertThat(look.channels()
+                        .get(1)
+                        .waveform()
+                        .orElseThrow()
+                        .get(WaveformQuantity.THD)
+                        .value())
+                .isEmpty();
+    }
+
+    @Test
     void aRecordTooShortForAnyWaveIsShownWithoutFigures() throws IOException, InputException {
         StringBuilder text = new StringBuilder("Time (s),CH1 (V)\n0,5\n");
         for (int i = 1; i < 40; i++) {
@@ -72,6 +137,16 @@ class LookingTest {
                         .value()
                         .orElse(0))
                 .isCloseTo(2_000, within(0.001));
+    }
+
+    private static String noisy(double peak, double noise) {
+        Random random = new Random(5);
+        StringBuilder text = new StringBuilder("Time (s),CH1 (V)\n");
+        for (int i = 0; i < 20_000; i++) {
+            double volts = peak * Math.sin(2 * Math.PI * 50 * i * 1e-5) + noise * random.nextGaussian();
+            text.append(i).append("e-5,").append(volts).append('\n');
+        }
+        return text.toString();
     }
 
     private Look look(String text) throws IOException, InputException {

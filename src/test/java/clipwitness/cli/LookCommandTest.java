@@ -61,11 +61,13 @@ class LookCommandTest {
     void anIntervalThatIsNoTimeOrNotAboveZeroIsRefused() throws IOException {
         Path file = write("counts.csv", COUNTS);
         assertThat(run("look", file, "--interval", "soon")).isEqualTo(2);
+        assertThat(run("look", file, "--interval", "2")).isEqualTo(2);
         assertThat(run("look", file, "--interval", "0 s")).isEqualTo(2);
         assertThat(run("look", file, "--scale", "-1")).isEqualTo(2);
         assertThat(err.toString().lines().filter(l -> l.startsWith("--")))
                 .containsExactly(
                         "--interval: 'soon' is not a time. Write a number, a space and the unit, for example 2 µs",
+                        "--interval: '2' has no unit. Write a number, a space and the unit, for example 2 µs",
                         "--interval must be above 0 but is 0 s",
                         "--scale must be above 0 but is -1");
     }

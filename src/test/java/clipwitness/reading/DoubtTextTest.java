@@ -69,14 +69,21 @@ class DoubtTextTest {
     @Test
     void aStampOffTheGridIsMeasuredInIntervals() throws IOException, InputException {
         assertThat(doubts("time (s),CH1 (V)\n0.0,1\n1.0,2\n2.5,3\n3.0,2\n4.0,1\n"))
-                .containsExactly("warning uneven-time: The samples are not evenly spaced: a time stamp lies up to 0.40"
-                        + " intervals off an even grid.");
+                .containsExactly("warning uneven-time: The samples are not evenly spaced: a stamp lies up to 0.40"
+                        + " intervals off an even grid. The widest step comes after sample 2, from 1.0 to 2.5.");
     }
 
     @Test
     void anAcCoupledChannelIsNamed() throws IOException, InputException {
         assertThat(doubts("Trigger coupling,AC,AC\nCoupling,DC,AC\ntime (s),CH1 (V),CH2 (V)\n0,1,2\n1,2,3\n2,3,4\n"))
                 .containsExactly("note ac-coupled: CH2 was AC coupled, as the preamble says: its mean is lost, and slow"
+                        + " waves sag.");
+    }
+
+    @Test
+    void couplingIsReadChannelByChannelToo() throws IOException, InputException {
+        assertThat(doubts("CH1 Coupling,AC\nCH2 Coupling,DC\ntime (s),CH1 (V),CH2 (V)\n0,1,2\n1,2,3\n2,3,4\n"))
+                .containsExactly("note ac-coupled: CH1 was AC coupled, as the preamble says: its mean is lost, and slow"
                         + " waves sag.");
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import clipwitness.capture.CurveTable;
+import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
@@ -11,6 +12,7 @@ import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -64,6 +66,32 @@ class ReadingOptionsTest {
                         "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"
                                 + " gives way");
         assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
+        assertThat(record.doubts().stream().map(Doubt::text))
+                .containsExactly("The sample interval is 1.00000 s as the user states it, but the time stamps give"
+                        + " 0.00100000 s: one of them is wrong. The column interval of captures.csv, or the option"
+                        + " --interval of look, may stay empty here.");
+    }
+
+    @Test
+    void anIntervalThatSettlesTheUnitOfTheStampsLeavesNoDoubt() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OptionalDouble.of(0.002), Optional.empty(), OPEN);
+        for (String head : List.of("Time,CH1 (V)\n", "")) {
+            TimeRecord record = (TimeRecord) read(head + "10,0.5\n12,0.2\n14,0.3\n", options);
+            assertThat(record.sampleInterval()).isEqualTo(0.002);
+            assertThat(record.start()).isEqualTo(0.01);
+            assertThat(record.doubts().stream().map(Doubt::text)).noneMatch(t -> t.contains("time"));
+        }
+    }
+
+    @Test
+    void anIntervalThatAgreesWithThePreambleLeavesNoDoubt() throws IOException, InputException {
+        String text = "Sampling rate: 500 kHz\nCH1 (V)\n0.5\n-0.5\n";
+        ReadingOptions same = new ReadingOptions(OptionalDouble.of(2e-6), Optional.empty(), OPEN);
+        ReadingOptions other = new ReadingOptions(OptionalDouble.of(2e-3), Optional.empty(), OPEN);
+        assertThat(read(text, same).doubts()).isEmpty();
+        assertThat(read(text, other).doubts().get(0).text())
+                .startsWith("The sample interval is 0.00200000 s as the user states it, but 'Sampling rate' on line 1"
+                        + " gives 2.00000e-06 s: one of them is wrong.");
     }
 
     @Test

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 /** Finds files in which the comma separates the cells and is the decimal mark as well: {@code 0,0200,0,1405} for two values. */
 final class CommaTwice {
-    private static final Pattern FRACTION = Pattern.compile("\\d*(?:[eEdD][+-]?\\d+)?");
+    private static final Pattern FRACTION = Pattern.compile("\\d*(?:[eEdD][+-]?\\d+)?(?:\\s?[^\\d\\s.:+-]{1,8})?");
 
     private CommaTwice() {}
 
@@ -32,7 +32,11 @@ final class CommaTwice {
             return style;
         }
         if (names == 1 && style.signature().equals("nn")) {
-            return new RowStyle(new Dialect(Delimiter.SEMICOLON, ','), "n", style.rows(), style.lines());
+            return new RowStyle(
+                    new Dialect(Delimiter.SEMICOLON, ',', style.dialect().annotated()),
+                    "n",
+                    style.rows(),
+                    style.lines());
         }
         if (style.numbers() == 2 * names || zeroLed(rows, style.dialect())) {
             Line row = rows.get(rows.size() / 2);
@@ -77,7 +81,7 @@ final class CommaTwice {
         List<String> first =
                 rows.stream().map(r -> dialect.split(r.text()).get(0)).toList();
         for (int i = 1; i < first.size(); i++) {
-            if (Double.parseDouble(first.get(i)) - Double.parseDouble(first.get(i - 1)) != 1) {
+            if (dialect.number(first.get(i)) - dialect.number(first.get(i - 1)) != 1) { // NaN lands here too
                 return false;
             }
         }

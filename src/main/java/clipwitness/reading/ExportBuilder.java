@@ -72,6 +72,8 @@ final class ExportBuilder {
     private Export record(List<Column> kept, DataPass pass) throws InputException {
         TimeAxisFinder finder = new TimeAxisFinder(file.name(), preamble, sampling, options.interval(), notes);
         TimeAxis axis = axis(finder, kept, pass);
+        EnvelopeColumns.note(
+                kept.stream().filter(c -> c.use() == Column.Use.VALUE).toList(), notes);
         List<Channel> channels = channels(kept, pass, axis.envelope());
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
     }

@@ -9,6 +9,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +56,32 @@ class ReportCommandTest {
         for (String name : names(temp.resolve("first"))) {
             assertThat(temp.resolve("first").resolve(name))
                     .hasSameBinaryContentAs(temp.resolve("second").resolve(name));
+        }
+    }
+
+    @Test
+    void theSameInputsGiveTheSameBytesInEveryCountryAndTimeZone() throws IOException {
+        Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
+        run("report", job, "--out", temp.resolve("first"));
+        Locale country = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            for (List<String> place : List.of(
+                    List.of("tr-TR", "Europe/Istanbul"),
+                    List.of("ar-EG-u-nu-arab", "Africa/Cairo"),
+                    List.of("de-DE", "Pacific/Kiritimati"))) {
+                Locale.setDefault(Locale.forLanguageTag(place.get(0)));
+                TimeZone.setDefault(TimeZone.getTimeZone(place.get(1)));
+                run("report", job, "--out", temp.resolve(place.get(0)));
+                for (String name : names(temp.resolve("first"))) {
+                    assertThat(temp.resolve(place.get(0)).resolve(name))
+                            .as(place + " " + name)
+                            .hasSameBinaryContentAs(temp.resolve("first").resolve(name));
+                }
+            }
+        } finally {
+            Locale.setDefault(country);
+            TimeZone.setDefault(zone);
         }
     }
 

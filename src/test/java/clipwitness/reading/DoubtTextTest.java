@@ -59,6 +59,16 @@ class DoubtTextTest {
     }
 
     @Test
+    void aColumnOfMinimaBesideOneOfMaximaIsAnEnvelope() throws IOException, InputException {
+        assertThat(doubts("time (s),Max CH1 (V),Min CH1 (V)\n0,1,-1\n1,2,-2\n2,3,-3\n"))
+                .containsExactly(
+                        "refusal repeated-time: Min CH1 and Max CH1 are the smallest and the largest value of each"
+                                + " interval: this is the record of an envelope (peak detect). It cannot be measured as a wave.");
+        assertThat(doubts("time (s),min (V),CH1 max (V)\n0,1,-1\n1,2,-2\n2,3,-3\n"))
+                .isEmpty();
+    }
+
+    @Test
     void stampsRoundedToTheSameDigitAreCounted() throws IOException, InputException {
         assertThat(doubts("time (s),CH1 (V)\n0.0,1\n0.0,2\n0.1,3\n0.1,2\n0.2,1\n0.2,0\n0.2,1\n"))
                 .contains(

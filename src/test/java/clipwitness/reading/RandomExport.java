@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * An invented export in a random layout, with what it must be read as. Every choice comes from one seed.
  *
  * <p>The layout is made of independent choices: delimiter and decimal mark, quotes, encoding, line end, where the time comes from, how
- * names and units are written, how numbers are written, what stands in front, and what litters the file.
+ * names and units are written, how numbers are written, with or without their unit, what stands in front, and what litters the file.
  */
 final class RandomExport {
     private static final String[] PREFIXES = {"", "m", "µ"};
@@ -31,6 +31,7 @@ final class RandomExport {
     private final char mark;
     private final String delimiter;
     private final boolean quoted;
+    private final String unitInside;
     private final String lineEnd;
     private final Charset charset;
     private final boolean byteOrderMark;
@@ -40,6 +41,7 @@ final class RandomExport {
         rows = 2 + random.nextInt(60);
         delimiter = pick(",", ";", "\t", " ", "   ", ", ", " ;");
         quoted = !delimiter.isBlank() && random.nextInt(5) == 0;
+        unitInside = random.nextInt(6) > 0 ? "no" : delimiter.isBlank() && !delimiter.equals("\t") ? "" : pick("", " ");
         boolean commaMark = !delimiter.contains(",") && random.nextInt(2) == 0;
         mark = commaMark ? ',' : '.';
         lineEnd = pick("\n", "\n", "\r\n", "\r\n", "\r\r\n", "\r");
@@ -127,7 +129,7 @@ final class RandomExport {
         boolean trailing = !delimiter.isBlank() && random.nextInt(4) == 0;
         boolean litter = random.nextInt(5) == 0;
         boolean gaps = random.nextInt(4) == 0;
-        String exponent = pick("", "", "E", "e", "D");
+        String exponent = unitInside.equals("no") ? pick("", "", "E", "e", "D") : pick("", "E");
         double amplitude = Math.pow(10, 3 * random.nextDouble());
         for (int r = 0; r < rows; r++) {
             List<String> cells = new ArrayList<>();
@@ -159,7 +161,8 @@ final class RandomExport {
         channels.get(channel).add(value.doubleValue() * scale(units.get(channel).replace("V", "")));
         String text =
                 exponent.isEmpty() ? value.toPlainString() : scientific(value).replace("E", exponent);
-        return (random.nextInt(9) == 0 && value.signum() > 0 ? "+" : "") + text.replace('.', mark);
+        String inside = unitInside.equals("no") ? "" : unitInside + units.get(channel);
+        return (random.nextInt(9) == 0 && value.signum() > 0 ? "+" : "") + text.replace('.', mark) + inside;
     }
 
     private static String scientific(BigDecimal value) {

@@ -4,23 +4,33 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Sampled values, oldest first: copied in, never handed out, compared by content. A gap (an overflow mark or an empty cell of the
+ * Sampled values, oldest first: copied in or taken over, never handed out, compared by content. A gap (an overflow mark or an empty cell of the
  * export) is NaN; whoever measures must leave gaps out. Infinite values are refused.
  */
 public final class Samples {
     private final double[] values;
     private final int gaps;
+    private final double least;
+    private final double greatest;
 
     private Samples(double[] values) {
         this.values = values;
         int missing = 0;
+        double min = Double.POSITIVE_INFINITY;
+        double max = Double.NEGATIVE_INFINITY;
         for (double v : values) {
-            if (Double.isInfinite(v)) {
-                throw new IllegalArgumentException("samples must be finite or gaps but one is " + v);
-            }
             missing += Double.isNaN(v) ? 1 : 0;
+            min = v < min ? v : min; // false for NaN
+            max = v > max ? v : max;
+        }
+        boolean any = missing < values.length;
+        if (any && (min == Double.NEGATIVE_INFINITY || max == Double.POSITIVE_INFINITY)) {
+            double infinite = max == Double.POSITIVE_INFINITY ? max : min;
+            throw new IllegalArgumentException("samples must be finite or gaps but one is " + infinite);
         }
         this.gaps = missing;
+        this.least = min;
+        this.greatest = max;
     }
 
     /** Samples with these values; NaN marks a gap. */
@@ -29,13 +39,12 @@ public final class Samples {
     }
 
     /**
-     * The first values of an array, copied once.
+     * Samples in an array that nobody else holds or writes to from now on: a long record is not copied.
      *
-     * @param values at least {@code count} values
-     * @param count  number of samples
+     * @param values the values; NaN marks a gap
      */
-    public static Samples of(double[] values, int count) {
-        return new Samples(Arrays.copyOf(values, count));
+    public static Samples adopted(double[] values) {
+        return new Samples(values);
     }
 
     /** Number of samples, gaps included. */
@@ -74,25 +83,19 @@ public final class Samples {
 
     /** Smallest value. @throws IllegalArgumentException if there is none */
     public double minimum() {
-        return extreme(1);
+        return extreme(least);
     }
 
     /** Largest value. @throws IllegalArgumentException if there is none */
     public double maximum() {
-        return -extreme(-1);
+        return extreme(greatest);
     }
 
-    private double extreme(int sign) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double v : values) {
-            if (sign * v < least) {
-                least = sign * v;
-            }
-        }
-        if (least == Double.POSITIVE_INFINITY) {
+    private double extreme(double value) {
+        if (gaps == values.length) {
             throw new IllegalArgumentException("no sample has a value");
         }
-        return least;
+        return value;
     }
 
     @Override

@@ -41,7 +41,7 @@ final class Channels {
         List<Channel> channels = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             units.get(i).apply(written.get(i));
-            Samples samples = Samples.of(written.get(i), written.get(i).length);
+            Samples samples = Samples.adopted(written.get(i));
             written.set(i, new double[0]);
             if (samples.gaps() < samples.size()) {
                 noteGaps(names.get(i), samples);

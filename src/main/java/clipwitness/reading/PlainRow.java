@@ -216,8 +216,24 @@ final class PlainRow {
         return p;
     }
 
-    /** Reads an exponent with its letter; the place after it, or -1. */
+    /** Reads an exponent with its letter; the place after it, or -1. Most are written with a sign and two digits. */
     private int exponent(byte[] bytes, int at) {
+        int tens = bytes[at + 2] - '0';
+        int ones = bytes[at + 3] - '0';
+        int after = bytes[at + 4] - '0';
+        boolean usual = (bytes[at] | 0x20) == 'e' && isDigit(tens) && isDigit(ones) && !isDigit(after);
+        if (usual && (bytes[at + 1] == '-' || bytes[at + 1] == '+')) {
+            exponent = bytes[at + 1] == '-' ? -(10 * tens + ones) : 10 * tens + ones;
+            return at + 4;
+        }
+        return otherExponent(bytes, at);
+    }
+
+    private static boolean isDigit(int value) {
+        return value >= 0 && value <= 9;
+    }
+
+    private int otherExponent(byte[] bytes, int at) {
         int letter = bytes[at] | 0x20;
         int p = at + 1;
         int sign = bytes[p];

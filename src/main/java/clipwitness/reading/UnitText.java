@@ -84,7 +84,7 @@ record UnitText(Unit unit, int exponent) {
 
     /** A value in this unit, without the prefix: 1.5 mV is 0.0015 V. Rounded once. */
     double resolve(double value) {
-        return exponent < 0 ? value / Math.pow(10, -exponent) : value * Math.pow(10, exponent);
+        return exponent < 0 ? value / CellReader.POWERS[-exponent] : value * CellReader.POWERS[exponent];
     }
 
     /** As it is written on paper, {@code mV}. */

@@ -7,6 +7,7 @@ import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Severity;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.Look;
@@ -69,14 +70,7 @@ class LookingTest {
     @Test
     void aWaveInWeakerNoiseHasThem() throws IOException, InputException {
         Look look = look(noisy(2e-3, 1e-3));
-        assertThat(look.channels()
-                        .get(0)
-                        .waveform()
-                        .orElseThrow()
-                        .get(WaveformQuantity.FREQUENCY)
-                        .value()
-                        .orElse(0))
-                .isCloseTo(50, within(0.1));
+        assertThat(frequency(look)).isCloseTo(50, within(0.1));
     }
 
     @Test
@@ -129,14 +123,12 @@ class LookingTest {
             text.append(i).append("e-5,").append(value).append('\n');
         }
         Look look = look(text.toString());
-        assertThat(look.channels()
-                        .get(0)
-                        .waveform()
-                        .orElseThrow()
-                        .get(WaveformQuantity.FREQUENCY)
-                        .value()
-                        .orElse(0))
-                .isCloseTo(2_000, within(0.001));
+        assertThat(frequency(look)).isCloseTo(2_000, within(0.001));
+    }
+
+    private static double frequency(Look look) {
+        WaveformResult wave = look.channels().get(0).waveform().orElseThrow();
+        return wave.get(WaveformQuantity.FREQUENCY).value().orElse(0);
     }
 
     private static String noisy(double peak, double noise) {

@@ -11,6 +11,7 @@ import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.CaptureTemperature;
 import clipwitness.compare.ExportFacts;
 import clipwitness.job.Bench;
 import clipwitness.job.CaptureKind;
@@ -22,7 +23,6 @@ import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
@@ -58,7 +58,8 @@ final class CaptureLoader {
         Export export = read(row, row.file());
         if (row.kind() == CaptureKind.JUNCTION) {
             CurveChoice choice = CurveChoice.of(export, row.input(), row.output());
-            JunctionResult junction = JunctionMeasurement.of(choice.curve(), temperature(row));
+            JunctionResult junction = JunctionMeasurement.of(
+                    choice.curve(), CaptureTemperature.of(row, job.sheet().bench()));
             return facts(
                     row,
                     export,
@@ -92,16 +93,6 @@ final class CaptureLoader {
     private Export read(CaptureRow row, String file) throws InputException {
         ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
         return ExportReader.read(path(file), file, options, progress);
-    }
-
-    /** The row's temperature, else the bench's; where the sheet has none either, 23 °C known to 3 K (a bound, u = a / sqrt 3). */
-    private Temperature temperature(CaptureRow row) {
-        OptionalDouble stated = row.temperature().isPresent()
-                ? row.temperature()
-                : job.sheet().bench().temperature();
-        return stated.isPresent()
-                ? new Temperature(stated.getAsDouble(), 0)
-                : new Temperature(Bench.DEFAULT_TEMPERATURE, Bench.DEFAULT_TEMPERATURE_BOUND / Math.sqrt(3));
     }
 
     private Path path(String file) {

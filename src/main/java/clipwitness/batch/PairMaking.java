@@ -6,8 +6,8 @@ import clipwitness.capture.IvCurve;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Problem;
 import clipwitness.compare.CaptureResult;
+import clipwitness.compare.CaptureTemperature;
 import clipwitness.compare.ClipForecast;
-import clipwitness.job.Bench;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
@@ -48,9 +48,7 @@ public final class PairMaking {
      * @param temperature temperature of the traces, °C; 23 °C known to 3 K where it is not stated
      */
     public PairMaking(List<Path> files, OptionalDouble temperature) {
-        Temperature at = temperature.isPresent()
-                ? new Temperature(temperature.getAsDouble(), 0)
-                : new Temperature(Bench.DEFAULT_TEMPERATURE, Bench.DEFAULT_TEMPERATURE_BOUND / Math.sqrt(3));
+        Temperature at = CaptureTemperature.of(temperature);
         Map<String, IvCurve> curves = new LinkedHashMap<>();
         for (Path file : files) {
             try {

@@ -1,6 +1,5 @@
 package clipwitness.compare;
 
-import clipwitness.job.Bench;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
@@ -13,6 +12,7 @@ import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.junction.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +24,6 @@ import java.util.stream.Stream;
 final class ClipperOfState {
     /** Silicon and germanium junctions lose about 2 mV/K: common practice. */
     private static final double VOLTS_PER_KELVIN = 2e-3;
-
-    /** How well a temperature is known that somebody read, K: half a kelvin and a little. */
-    private static final double READ_TEMPERATURE = 1 / Math.sqrt(3);
 
     /** How far two legs of one unit may differ in temperature, K. */
     private static final double BETWEEN_LEGS = 0.3;
@@ -89,8 +86,12 @@ final class ClipperOfState {
         return new ClipperLeg(laws);
     }
 
-    /** How well the junctions' voltages are known: from the temperature in the unit against the traces', and from the traces. */
-    JunctionUncertainty uncertainty(Bench bench) {
+    /**
+     * How well the junctions' voltages are known: from the temperature in the unit against the traces', and from the traces.
+     *
+     * @param inUnit temperature of the capture that is predicted
+     */
+    JunctionUncertainty uncertainty(Temperature inUnit) {
         double together = 0;
         double ofOneLeg = 0;
         for (String name : names().toList()) {
@@ -101,19 +102,14 @@ final class ClipperOfState {
                     .max();
             if (volts.isPresent()) {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
-                together = Math.max(together, VOLTS_PER_KELVIN * apart(result, bench) / volts.getAsDouble());
+                together = Math.max(
+                        together,
+                        VOLTS_PER_KELVIN
+                                * CaptureTemperature.apart(inUnit, result.temperature())
+                                / volts.getAsDouble());
                 ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }
         }
         return new JunctionUncertainty(together, ofOneLeg);
-    }
-
-    private static double apart(JunctionResult result, Bench bench) {
-        double inUnit = bench.temperature().orElse(Bench.DEFAULT_TEMPERATURE);
-        return Math.hypot(
-                inUnit - result.temperature().celsius(),
-                bench.temperature().isPresent()
-                        ? READ_TEMPERATURE
-                        : result.temperature().standardUncertainty());
     }
 }

@@ -43,11 +43,7 @@ final class ClipperSource {
     }
 
     /** Level of the output if nothing clipped, and the circuit's gain that belongs to it. */
-    private record Linear(Measured.Value level, double gain, String words) {
-        double relative() {
-            return level.standardUncertainty() / level.number();
-        }
-    }
+    private record Linear(Measured.Value level, double gain, String words) {}
 
     Answer of(Setting setting, ClipperCircuit circuit) {
         Optional<Linear> linear = unclipped(setting, circuit).or(() -> smallSignal(setting, circuit));
@@ -59,15 +55,30 @@ final class ClipperSource {
         if (clipper.outputGain().isPresent()) {
             double amplitude = SourceLevel.of(
                     known.level.number(), known.gain, clipper.outputGain().getAsDouble());
-            return new Answer.Known(amplitude, known.relative(), known.words);
+            return new Answer.Known(amplitude, known.level.relativeUncertainty(), known.words);
         }
-        Optional<Measured.Value> rms = setting.figure(WaveformQuantity.RMS).asValue();
-        return rms.isEmpty()
-                ? new Answer.Unknown("the level of the output is not known")
-                : new Answer.Known(
-                        SourceLevel.matching(circuit, known.gain, rms.get().number() / known.level.number()),
-                        known.relative(),
-                        known.words + "; the gain behind the clipper from how far the wave is clipped");
+        return setting.figure(WaveformQuantity.RMS)
+                .asValue()
+                .map(rms -> matching(known, circuit, rms))
+                .orElseGet(() -> new Answer.Unknown("the level of the output is not known"));
+    }
+
+    /** A wave that is hardly clipped tells little of its drive: both ends of the interval of its level must have one. */
+    private static Answer matching(Linear linear, ClipperCircuit circuit, Measured.Value rms) {
+        double ratio = rms.number() / linear.level.number();
+        double relative = Math.hypot(linear.level.relativeUncertainty(), rms.relativeUncertainty());
+        OptionalDouble amplitude = SourceLevel.matching(circuit, linear.gain, ratio);
+        OptionalDouble least = SourceLevel.matching(circuit, linear.gain, ratio * (1 + relative));
+        OptionalDouble most = SourceLevel.matching(circuit, linear.gain, ratio * (1 - relative));
+        if (amplitude.isEmpty() || least.isEmpty() || most.isEmpty()) {
+            return new Answer.Unknown("the gain behind the clipper is not known, and the level of the wave does not"
+                    + " tell it: the wave is hardly clipped, or not by this pair");
+        }
+        double found = amplitude.getAsDouble();
+        return new Answer.Known(
+                found,
+                Math.max(most.getAsDouble() / found - 1, 1 - least.getAsDouble() / found),
+                linear.words + "; the gain behind the clipper from how far the wave is clipped");
     }
 
     private Optional<Linear> unclipped(Setting setting, ClipperCircuit circuit) {
@@ -85,9 +96,7 @@ final class ClipperSource {
         return gain.flatMap(g -> input.map(in -> {
             double level = Decibels.toAmplitude(g.number()) * in.number();
             double relative = Math.hypot(
-                    Math.hypot(
-                            g.standardUncertainty() / Decibels.PER_RELATIVE_AMPLITUDE,
-                            in.standardUncertainty() / in.number()),
+                    Math.hypot(g.standardUncertainty() / Decibels.PER_RELATIVE_AMPLITUDE, in.relativeUncertainty()),
                     Math.hypot(gap(setting) / 2, shortness(setting)));
             return new Linear(
                     Measured.withNoise(level, in.unit(), level * relative),

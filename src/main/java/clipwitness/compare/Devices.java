@@ -35,4 +35,15 @@ public record Devices(
         combined = Collections.unmodifiableMap(new LinkedHashMap<>(combined));
         predictions = List.copyOf(predictions);
     }
+
+    /** Of each state with predictions, in their order, the one at the highest gain; the first where several have it. */
+    public List<StatePrediction> highest() {
+        Map<String, StatePrediction> highest = new LinkedHashMap<>();
+        predictions.forEach(p -> highest.merge(p.state(), p, (a, b) -> gain(b) > gain(a) ? b : a));
+        return List.copyOf(highest.values());
+    }
+
+    private static double gain(StatePrediction prediction) {
+        return prediction.condition().gainPercent().orElse(-1);
+    }
 }

@@ -63,6 +63,13 @@ record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devic
                 .toList();
     }
 
+    /** Where, for a sentence: {@code at 50 % gain}. */
+    static String place(OptionalDouble gainPercent) {
+        return gainPercent.isPresent()
+                ? String.format(Locale.ROOT, "at %.0f %% gain", gainPercent.getAsDouble())
+                : "at the one setting captured";
+    }
+
     /**
      * A setting before and after.
      *
@@ -72,10 +79,7 @@ record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devic
     record Pair(Setting from, Setting to) {
         /** Where, for a sentence. */
         String place() {
-            OptionalDouble gain = from.condition().gainPercent();
-            return gain.isPresent()
-                    ? String.format(Locale.ROOT, "at %.0f %% gain", gain.getAsDouble())
-                    : "at the one setting captured";
+            return Evidence.place(from.condition().gainPercent());
         }
 
         /** Change of a figure in the unit of an item, where both have it. */

@@ -1,12 +1,15 @@
 package clipwitness.compare;
 
 import clipwitness.job.State;
+import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import java.util.ArrayList;
+import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The wave is not the one that the traced devices make: at the highest gain, and at the next one where it clips too, a clip level (a
@@ -15,34 +18,38 @@ import java.util.Optional;
  */
 final class LegMismatch implements HintRule {
     private static final String CODE = "leg-mismatch";
-    private static final String LOWER = "the lower";
+    private static final NumberText NUMBERS = NumberText.in("en");
+    private static final int DIGITS = 3;
     private static final double BEYOND = 1.5;
     private static final double LEAST = 0.05;
 
-    @Override
-    public List<Hint> look(Evidence evidence) {
-        List<Hint> hints = new ArrayList<>();
-        for (State state : evidence.job().sheet().states()) {
-            List<StatePrediction> clipped = evidence.devices().predictions().stream()
-                    .filter(p -> p.state().equals(state.name()) && isClipped(evidence, p))
-                    .sorted(Comparator.comparingDouble(LegMismatch::gain).reversed())
-                    .limit(2)
-                    .toList();
-            for (WaveformQuantity[] half : halves(clipped)) {
-                hint(state, clipped, half[0], half[1]).ifPresent(hints::add);
-            }
+    /** One half of the wave: 1 where it clips higher than predicted, -1 where lower, 0 where the figures do not say. */
+    private record Half(String name, String level, WaveformQuantity quantity, int direction) {
+        String clips() {
+            return "the " + name + " half clips " + word();
         }
-        return hints;
+
+        String word() {
+            return direction > 0 ? "higher" : "lower";
+        }
     }
 
-    private static List<WaveformQuantity[]> halves(List<StatePrediction> clipped) {
-        boolean hasInput = clipped.stream()
-                .allMatch(p -> p.figure(WaveformQuantity.CLIP_UP.key())
-                        .flatMap(Prediction::agrees)
-                        .isPresent());
-        WaveformQuantity up = hasInput ? WaveformQuantity.CLIP_UP : WaveformQuantity.PEAK_UP;
-        WaveformQuantity down = hasInput ? WaveformQuantity.CLIP_DOWN : WaveformQuantity.PEAK_DOWN;
-        return List.of(new WaveformQuantity[] {up, down}, new WaveformQuantity[] {down, up});
+    @Override
+    public List<Hint> look(Evidence evidence) {
+        return evidence.job().sheet().states().stream()
+                .flatMap(s -> hint(s, clipped(evidence, s)).stream())
+                .toList();
+    }
+
+    /** Of the settings at which a state clips the two with the highest gain, the highest first. */
+    private static List<StatePrediction> clipped(Evidence evidence, State state) {
+        return evidence.devices().predictions().stream()
+                .filter(p -> p.state().equals(state.name()) && isClipped(evidence, p))
+                .sorted(Comparator.comparingDouble((StatePrediction p) ->
+                                p.condition().gainPercent().orElse(0))
+                        .reversed())
+                .limit(2)
+                .toList();
     }
 
     private static boolean isClipped(Evidence evidence, StatePrediction prediction) {
@@ -52,65 +59,81 @@ final class LegMismatch implements HintRule {
                 .isPresent();
     }
 
-    private static double gain(StatePrediction prediction) {
-        return prediction.condition().gainPercent().orElse(0);
+    private static Optional<Hint> hint(State state, List<StatePrediction> clipped) {
+        boolean clip = clipped.stream()
+                .allMatch(p -> p.figure(WaveformQuantity.CLIP_UP.key())
+                        .flatMap(Prediction::agrees)
+                        .isPresent());
+        List<Half> off = Stream.of(
+                        half("upper", clipped, clip ? WaveformQuantity.CLIP_UP : WaveformQuantity.PEAK_UP, clip),
+                        half("lower", clipped, clip ? WaveformQuantity.CLIP_DOWN : WaveformQuantity.PEAK_DOWN, clip))
+                .filter(h -> h.direction != 0)
+                .toList();
+        return off.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Hint(
+                        CODE,
+                        Optional.of(state.name()),
+                        "In “" + state.label() + "” " + finding(off),
+                        evidence(clipped.get(0), off)));
     }
 
-    private static Optional<Hint> hint(
-            State state, List<StatePrediction> clipped, WaveformQuantity half, WaveformQuantity other) {
-        List<Double> excess = clipped.stream().map(p -> excess(p, half)).toList();
-        boolean higher = !excess.isEmpty() && excess.stream().allMatch(e -> e > 0);
-        boolean lower = !excess.isEmpty() && excess.stream().allMatch(e -> e < 0);
-        if (!higher && !lower) {
-            return Optional.empty();
-        }
-        boolean otherToo = clipped.stream().allMatch(p -> excess(p, other) != 0);
-        if (otherToo && side(half).equals(LOWER)) {
-            return Optional.empty(); // said with the upper half
-        }
-        Prediction figure = clipped.get(0).figure(half.key()).orElseThrow();
-        return Optional.of(new Hint(
-                CODE,
-                Optional.of(state.name()),
-                "In “" + state.label() + "” " + (otherToo ? "the wave clips" : side(half) + " half clips")
-                        + (higher ? " higher" : " lower") + " than the traced devices make it: "
-                        + causes(otherToo, higher),
-                String.format(
-                        Locale.ROOT,
-                        "%s at %.0f %% gain is %.3f V, predicted %.3f V ± %.3f V (%s)",
-                        half.key(),
-                        gain(clipped.get(0)),
-                        figure.measured().value().orElseThrow(),
-                        figure.predicted().value().orElseThrow(),
-                        figure.expandedUncertainty().orElseThrow(),
-                        clipped.get(0).source())));
+    private static Half half(String name, List<StatePrediction> clipped, WaveformQuantity quantity, boolean clip) {
+        List<Integer> directions =
+                clipped.stream().map(p -> direction(p, quantity)).distinct().toList();
+        return new Half(
+                name,
+                clip ? name + " clip level" : name + " peak",
+                quantity,
+                directions.size() == 1 ? directions.get(0) : 0);
     }
 
-    private static String side(WaveformQuantity half) {
-        return half == WaveformQuantity.CLIP_UP || half == WaveformQuantity.PEAK_UP ? "the upper" : LOWER;
-    }
-
-    private static String causes(boolean both, boolean higher) {
-        if (both) {
-            return "look for other devices than the traced ones, another source resistance, or another gain behind the"
-                    + " clipper than the sheet states.";
-        }
-        return higher
-                ? "look for an open leg, a device the wrong way round, or other devices than the traced ones in this leg."
-                : "look for a shorted device or switch, or other devices than the traced ones in this leg.";
-    }
-
-    /** By how much the measured figure exceeds the predicted one, as a share; 0 where that says nothing. */
-    private static double excess(StatePrediction prediction, WaveformQuantity quantity) {
-        Optional<Prediction> figure = prediction.figure(quantity.key());
-        if (figure.isEmpty() || figure.get().difference().isEmpty()) {
+    private static int direction(StatePrediction prediction, WaveformQuantity quantity) {
+        Optional<Prediction> figure =
+                prediction.figure(quantity.key()).filter(f -> f.difference().isPresent());
+        if (figure.isEmpty()) {
             return 0;
         }
-        double difference = -figure.get().difference().getAsDouble();
+        double higher = -figure.get().difference().getAsDouble();
         double predicted = figure.get().predicted().value().orElseThrow();
-        boolean beyond = Math.abs(difference)
-                        > BEYOND * figure.get().expandedUncertainty().orElseThrow()
-                && Math.abs(difference) > LEAST * Math.abs(predicted);
-        return beyond ? difference / Math.abs(predicted) : 0;
+        boolean beyond =
+                Math.abs(higher) > BEYOND * figure.get().expandedUncertainty().orElseThrow()
+                        && Math.abs(higher) > LEAST * Math.abs(predicted);
+        return beyond ? (int) Math.signum(higher) : 0;
+    }
+
+    private static String finding(List<Half> off) {
+        Half first = off.get(0);
+        if (off.size() == 1) {
+            return first.clips() + " than the traced devices make it: "
+                    + (first.direction > 0
+                            ? "look for an open leg, a device the wrong way round, or other devices than the traced ones in"
+                                    + " this leg."
+                            : "look for a shorted device or switch, or other devices than the traced ones in this leg.");
+        }
+        return first.direction == off.get(1).direction
+                ? "the wave clips " + first.word() + " than the traced devices make it: look for other devices than the"
+                        + " traced ones, another source resistance, or another gain behind the clipper than the sheet states."
+                : first.clips() + " and " + off.get(1).clips()
+                        + " than the traced devices make it: look for a pair fitted the other way round, or legs named in"
+                        + " the other order in the sheet.";
+    }
+
+    private static String evidence(StatePrediction highest, List<Half> off) {
+        return Evidence.place(highest.condition().gainPercent()) + " "
+                + off.stream()
+                        .map(h -> level(h, highest.figure(h.quantity.key()).orElseThrow()))
+                        .collect(Collectors.joining(" and "))
+                + highest.source().map(s -> "; " + s).orElse("");
+    }
+
+    private static String level(Half half, Prediction figure) {
+        return "the " + half.level + " is " + volts(figure.measured()) + " instead of " + volts(figure.predicted())
+                + " (± "
+                + NUMBERS.rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2) + " on the difference)";
+    }
+
+    private static String volts(Measured measured) {
+        return NUMBERS.rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
     }
 }

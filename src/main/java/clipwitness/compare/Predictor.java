@@ -87,11 +87,12 @@ final class Predictor {
                 circuit,
                 new Drive(known.amplitude(), known.relativeUncertainty(), frequency, input),
                 clipper.outputGain().orElse(1),
-                legs.uncertainty(job.sheet().bench()));
+                legs.uncertainty(CaptureTemperature.of(
+                        setting.replicates().get(0).row(), job.sheet().bench())));
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
-                known.words(),
+                Optional.of(known.words()),
                 figures(setting, prediction),
                 prediction.cycle(),
                 clipper.outputGain().isPresent());
@@ -127,6 +128,6 @@ final class Predictor {
         Prediction none =
                 new Prediction(up.key(), OptionalInt.empty(), Measured.refused(up.unit(), reason), setting.figure(up));
         return new StatePrediction(
-                setting.state(), setting.condition(), reason, List.of(none), Optional.empty(), false);
+                setting.state(), setting.condition(), Optional.empty(), List.of(none), Optional.empty(), false);
     }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param state     state
  * @param condition condition
- * @param source    how the clipper's source is known, a clause
+ * @param source    how the clipper's source is known, a clause; empty where nothing is predicted
  * @param figures   figures, predicted and measured
  * @param cycle     predicted mean cycle, in V of the captured output; of arbitrary scale where the gain behind the clipper is not known
  * @param toScale   whether the cycle's volts are those of the captured output
@@ -19,7 +19,7 @@ import java.util.Optional;
 public record StatePrediction(
         String state,
         Condition condition,
-        String source,
+        Optional<String> source,
         List<Prediction> figures,
         Optional<CycleTrace> cycle,
         boolean toScale) {

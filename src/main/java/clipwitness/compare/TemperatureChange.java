@@ -66,8 +66,7 @@ final class TemperatureChange {
     }
 
     private OptionalDouble temperature(Setting setting) {
-        OptionalDouble own = setting.replicates().get(0).row().temperature();
-        return own.isPresent() ? own : bench;
+        return CaptureTemperature.stated(setting.replicates().get(0).row(), bench);
     }
 
     private static Optional<Double> clipLevel(Setting setting) {

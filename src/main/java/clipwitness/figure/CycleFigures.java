@@ -73,11 +73,9 @@ final class CycleFigures {
     }
 
     private static Range range(List<WaveSetting> settings) {
-        return Range.over(settings.stream()
+        return Range.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
-                .map(w -> w.cycle().orElseThrow().swing())
-                .map(s -> new Range(s.minimum(), s.maximum()))
-                .toList());
+                .map(w -> w.cycle().orElseThrow().swing()));
     }
 
     private String finding(WaveSetting setting) {

@@ -70,9 +70,7 @@ final class MatchedFigures {
     }
 
     private Axis axis(String label, Stream<Curve> curves, int steps) {
-        Range range = Range.over(
-                curves.map(c -> new Range(c.y().minimum(), c.y().maximum())).toList());
-        return context.axes().round(label, Unit.ONE, range, steps);
+        return context.axes().round(label, Unit.ONE, Range.ofAll(curves.map(Curve::y)), steps);
     }
 
     private List<Curve> matched(WaveSetting setting) {

@@ -1,8 +1,10 @@
 package clipwitness.figure;
 
+import clipwitness.capture.Samples;
 import java.util.Collection;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * Smallest and largest of some values.
@@ -30,6 +32,15 @@ record Range(double low, double high) {
         return new Range(
                 low.orElseThrow(() -> new IllegalArgumentException("no values")),
                 high.orElseThrow(() -> new IllegalArgumentException("no values")));
+    }
+
+    /**
+     * The range of all samples of some.
+     *
+     * @throws IllegalArgumentException if there are none
+     */
+    static Range ofAll(Stream<Samples> samples) {
+        return of(samples.flatMapToDouble(s -> DoubleStream.of(s.minimum(), s.maximum())));
     }
 
     /** The range that holds some ranges. */

@@ -72,9 +72,7 @@ public final class TraceFigure {
         panels.add(Panel.of("Logarithmic, with the fitted models", volts, log, Lists.joined(measured(true), models())));
         List<Curve> residuals = residuals();
         if (!residuals.isEmpty()) {
-            Range span = Range.over(residuals.stream()
-                    .map(c -> new Range(c.y().minimum(), c.y().maximum()))
-                    .toList());
+            Range span = Range.ofAll(residuals.stream().map(Curve::y));
             panels.add(Panel.of(
                     "Measured less model, over voltage",
                     volts,
@@ -90,10 +88,8 @@ public final class TraceFigure {
     }
 
     private Range range(Function<JunctionResult, Samples> column) {
-        return Range.over(devices.stream()
-                .map(d -> column.apply(d.result()))
-                .map(s -> new Range(Math.max(s.minimum(), 0), s.maximum()))
-                .toList());
+        Range all = Range.ofAll(devices.stream().map(d -> column.apply(d.result())));
+        return new Range(Math.max(all.low(), 0), all.high());
     }
 
     private List<Curve> measured(boolean positive) {

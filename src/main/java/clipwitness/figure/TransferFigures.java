@@ -61,12 +61,10 @@ final class TransferFigures {
     }
 
     private Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
-        Range range = Range.over(settings.stream()
+        Range range = Range.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.transfer().orElseThrow())
-                .map(t -> input ? t.input() : t.output())
-                .map(s -> new Range(s.minimum(), s.maximum()))
-                .toList());
+                .map(t -> input ? t.input() : t.output()));
         return input
                 ? context.axes().exact(label, Unit.VOLT, range, steps)
                 : context.axes().round(label, Unit.VOLT, range, steps);

@@ -103,6 +103,16 @@ public sealed interface Measured {
             return new Value(number, unit, budget, true);
         }
 
+        /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
+        public Value orUpperBound() {
+            return number > 2 * standardUncertainty() ? this : asUpperBound();
+        }
+
+        /** Standard uncertainty over the value's magnitude; the value must not be 0. */
+        public double relativeUncertainty() {
+            return standardUncertainty() / Math.abs(number);
+        }
+
         /** The contributions, largest first. */
         public List<Contribution> largestFirst() {
             return budget.stream()

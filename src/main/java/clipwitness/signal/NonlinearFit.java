@@ -10,7 +10,6 @@ import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer
 import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularMatrixException;
@@ -132,17 +131,12 @@ public final class NonlinearFit {
                 covariance[i][k] *= variance / scale[i] / scale[k];
             }
         }
-        return MatrixUtils.createRealMatrix(covariance).getData();
+        return covariance;
     }
 
     /** Parameter, from 0. */
     public double parameter(int index) {
         return parameters[index];
-    }
-
-    /** Covariance of two parameters. */
-    public double covariance(int i, int k) {
-        return covariance[i][k];
     }
 
     /** Standard uncertainty of a parameter. */

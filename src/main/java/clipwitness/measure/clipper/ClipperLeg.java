@@ -46,7 +46,7 @@ public final class ClipperLeg {
         while (voltageAt(current(most)) < voltage && most < MOST_STEEPNESS) {
             most *= 1.5;
         }
-        return current(Root.of(s -> voltageAt(current(s)) - voltage, 0, most));
+        return current(Root.upTo(s -> voltageAt(current(s)) - voltage, 0, most));
     }
 
     /** The device that leaks least lets through a share of what it would at the whole voltage, looked for as 1 - exp(-s). */
@@ -57,7 +57,7 @@ public final class ClipperLeg {
                 .orElseThrow();
         return devices.size() == 1
                 ? most
-                : -most * Math.expm1(-Root.of(s -> voltage - voltageAt(-most * Math.expm1(-s)), 0, WHOLE));
+                : -most * Math.expm1(-Root.upTo(s -> voltage - voltageAt(-most * Math.expm1(-s)), 0, WHOLE));
     }
 
     /**
@@ -69,9 +69,9 @@ public final class ClipperLeg {
      */
     double voltageBeside(DoubleUnaryOperator beside, double amperes, double highest) {
         if (devices.isEmpty()) {
-            return Root.of(v -> beside.applyAsDouble(v) - amperes, 0, highest);
+            return Root.upTo(v -> beside.applyAsDouble(v) - amperes, 0, highest);
         }
-        double s = Root.of(
+        double s = Root.upTo(
                 x -> current(x) + beside.applyAsDouble(voltageAt(current(x))) - amperes,
                 0,
                 Math.log1p(amperes / saturation));

@@ -53,7 +53,7 @@ public final class DeviceLaw {
                 continue;
             }
             double v = model.voltageAt(c) + smoothed(curve, model, c);
-            if (volts.isEmpty() || v > volts.get(volts.size() - 1)) { // noise must not turn the curve back
+            if (v > (volts.isEmpty() ? 0 : volts.get(volts.size() - 1))) { // noise must not turn the curve back
                 logs.add(Math.log(c));
                 volts.add(v);
                 highest = c;
@@ -64,7 +64,7 @@ public final class DeviceLaw {
                 : new DeviceLaw(
                         model,
                         Optional.of(new ShapePreservingInterpolation(plain(logs), plain(volts))),
-                        curve.lowest(),
+                        Math.exp(logs.get(0)),
                         highest,
                         1);
     }

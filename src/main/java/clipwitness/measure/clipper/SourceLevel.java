@@ -1,5 +1,7 @@
 package clipwitness.measure.clipper;
 
+import java.util.OptionalDouble;
+
 /**
  * Peak amplitude of a clipper's source, from what the output would be if the pair did not clip.
  */
@@ -23,18 +25,19 @@ public final class SourceLevel {
 
     /**
      * Where the gain behind the clipper is not known: the amplitude at which the clipped wave's rms over the level without clipping is what was
-     * captured. The ratio falls with the amplitude, so that there is one.
+     * captured. The ratio falls with the amplitude, so that there is one at most; none where the wave is clipped less than a sine's
+     * ratio of sqrt(1/2) says, or more than any source of up to 10 kV makes it.
      *
      * @param circuit circuit
      * @param gain    gain of the circuit for the level without clipping
      * @param ratio   captured rms over captured peak without clipping
      */
-    public static double matching(ClipperCircuit circuit, double gain, double ratio) {
-        double log = Root.of(
+    public static OptionalDouble matching(ClipperCircuit circuit, double gain, double ratio) {
+        OptionalDouble log = Root.of(
                 a -> ratio - rms(circuit, Math.exp(a)) / (Math.abs(gain) * Math.exp(a)),
                 Math.log(LEAST),
                 Math.log(MOST));
-        return Math.exp(log);
+        return log.isPresent() ? OptionalDouble.of(Math.exp(log.getAsDouble())) : OptionalDouble.empty();
     }
 
     /** Root mean square of the output about its mean, V. */

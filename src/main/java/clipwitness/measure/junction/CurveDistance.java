@@ -37,7 +37,6 @@ final class CurveDistance {
             return Measured.withNoise(Math.sqrt(square), Unit.VOLT, noise).asUpperBound();
         }
         double rms = Math.sqrt(square - steps);
-        Measured.Value value = Measured.withNoise(rms, Unit.VOLT, noise / Math.sqrt(n));
-        return rms > 2 * value.standardUncertainty() ? value : value.asUpperBound();
+        return Measured.withNoise(rms, Unit.VOLT, noise / Math.sqrt(n)).orUpperBound();
     }
 }

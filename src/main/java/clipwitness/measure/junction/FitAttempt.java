@@ -70,6 +70,21 @@ record FitAttempt(JunctionModel model, NonlinearFit fit, List<TracedPoint> point
         return point.volts() - model.voltageAt(point.amperes());
     }
 
+    /** The same with a model whose series resistance is 0 where the fit gave less. */
+    FitAttempt passive() {
+        return new FitAttempt(model.passive(), fit, points);
+    }
+
+    /** Voltage of each point less the model's, V. */
+    double[] residuals() {
+        return points.stream().mapToDouble(this::residual).toArray();
+    }
+
+    /** Root mean square of the residuals, V. */
+    double scatter() {
+        return Math.sqrt(Arrays.stream(residuals()).map(r -> r * r).average().orElse(0));
+    }
+
     /** Sum of the squared weighted residuals of some points. */
     double chiSquare(List<TracedPoint> some) {
         return some.stream().mapToDouble(p -> distance(p) * distance(p)).sum();

@@ -5,7 +5,6 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.NonlinearFit;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -19,7 +18,6 @@ final class FittedFigures {
         double alike = attempt.alikeness();
         double ideality = model.slopeVoltage() / ThermalVoltage.at(temperature.celsius());
         double kelvin = temperature.celsius() + ThermalVoltage.ZERO_CELSIUS;
-        double[] residuals = fit.residuals();
         return new JunctionFit(
                 model,
                 Measured.withNoise(
@@ -35,13 +33,12 @@ final class FittedFigures {
                 Samples.of(attempt.points().stream()
                         .mapToDouble(TracedPoint::amperes)
                         .toArray()),
-                Samples.of(residuals),
-                Math.sqrt(Arrays.stream(residuals).map(r -> r * r).average().orElse(0)));
+                Samples.of(attempt.residuals()),
+                attempt.scatter());
     }
 
     private static Measured series(double ohms, double uncertainty) {
-        Measured.Value value = Measured.withNoise(Math.max(0, ohms), Unit.OHM, uncertainty);
-        return ohms > 2 * uncertainty ? value : value.asUpperBound();
+        return Measured.withNoise(ohms, Unit.OHM, uncertainty).orUpperBound();
     }
 
     private static Measured shunt(JunctionModel model, NonlinearFit fit, double alike) {

@@ -11,7 +11,7 @@ import java.util.Objects;
 /**
  * The model fitted to a traced curve.
  *
- * @param model             the model with the fitted figures
+ * @param model             the model with the fitted figures; its series resistance is 0 or more
  * @param saturationCurrent Is, A
  * @param ideality          n, a ratio
  * @param seriesResistance  Rs, Ω; at most so much where it does not exceed its uncertainty
@@ -34,6 +34,9 @@ public record JunctionFit(
     /** Copies what it is given. */
     public JunctionFit {
         Objects.requireNonNull(model, "model");
+        if (!(model.seriesResistance() >= 0)) {
+            throw new IllegalArgumentException("no resistance: " + model.seriesResistance() + " Ω");
+        }
         correlations = Collections.unmodifiableMap(new LinkedHashMap<>(correlations));
         if (currents.size() != residuals.size()) {
             throw new IllegalArgumentException("a residual for each current");

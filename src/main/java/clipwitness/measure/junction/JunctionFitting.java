@@ -63,7 +63,7 @@ final class JunctionFitting {
         Optional<FitAttempt> best = withShunt(plain).or(() -> plain);
         return best.isEmpty()
                 ? new Answer.Refused("no exponential describes the curve: the fit does not settle")
-                : checked(best.get());
+                : checked(best.get().passive());
     }
 
     private Answer checked(FitAttempt attempt) {
@@ -73,12 +73,7 @@ final class JunctionFitting {
         if (model.resistanceAt(low.amperes()) < CURVED * model.resistanceAt(top.amperes())) {
             return new Answer.Refused("the current does not rise exponentially: the curve is nearly straight");
         }
-        double[] residuals = attempt.fit().residuals();
-        double square = 0;
-        for (double r : residuals) {
-            square += r * r;
-        }
-        boolean misfit = Math.sqrt(square / residuals.length) > MISFIT * (top.volts() - low.volts());
+        boolean misfit = attempt.scatter() > MISFIT * (top.volts() - low.volts());
         return misfit
                 ? new Answer.Refused(
                         "no exponential describes the curve: the best one misses it by more than a tenth of its span")

@@ -6,7 +6,7 @@ package clipwitness.measure.junction;
  *
  * @param saturationCurrent Is, A, above 0
  * @param slopeVoltage      nVt, V, above 0
- * @param seriesResistance  Rs, Ω; a fit may give a little less than 0
+ * @param seriesResistance  Rs, Ω; less than 0 in a fit that is not {@link #passive() made passive} yet
  * @param shuntConductance  Gp, S, 0 where there is no shunt
  */
 public record JunctionModel(
@@ -21,6 +21,11 @@ public record JunctionModel(
             throw new IllegalArgumentException("no junction: Is %s A, nVt %s V, Rs %s Ω, Gp %s S"
                     .formatted(saturationCurrent, slopeVoltage, seriesResistance, shuntConductance));
         }
+    }
+
+    /** The same model with a series resistance of 0 where a fit gave less: what else falls with the current is no resistance. */
+    JunctionModel passive() {
+        return seriesResistance < 0 ? new JunctionModel(saturationCurrent, slopeVoltage, 0, shuntConductance) : this;
     }
 
     /** Terminal voltage, V, at a current, A; negative infinity where a junction without shunt blocks so much. */
@@ -50,7 +55,7 @@ public record JunctionModel(
 
     /** Current, A, at a terminal voltage, V; needs a series resistance of 0 or more. */
     public double currentAt(double voltage) {
-        double ohms = Math.max(0, seriesResistance);
+        double ohms = seriesResistance;
         double v = voltage > 0 ? highest(voltage, ohms) : 0;
         for (int i = 0; i < MOST_STEPS; i++) {
             double next = v - (v + ohms * junctionCurrent(v) - voltage) / (1 + ohms * conductance(v));

@@ -17,8 +17,7 @@ final class KneeWidth {
 
     static Measured of(FitAttempt attempt, Temperature temperature) {
         JunctionModel m = attempt.model();
-        JunctionModel plain =
-                new JunctionModel(m.saturationCurrent(), m.slopeVoltage(), Math.max(0, m.seriesResistance()), 0);
+        JunctionModel plain = new JunctionModel(m.saturationCurrent(), m.slopeVoltage(), m.seriesResistance(), 0);
         double highest = attempt.points().stream()
                 .mapToDouble(TracedPoint::amperes)
                 .max()

@@ -29,10 +29,10 @@ public final class Mismatch {
         }
         Measured.Value p = x.asValue().get();
         Measured.Value q = y.asValue().get();
-        Measured.Value difference = Measured.withNoise(
-                Math.abs(p.number() - q.number()),
-                Unit.VOLT,
-                Math.hypot(p.standardUncertainty(), q.standardUncertainty()));
-        return difference.number() > 2 * difference.standardUncertainty() ? difference : difference.asUpperBound();
+        return Measured.withNoise(
+                        Math.abs(p.number() - q.number()),
+                        Unit.VOLT,
+                        Math.hypot(p.standardUncertainty(), q.standardUncertainty()))
+                .orUpperBound();
     }
 }

@@ -10,7 +10,6 @@ import clipwitness.measure.junction.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,40 +46,30 @@ final class DeviceSentences {
                     "mismatch",
                     wording.amount(e.getValue().mismatch()).full()));
         }
-        devices.predictions().stream()
-                .map(StatePrediction::state)
-                .distinct()
-                .forEach(state -> highest(devices, state).map(this::sentence).ifPresent(sentences::add));
+        devices.highest().forEach(p -> sentences.add(sentence(p)));
         return sentences;
     }
 
-    /** Whether the clip levels at each state's highest gain are the predicted ones. */
+    /** Which states' clip levels at their highest gain are the predicted ones, and which are not; empty where none can be compared. */
     String summary(Devices devices) {
-        List<Boolean> agreeing = devices.predictions().stream()
-                .map(StatePrediction::state)
-                .distinct()
-                .flatMap(state -> highest(devices, state).stream())
-                .flatMap(p -> agrees(p).stream())
-                .toList();
-        if (agreeing.isEmpty()) {
-            return "";
+        List<String> sentences = new ArrayList<>();
+        for (boolean agreeing : new boolean[] {true, false}) {
+            List<String> states = devices.highest().stream()
+                    .filter(p -> agrees(p).equals(Optional.of(agreeing)))
+                    .map(p -> wording.say("list.quoted", "text", wording.label(p.state())))
+                    .toList();
+            if (!states.isEmpty()) {
+                sentences.add(wording.say(
+                        agreeing ? "device.summary.agrees" : "device.summary.differs", "states", wording.list(states)));
+            }
         }
-        return wording.say(
-                agreeing.contains(false) ? "device.summary.differs" : "device.summary.agrees",
-                "count",
-                wording.count(devices.traced().size()));
+        return String.join(" ", sentences);
     }
 
     private static Optional<Boolean> agrees(StatePrediction p) {
         Optional<Boolean> up = p.figure(WaveformQuantity.CLIP_UP.key()).flatMap(Prediction::agrees);
         Optional<Boolean> down = p.figure(WaveformQuantity.CLIP_DOWN.key()).flatMap(Prediction::agrees);
         return up.isPresent() && down.isPresent() ? Optional.of(up.get() && down.get()) : Optional.empty();
-    }
-
-    private static Optional<StatePrediction> highest(Devices devices, String state) {
-        return devices.predictions().stream()
-                .filter(p -> p.state().equals(state))
-                .max(Comparator.comparingDouble(p -> p.condition().gainPercent().orElse(0)));
     }
 
     private String sentence(StatePrediction p) {
@@ -95,9 +84,8 @@ final class DeviceSentences {
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
         }
-        boolean agrees = agrees(p).orElse(false);
         return wording.say(
-                agrees ? "device.agrees" : "device.differs",
+                "device." + agreement(up.get(), down.get()),
                 "condition",
                 wording.spoken(p.condition()),
                 "state",
@@ -110,10 +98,25 @@ final class DeviceSentences {
                 volts(up.get().measured()),
                 "measuredDown",
                 volts(down.get().measured()),
-                "uncertainty",
-                wording.numbers().rounded(up.get().expandedUncertainty().orElseThrow(), Unit.VOLT, 2),
+                "uncertaintyUp",
+                uncertainty(up.get()),
+                "uncertaintyDown",
+                uncertainty(down.get()),
                 "source",
-                p.source());
+                p.source().orElseThrow());
+    }
+
+    private static String agreement(Prediction up, Prediction down) {
+        boolean above = up.agrees().orElseThrow();
+        boolean below = down.agrees().orElseThrow();
+        if (above == below) {
+            return above ? "agrees" : "differs";
+        }
+        return above ? "differs.down" : "differs.up";
+    }
+
+    private String uncertainty(Prediction figure) {
+        return wording.numbers().rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2);
     }
 
     private String volts(Measured measured) {

@@ -92,10 +92,7 @@ class ClipperCircuitTest {
         double[] currents =
                 DoubleStream.iterate(1e-6, i -> i <= 1e-3, i -> i * 1.05).toArray();
         double[] volts = DoubleStream.of(currents).map(SILICON::voltageAt).toArray();
-        DeviceLaw traced = DeviceLaw.of(JunctionMeasurement.of(
-                        IvCurve.of(Samples.of(volts), Samples.of(currents)), new Temperature(25, 0)))
-                .orElseThrow();
-        ClipperLeg leg = new ClipperLeg(List.of(traced));
+        ClipperLeg leg = traced(volts, currents);
         ClipperCircuit measured = new ClipperCircuit.Shunt(new ClippingPair(leg, leg), 2200);
         ClipperCircuit exact = ReferenceClipper.named("silicon pair");
         for (double v = -10; v <= 10; v += 0.25) {
@@ -114,7 +111,45 @@ class ClipperCircuitTest {
         }
         double level = 1.7 * shunt.smallSignalGain();
         assertThat(SourceLevel.of(0.5 * level, shunt.smallSignalGain(), 0.5)).isCloseTo(1.7, within(1e-12));
-        assertThat(SourceLevel.matching(shunt, shunt.smallSignalGain(), Math.sqrt(square) / level))
+        assertThat(SourceLevel.matching(shunt, shunt.smallSignalGain(), Math.sqrt(square) / level)
+                        .orElseThrow())
                 .isCloseTo(1.7, within(1e-3));
+    }
+
+    /** A sine that is not clipped has an rms of sqrt(1/2), 0.7071, of its peak; no clipping makes it more, and none makes it nothing. */
+    @Test
+    void noSourceMakesAWaveLargerThanItsSineOrNone() {
+        ClipperCircuit shunt = ReferenceClipper.named("silicon pair");
+        assertThat(SourceLevel.matching(shunt, shunt.smallSignalGain(), 0.75)).isEmpty();
+        assertThat(SourceLevel.matching(shunt, shunt.smallSignalGain(), 1e-9)).isEmpty();
+    }
+
+    /**
+     * A device that warms while it is traced loses voltage as the current grows, as if its series resistance were below 0: here -3 Ω. A
+     * resistance and a passive device between source and ground can only take from the source, more of a higher one.
+     */
+    @Test
+    void aDeviceWhoseVoltageFallsWithTheCurrentClipsAllTheSame() {
+        double[] currents =
+                DoubleStream.iterate(1e-6, i -> i <= 1e-2, i -> i * 1.05).toArray();
+        double[] volts = DoubleStream.of(currents)
+                .map(i -> SILICON.voltageAt(i) - 3.6 * i)
+                .toArray();
+        ClipperLeg leg = traced(volts, currents);
+        ClipperCircuit shunt = new ClipperCircuit.Shunt(new ClippingPair(leg, leg), 100);
+        double before = 0;
+        for (double source = 0.01; source < 20; source *= 1.2) {
+            double output = shunt.outputAt(source);
+            assertThat(output).isBetween(before, source);
+            assertThat(shunt.outputAt(-source)).isCloseTo(-output, within(1e-9));
+            before = output;
+        }
+        assertThat(new ClippingPair(leg, leg).currentAt(40)).isPositive();
+    }
+
+    private static ClipperLeg traced(double[] volts, double... currents) {
+        return new ClipperLeg(List.of(DeviceLaw.of(JunctionMeasurement.of(
+                        IvCurve.of(Samples.of(volts), Samples.of(currents)), new Temperature(25, 0)))
+                .orElseThrow()));
     }
 }

@@ -1,0 +1,154 @@
+package clipwitness.figure;
+
+import clipwitness.compare.CaptureResult;
+import clipwitness.compare.Prediction;
+import clipwitness.compare.StatePrediction;
+import clipwitness.measure.CycleTrace;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The wave that traced devices predict beside the measured one, of each state at its highest gain. Zero is the output where the input
+ * crosses its mean, from which clip levels count: the mean of a wave clipped unevenly moves. Where that is not known of every wave, each is
+ * drawn around its own mean, and the figure says so.
+ */
+final class PredictedCycles {
+    private static final double SHAPE = 0.62;
+    private static final double SINGLE_SHAPE = 0.42;
+    private static final int MOST_COLUMNS = 3;
+    private static final int STEPS = 5;
+    private static final int MARKS_A_CYCLE = 40;
+    private static final StateStyle PREDICTED =
+            new StateStyle("predicted from the traced devices", Ink.TEXT, Ink.FINE, MarkerShape.CIRCLE);
+
+    private final FigureContext context;
+    private final List<StatePrediction> shown;
+    private final boolean aroundZero;
+
+    PredictedCycles(FigureContext context) {
+        this.context = context;
+        this.shown = found();
+        this.aroundZero = shown.stream()
+                .allMatch(p -> zero(p, Prediction::predicted).isPresent()
+                        && zero(p, Prediction::measured).isPresent());
+    }
+
+    /** The figure; none where no wave is predicted. */
+    Optional<Figure> figure() {
+        return shown.isEmpty() ? Optional.empty() : Optional.of(panels());
+    }
+
+    private Figure panels() {
+        List<Panel> panels = shown.stream().map(this::panel).toList();
+        Set<String> states = new LinkedHashSet<>();
+        shown.forEach(p -> states.add(p.state()));
+        int columns = Math.min(MOST_COLUMNS, panels.size());
+        return new PanelFigure(
+                "Predicted and measured cycle of each state at its highest gain",
+                finding(),
+                new PanelGrid(panels, columns, false, columns == 1 ? SINGLE_SHAPE : SHAPE),
+                context.palette().entries(states, LegendEntry::line),
+                List.of(LegendEntry.marker(PREDICTED.label(), true)));
+    }
+
+    private Panel panel(StatePrediction p) {
+        WaveformResult wave = measured(p).orElseThrow();
+        CycleTrace own = wave.cycle().orElseThrow();
+        CycleTrace trace = p.cycle().orElseThrow();
+        StateStyle style = context.palette().of(p.state());
+        double period = Cycles.period(wave);
+        double scale = p.toScale() ? 1 : own.swing().maximum() / trace.swing().maximum();
+        Curve measured = curve(style, own, period, 1, zero(p, Prediction::measured));
+        Curve predicted = curve(PREDICTED, trace, period, scale, zero(p, Prediction::predicted));
+        return Panel.of(
+                style.label(),
+                context.axes().exact("Time", Unit.SECOND, new Range(0, period), 4),
+                context.axes().round("Output", Unit.VOLT, Range.ofAll(Stream.of(measured.y(), predicted.y())), STEPS),
+                Lists.<Layer>joined(List.of(measured), marks(predicted)));
+    }
+
+    private Curve curve(StateStyle style, CycleTrace cycle, double period, double scale, OptionalDouble zero) {
+        double shift = aroundZero ? zero.orElseThrow() : 0;
+        return new Curve(
+                style, Cycles.times(cycle, period), Cycles.closed(cycle.swing()).map(v -> scale * v - shift));
+    }
+
+    /** The output where the input crosses its mean, V above the output's mean: the peak counts from this, the clip level from that. */
+    private static OptionalDouble zero(StatePrediction prediction, Function<Prediction, Measured> side) {
+        OptionalDouble peak = value(prediction, WaveformQuantity.PEAK_UP, side);
+        OptionalDouble clip = value(prediction, WaveformQuantity.CLIP_UP, side);
+        return peak.isPresent() && clip.isPresent()
+                ? OptionalDouble.of(peak.getAsDouble() - clip.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble value(
+            StatePrediction prediction, WaveformQuantity quantity, Function<Prediction, Measured> side) {
+        return prediction.figure(quantity.key()).map(side).map(Measured::value).orElse(OptionalDouble.empty());
+    }
+
+    /** A curve as marks at even distances, to be seen on a line that lies in the same place. */
+    private static List<Marker> marks(Curve curve) {
+        int last = curve.x().size() - 1;
+        return IntStream.rangeClosed(0, MARKS_A_CYCLE)
+                .map(i -> (int) Math.round((double) i * last / MARKS_A_CYCLE))
+                .mapToObj(i ->
+                        new Marker(curve.style(), curve.x().at(i), curve.y().at(i), true))
+                .toList();
+    }
+
+    /** Of each state the prediction at its highest gain. */
+    private List<StatePrediction> found() {
+        Map<String, StatePrediction> highest = new LinkedHashMap<>();
+        context.results().devices().highest().stream()
+                .filter(p -> p.cycle().isPresent()
+                        && measured(p).flatMap(WaveformResult::cycle).isPresent())
+                .forEach(p -> highest.put(p.state(), p));
+        return context.palette().inOrder(highest.keySet()).stream()
+                .map(highest::get)
+                .toList();
+    }
+
+    private Optional<WaveformResult> measured(StatePrediction prediction) {
+        return context.results().captures().stream()
+                .filter(c -> c.row().state().equals(Optional.of(prediction.state()))
+                        && c.row().condition().equals(prediction.condition()))
+                .flatMap(c -> waves(c).stream())
+                .findFirst();
+    }
+
+    private static Optional<WaveformResult> waves(CaptureResult capture) {
+        return capture.waveform().filter(w -> !w.refused());
+    }
+
+    private String finding() {
+        List<String> parts = new ArrayList<>();
+        for (StatePrediction p : shown) {
+            long agreeing =
+                    p.figures().stream().filter(f -> f.agrees().orElse(false)).count();
+            long known =
+                    p.figures().stream().filter(f -> f.agrees().isPresent()).count();
+            parts.add(context.quoted(p.state()) + " " + agreeing + " of " + known + " figures");
+        }
+        String zero = aroundZero
+                ? " Zero is the output where the input crosses its mean."
+                : " Each cycle is drawn around its own mean"
+                        + (shown.stream().allMatch(StatePrediction::toScale)
+                                ? "."
+                                : ", the predicted one as high as the measured: the gain behind the clipper is not stated.");
+        return Sentences.of("Within the uncertainty of the difference lie: ", parts) + zero;
+    }
+}

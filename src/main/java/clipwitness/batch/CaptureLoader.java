@@ -57,17 +57,18 @@ final class CaptureLoader {
     CaptureResult load(CaptureRow row) throws InputException, IOException {
         Export export = read(row, row.file());
         if (row.kind() == CaptureKind.JUNCTION) {
-            CurveChoice choice = CurveChoice.of(export, row.input(), row.output());
+            CurveChoice choice = CurveChoice.of(row, export);
             JunctionResult junction = JunctionMeasurement.of(
                     choice.curve(), CaptureTemperature.of(row, job.sheet().bench()));
             return facts(
-                    row,
-                    export,
-                    choice.current(),
-                    Optional.of(choice.voltage()),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(junction));
+                            row,
+                            export,
+                            choice.current(),
+                            Optional.of(choice.voltage()),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of(junction))
+                    .withEvidence(choice.more());
         }
         TimeRecord record = overTime(row, export);
         ChannelChoice choice = ChannelChoice.of(row, record);

@@ -8,7 +8,6 @@ import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Which channels of an export are output and input: those that the row names, by name or 1-based number; else the only channel is the
@@ -72,35 +71,18 @@ record ChannelChoice(Channel output, Optional<Channel> input) {
         }
         throw new InputException(
                 where(row, column),
-                export.file() + " has " + export.channels().size() + " channels (" + names(export.channels())
-                        + ") and the row does not say which is the " + column,
+                export.file() + " has " + export.channels().size() + " channels ("
+                        + NamedChannel.names(export.channels()) + ") and the row does not say which is the " + column,
                 "Write the channel's name or number in column " + column);
     }
 
     private static Channel named(CaptureRow row, String column, String wanted, List<Channel> channels)
             throws InputException {
-        for (Channel c : channels) {
-            if (c.name().equals(wanted)) {
-                return c;
-            }
-        }
-        for (Channel c : channels) {
-            if (c.name().equalsIgnoreCase(wanted)
-                    || Integer.toString(c.column()).equals(wanted)) {
-                return c;
-            }
-        }
-        throw new InputException(
-                where(row, column),
-                row.file() + " has no channel '" + wanted + "'",
-                "Its channels are " + names(channels) + "; a number from 1 to " + channels.size() + " serves too");
+        return NamedChannel.of(channels, wanted, row.file(), where(row, column));
     }
 
-    private static Origin where(CaptureRow row, String column) {
+    /** The cell of the captures table that names a channel. */
+    static Origin where(CaptureRow row, String column) {
         return new Origin(Job.TABLE_FILE, row.row(), column);
-    }
-
-    private static String names(List<Channel> channels) {
-        return channels.stream().map(Channel::name).collect(Collectors.joining(", "));
     }
 }

@@ -5,13 +5,14 @@ import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Origin;
-import clipwitness.capture.Samples;
+import clipwitness.job.CaptureRow;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Which columns of an export are voltage and current of a traced device: those that are named to it, else the first in volts and the first in
@@ -21,23 +22,46 @@ import java.util.regex.Pattern;
  * @param voltage voltage
  * @param current current
  * @param curve   the points
+ * @param unused  columns in volts or amperes that are neither, nor their uncertainty, though nobody chose
  */
-record CurveChoice(Channel voltage, Channel current, IvCurve curve) {
+record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel> unused) {
     private static final Pattern UNCERTAINTY = Pattern.compile("(sigma|delta|err|error|unc|[sduσδ])[ _(]*");
     private static final List<String> VOLTAGE_NAMES = List.of("v", "u");
     private static final List<String> CURRENT_NAMES = List.of("i", "a");
 
+    CurveChoice {
+        unused = List.copyOf(unused);
+    }
+
     /**
-     * Chooses the columns.
+     * Chooses the columns of an export that nobody says more about.
      *
-     * @param voltageName name or 1-based number of the column of voltage
-     * @param currentName name or 1-based number of the column of current
+     * @throws InputException where voltage or current is not there
+     */
+    static CurveChoice of(Export export) throws InputException {
+        return of(export, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Chooses the columns for a row: its input is the voltage, its output the current.
+     *
      * @throws InputException where a column is not there
      */
-    static CurveChoice of(Export export, Optional<String> voltageName, Optional<String> currentName)
+    static CurveChoice of(CaptureRow row, Export export) throws InputException {
+        return of(export, named(row, "input", row.input(), export), named(row, "output", row.output(), export));
+    }
+
+    private static Optional<Channel> named(CaptureRow row, String column, Optional<String> wanted, Export export)
             throws InputException {
-        Optional<Channel> wanted = named(export, voltageName);
-        Optional<Channel> current = named(export, currentName)
+        return wanted.isEmpty()
+                ? Optional.empty()
+                : Optional.of(NamedChannel.of(
+                        export.channels(), wanted.get(), export.file(), ChannelChoice.where(row, column)));
+    }
+
+    private static CurveChoice of(Export export, Optional<Channel> wanted, Optional<Channel> wantedCurrent)
+            throws InputException {
+        Optional<Channel> current = wantedCurrent
                 .or(() -> first(export, c -> isIn(c, Unit.AMPERE) && !same(wanted, c)))
                 .or(() -> first(export, c -> isCalled(c, CURRENT_NAMES) && !same(wanted, c)));
         Optional<Channel> voltage = wanted.or(() -> first(export, c -> isIn(c, Unit.VOLT) && !same(current, c)))
@@ -48,28 +72,46 @@ record CurveChoice(Channel voltage, Channel current, IvCurve curve) {
             throw new InputException(
                     Origin.of(export.file()),
                     "a traced device needs a column of voltage and one of current, but the columns are "
-                            + names(export),
+                            + NamedChannel.names(export.channels()),
                     "Export both, with their units in the heading");
         }
-        return new CurveChoice(voltage.get(), second.get(), curve(export, voltage.get(), second.get()));
+        return chosen(export, voltage.get(), second.get(), wantedCurrent.isPresent());
     }
 
-    private static IvCurve curve(Export export, Channel voltage, Channel current) {
-        return new IvCurve(
-                voltage.samples(), current.samples(), uncertainty(export, voltage), uncertainty(export, current));
+    private static CurveChoice chosen(Export export, Channel voltage, Channel current, boolean named) {
+        Optional<Channel> ofVoltage = uncertainty(export, voltage);
+        Optional<Channel> ofCurrent = uncertainty(export, current);
+        List<Channel> used = Stream.of(Optional.of(voltage), Optional.of(current), ofVoltage, ofCurrent)
+                .flatMap(Optional::stream)
+                .toList();
+        List<Channel> unused = export.channels().stream()
+                .filter(c -> !named
+                        && (isIn(c, Unit.VOLT) || isIn(c, Unit.AMPERE))
+                        && used.stream().noneMatch(u -> u.column() == c.column()))
+                .toList();
+        IvCurve curve = new IvCurve(
+                voltage.samples(), current.samples(), ofVoltage.map(Channel::samples), ofCurrent.map(Channel::samples));
+        return new CurveChoice(voltage, current, curve, unused);
     }
 
-    private static Optional<Samples> uncertainty(Export export, Channel of) {
+    /** What is said of columns that might be another device's curve: a clause; empty where there are none. */
+    Optional<String> more() {
+        return unused.isEmpty()
+                ? Optional.empty()
+                : Optional.of("only " + voltage.name() + " and " + current.name() + " are read; "
+                        + NamedChannel.names(unused)
+                        + (unused.size() == 1 ? " is not used" : " are not used"));
+    }
+
+    private static Optional<Channel> uncertainty(Export export, Channel of) {
         String name = folded(of);
         return first(
-                        export,
-                        c -> c.unit().equals(of.unit())
-                                && folded(c).endsWith(name)
-                                && UNCERTAINTY
-                                        .matcher(
-                                                folded(c).substring(0, folded(c).length() - name.length()))
-                                        .matches())
-                .map(Channel::samples);
+                export,
+                c -> c.unit().equals(of.unit())
+                        && folded(c).endsWith(name)
+                        && UNCERTAINTY
+                                .matcher(folded(c).substring(0, folded(c).length() - name.length()))
+                                .matches());
     }
 
     private static Optional<Channel> first(Export export, Predicate<Channel> test) {
@@ -91,29 +133,5 @@ record CurveChoice(Channel voltage, Channel current, IvCurve curve) {
 
     private static String folded(Channel channel) {
         return channel.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static Optional<Channel> named(Export export, Optional<String> wanted) throws InputException {
-        if (wanted.isEmpty()) {
-            return Optional.empty();
-        }
-        String name = wanted.get();
-        Optional<Channel> found = first(export, c -> c.name().equals(name))
-                .or(() -> first(
-                        export,
-                        c -> c.name().equalsIgnoreCase(name)
-                                || Integer.toString(c.column()).equals(name)));
-        if (found.isEmpty()) {
-            throw new InputException(
-                    Origin.of(export.file()),
-                    "the export has no channel '" + name + "'",
-                    "Its channels are " + names(export) + "; a number from 1 to "
-                            + export.channels().size() + " serves too");
-        }
-        return found;
-    }
-
-    private static String names(Export export) {
-        return String.join(", ", export.channels().stream().map(Channel::name).toList());
     }
 }

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Predicate;
 
 /** Reads and measures all rows of a captures table side by side; every row that cannot be read is named. */
 final class Loading {
@@ -33,6 +34,21 @@ final class Loading {
 
     /** What became of one row. */
     private record Loaded(List<CaptureResult> result, List<Problem> problems) {}
+
+    /**
+     * Loads some rows with workers of its own.
+     *
+     * @throws InputException with the problems of all these rows
+     */
+    static List<CaptureResult> some(Job job, Predicate<CaptureRow> rows, Progress progress) throws InputException {
+        List<CaptureRow> some = job.captures().stream().filter(rows).toList();
+        ExecutorService workers = Workers.start();
+        try {
+            return all(new Job(job.folder(), job.sheet(), some), workers, progress);
+        } finally {
+            workers.shutdownNow();
+        }
+    }
 
     /**
      * Loads all rows, in the table's order.
@@ -86,7 +102,7 @@ final class Loading {
         return new Problem(
                 Origin.of(file),
                 "the file cannot be read any more (" + cause.getMessage() + ")",
-                "Leave the job folder alone while a report is made");
+                "Leave its folder alone while the files are read");
     }
 
     private static Loaded get(Future<Loaded> future) {

@@ -1,15 +1,12 @@
 package clipwitness.batch;
 
-import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Problem;
-import clipwitness.compare.CaptureResult;
 import clipwitness.compare.CaptureTemperature;
 import clipwitness.compare.ClipForecast;
 import clipwitness.job.CaptureKind;
-import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.job.JobReader;
 import clipwitness.measure.junction.JunctionMeasurement;
@@ -25,47 +22,62 @@ import clipwitness.report.Ranking;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** Exports of traced devices to a ranking of pairs, without a job or with the clipper of one. */
 public final class PairMaking {
+    private final Progress progress;
+    private final Temperature temperature;
     private final List<NamedDevice> devices;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Problem> notes = new ArrayList<>();
     private final Map<String, String> digests = new TreeMap<>();
-    private final Set<String> names = new HashSet<>();
 
     /**
      * Traces read from files. A file that cannot be read is a problem and does not stop the others.
      *
      * @param files       exports
      * @param temperature temperature of the traces, °C; 23 °C known to 3 K where it is not stated
+     * @param progress    told how far the reading has come
      */
-    public PairMaking(List<Path> files, OptionalDouble temperature) {
-        Temperature at = CaptureTemperature.of(temperature);
+    public PairMaking(List<Path> files, OptionalDouble temperature, Progress progress) {
+        this.progress = progress;
+        this.temperature = CaptureTemperature.of(temperature);
+        progress.expect(files.stream().mapToLong(ExportSize::of).sum());
         Map<String, IvCurve> curves = new LinkedHashMap<>();
-        for (Path file : files) {
-            try {
-                Export export = ExportReader.read(file, file.toString(), ReadingOptions.none());
-                CurveChoice choice = CurveChoice.of(export, Optional.empty(), Optional.empty());
-                digests.put(file.toString(), Sha256.of(file));
-                curves.put(name(file), choice.curve());
-            } catch (InputException e) {
-                problems.addAll(e.problems());
-            } catch (IOException e) {
-                problems.add(new Problem(
-                        Origin.of(file.toString()), "the file cannot be read (" + e.getMessage() + ")", ""));
-            }
+        for (Path file : files.stream().distinct().toList()) { // no device is its own partner
+            curve(file).ifPresent(c -> curves.put(curves.containsKey(stem(file)) ? file.toString() : stem(file), c));
         }
         devices = List.copyOf(curves.entrySet()).parallelStream()
-                .map(e -> new NamedDevice(e.getKey(), JunctionMeasurement.of(e.getValue(), at)))
+                .map(e -> new NamedDevice(e.getKey(), JunctionMeasurement.of(e.getValue(), this.temperature)))
                 .toList();
+    }
+
+    private Optional<IvCurve> curve(Path file) {
+        String name = file.toString();
+        try {
+            CurveChoice choice = CurveChoice.of(ExportReader.read(file, name, ReadingOptions.none(), progress));
+            digests.put(name, Sha256.of(file));
+            choice.more()
+                    .ifPresent(more -> notes.add(new Problem(
+                            Origin.of(name), more, "Write each device's curve into a file of its own to pair it too")));
+            return Optional.of(choice.curve());
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+        } catch (IOException e) {
+            problems.add(Loading.lost(name, e));
+        }
+        return Optional.empty();
+    }
+
+    /** The file's name without its ending: a device is called so; with its folder where two files are called alike. */
+    private static String stem(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.[^.]*$", "");
     }
 
     /** What could not be read. */
@@ -73,15 +85,9 @@ public final class PairMaking {
         return List.copyOf(problems);
     }
 
-    /** The file's name without its ending; with its folder where two files are called alike. */
-    private String name(Path file) {
-        String whole = file.getFileName().toString();
-        String stem = whole.replaceFirst("\\.[^.]*$", "");
-        if (names.add(stem)) {
-            return stem;
-        }
-        names.add(file.toString());
-        return file.toString();
+    /** What was read but left out. */
+    public List<Problem> notes() {
+        return List.copyOf(notes);
     }
 
     /**
@@ -92,34 +98,24 @@ public final class PairMaking {
      */
     public Ranking ranking(Optional<Path> jobFolder) throws InputException {
         Pairing pairing = Pairing.of(devices);
-        Optional<ClipForecast> forecast = jobFolder.isPresent() ? forecast(jobFolder.get()) : Optional.empty();
+        Optional<Job> job = jobFolder.isPresent() ? Optional.of(JobReader.read(jobFolder.get())) : Optional.empty();
+        Optional<ClipForecast> forecast = job.isPresent() ? forecast(job.get()) : Optional.empty();
         List<RankedPair> pairs = new ArrayList<>();
         for (MatchedPair pair : pairing.pairs()) {
             pairs.add(new RankedPair(pair, forecast.map(f -> f.of(pair, devices))));
         }
-        return new Ranking(devices, pairs, pairing.left(), Sha256.over(digests));
+        return new Ranking(
+                devices,
+                pairs,
+                pairing.left(),
+                temperature,
+                job.map(j -> new Ranking.Purpose(
+                        j.sheet().report().number(),
+                        forecast.map(ClipForecast::original).orElse(List.of()))),
+                Sha256.over(digests));
     }
 
-    private static Optional<ClipForecast> forecast(Path folder) throws InputException {
-        Job job = JobReader.read(folder);
-        CaptureLoader loader = new CaptureLoader(job, Progress.NONE);
-        List<NamedDevice> traced = new ArrayList<>();
-        for (CaptureRow row : job.captures()) {
-            if (row.kind() == CaptureKind.JUNCTION) {
-                CaptureResult capture = loaded(loader, row);
-                capture.junction()
-                        .ifPresent(j -> traced.add(new NamedDevice(row.device().orElse(row.file()), j)));
-            }
-        }
-        return ClipForecast.of(job, traced);
-    }
-
-    private static CaptureResult loaded(CaptureLoader loader, CaptureRow row) throws InputException {
-        try {
-            return loader.load(row);
-        } catch (IOException e) {
-            throw new InputException(
-                    Origin.of(row.file()), "the file cannot be read (" + e.getMessage() + ")", "Check the folder");
-        }
+    private Optional<ClipForecast> forecast(Job job) throws InputException {
+        return ClipForecast.of(job, Loading.some(job, r -> r.kind() == CaptureKind.JUNCTION, progress));
     }
 }

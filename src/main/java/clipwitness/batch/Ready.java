@@ -9,8 +9,6 @@ import clipwitness.job.JobReader;
 import clipwitness.job.Role;
 import clipwitness.reading.Progress;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.ExecutorService;
 
 /** Looks at a job before the unit is opened: only what was captured before the work is read. */
 public final class Ready {
@@ -25,14 +23,7 @@ public final class Ready {
      */
     public static ReadyResult of(Path folder, Progress progress) throws InputException {
         Job job = JobReader.read(folder);
-        List<CaptureRow> before =
-                job.captures().stream().filter(r -> isBefore(job, r)).toList();
-        ExecutorService workers = Workers.start();
-        try {
-            return Readiness.of(job, Loading.all(new Job(job.folder(), job.sheet(), before), workers, progress));
-        } finally {
-            workers.shutdownNow();
-        }
+        return Readiness.of(job, Loading.some(job, r -> isBefore(job, r), progress));
     }
 
     private static boolean isBefore(Job job, CaptureRow row) {

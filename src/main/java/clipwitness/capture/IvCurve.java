@@ -21,11 +21,6 @@ public record IvCurve(Samples volts, Samples amperes, Optional<Samples> voltsSig
         amperesSigma.ifPresent(s -> requireLength(volts, s));
     }
 
-    /** A curve whose export states no uncertainties. */
-    public static IvCurve of(Samples volts, Samples amperes) {
-        return new IvCurve(volts, amperes, Optional.empty(), Optional.empty());
-    }
-
     private static void requireLength(Samples wanted, Samples found) {
         if (wanted.size() != found.size()) {
             throw new IllegalArgumentException(

@@ -84,9 +84,7 @@ final class LookText {
                 .map(w -> w.get(quantity))
                 .flatMap(Measured::asValue)
                 .map(v -> v.isUpperBound()
-                        ? "below "
-                                + NUMBERS.rounded(
-                                        v.number() + v.expandedUncertainty().orElseThrow(), v.unit(), DIGITS_OF_BOUND)
-                        : NUMBERS.rounded(v.number(), v.unit(), DIGITS));
+                        ? "below " + NUMBERS.rounded(v.shown(), v.unit(), DIGITS_OF_BOUND)
+                        : NUMBERS.rounded(v.shown(), v.unit(), DIGITS));
     }
 }

@@ -3,6 +3,8 @@ package clipwitness.cli;
 import clipwitness.batch.PairMaking;
 import clipwitness.batch.Unwritten;
 import clipwitness.capture.InputException;
+import clipwitness.capture.Origin;
+import clipwitness.capture.Problem;
 import clipwitness.quantity.Unit;
 import clipwitness.report.DrawerSheet;
 import clipwitness.report.FolderSink;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -60,35 +63,44 @@ final class PairCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PairMaking making = new PairMaking(files, OptionValue.of(spec, "--temperature", temperature, Unit.CELSIUS));
-        Messages.print(err, making.problems());
-        boolean trouble = !making.problems().isEmpty();
-        try {
-            Ranking ranking = making.ranking(Optional.ofNullable(job));
-            out.print(json ? RankingJson.text(ranking) : PairText.of(ranking));
-            if (sheet != null) {
-                trouble |= !written(ranking);
+        OptionalDouble celsius = OptionValue.of(spec, "--temperature", temperature, Unit.CELSIUS);
+        List<Problem> problems = new ArrayList<>();
+        try (ReadingBar bar = ReadingBar.onTerminal(err)) {
+            PairMaking making = new PairMaking(files, celsius, bar);
+            problems.addAll(making.problems());
+            Optional<Ranking> ranking = ranking(making, problems);
+            bar.clear();
+            Messages.print(err, making.notes());
+            ranking.ifPresent(r -> out.print(json ? RankingJson.text(r) : PairText.of(r)));
+            if (sheet != null && ranking.isPresent()) {
+                write(ranking.get()).ifPresent(problems::add);
             }
-        } catch (InputException e) {
-            Messages.print(err, e.problems());
-            trouble = true;
         }
-        return trouble ? Clipwitness.TROUBLE : Clipwitness.OK;
+        Messages.print(err, problems);
+        return problems.isEmpty() ? Clipwitness.OK : Clipwitness.TROUBLE;
     }
 
-    private boolean written(Ranking ranking) {
+    private Optional<Ranking> ranking(PairMaking making, List<Problem> problems) {
+        try {
+            return Optional.of(making.ranking(Optional.ofNullable(job)));
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Problem> write(Ranking ranking) {
         if (!DrawerSheet.hasCurves(ranking)) {
-            err.println(sheet + ": not written, because no device conducts.");
-            return false;
+            return Optional.of(new Problem(
+                    Origin.of(sheet.toString()), "the page is not written, because no device conducts", ""));
         }
         Path page = sheet.toAbsolutePath();
         try {
             new FolderSink(page.getParent())
                     .put(Map.of(page.getFileName().toString(), DrawerSheet.bytes(ranking, Clipwitness.software())));
-            return true;
+            return Optional.empty();
         } catch (IOException e) {
-            Messages.print(err, List.of(Unwritten.problem(sheet, e)));
-            return false;
+            return Optional.of(Unwritten.problem(sheet, e));
         }
     }
 }

@@ -40,6 +40,13 @@ public record CaptureResult(
         return new CaptureResult(row, export, doubts, Optional.of(other), junction);
     }
 
+    /** The same capture with one more sentence on how it was read, if there is one. */
+    public CaptureResult withEvidence(Optional<String> more) {
+        return more.isEmpty()
+                ? this
+                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction);
+    }
+
     /** The same capture with other doubts. */
     CaptureResult withDoubts(List<Doubt> others) {
         return new CaptureResult(row, export, others, waveform, junction);

@@ -17,19 +17,11 @@ final class DeviceExamination {
     private DeviceExamination() {}
 
     static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
-        List<TracedDevice> traced = captures.stream()
-                .flatMap(c ->
-                        c
-                                .junction()
-                                .map(j -> new TracedDevice(
-                                        c.row().device().orElse(c.row().file()), c.row(), j))
-                                .stream())
-                .toList();
+        List<TracedDevice> traced = TracedDevice.among(captures);
         if (traced.isEmpty()) {
             return Devices.NONE;
         }
-        Map<String, NamedDevice> byName = new LinkedHashMap<>();
-        traced.forEach(d -> byName.putIfAbsent(d.name(), new NamedDevice(d.name(), d.result())));
+        Map<String, NamedDevice> byName = TracedDevice.byName(traced);
         Optional<Clipper> clipper = job.sheet().clipper();
         return new Devices(
                 traced,

@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,6 +33,13 @@ public record ExportFacts(
         Objects.requireNonNull(output, "output");
         channels = List.copyOf(channels);
         evidence = List.copyOf(evidence);
+    }
+
+    /** The same facts with one more sentence on how the layout was read. */
+    ExportFacts withEvidence(String more) {
+        List<String> all = new ArrayList<>(evidence);
+        all.add(more);
+        return new ExportFacts(sha256, inputSha256, output, input, samples, sampleRate, channels, all);
     }
 
     /** Whether another is one channel of the same bytes. */

@@ -22,7 +22,6 @@ import java.util.function.Supplier;
 
 /** Predicts every setting of every state whose pair the sheet names. */
 final class Predictor {
-    private static final double DEFAULT_FREQUENCY = 1_000;
     private static final double RIGHT_ANGLE = 90;
 
     /** Figures in the order of the results; those in volts of the output need the gain behind the clipper. */
@@ -82,10 +81,9 @@ final class Predictor {
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(known.amplitude());
-        double frequency = setting.condition().frequency().orElse(DEFAULT_FREQUENCY);
         ClipperPrediction prediction = ClipperPrediction.of(
                 circuit,
-                new Drive(known.amplitude(), known.relativeUncertainty(), frequency, input),
+                new Drive(known.amplitude(), known.relativeUncertainty(), input),
                 clipper.outputGain().orElse(1),
                 legs.uncertainty(CaptureTemperature.of(
                         setting.replicates().get(0).row(), job.sheet().bench())));

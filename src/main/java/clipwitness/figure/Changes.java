@@ -62,8 +62,7 @@ final class Changes {
 
     /** The depth that is printed: of a bound, what it lies below. */
     private static double printed(Item item) {
-        Measured.Value depth = item.change().asValue().orElseThrow();
-        return depth.number() + (depth.isUpperBound() ? 2 * depth.standardUncertainty() : 0);
+        return item.change().asValue().orElseThrow().shown();
     }
 
     private String depth(Item item) {

@@ -69,15 +69,12 @@ public final class TraceFigure {
         Axis log = axes.logarithmic("Current", Unit.AMPERE, new Range(Math.max(bottom / 2, LOWEST_SHARE * top), top));
         List<Panel> panels = new ArrayList<>();
         panels.add(Panel.of("Linear", volts, linear, measured(false)));
-        panels.add(Panel.of("Logarithmic, with the fitted models", volts, log, Lists.joined(measured(true), models())));
+        panels.add(Panel.of("Logarithmic, and models", volts, log, Lists.joined(measured(true), models())));
         List<Curve> residuals = residuals();
         if (!residuals.isEmpty()) {
             Range span = Range.ofAll(residuals.stream().map(Curve::y));
             panels.add(Panel.of(
-                    "Measured less model, over voltage",
-                    volts,
-                    axes.round("Difference", Unit.VOLT, span.with(0), STEPS),
-                    residuals));
+                    "Measured less model", volts, axes.round("Difference", Unit.VOLT, span.with(0), STEPS), residuals));
         }
         return new PanelFigure(
                 "Current over voltage of the traced devices",

@@ -17,8 +17,7 @@ record ValueWords(NumberText numbers) {
 
     /** A value with its unit; of a bound, what it lies below. */
     String of(Measured.Value value) {
-        double u = 2 * value.standardUncertainty();
-        return value.isUpperBound() ? "below " + text(value.number() + u, value) : text(value.number(), value);
+        return (value.isUpperBound() ? "below " : "") + text(value.shown(), value);
     }
 
     /** A change with its sign, in a unit that is called by this symbol. */

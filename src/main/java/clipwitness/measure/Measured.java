@@ -108,6 +108,11 @@ public sealed interface Measured {
             return number > 2 * standardUncertainty() ? this : asUpperBound();
         }
 
+        /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
+        public double shown() {
+            return isUpperBound ? number + 2 * standardUncertainty() : number;
+        }
+
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */
         public double relativeUncertainty() {
             return standardUncertainty() / Math.abs(number);

@@ -46,12 +46,12 @@ public final class NumberText {
      * @param expanded expanded uncertainty in the unit, 0 or more
      */
     public String measured(double value, Unit unit, double expanded) {
-        return parts(value, unit, expanded, value, false).full();
+        return parts(value, unit, expanded, 0, false).full();
     }
 
     /** The same for a change, which shows its plus sign too: {@code +0.02 ± 0.10 dB}. */
     public String change(double value, Unit unit, double expanded) {
-        return parts(value, unit, expanded, value, true).full();
+        return parts(value, unit, expanded, 0, true).full();
     }
 
     /**
@@ -133,13 +133,25 @@ public final class NumberText {
      * @param value    value in the unit
      * @param unit     unit
      * @param expanded expanded uncertainty in the unit, 0 or more
-     * @param largest  the value of the row that has the largest magnitude, in the unit
+     * @param largest  largest magnitude of the row as {@link #shown shown}, in the unit; 0 for a value that stands alone
      * @param signed   whether a plus sign is shown
      */
     public NumberParts parts(double value, Unit unit, double expanded, double largest, boolean signed) {
         Rounded rounded = Rounded.of(exact(value), exact(expanded), mostDecimals(unit));
-        BigDecimal row = Math.abs(largest) > Math.abs(value) ? toStep(exact(largest), rounded.step()) : rounded.value();
-        return parts(rounded, Prefix.of(row.abs().max(rounded.uncertainty()), unit), unit, signed);
+        return parts(rounded, Prefix.of(rounded.largest().max(exact(largest).abs()), unit), unit, signed);
+    }
+
+    /**
+     * The larger magnitude of a value and its uncertainty, both rounded as they are printed: what the prefix of a row must suit.
+     *
+     * @param value    value in the unit
+     * @param unit     unit
+     * @param expanded expanded uncertainty in the unit, 0 or more
+     */
+    public static double shown(double value, Unit unit, double expanded) {
+        return Rounded.of(exact(value), exact(expanded), mostDecimals(unit))
+                .largest()
+                .doubleValue();
     }
 
     /**
@@ -186,6 +198,10 @@ public final class NumberText {
 
         boolean isKnown() {
             return uncertainty.signum() > 0;
+        }
+
+        BigDecimal largest() {
+            return value.abs().max(uncertainty);
         }
     }
 

@@ -2,7 +2,6 @@ package clipwitness.report;
 
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
-import clipwitness.report.model.ReportModel;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.error.PebbleException;
 import java.io.IOException;
@@ -52,9 +51,10 @@ final class PageTemplate {
     /**
      * The filled page.
      *
+     * @param model what the template knows as {@code report}
      * @throws InputException if the template cannot be filled; names its file and line
      */
-    String fill(ReportModel model) throws InputException {
+    String fill(Record model) throws InputException {
         StringWriter page = new StringWriter();
         try {
             engine.getTemplate(TemplateSource.PAGE).evaluate(page, Map.of("report", model), Locale.ROOT);

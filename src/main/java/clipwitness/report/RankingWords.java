@@ -3,41 +3,48 @@ package clipwitness.report;
 import clipwitness.compare.ClipForecast;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.report.words.Amount;
+import java.util.List;
 import java.util.Optional;
 
 /** A ranking's figures in words, for the terminal and for the sheet. */
 public final class RankingWords {
     private static final NumberText NUMBERS = NumberText.in("en");
-    private static final int DIGITS = 3;
-    private static final double SYMMETRIC = 1;
 
     private RankingWords() {}
 
-    /** A voltage, {@code 2.66 mV}, {@code below 0.4 mV}, or a dash. */
-    public static String volts(Measured measured) {
-        Optional<Measured.Value> value = measured.asValue();
-        if (value.isEmpty()) {
-            return "–";
-        }
-        Measured.Value v = value.get();
-        return v.isUpperBound()
-                ? "below " + NUMBERS.rounded(v.number() + 2 * v.standardUncertainty(), v.unit(), 2)
-                : NUMBERS.rounded(v.number(), v.unit(), DIGITS);
+    /** Names of a pair's devices: {@code D1 + D3}. */
+    public static String name(RankedPair pair) {
+        return String.join(" + ", pair.pair().devices());
     }
 
-    /** What a pair would clip at: {@code 2.9 dB lower, symmetric to 1 %}. */
-    public static String forecast(ClipForecast.Forecast forecast) {
-        double change = forecast.levelChange();
-        String level = Math.abs(change) < 0.05
-                ? "as high"
-                : NUMBERS.fixed(Math.abs(change), Unit.DECIBEL, 1) + (change > 0 ? " higher" : " lower");
-        double asymmetry = Math.abs(forecast.asymmetry());
-        return level
-                + (asymmetry <= SYMMETRIC
-                        ? ", symmetric to " + NUMBERS.fixed(Math.max(1, Math.ceil(asymmetry)), Unit.PERCENT, 0)
-                        : ", asymmetric by " + NUMBERS.fixed(asymmetry, Unit.PERCENT, 1));
+    /** A voltage with its expanded uncertainty, {@code 2.66 ± 0.08 mV}, {@code < 0.4 mV}, or a dash. */
+    public static String volts(Measured measured) {
+        return measured.asValue().isPresent() ? Amount.of(measured, NUMBERS).full() : "–";
+    }
+
+    /** What a pair would clip at: {@code 2.90 ± 0.05 dB lower, symmetric within 0.7 %}; empty where it is not known. */
+    public static String forecast(Optional<ClipForecast.Forecast> forecast) {
+        return forecast.map(f -> level(f.levelChange()) + ", " + symmetry(f.asymmetry()))
+                .orElse("");
+    }
+
+    private static String level(Measured.Value change) {
+        double u = 2 * change.standardUncertainty();
+        return Math.abs(change.number()) <= u
+                ? "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2)
+                : NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
+                        + (change.number() > 0 ? " higher" : " lower");
+    }
+
+    private static String symmetry(Measured.Value asymmetry) {
+        double u = 2 * asymmetry.standardUncertainty();
+        return Math.abs(asymmetry.number()) <= u
+                ? "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2)
+                : "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u);
     }
 
     /** A remark on a pair; empty where there is none. */
@@ -46,5 +53,31 @@ public final class RankingWords {
                 ? "traced " + NUMBERS.rounded(pair.temperatureApart(), Unit.KELVIN, 2)
                         + " apart: up to 2 mV a kelvin of the mismatch may be temperature"
                 : "";
+    }
+
+    /** Temperature of the traces with its bound: {@code 21 °C ± 1 K}. */
+    public static String temperature(Temperature temperature) {
+        double bound = Math.sqrt(3) * temperature.standardUncertainty();
+        return NUMBERS.nominal(temperature.celsius(), Unit.CELSIUS) + " ± " + NUMBERS.nominal(bound, Unit.KELVIN);
+    }
+
+    /** What the forecasts are against, or why there are none; empty where no job was named. */
+    public static String purpose(Ranking ranking) {
+        return ranking.purpose()
+                .map(p -> p.reference().isEmpty()
+                        ? "job " + p.job()
+                                + ": nothing is forecast, because its sheet names no clipper, or the pair before"
+                                + " was not traced"
+                        : "forecast for job " + p.job() + ", against its pair before, "
+                                + String.join(" and ", p.reference()))
+                .orElse("");
+    }
+
+    /** Why each device that shows no junction is left. */
+    public static List<String> refusals(Ranking ranking) {
+        return ranking.devices().stream()
+                .filter(d -> !d.result().refusal().isEmpty())
+                .map(d -> d.name() + ": " + d.result().refusal())
+                .toList();
     }
 }

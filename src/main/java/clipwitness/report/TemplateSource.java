@@ -32,6 +32,11 @@ public final class TemplateSource {
         this.folder = folder;
     }
 
+    /** The template of the sheet that goes into the drawer with the parts. */
+    static TemplateSource drawer() {
+        return new TemplateSource("drawer", Optional.empty());
+    }
+
     /**
      * Finds a template.
      *

@@ -75,7 +75,7 @@ class ChannelChoiceTest {
         return new TimeRecord("a.csv", 0, 1e-6, channels, List.of(), List.of());
     }
 
-    private static CaptureRow row(String input, String output) {
+    static CaptureRow row(String input, String output) {
         Condition none =
                 new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         return new CaptureRow(

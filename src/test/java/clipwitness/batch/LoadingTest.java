@@ -69,7 +69,7 @@ class LoadingTest {
     void aFileThatIsGoneBeforeItsDigestIsTakenIsNamed() {
         assertThat(Loading.lost("a.csv", new IOException("Input/output error")).message())
                 .isEqualTo("a.csv: the file cannot be read any more (Input/output error)."
-                        + " Leave the job folder alone while a report is made");
+                        + " Leave its folder alone while the files are read");
     }
 
     private List<String> problems(String rows, String... files) throws IOException {

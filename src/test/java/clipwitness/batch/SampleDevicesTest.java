@@ -72,9 +72,13 @@ class SampleDevicesTest {
         for (StatePrediction p : predictions) {
             for (String quantity : List.of("clipUp", "clipDown", "peakUp", "peakDown", "rms")) {
                 Prediction figure = p.figure(quantity).orElseThrow();
-                assertThat(figure.agrees())
+                double u = figure.expandedUncertainty().orElseThrow();
+                assertThat(figure.difference().orElseThrow())
                         .as(p.state() + " " + p.condition() + " " + figure)
-                        .contains(true);
+                        .isBetween(-u, u);
+                assertThat(u / figure.measured().value().orElseThrow())
+                        .as(p.state() + " " + p.condition() + " " + figure)
+                        .isLessThan(0.15);
             }
         }
         assertThat(predictions.get(0).source()).contains("source from the gain for small signals");

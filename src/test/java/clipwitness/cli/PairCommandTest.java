@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,7 +35,8 @@ class PairCommandTest {
     void ofThreeDevicesThoseTwoThatMatchAreAPairAndTheThirdIsLeft() {
         assertThat(run(device("D1"), device("D3"), device("D4"))).isZero();
         assertThat(out.toString())
-                .containsPattern("D1 \\+ D3 +1\\.42.mV +51\\d.µV +#{20}")
+                .startsWith("Pair      Mismatch, rms        At 1 mA\n")
+                .containsPattern("D1 \\+ D3 +1\\.42\\d+.±.0\\.\\d+.mV +51\\d.±.\\d\\d.µV +#{20}\n")
                 .endsWith("left over: D4\n");
         assertThat(err.toString()).isEmpty();
     }
@@ -47,22 +50,87 @@ class PairCommandTest {
                 .contains("\"left\" : [ \"D4\" ]");
     }
 
-    /** D2 and D4 in the place of D1 and D2: a little lower, for D4 has the larger saturation current. */
+    /** D4 in the place of D1 is 6.2 mV lower at 1 mA, which of 1.2 V is 0.05 dB and half a percent of unevenness at most. */
     @Test
     void withAJobEachPairSaysWhatItWouldClipAtAgainstThePairBefore() {
         assertThat(run("--job", "sample-captures/bass-drive-switch", device("D2"), device("D4")))
                 .isZero();
-        assertThat(out.toString()).containsPattern("D2 \\+ D4 .*(as high|0\\.\\d.dB lower), symmetric to 1.%");
+        assertThat(out.toString())
+                .containsPattern("D2 \\+ D4 .*as high within.0\\.\\d+.dB, asymmetric by.0\\.\\d+.±.0\\.\\d+.%\n")
+                .endsWith("forecast for job HL-0231, against its pair before, D1 and D2\n");
     }
 
     @Test
-    void theSheetIsOnePage(@TempDir Path folder) throws IOException {
-        Path sheet = folder.resolve("drawer.pdf");
-        assertThat(run("--out", sheet.toString(), device("D1"), device("D2"), device("D3"), device("D4")))
+    void aJobWithoutAClipperSaysWhyNothingIsForecast() {
+        assertThat(run("--job", "sample-captures/jack-repair", device("D2"), device("D4")))
                 .isZero();
-        String pdf = Files.readString(sheet, StandardCharsets.ISO_8859_1);
-        assertThat(pdf).startsWith("%PDF-");
+        assertThat(out.toString())
+                .contains(
+                        ": nothing is forecast, because its sheet names no clipper, or the pair before was not traced");
+    }
+
+    @Test
+    void theSheetIsOnePageWithAllThatTheDrawerNeeds(@TempDir Path folder) throws IOException {
+        Path sheet = folder.resolve("drawer.pdf");
+        assertThat(run(
+                        "--out",
+                        sheet.toString(),
+                        "--job",
+                        "sample-captures/bass-drive-switch",
+                        "--temperature",
+                        "21 °C",
+                        device("D1"),
+                        device("D2"),
+                        device("D3"),
+                        device("D4")))
+                .isZero();
         assertThat(err.toString()).isEmpty();
+        try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\u00A0\u2007]+", " "))
+                    .contains("Temperature of the traces 21 °C ± 1 K")
+                    .contains("forecast for job HL-0231, against its pair before, D1 and D2")
+                    .containsPattern("D1 \\+ D3 1\\.42\\d+ ± 0\\.\\d+ mV 51\\d ± \\d\\d µV as high within")
+                    .containsPattern("Digest of the exports: [0-9a-f]{8}");
+        }
+    }
+
+    @Test
+    void theSheetIsNotWrittenWhereNothingConducts(@TempDir Path folder) throws IOException {
+        Path open = Files.writeString(folder.resolve("open.csv"), "Voltage (V),Current (A)\n0,0\n1,0\n2,0\n3,0\n");
+        Path sheet = folder.resolve("drawer.pdf");
+        assertThat(run("--out", sheet.toString(), open.toString())).isEqualTo(2);
+        assertThat(out.toString())
+                .isEqualTo("left over: open\nopen: no current flows at any voltage: an open lead or an open device\n");
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines(sheet + ": the page is not written, because no device conducts\n");
+        assertThat(sheet).doesNotExist();
+    }
+
+    @Test
+    void aSecondCurveInAFileIsSaidNotToBeUsed(@TempDir Path folder) throws IOException {
+        StringBuilder text = new StringBuilder("Voltage (V),Current 1 (A),Current 2 (A)\n");
+        for (double i = 1e-6; i < 1e-2; i *= 1.2) {
+            text.append(0.045 * Math.log1p(i / 2.5e-9))
+                    .append(',')
+                    .append(i)
+                    .append(',')
+                    .append(i / 2)
+                    .append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("two.csv"), text);
+        assertThat(run(file.toString(), device("D1"))).isZero();
+        assertThat(out.toString()).contains("two + D1");
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines(
+                        file + ": only Voltage and Current 1 are read; Current 2 is not used. Write each"
+                                + " device's curve into a file of its own to pair it too\n");
+    }
+
+    @Test
+    void aFileGivenTwiceIsOneDevice() {
+        assertThat(run(device("D1"), device("D1"))).isZero();
+        assertThat(out.toString()).isEqualTo("left over: D1\n");
     }
 
     @Test

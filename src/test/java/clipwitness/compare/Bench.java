@@ -32,6 +32,7 @@ final class Bench {
     private List<Doubt> doubts = List.of();
     private Optional<String> sha256 = Optional.empty();
     private Optional<String> coupling = Optional.empty();
+    private Optional<String> device = Optional.empty();
 
     private Bench(String state) {
         this.state = state;
@@ -99,6 +100,11 @@ final class Bench {
 
     Bench doubting(Doubt doubt) {
         doubts = List.of(doubt);
+        return this;
+    }
+
+    Bench device(String name) {
+        device = Optional.of(name);
         return this;
     }
 
@@ -178,7 +184,7 @@ final class Bench {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Optional.empty(),
+                device,
                 temperature,
                 Optional.empty(),
                 instrument,

@@ -45,7 +45,7 @@ public record ClippingPair(ClipperLeg up, ClipperLeg down) {
     }
 
     /** The same pair with the voltages of one leg times a factor. */
-    ClippingPair unbalanced(double factor) {
+    public ClippingPair unbalanced(double factor) {
         return new ClippingPair(up.scaled(factor), down);
     }
 }

@@ -5,20 +5,19 @@ package clipwitness.measure.clipper;
  *
  * @param amplitude           peak, V, above 0
  * @param relativeUncertainty standard uncertainty, a ratio
- * @param frequency           Hz, above 0
  * @param inputAmplitude      peak of the unit's input, V, above 0, on which onsets are counted
  */
-public record Drive(double amplitude, double relativeUncertainty, double frequency, double inputAmplitude) {
+public record Drive(double amplitude, double relativeUncertainty, double inputAmplitude) {
     /** Checks the ranges. */
     public Drive {
-        if (!(amplitude > 0 && frequency > 0 && inputAmplitude > 0 && relativeUncertainty >= 0)) { // NaN lands here too
-            throw new IllegalArgumentException("no drive: " + amplitude + " V at " + frequency + " Hz from "
-                    + inputAmplitude + " V, relative uncertainty " + relativeUncertainty);
+        if (!(amplitude > 0 && inputAmplitude > 0 && relativeUncertainty >= 0)) { // NaN lands here too
+            throw new IllegalArgumentException("no drive: " + amplitude + " V from " + inputAmplitude
+                    + " V, relative uncertainty " + relativeUncertainty);
         }
     }
 
     /** The same drive with another amplitude, V. */
     Drive of(double other) {
-        return new Drive(other, relativeUncertainty, frequency, inputAmplitude);
+        return new Drive(other, relativeUncertainty, inputAmplitude);
     }
 }

@@ -26,6 +26,8 @@ final class CurrentLimit {
                 .count();
         boolean limit =
                 top > LEAST_CURRENT && limited.size() >= FEWEST && growing >= FEWEST && high - low > LEAST_WIDTH;
-        return limit ? points.stream().filter(p -> !limited.contains(p)).toList() : points;
+        return limit
+                ? points.stream().filter(p -> p.amperes() <= (1 - NEAR) * top).toList()
+                : points;
     }
 }

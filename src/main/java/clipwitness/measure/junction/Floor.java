@@ -27,9 +27,10 @@ record Floor(double level, double noise, double step) {
                 .filter(p -> p.volts() > 0)
                 .sorted(Comparator.comparingDouble(TracedPoint::volts))
                 .toList();
+        RunningMeans means = new RunningMeans(forward);
         OptionalDouble top = forward.stream()
                 .mapToDouble(TracedPoint::volts)
-                .filter(v -> v >= 2 * LEAST_WIDTH && flatBelow(forward, v))
+                .filter(v -> v >= 2 * LEAST_WIDTH && flatBelow(means, v))
                 .max();
         if (top.isEmpty()) {
             return new Floor(0, 0, step);
@@ -44,20 +45,47 @@ record Floor(double level, double noise, double step) {
         return new Floor(Math.abs(mean), Math.sqrt(square), step);
     }
 
-    private static boolean flatBelow(List<TracedPoint> forward, double top) {
-        double lower = meanBetween(forward, 0.5 * top, 0.7 * top);
-        double upper = meanBetween(forward, 0.8 * top, top);
+    private static boolean flatBelow(RunningMeans means, double top) {
+        double lower = means.between(0.5 * top, 0.7 * top);
+        double upper = means.between(0.8 * top, top);
         return upper <= GROWTH * lower; // NaN, where there are too few points, is not flat
     }
 
-    private static double meanBetween(List<TracedPoint> forward, double from, double to) {
-        double[] inside = forward.stream()
-                .filter(p -> p.volts() >= from && p.volts() <= to)
-                .mapToDouble(p -> Math.abs(p.amperes()))
-                .toArray();
-        return inside.length < FEWEST
-                ? Double.NaN
-                : Arrays.stream(inside).average().orElse(Double.NaN);
+    /** Means of the current's magnitude over any range of voltage, found from sums that are made once. */
+    private static final class RunningMeans {
+        private final double[] volts;
+        private final double[] sums;
+
+        /** Of points in the order of their voltage. */
+        RunningMeans(List<TracedPoint> points) {
+            volts = points.stream().mapToDouble(TracedPoint::volts).toArray();
+            sums = new double[volts.length + 1];
+            for (int i = 0; i < volts.length; i++) {
+                sums[i + 1] = sums[i] + Math.abs(points.get(i).amperes());
+            }
+        }
+
+        /** Mean, A, of the points from one voltage to another, both included; NaN where they are fewer than three. */
+        double between(double from, double to) {
+            int first = below(from);
+            int end = below(Math.nextUp(to));
+            return end - first < FEWEST ? Double.NaN : (sums[end] - sums[first]) / (end - first);
+        }
+
+        /** How many points have a smaller voltage. */
+        private int below(double voltage) {
+            int low = 0;
+            int high = volts.length;
+            while (low < high) {
+                int middle = (low + high) / 2;
+                if (volts[middle] < voltage) {
+                    low = middle + 1;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
     }
 
     /** Current, A, above which a point says something about the device. */

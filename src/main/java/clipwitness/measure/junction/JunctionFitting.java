@@ -54,7 +54,8 @@ final class JunctionFitting {
             return new Answer.Refused(shape.get());
         }
         if (used.size() < FEWEST_POINTS) {
-            return new Answer.Refused("only " + used.size() + " points lie above the instrument's floor");
+            return new Answer.Refused("only " + used.size()
+                    + " points lie above the instrument's floor, and a fit needs " + FEWEST_POINTS);
         }
         if (used.get(used.size() - 1).amperes() < LEAST_RATIO * used.get(0).amperes()) {
             return new Answer.Refused("the curve spans less than one decade of current above the floor");

@@ -27,8 +27,9 @@ public final class JunctionMeasurement {
 
     private JunctionMeasurement(IvCurve traced, Temperature temperature) {
         this.temperature = temperature;
-        this.points = CurrentLimit.without(TracedPoints.of(traced));
-        this.floor = Floor.of(points, TracedPoints.step(traced.amperes()));
+        TracedPoints all = TracedPoints.of(traced);
+        this.points = CurrentLimit.without(all.points());
+        this.floor = Floor.of(points, all.amperesStep());
         List<Sweep> sweeps = SweepSplit.of(points).stream()
                 .flatMap(run -> Sweep.of(run, floor.threshold()).stream())
                 .toList();

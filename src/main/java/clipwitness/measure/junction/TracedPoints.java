@@ -12,16 +12,21 @@ import java.util.Optional;
  * The points of a curve, gaps left out, turned so that the device conducts at positive voltage with positive current. Their
  * uncertainties are the stated ones, else those of the instrument's step (u = step / sqrt 12), and never less than a thousandth of the current
  * and 50 µV: a four-digit instrument has no more.
+ *
+ * @param points      points in the order taken
+ * @param amperesStep the instrument's step of current, A; 0 where the values share none
  */
-final class TracedPoints {
+record TracedPoints(List<TracedPoint> points, double amperesStep) {
     private static final double LEAST_RELATIVE_CURRENT = 1e-3;
     private static final double LEAST_VOLTS = 50e-6;
     private static final double EVEN = 0.02;
     private static final double MOSTLY = 0.8;
 
-    private TracedPoints() {}
+    TracedPoints {
+        points = List.copyOf(points);
+    }
 
-    static List<TracedPoint> of(IvCurve curve) {
+    static TracedPoints of(IvCurve curve) {
         double voltsStep = stepped(curve.volts()) ? 0 : step(curve.volts());
         double amperesStep = step(curve.amperes());
         List<TracedPoint> points = new ArrayList<>();
@@ -38,11 +43,10 @@ final class TracedPoints {
                         Math.max(LEAST_RELATIVE_CURRENT * Math.abs(a), ofAmperes)));
             }
         }
-        return turned(points);
+        return new TracedPoints(turned(points), amperesStep);
     }
 
-    /** The instrument's step; 0 where the values share none. */
-    static double step(Samples samples) {
+    private static double step(Samples samples) {
         return CodeStep.of(samples).orElse(0);
     }
 

@@ -1,6 +1,7 @@
 package clipwitness.report.model;
 
 import clipwitness.compare.Devices;
+import clipwitness.compare.Prediction;
 import clipwitness.compare.StatePrediction;
 import clipwitness.compare.TracedDevice;
 import clipwitness.measure.Measured;
@@ -21,17 +22,16 @@ final class DevicesBuilder {
     private static final int DEVICES_A_TABLE = 4;
 
     private final Wording wording;
-    private final Cells cells;
 
     DevicesBuilder(Wording wording) {
         this.wording = wording;
-        this.cells = new Cells(wording);
     }
 
     DevicesPart of(Devices devices) {
+        DeviceSentences sentences = new DeviceSentences(wording);
         return new DevicesPart(
-                new DeviceSentences(wording).summary(devices),
-                new DeviceSentences(wording).of(devices),
+                sentences.summary(devices),
+                sentences.of(devices),
                 figures(devices.traced()),
                 devices.pairing().pairs().isEmpty() ? List.of() : List.of(pairs(devices)),
                 predicted(devices));
@@ -46,80 +46,78 @@ final class DevicesBuilder {
     }
 
     private Table table(List<TracedDevice> devices) {
+        Cells cells = new Cells(wording);
         List<Row> rows = new ArrayList<>();
         List<ForwardVoltage> forward = devices.get(0).result().forwardVoltages();
         for (int i = 0; i < forward.size(); i++) {
             int index = i;
             String current = wording.numbers().nominal(forward.get(i).current(), Unit.AMPERE);
             rows.add(row(
+                    cells,
                     wording.say("device.forward", "current", current),
                     devices,
                     r -> r.forwardVoltages().get(index).voltage()));
         }
-        rows.add(fitted("device.ideality", devices, JunctionFit::ideality, Unit.ONE));
-        rows.add(fitted("device.saturation", devices, JunctionFit::saturationCurrent, Unit.AMPERE));
-        rows.add(fitted("device.series", devices, JunctionFit::seriesResistance, Unit.OHM));
+        rows.add(fitted(cells, "device.ideality", devices, JunctionFit::ideality, Unit.ONE));
+        rows.add(fitted(cells, "device.saturation", devices, JunctionFit::saturationCurrent, Unit.AMPERE));
+        rows.add(fitted(cells, "device.series", devices, JunctionFit::seriesResistance, Unit.OHM));
         if (devices.stream()
                 .anyMatch(d -> d.result().fit().filter(DevicesBuilder::hasShunt).isPresent())) {
-            rows.add(fitted("device.shunt", devices, JunctionFit::shuntResistance, Unit.OHM));
+            rows.add(fitted(cells, "device.shunt", devices, JunctionFit::shuntResistance, Unit.OHM));
         }
-        rows.add(row(wording.say("device.decade"), devices, r -> r.decadeSlope().voltage()));
-        rows.add(row(wording.say("device.knee"), devices, JunctionResult::kneeWidth));
-        rows.add(row(wording.say("device.retrace"), devices, JunctionResult::retraceGap));
+        rows.add(row(
+                cells,
+                wording.say("device.decade"),
+                devices,
+                r -> r.decadeSlope().voltage()));
+        rows.add(row(cells, wording.say("device.knee"), devices, JunctionResult::kneeWidth));
+        rows.add(row(cells, wording.say("device.retrace"), devices, JunctionResult::retraceGap));
         return new Table(
                 wording.say("device.title"),
                 wording.say("device.corner"),
-                devices.stream().map(DevicesBuilder::heading).toList(),
-                rows);
+                devices.stream().map(TracedDevice::name).toList(),
+                rows,
+                cells.notes());
     }
 
     private static boolean hasShunt(JunctionFit fit) {
         return fit.shuntResistance().asValue().isPresent();
     }
 
-    private static String heading(TracedDevice device) {
-        return device.name();
-    }
-
-    private Row fitted(String name, List<TracedDevice> devices, Function<JunctionFit, Measured> figure, Unit unit) {
+    private Row fitted(
+            Cells cells, String name, List<TracedDevice> devices, Function<JunctionFit, Measured> figure, Unit unit) {
         return row(
+                cells,
                 wording.say(name),
                 devices,
                 r -> r.fit().map(figure).orElseGet(() -> Measured.refused(unit, r.refusal())));
     }
 
-    private Row row(String name, List<TracedDevice> devices, Function<JunctionResult, Measured> figure) {
+    private static Row row(
+            Cells cells, String name, List<TracedDevice> devices, Function<JunctionResult, Measured> figure) {
         return cells.row(
                 name,
-                devices.stream()
-                        .map(d -> Optional.of(figure.apply(d.result()))
-                                .filter(m -> m.asValue().isPresent()))
-                        .toList());
+                devices.stream().map(d -> Optional.of(figure.apply(d.result()))).toList());
     }
 
     private Table pairs(Devices devices) {
-        List<MatchedPair> pairs = devices.pairing().pairs();
+        Cells cells = new Cells(wording);
         List<Row> rows = new ArrayList<>();
-        for (MatchedPair p : pairs) {
+        for (MatchedPair p : devices.pairing().pairs()) {
             Row row = cells.row(
                     wording.list(p.devices()), List.of(Optional.of(p.mismatch()), Optional.of(p.mismatchAt1mA())));
-            rows.add(
-                    p.tracedApart()
-                            ? new Row(
-                                    row.name(),
-                                    row.unit(),
-                                    row.cells(),
-                                    wording.say(
-                                            "pairs.apart",
-                                            "kelvin",
-                                            wording.numbers().rounded(p.temperatureApart(), Unit.KELVIN, 2)))
-                            : row);
+            rows.add(p.tracedApart() ? row.noted(apart(p)) : row);
         }
         return new Table(
                 wording.say("pairs.title"),
                 wording.say("pairs.corner"),
                 List.of(wording.say("pairs.rms"), wording.say("pairs.at")),
-                rows);
+                rows,
+                cells.notes());
+    }
+
+    private String apart(MatchedPair pair) {
+        return wording.say("pairs.apart", "kelvin", wording.numbers().rounded(pair.temperatureApart(), Unit.KELVIN, 2));
     }
 
     private List<Table> predicted(Devices devices) {
@@ -128,39 +126,44 @@ final class DevicesBuilder {
                 .map(StatePrediction::state)
                 .distinct()
                 .toList()) {
-            List<Row> rows = devices.predictions().stream()
-                    .filter(p -> p.state().equals(state))
-                    .flatMap(p -> row(p).stream())
+            List<StatePrediction> predictions = devices.predictions().stream()
+                    .filter(p -> p.state().equals(state)
+                            && p.figure(WaveformQuantity.CLIP_UP.key())
+                                    .filter(f -> f.predicted().asValue().isPresent())
+                                    .isPresent())
                     .toList();
-            if (!rows.isEmpty()) {
-                tables.add(new Table(
-                        wording.say("predicted.title", "state", wording.label(state)),
-                        wording.say("predicted.corner"),
-                        List.of(
-                                wording.say("predicted.up"),
-                                wording.say("measured.up"),
-                                wording.say("predicted.down"),
-                                wording.say("measured.down")),
-                        rows));
+            if (!predictions.isEmpty()) {
+                tables.add(predicted(state, predictions));
             }
         }
         return tables;
     }
 
-    private Optional<Row> row(StatePrediction prediction) {
+    private Table predicted(String state, List<StatePrediction> predictions) {
+        Cells cells = new Cells(wording);
+        Block block = cells.block(
+                predictions.stream().map(p -> wording.condition(p.condition())).toList(),
+                predictions.stream().map(DevicesBuilder::clipLevels).toList(),
+                false);
+        return new Table(
+                block.titled(wording.say("predicted.title", "state", wording.label(state))),
+                wording.say("predicted.corner"),
+                List.of(
+                        wording.say("predicted.up"),
+                        wording.say("measured.up"),
+                        wording.say("predicted.down"),
+                        wording.say("measured.down")),
+                block.rows(),
+                cells.notes());
+    }
+
+    private static List<Optional<Measured>> clipLevels(StatePrediction prediction) {
         List<Optional<Measured>> figures = new ArrayList<>();
         for (WaveformQuantity q : List.of(WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_DOWN)) {
-            figures.add(prediction
-                    .figure(q.key())
-                    .map(f -> f.predicted())
-                    .filter(m -> m.asValue().isPresent()));
-            figures.add(prediction
-                    .figure(q.key())
-                    .map(f -> f.measured())
-                    .filter(m -> m.asValue().isPresent()));
+            Optional<Prediction> figure = prediction.figure(q.key());
+            figures.add(figure.map(Prediction::predicted));
+            figures.add(figure.map(Prediction::measured));
         }
-        return figures.get(0).isPresent()
-                ? Optional.of(cells.row(wording.condition(prediction.condition()), figures))
-                : Optional.empty();
+        return figures;
     }
 }

@@ -16,6 +16,11 @@ public record Row(String name, String unit, List<Cell> cells, String note) {
         cells = List.copyOf(cells);
     }
 
+    /** The same row with a line under it. */
+    Row noted(String line) {
+        return new Row(name, unit, cells, line);
+    }
+
     /** Columns that a line under the row spans: its head, and two for each cell with its uncertainty. */
     public String span() {
         return Integer.toString(1 + 2 * cells.size());

@@ -19,7 +19,7 @@ public record Amount(NumberParts parts, String reason) {
     }
 
     /** A figure with a prefix of its own. */
-    static Amount of(Measured measured, NumberText numbers) {
+    public static Amount of(Measured measured, NumberText numbers) {
         return of(measured, 0, numbers, false);
     }
 
@@ -35,6 +35,11 @@ public record Amount(NumberParts parts, String reason) {
         return of(measured, 0, numbers, true);
     }
 
+    /** What the prefix of a row must suit for a figure to stand in it. */
+    static double largest(Measured.Value value) {
+        return NumberText.shown(value.shown(), value.unit(), 2 * value.standardUncertainty());
+    }
+
     /** A figure with the prefix that suits the largest of a row. */
     static Amount of(Measured measured, double largest, NumberText numbers, boolean signed) {
         return measured.asValue()
@@ -44,10 +49,10 @@ public record Amount(NumberParts parts, String reason) {
 
     private static NumberParts parts(Measured.Value value, double largest, NumberText numbers, boolean signed) {
         double uncertainty = 2 * value.standardUncertainty();
-        if (!value.isUpperBound()) {
+        if (!value.isUpperBound() || value.shown() == 0) { // nothing lies below 0
             return numbers.parts(value.number(), value.unit(), uncertainty, largest, signed);
         }
-        NumberParts bound = numbers.parts(value.number() + uncertainty, value.unit(), uncertainty, largest, false);
+        NumberParts bound = numbers.parts(value.shown(), value.unit(), uncertainty, largest, false);
         return new NumberParts("< " + bound.number(), "", bound.unit());
     }
 

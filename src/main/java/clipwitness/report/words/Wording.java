@@ -84,7 +84,7 @@ public final class Wording {
         double largest = figures.stream()
                 .flatMap(Optional::stream)
                 .flatMap(m -> m.asValue().stream())
-                .mapToDouble(v -> Math.abs(v.number()))
+                .mapToDouble(Amount::largest)
                 .max()
                 .orElse(0);
         return figures.stream()

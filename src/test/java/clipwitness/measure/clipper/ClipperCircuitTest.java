@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
+import clipwitness.fixture.Curves;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.JunctionModel;
 import clipwitness.measure.junction.Temperature;
@@ -149,7 +149,7 @@ class ClipperCircuitTest {
 
     private static ClipperLeg traced(double[] volts, double... currents) {
         return new ClipperLeg(List.of(DeviceLaw.of(JunctionMeasurement.of(
-                        IvCurve.of(Samples.of(volts), Samples.of(currents)), new Temperature(25, 0)))
+                        Curves.of(Samples.of(volts), Samples.of(currents)), new Temperature(25, 0)))
                 .orElseThrow()));
     }
 }

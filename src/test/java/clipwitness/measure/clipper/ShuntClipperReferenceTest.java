@@ -40,10 +40,7 @@ class ShuntClipperReferenceTest {
     void predictedFiguresAreTheReferences(ReferenceRow row) {
         double peak = row.number("source peak");
         ClipperPrediction prediction = ClipperPrediction.of(
-                ReferenceClipper.named(row.text("case")),
-                new Drive(peak, 0, 1000, peak),
-                1,
-                new JunctionUncertainty(0, 0));
+                ReferenceClipper.named(row.text("case")), new Drive(peak, 0, peak), 1, new JunctionUncertainty(0, 0));
         double up = row.number("plateau max");
         double down = -row.number("plateau min");
         assertThat(value(prediction, WaveformQuantity.RMS)).isCloseTo(row.number("rms without dc"), within(3e-5));

@@ -3,8 +3,8 @@ package clipwitness.measure.junction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
+import clipwitness.fixture.Curves;
 import clipwitness.measure.Measured;
 import java.util.Map;
 import java.util.Random;
@@ -172,8 +172,31 @@ class JunctionMeasurementTest {
                 amperes[i] = random.nextInt(4) == 0 ? range : random.nextGaussian() * range;
             }
             JunctionResult result =
-                    JunctionMeasurement.of(IvCurve.of(Samples.of(volts), Samples.of(amperes)), new Temperature(25, 0));
-            assertThat(result.fit().isPresent()).isEqualTo(result.refusal().isEmpty());
+                    JunctionMeasurement.of(Curves.of(Samples.of(volts), Samples.of(amperes)), new Temperature(25, 0));
+            assertMakesSense(result);
         }
+    }
+
+    /** What is measured lies among the points and is finite; what is not has its reason. */
+    private static void assertMakesSense(JunctionResult result) {
+        double highest =
+                result.volts().size() == 0 ? 0 : Math.max(0, result.volts().maximum());
+        for (ForwardVoltage f : result.forwardVoltages()) {
+            assertThat(f.voltage().value().orElse(0)).isBetween(0.0, highest);
+            assertThat(f.voltage().reason().orElse("measured")).isNotBlank();
+        }
+        if (result.fit().isEmpty()) {
+            assertThat(result.refusal()).isNotBlank();
+            assertThat(result.kneeWidth().reason()).contains(result.refusal());
+            return;
+        }
+        assertThat(result.refusal()).isEmpty();
+        JunctionFit fit = result.fit().get();
+        assertThat(fit.ideality().value().orElseThrow()).isPositive();
+        assertThat(fit.saturationCurrent().value().orElseThrow()).isPositive();
+        assertThat(fit.seriesResistance().value().orElseThrow()).isNotNegative();
+        assertThat(fit.scatter())
+                .isLessThan(0.1 * (highest - Math.min(0, result.volts().minimum())));
+        assertThat(fit.model().voltageAt(fit.currents().maximum())).isFinite().isPositive();
     }
 }

@@ -3,11 +3,10 @@ package clipwitness.measure.junction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 class PairingTest {
@@ -77,17 +76,25 @@ class PairingTest {
                 .isFalse();
     }
 
-    /** Two hundred devices make 19,900 possible pairs; a minute is far above what any machine needs, so that the test holds on a slow one. */
+    /** Of points on a line the neighbours make the smallest sum: those of two hundred devices, in 19,900 possible pairs, are found. */
     @Test
-    void twoHundredDevicesArePairedInTime() {
+    void ofTwoHundredDevicesTheNeighboursArePaired() {
         Random random = new Random(3);
+        double[] above = random.doubles(200, -0.04, 0.04).toArray();
         List<NamedDevice> devices = new ArrayList<>();
-        for (int i = 0; i < 200; i++) {
-            devices.add(device("d" + i, 0.02 * random.nextGaussian()));
+        for (int i = 0; i < above.length; i++) {
+            devices.add(device("d" + i, above[i]));
         }
-        Assertions.assertThatCode(() -> org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(
-                        Duration.ofMinutes(1),
-                        () -> assertThat(Pairing.of(devices).pairs()).hasSize(100)))
-                .doesNotThrowAnyException();
+        double[] sorted = Arrays.stream(above).sorted().toArray();
+        double smallest = 0;
+        for (int i = 0; i < sorted.length; i += 2) {
+            smallest += sorted[i + 1] - sorted[i];
+        }
+        List<MatchedPair> pairs = Pairing.of(devices).pairs();
+        assertThat(pairs).hasSize(100);
+        assertThat(pairs.stream()
+                        .mapToDouble(p -> p.mismatch().value().orElseThrow())
+                        .sum())
+                .isCloseTo(smallest, within(1e-6));
     }
 }

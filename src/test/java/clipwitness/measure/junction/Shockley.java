@@ -2,6 +2,7 @@ package clipwitness.measure.junction;
 
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
+import clipwitness.fixture.Curves;
 import clipwitness.signal.ReferenceRow;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ final class Shockley {
 
     static IvCurve curve(ReferenceRow device) {
         List<ReferenceRow> points = rows("curves", device).toList();
-        return IvCurve.of(column(points, "voltage"), column(points, "current"));
+        return Curves.of(column(points, "voltage"), column(points, "current"));
     }
 
     private static Samples column(List<ReferenceRow> points, String name) {

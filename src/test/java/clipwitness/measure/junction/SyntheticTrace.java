@@ -2,6 +2,7 @@ package clipwitness.measure.junction;
 
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
+import clipwitness.fixture.Curves;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -54,7 +55,7 @@ final class SyntheticTrace {
 
     /** Voltage and current times factors. */
     IvCurve curve(double volts, double amperes) {
-        return IvCurve.of(
+        return Curves.of(
                 Samples.of(points.stream().mapToDouble(p -> volts * p[0]).toArray()),
                 Samples.of(points.stream().mapToDouble(p -> amperes * p[1]).toArray()));
     }

@@ -62,7 +62,7 @@ public final class TraceFigure {
         Axis linear = axes.round(
                 "Current", Unit.AMPERE, range(JunctionResult::amperes).with(0), STEPS);
         double top = range(JunctionResult::amperes).high();
-        double bottom = devices.stream()
+        double bottom = framing().stream()
                 .mapToDouble(d -> d.result().curve().orElseThrow().lowest())
                 .min()
                 .orElseThrow();
@@ -85,8 +85,15 @@ public final class TraceFigure {
     }
 
     private Range range(Function<JunctionResult, Samples> column) {
-        Range all = Range.ofAll(devices.stream().map(d -> column.apply(d.result())));
+        Range all = Range.ofAll(framing().stream().map(d -> column.apply(d.result())));
         return new Range(Math.max(all.low(), 0), all.high());
+    }
+
+    /** The devices that the axes suit: the junctions, where there is one; a resistor may leave the frame. */
+    private List<NamedDevice> framing() {
+        List<NamedDevice> junctions =
+                devices.stream().filter(d -> d.result().fit().isPresent()).toList();
+        return junctions.isEmpty() ? devices : junctions;
     }
 
     private List<Curve> measured(boolean positive) {
@@ -155,6 +162,9 @@ public final class TraceFigure {
                             .map((Measured.Value v) -> numbers.rounded(v.number(), Unit.VOLT, DIGITS))
                             .orElse("not traced there"));
         }
-        return Sentences.of("At 1 mA: ", parts);
+        return Sentences.of("At 1 mA: ", parts)
+                + (framing().size() < devices.size()
+                        ? " The axes suit the junctions: what shows none may leave the frame."
+                        : "");
     }
 }

@@ -78,7 +78,8 @@ final class TimeAxisFinder {
             throw new InputException(
                     Origin.of(file),
                     "there is neither a time column nor a sample interval or rate",
-                    "State it in the column interval of captures.csv, or with the option --interval of look");
+                    "State it in the column interval of captures.csv, or with the option --interval of look"
+                            + ". Of a traced curve, write V and A into the headings of its columns");
         }
         double interval = sampling.get().interval() * rowStep;
         notes.evidence("sample interval " + seconds(interval) + " from "

@@ -47,7 +47,8 @@ class LookCommandTest {
         assertThat(run("look", "--json", file)).isEqualTo(2);
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(file + ": there is neither a time column nor a sample interval or rate."
-                        + " State it in the column interval of captures.csv, or with the option --interval of look\n");
+                        + " State it in the column interval of captures.csv, or with the option --interval of look. Of a"
+                        + " traced curve, write V and A into the headings of its columns\n");
         assertThat(out.toString().strip()).isEqualTo("[ ]");
     }
 

@@ -1,7 +1,6 @@
 package clipwitness.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 
 import clipwitness.capture.InputException;
 import clipwitness.job.Job;
@@ -29,24 +28,21 @@ class LegMismatchTest {
     @Test
     void aHalfThatClipsHigherIsNamedWithItsFigures() throws IOException, InputException {
         assertThat(hints(at(100, 0.912, 0.6, 0.6, 0.6), at(75, 0.85, 0.59, 0.59, 0.59)))
-                .containsExactly(new Hint(
-                        "leg-mismatch",
-                        Optional.of("new"),
+                .containsExactly(mismatch(
                         "In “New pair” the upper half clips higher than the traced devices make it: look for an open leg, a"
                                 + " device the wrong way round, or other devices than the traced ones in this leg.",
                         "at 100 % gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
-                                + " difference); source from the gain for small signals"));
+                                + " difference)"));
     }
 
     @Test
     void aHalfThatClipsLowerIsNamedToo() throws IOException, InputException {
         assertThat(hints(at(100, 0.6, 0.6, 0.02, 0.6)))
-                .extracting(Hint::text, Hint::evidence)
-                .containsExactly(tuple(
+                .containsExactly(mismatch(
                         "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
                                 + " or switch, or other devices than the traced ones in this leg.",
                         "at 100 % gain the lower clip level is 20.0\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
-                                + " difference); source from the gain for small signals"));
+                                + " difference)"));
     }
 
     @Test
@@ -62,14 +58,13 @@ class LegMismatchTest {
     @Test
     void halvesInUnlikeDirectionsAreAPairTheOtherWayRound() throws IOException, InputException {
         assertThat(hints(at(100, 0.6, 1.2, 1.2, 0.6)))
-                .extracting(Hint::text, Hint::evidence)
-                .containsExactly(tuple(
+                .containsExactly(mismatch(
                         "In “New pair” the upper half clips lower and the lower half clips higher than the traced devices"
                                 + " make it: look for a pair fitted the other way round, or legs named in the other order in the"
                                 + " sheet.",
                         "at 100 % gain the upper clip level is 600\u00A0mV instead of 1.20\u00A0V (± 10\u00A0mV on the"
                                 + " difference) and the lower clip level is 1.20\u00A0V instead of 600\u00A0mV (± 10\u00A0mV"
-                                + " on the difference); source from the gain for small signals"));
+                                + " on the difference)"));
     }
 
     /** 14 mV are within one and a half times 10 mV; 25 mV are not, but within 5 % of 600 mV. */
@@ -83,6 +78,11 @@ class LegMismatchTest {
     void aHalfThatIsOffInUnlikeDirectionsAtTwoSettingsIsNone() throws IOException, InputException {
         assertThat(hints(at(100, 0.9, 0.6, 0.6, 0.6), at(75, 0.3, 0.6, 0.6, 0.6)))
                 .isEmpty();
+    }
+
+    private static Hint mismatch(String text, String evidence) {
+        return new Hint(
+                "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
     }
 
     /** Clip levels at a gain: upper measured and predicted, lower measured and predicted, V. */

@@ -16,14 +16,13 @@ import java.util.stream.Stream;
 
 /**
  * A report of a few megabytes is over before the optimising compiler has earned its keep: until then it only takes the second core from
- * the work. Such a run is handed to a virtual machine that compiles quickly and collects simply, started with the same command line, and reads its
- * classes from the archive beside the jar where one was made. Whoever sets such options himself is left alone, and so is a long run.
+ * the work. Such a run is handed to a virtual machine that compiles quickly and collects simply, started with the same command line. Whoever
+ * sets such options himself is left alone, and so is a long run.
  */
 final class ShortRun {
     private static final long MOST_BYTES = 48L << 20;
     private static final int MOST_FILES = 4000;
     private static final List<String> SHORT_COMMANDS = List.of("report", "pair");
-    private static final String JAR = ".jar";
     private static final List<String> OPTIONS = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
     private static final List<String> OWN_CHOICE = List.of("-XX", "-Xint", "-Xcomp", "-agent", "-javaagent", "@");
     private static final List<String> OWN_CHOICE_VARIABLES =
@@ -50,8 +49,7 @@ final class ShortRun {
     }
 
     /**
-     * The command line of the other machine, which passes over in silence an archive that does not fit the jar. Empty where this one's was
-     * not understood, or holds options of the user's own choice.
+     * The command line of the other machine. Empty where this one's was not understood, or holds options of the user's own choice.
      *
      * @param java    the program that runs this machine
      * @param all     its arguments: the machine's options, the jar or class, the program's arguments
@@ -67,21 +65,8 @@ final class ShortRun {
         }
         List<String> command = new ArrayList<>(List.of(java));
         command.addAll(OPTIONS);
-        archive(all.subList(0, own))
-                .ifPresent(a -> command.addAll(List.of("-Xlog:disable", "-XX:SharedArchiveFile=" + a)));
         command.addAll(all);
         return Optional.of(command);
-    }
-
-    /** The class archive beside the jar, named as the jar with another ending. */
-    private static Optional<Path> archive(List<String> own) {
-        int jar = own.indexOf("-jar") + 1;
-        if (jar == 0 || jar >= own.size() || !own.get(jar).endsWith(JAR)) {
-            return Optional.empty();
-        }
-        String name = own.get(jar);
-        return Optional.of(Path.of(name.substring(0, name.length() - JAR.length()) + ".jsa"))
-                .filter(Files::isRegularFile);
     }
 
     /** Whether the arguments ask for pairs, or for a report, of folders that hold little. */

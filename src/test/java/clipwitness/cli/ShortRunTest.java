@@ -31,14 +31,6 @@ class ShortRunTest {
     }
 
     @Test
-    void theClassArchiveBesideTheJarIsUsed() throws IOException {
-        String jar = Files.createFile(folder.resolve("c.jar")).toString();
-        Path archive = Files.createFile(folder.resolve("c.jsa"));
-        assertThat(ShortRun.command("java", List.of("-jar", jar, "report", "a job"), PROGRAM))
-                .hasValueSatisfying(c -> assertThat(c).contains("-XX:SharedArchiveFile=" + archive));
-    }
-
-    @Test
     void optionsOfTheUsersOwnChoiceAreLeftAlone() {
         assertThat(ShortRun.command("java", List.of("-XX:+UseZGC", "-jar", "c.jar", "report", "a job"), PROGRAM))
                 .isEmpty();

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -55,6 +56,18 @@ public class ReadingBenchmark {
         return read(Split.ofMachine());
     }
 
+    /** The parse alone, from bytes to columns of numbers, on one core; time axis, extremes and doubts are left out. */
+    @Benchmark
+    public Object parseOnOneCore() throws InputException {
+        return parse(new Split(1 << 20, 1));
+    }
+
+    /** The parse alone on all cores. */
+    @Benchmark
+    public Object parseOnAllCores() throws InputException {
+        return parse(Split.ofMachine());
+    }
+
     /** A plain read with the library for CSV, every cell a text and then a number. */
     @Benchmark
     public double[][] withCommonsCsv() throws IOException {
@@ -69,6 +82,17 @@ public class ReadingBenchmark {
             }
             return Arrays.copyOf(columns, columns.length);
         }
+    }
+
+    private DataPass parse(Split split) throws InputException {
+        SourceFile source = SourceFile.open(file, "long.csv");
+        Notes notes = new Notes();
+        Head head = Head.of(source);
+        DataBlock block = DataBlock.find(source.name(), head.lines(), DialectFinder.find(source.name(), head, notes));
+        Columns columns =
+                new ColumnUses(block, Header.find(block, notes), Optional.empty(), false, notes).decide();
+        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        return DataPass.of(source, head, block, RowPlan.of(block, columns.kept(), false), work, notes);
     }
 
     private Export read(Split split) throws InputException {

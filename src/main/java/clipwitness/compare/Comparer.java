@@ -33,7 +33,7 @@ final class Comparer {
 
     private Comparison compare(String from, String to, Intent intent) {
         ItemBuilder builder = new ItemBuilder(job.sheet().limits(), repeatability, Drift.of(job.sheet()), intent);
-        LevelMatching matching = new LevelMatching();
+        LevelMatching matching = new LevelMatching(repeatability);
         List<Item> items = new ArrayList<>();
         List<LevelMatchedHarmonic> matched = new ArrayList<>();
         for (Setting a : catalogue.of(from)) {

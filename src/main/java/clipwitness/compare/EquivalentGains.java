@@ -38,7 +38,8 @@ final class EquivalentGains {
     private List<EquivalentGain> answers(List<Setting> from, ThdCurve to) {
         List<EquivalentGain> answers = new ArrayList<>();
         for (Setting s : from) {
-            Measured thd = repeatability.applied(s, WaveformQuantity.THD, s.figure(WaveformQuantity.THD));
+            Measured thd =
+                    Repeatability.with(s.figure(WaveformQuantity.THD), repeatability.of(s, WaveformQuantity.THD));
             thd.asValue()
                     .filter(v -> !v.isUpperBound())
                     .ifPresent(v -> answers.add(

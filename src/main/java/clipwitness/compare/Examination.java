@@ -43,6 +43,6 @@ public final class Examination {
                 .orElseThrow()
                 .only(capture);
         return capture.withWaveform(
-                capture.waveform().get().withValues((q, v) -> repeatability.applied(setting, q, v)));
+                repeatability.applied(setting, capture.waveform().get()));
     }
 }

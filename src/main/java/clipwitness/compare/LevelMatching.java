@@ -1,21 +1,42 @@
 package clipwitness.compare;
 
-import clipwitness.measure.LevelMatched;
-import clipwitness.measure.WaveformResult;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Harmonics of two settings when both are set equally loud. */
+/** Harmonics of two settings when both are set equally loud; how well the controls are set again counts once for each state. */
 final class LevelMatching {
+    private final Repeatability repeatability;
+
+    LevelMatching(Repeatability repeatability) {
+        this.repeatability = repeatability;
+    }
+
     /** One change for each harmonic that both settings have; none where a setting was refused. */
     List<LevelMatchedHarmonic> of(Setting from, Setting to) {
-        WaveformResult a = from.first();
-        WaveformResult b = to.first();
         List<LevelMatchedHarmonic> changes = new ArrayList<>();
-        int count = Math.min(a.harmonicCount(), b.harmonicCount());
-        for (int order = 1; order <= count && !a.refused() && !b.refused(); order++) {
-            changes.add(new LevelMatchedHarmonic(from.condition(), order, LevelMatched.of(a, b, order)));
+        boolean refused = from.first().refused() || to.first().refused();
+        int count = Math.min(from.first().harmonicCount(), to.first().harmonicCount());
+        for (int order = 1; order <= count && !refused; order++) {
+            changes.add(new LevelMatchedHarmonic(from.condition(), order, change(from, to, order)));
         }
         return changes;
+    }
+
+    private Measured change(Setting from, Setting to, int order) {
+        Measured before = figure(from, order);
+        Measured after = figure(to, order);
+        if (before instanceof Measured.Value a && after instanceof Measured.Value b) {
+            List<Contribution> budget = new ArrayList<>(a.budget());
+            budget.addAll(b.budget());
+            return new Measured.Value(b.number() - a.number(), Unit.DECIBEL, budget, false);
+        }
+        return before.asValue().isEmpty() ? before : after;
+    }
+
+    private Measured figure(Setting setting, int order) {
+        return Repeatability.with(setting.levelMatched(order), repeatability.of(setting, s -> s.levelMatched(order)));
     }
 }

@@ -2,9 +2,11 @@ package clipwitness.compare;
 
 import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -61,6 +63,11 @@ final class Repeatability {
                 : of(setting, pooledQuantities.get(quantity), (a, b) -> slopeBetween(a, b, s -> s.figure(quantity)));
     }
 
+    /** The same for any figure of a setting, in its own unit. */
+    Optional<Contribution> of(Setting setting, Function<Setting, Measured> figure) {
+        return of(setting, pooled(figure), (a, b) -> slopeBetween(a, b, figure));
+    }
+
     private Optional<Contribution> of(
             Setting setting, OptionalDouble spread, ToDoubleBiFunction<Setting, Setting> slope) {
         return spread.isPresent()
@@ -68,10 +75,17 @@ final class Repeatability {
                 : knob(setting, slope);
     }
 
-    /** A figure with this contribution. */
-    Measured applied(Setting setting, WaveformQuantity quantity, Measured figure) {
+    /** A capture's figures and harmonics with this contribution. */
+    WaveformResult applied(Setting setting, WaveformResult result) {
+        return result.withValues((q, v) -> with(v, of(setting, q)))
+                .withHarmonics(h -> new Harmonic(
+                        h.order(), h.amplitude(), with(h.level(), of(setting, s -> s.harmonic(h.order()))), h.phase()));
+    }
+
+    /** A figure with a contribution, where both exist. */
+    static Measured with(Measured figure, Optional<Contribution> contribution) {
         return figure.asValue()
-                .flatMap(v -> of(setting, quantity).map(c -> (Measured) v.plus(c.source(), c.standardUncertainty())))
+                .flatMap(v -> contribution.map(c -> (Measured) v.plus(c.source(), c.standardUncertainty())))
                 .orElse(figure);
     }
 

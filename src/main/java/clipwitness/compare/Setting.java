@@ -1,9 +1,12 @@
 package clipwitness.compare;
 
 import clipwitness.capture.Condition;
+import clipwitness.measure.Harmonic;
+import clipwitness.measure.LevelMatched;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +41,24 @@ record Setting(String state, String label, Condition condition, List<CaptureResu
     Measured figure(ItemFigure figure) {
         return Replicates.mean(
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
+    }
+
+    /** A harmonic over the rms, averaged likewise. */
+    Measured levelMatched(int order) {
+        return Replicates.mean(replicates.stream()
+                .map(r -> LevelMatched.of(waveform(r), order))
+                .toList());
+    }
+
+    /** Level of a harmonic over the fundamental, averaged likewise; refused where there is no such harmonic. */
+    Measured harmonic(int order) {
+        return Replicates.mean(replicates.stream()
+                .map(r -> waveform(r).harmonics().stream()
+                        .filter(h -> h.order() == order)
+                        .findFirst()
+                        .map(Harmonic::level)
+                        .orElse(Measured.refused(Unit.DBC, "harmonic " + order + " was not measured")))
+                .toList());
     }
 
     /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */

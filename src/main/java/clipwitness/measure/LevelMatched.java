@@ -4,40 +4,37 @@ import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 
 /**
- * Change of a harmonic after both waves are set equally loud: 20 lg of A_k / rms of the second less that of the first, in dB. In dBc a change
- * of scale changes nothing; here it is taken out with the whole wave's rms.
+ * A harmonic of a wave that is set to a fixed loudness: 20 lg of A_k / rms, in dB. In dBc a change of scale changes nothing; here it is taken
+ * out with the whole wave's rms, so that the change of this figure is what is left of a harmonic's change when both waves are equally loud.
  */
 public final class LevelMatched {
     private LevelMatched() {}
 
     /**
-     * The change from one capture to another.
+     * The figure of one capture.
      *
      * @param order 1 for the fundamental
      */
-    public static Measured of(WaveformResult from, WaveformResult to, int order) {
-        if (from.spectrum().isEmpty() || to.spectrum().isEmpty()) {
+    public static Measured of(WaveformResult capture, int order) {
+        if (capture.spectrum().isEmpty()) {
             return Measured.refused(Unit.DECIBEL, "one of the captures could not be measured");
         }
-        HarmonicSpectrum before = from.spectrum().get();
-        HarmonicSpectrum after = to.spectrum().get();
-        if (order > Math.min(before.count(), after.count())) {
+        HarmonicSpectrum spectrum = capture.spectrum().get();
+        if (order > spectrum.count()) {
             return Measured.refused(Unit.DECIBEL, "harmonic " + order + " was not measured in both captures");
         }
-        if (isBuried(before, order) || isBuried(after, order)) {
+        if (isBuried(spectrum, order)) {
             return Measured.refused(Unit.DECIBEL, "noise buries harmonic " + order);
         }
-        double change = Decibels.ofAmplitude(after.amplitude(order) / rms(to) * rms(from) / before.amplitude(order));
-        double noise = Math.hypot(relative(before, order, rms(from)), relative(after, order, rms(to)));
-        return Measured.withNoise(change, Unit.DECIBEL, Decibels.PER_RELATIVE_AMPLITUDE * noise);
+        double rms = capture.get(WaveformQuantity.RMS).value().orElseThrow();
+        return Measured.withNoise(
+                Decibels.ofAmplitude(spectrum.amplitude(order) / rms),
+                Unit.DECIBEL,
+                Decibels.PER_RELATIVE_AMPLITUDE * relative(spectrum, order, rms));
     }
 
     private static boolean isBuried(HarmonicSpectrum wave, int order) {
         return wave.amplitude(order) <= 2 * wave.quadratureUncertainty().at(order - 1);
-    }
-
-    private static double rms(WaveformResult result) {
-        return result.get(WaveformQuantity.RMS).value().orElseThrow();
     }
 
     /** Standard uncertainty of ln(A_k / rms): the rms holds A_k too, so their errors partly cancel. */

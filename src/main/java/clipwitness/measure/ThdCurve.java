@@ -86,9 +86,16 @@ public final class ThdCurve {
     private Measured atEnd(int place, double relativeUncertainty) {
         Point end = points.get(place);
         Point next = points.get(place == 0 ? 1 : place - 1);
+        if (next.logThd == end.logThd) {
+            return flat();
+        }
         double chord = (next.gain - end.gain) / (next.logThd - end.logThd);
         return Measured.withNoise(
                 end.gain, Unit.PERCENT, Math.abs(chord) * Math.hypot(end.uncertainty, relativeUncertainty));
+    }
+
+    private static Measured flat() {
+        return Measured.refused(Unit.PERCENT, "the distortion does not change along the gain control there");
     }
 
     private Measured at(double gain, double level, double relativeUncertainty) {
@@ -98,6 +105,9 @@ public final class ThdCurve {
         }
         Point low = points.get(above - 1);
         Point high = points.get(above);
+        if (high.logThd == low.logThd) {
+            return flat();
+        }
         double chord = (high.gain - low.gain) / (high.logThd - low.logThd);
         double share = (gain - low.gain) / (high.gain - low.gain);
         double noise =

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 
 /**
  * What was measured on one waveform capture.
@@ -52,6 +53,20 @@ public record WaveformResult(
         values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
         return new WaveformResult(
                 others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, range, doubts);
+    }
+
+    /** The same result with each harmonic made anew from what it was. */
+    public WaveformResult withHarmonics(UnaryOperator<Harmonic> anew) {
+        return new WaveformResult(
+                values,
+                harmonics.stream().map(anew).toList(),
+                harmonicCount,
+                spectrum,
+                cycle,
+                inputCycle,
+                transfer,
+                range,
+                doubts);
     }
 
     /** Whether a doubt refused the figures. */

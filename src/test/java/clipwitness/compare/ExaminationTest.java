@@ -13,6 +13,8 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +35,25 @@ class ExaminationTest {
                         new NotExamined(
                                 ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
                         new NotExamined(ItemQuantity.POLARITY, "no input channel was captured in both states"));
+    }
+
+    /** The third harmonic rises by 20 dB over half the rotation: 0.4 dB for the 1 % to which a knob is set again, once for each state. */
+    @Test
+    void theKnobCountsInTheChangeOfAHarmonic() throws IOException, InputException {
+        List<Bench> captures = new ArrayList<>();
+        for (String state : List.of("before", "old")) {
+            captures.add(Bench.ordinary(state, 25).harmonics(1, 0, 0.01));
+            captures.add(Bench.ordinary(state, 50).harmonics(1, 0, Math.sqrt(1e-3)));
+            captures.add(Bench.ordinary(state, 75).harmonics(1, 0, 0.1));
+        }
+        List<LevelMatchedHarmonic> matched =
+                comparison(captures.toArray(new Bench[0])).levelMatched();
+        LevelMatchedHarmonic third = matched.stream()
+                .filter(h -> h.order() == 3 && h.condition().gainPercent().getAsDouble() == 50)
+                .findFirst()
+                .orElseThrow();
+        assertThat(third.change().value().orElseThrow()).isZero();
+        assertThat(third.change().expandedUncertainty().orElseThrow()).isCloseTo(2 * Math.sqrt(2) * 0.4, within(0.05));
     }
 
     @Test

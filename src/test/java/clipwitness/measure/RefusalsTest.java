@@ -79,11 +79,10 @@ class RefusalsTest {
     @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(LevelMatched.of(sine, SINE.sampled(500, 0.8, 0).measured(), 1)
-                        .reason())
+        assertThat(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason())
                 .hasValue("one of the captures could not be measured");
-        assertThat(LevelMatched.of(sine, sine, 21).reason()).hasValue("harmonic 21 was not measured in both captures");
-        assertThat(LevelMatched.of(sine, sine, 7).reason()).hasValue("noise buries harmonic 7");
+        assertThat(LevelMatched.of(sine, 21).reason()).hasValue("harmonic 21 was not measured in both captures");
+        assertThat(LevelMatched.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */

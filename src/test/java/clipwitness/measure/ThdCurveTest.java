@@ -47,6 +47,13 @@ class ThdCurveTest {
     }
 
     @Test
+    void aCurveThatDoesNotChangeHasNoPlaceForItsOwnDistortion() {
+        ThdCurve flat = ThdCurve.of(List.of(25.0, 50.0, 75.0), List.of(percent(3), percent(3), percent(3)));
+        assertThat(flat.gainAt(percent(3)).reason())
+                .hasValue("the distortion does not change along the gain control there");
+    }
+
+    @Test
     void oneSettingAloneIsNoCurve() {
         assertThat(ThdCurve.of(List.of(50.0), List.of(percent(3)))
                         .gainAt(percent(3))

@@ -10,8 +10,9 @@ import java.util.Arrays;
  *
  * @param table      the kept columns
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
+ * @param stretches  number of stretches that blank lines part the rows into
  */
-record DataPass(Table table, int timeDigits) {
+record DataPass(Table table, int timeDigits, int stretches) {
     private static final int BLOCK = 1 << 20;
 
     /** Reads the rows. */
@@ -29,7 +30,8 @@ record DataPass(Table table, int timeDigits) {
             }
             readRest(file, origin, lines, work.progress());
             lines.rows().end(notes);
-            return new DataPass(lines.rows().table(), lines.rows().timeDigits());
+            RowScanner rows = lines.rows();
+            return new DataPass(rows.table(), rows.timeDigits(), rows.stretches());
         } catch (IOException e) {
             throw SourceFile.unreadable(file.name(), e);
         }

@@ -2,9 +2,11 @@ package clipwitness.reading;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
+import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
+import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.Optional;
 /** Puts a record over time or a curve together once the layout is known. */
 final class ExportBuilder {
     private static final int LEAST_ROWS = 2;
+    private static final int LEAST_ROWS_OF_STRETCH = 10;
     private static final int INDEX_DIGITS = 15;
 
     private final SourceFile file;
@@ -78,7 +81,7 @@ final class ExportBuilder {
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
     }
 
-    private static TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
+    private TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.TIME) {
                 return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
@@ -87,7 +90,20 @@ final class ExportBuilder {
                 return finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS));
             }
         }
+        noteStretches(pass);
         return finder.fromPreamble(1);
+    }
+
+    /** Stretches of samples with neither time nor index beside them may be segments, each with a trigger of its own. */
+    private void noteStretches(DataPass pass) {
+        if (pass.stretches() > 1 && pass.table().rows() / pass.stretches() >= LEAST_ROWS_OF_STRETCH) {
+            notes.doubt(
+                    DoubtCode.MISSING_SAMPLES,
+                    Severity.REFUSAL,
+                    "blank lines part the samples into " + pass.stretches()
+                            + " stretches, and no column of time says whether"
+                            + " one goes on where the last ended. Export the stretches one by one, or with their time");
+        }
     }
 
     private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope) throws InputException {

@@ -86,6 +86,8 @@ final class LineScanner {
         }
         if (last > from) {
             rows.scan(bytes, from, last, line, ended);
+        } else {
+            rows.blankLine();
         }
     }
 }

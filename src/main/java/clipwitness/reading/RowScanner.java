@@ -27,6 +27,8 @@ final class RowScanner {
     private double lastTime = Double.NEGATIVE_INFINITY;
     private boolean unreadable;
     private int sweeps;
+    private boolean parted;
+    private int stretches = 1;
 
     RowScanner(String file, Charset charset, byte lineEnd, RowPlan plan, Table table) {
         this.plan = plan;
@@ -43,6 +45,24 @@ final class RowScanner {
     /** The rows read so far. */
     Table table() {
         return table;
+    }
+
+    /** Number of stretches that blank lines part the rows into. */
+    int stretches() {
+        return stretches;
+    }
+
+    /** Passes over a blank line. */
+    void blankLine() {
+        parted = true;
+    }
+
+    private void add() throws InputException {
+        if (parted) {
+            stretches++;
+            parted = false;
+        }
+        table.add(row);
     }
 
     /** Most significant digits that a time stamp was written with. */
@@ -64,6 +84,8 @@ final class RowScanner {
         lastTime = Math.max(lastTime, next.lastTime);
         cutEnd.see(next.cutEnd);
         sweeps += next.sweeps;
+        stretches += next.stretches - 1 + (parted && next.table.rows() > 0 ? 1 : 0);
+        parted = next.parted || (parted && next.table.rows() == 0);
         return true;
     }
 
@@ -94,7 +116,7 @@ final class RowScanner {
             plainRow.taken();
         }
         cutEnd.see(plainRow.afterMark());
-        table.add(row);
+        add();
         return next;
     }
 
@@ -133,7 +155,7 @@ final class RowScanner {
         if (plan.time() >= 0 && plan.time() < kept && !ends) {
             takeTime(line);
         }
-        table.add(row);
+        add();
     }
 
     private void seeEnd() {

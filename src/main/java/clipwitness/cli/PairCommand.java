@@ -96,6 +96,9 @@ final class PairCommand implements Callable<Integer> {
         }
         Path page = sheet.toAbsolutePath();
         try {
+            if (!PagePlace.mayHold(page)) {
+                return Optional.of(PagePlace.taken(sheet));
+            }
             new FolderSink(page.getParent())
                     .put(Map.of(page.getFileName().toString(), DrawerSheet.bytes(ranking, Clipwitness.software())));
             return Optional.empty();

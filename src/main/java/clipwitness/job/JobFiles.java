@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Files that a job names: they lie inside its folder, also behind symbolic links, and exist. */
 final class JobFiles {
+    private static final Pattern DIGITS = Pattern.compile("\\d+");
     private static final String INSIDE =
             "Copy it into the job folder and name it from there, for example captures/after.csv";
     private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
@@ -83,10 +85,19 @@ final class JobFiles {
             return Optional.empty();
         }
         try (Stream<Path> siblings = Files.list(parent)) {
-            List<String> names =
-                    siblings.map(s -> s.getFileName().toString()).sorted().toList();
-            return Nearest.slipOf(missing.getFileName().toString(), names);
+            List<String> names = siblings.filter(Files::isRegularFile)
+                    .map(s -> s.getFileName().toString())
+                    .sorted()
+                    .toList();
+            String name = missing.getFileName().toString();
+            return Nearest.slipOf(
+                    name, names.stream().filter(n -> !isAnotherNumber(n, name)).toList());
         }
+    }
+
+    /** Whether only the digits of two names differ: then one is no slip of the other but another capture, {@code g050} and {@code g000}. */
+    private static boolean isAnotherNumber(String one, String other) {
+        return DIGITS.matcher(one).replaceAll("").equals(DIGITS.matcher(other).replaceAll(""));
     }
 
     private static boolean isPicture(Field field, String written, Path path) throws IOException {

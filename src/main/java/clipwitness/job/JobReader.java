@@ -28,8 +28,8 @@ public final class JobReader {
         }
         JobFiles files = new JobFiles(folder);
         Faults inSheet = new Faults();
-        String sheetText = TextFile.read(
-                folder, Job.SHEET_FILE, "Write one, or let the command draft write a first version", Optional.empty());
+        String sheetText =
+                TextFile.read(folder, Job.SHEET_FILE, "Write one; the README shows a first one", Optional.empty());
         SheetReader.Outcome outcome = new SheetReader(files).read(sheetText, inSheet);
         Faults inTable = new Faults();
         List<CaptureRow> captures = captures(folder, files, outcome.terms(), inTable);
@@ -42,7 +42,7 @@ public final class JobReader {
             String text = TextFile.read(
                     folder,
                     Job.TABLE_FILE,
-                    "Write one with the columns file, state and kind, or let the command draft write it",
+                    "Write one with the columns file, state and kind; the README shows a first one",
                     Optional.of(StandardCharsets.ISO_8859_1));
             return new TableReader(terms, files, faults).read(text);
         } catch (InputException e) {

@@ -108,6 +108,28 @@ class PairCommandTest {
     }
 
     @Test
+    void aTraceNamedAsThePageIsLeftAsItIs(@TempDir Path folder) throws IOException {
+        Path trace = Files.copy(TRACER.resolve("D1.csv"), folder.resolve("D1.csv"));
+        assertThat(run("--out", trace.toString(), trace.toString(), device("D3")))
+                .isEqualTo(2);
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines(
+                        trace
+                                + ": a file stands there that is no page, and it is left as it is. Name another file with --out\n");
+        assertThat(trace).hasSameBinaryContentAs(TRACER.resolve("D1.csv"));
+    }
+
+    @Test
+    void aPageMayTakeThePlaceOfAnEarlierPageButNotOfAFolder(@TempDir Path folder) throws IOException {
+        Path sheet = folder.resolve("drawer.pdf");
+        assertThat(run("--out", sheet.toString(), device("D1"), device("D3"))).isZero();
+        assertThat(run("--out", sheet.toString(), device("D1"), device("D3"))).isZero();
+        assertThat(run("--out", folder.toString(), device("D1"), device("D3"))).isEqualTo(2);
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines(folder + ": this is a folder. Name a file in it with --out\n");
+    }
+
+    @Test
     void aSecondCurveInAFileIsSaidNotToBeUsed(@TempDir Path folder) throws IOException {
         StringBuilder text = new StringBuilder("Voltage (V),Current 1 (A),Current 2 (A)\n");
         for (double i = 1e-6; i < 1e-2; i *= 1.2) {

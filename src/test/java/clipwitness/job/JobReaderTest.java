@@ -221,7 +221,7 @@ class JobReaderTest {
         Files.delete(folder.resolve("job.yaml"));
         assertThat(job.messages())
                 .containsExactly("job.yaml: there is no such file in the job folder " + folder
-                        + ". Write one, or let the command draft write a first version");
+                        + ". Write one; the README shows a first one");
     }
 
     @Test
@@ -233,6 +233,24 @@ class JobReaderTest {
     }
 
     @Test
+    void aCaptureThatIsNotThereIsNotMistakenForOneOfAnotherNumber() throws IOException {
+        job.write("tone-050.csv", "0,0\n");
+        job.table("file,state,kind\ntone-100.csv,original,waveform\nreceivd.csv,received,waveform\n");
+        assertThat(job.messages())
+                .anySatisfy(m -> assertThat(m)
+                        .endsWith("there is no file 'tone-100.csv'. Paths count from the job folder; upper and lower "
+                                + "case differ"))
+                .anySatisfy(m -> assertThat(m).endsWith("there is no file 'receivd.csv'. Is 'received.csv' meant?"));
+    }
+
+    @Test
+    void theFolderOfExportsIsNotTakenForTheTable() throws IOException {
+        Files.delete(folder.resolve("captures.csv"));
+        Files.createDirectories(folder.resolve("captures"));
+        assertThat(job.messages()).singleElement().asString().doesNotContain("meant?");
+    }
+
+    @Test
     void aFolderWithoutATableIsFaultedTogetherWithItsSheet() throws IOException {
         job.sheet("limits: {level: 1}\n");
         Files.delete(folder.resolve("captures.csv"));
@@ -241,7 +259,7 @@ class JobReaderTest {
                         "job.yaml, line 1, limits.level: '1' has no unit. Write a number, a space and the unit, for example"
                                 + " 0.5 dB",
                         "captures.csv: there is no such file in the job folder " + folder
-                                + ". Write one with the columns file, state and kind, or let the command draft write it");
+                                + ". Write one with the columns file, state and kind; the README shows a first one");
     }
 
     @Test

@@ -82,7 +82,7 @@ final class ComparisonBuilder {
     private String clock(ClockDifference difference) {
         double million = 1e6;
         Measured.Value ratio = difference.ratio();
-        return wording.say(
+        return wording.tell(
                 ratio.number() > 0 ? "clock.faster" : "clock.slower",
                 "condition",
                 wording.condition(difference.condition()),

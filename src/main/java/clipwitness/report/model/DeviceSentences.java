@@ -59,7 +59,7 @@ final class DeviceSentences {
                     .map(p -> wording.say("list.quoted", "text", wording.label(p.state())))
                     .toList();
             if (!states.isEmpty()) {
-                sentences.add(wording.say(
+                sentences.add(wording.tell(
                         agreeing ? "device.summary.agrees" : "device.summary.differs", "states", wording.list(states)));
             }
         }
@@ -84,7 +84,7 @@ final class DeviceSentences {
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
         }
-        return wording.say(
+        return wording.tell(
                 "device." + agreement(up.get(), down.get()),
                 "condition",
                 wording.spoken(p.condition()),

@@ -65,7 +65,7 @@ final class AsymmetryFinding implements FindingRule {
 
     private String sentence(Comparison comparison, Condition condition, Difference d, String which) {
         boolean even = Math.abs(d.now().number()) <= ALIKE_PERCENT;
-        return wording.say(
+        return wording.tell(
                 even ? "finding.symmetry" : "finding.asymmetry",
                 "to",
                 wording.label(comparison.to()),

@@ -33,7 +33,7 @@ final class DriveDoubt {
     }
 
     private String sentence(double change, Condition condition) {
-        return wording.say(
+        return wording.tell(
                 change > 0 ? "drive.stronger" : "drive.weaker",
                 "change",
                 wording.numbers().fixed(Math.abs(change), Unit.DECIBEL, 1),

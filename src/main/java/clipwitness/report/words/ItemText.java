@@ -168,21 +168,23 @@ public final class ItemText {
         return comparison.items().stream().filter(i -> i.decision() == decision).toList();
     }
 
-    /** {@code level at 50 % gain and full gain, asymmetry at full gain}. */
-    String where(List<Item> items) {
+    /** {@code level (50 % gain and full gain); asymmetry (full gain)}; without places in a job that has only one. */
+    String listed(List<Item> items) {
         Map<ItemQuantity, List<Item>> byQuantity = new LinkedHashMap<>();
         items.forEach(i ->
                 byQuantity.computeIfAbsent(i.quantity(), k -> new ArrayList<>()).add(i));
         return String.join(
                 "; ",
                 byQuantity.entrySet().stream()
-                        .map(e -> wording.quantity(e.getKey())
-                                + " ("
-                                + wording.list(e.getValue().stream()
-                                        .map(i -> wording.spoken(i.condition()))
-                                        .distinct()
-                                        .toList())
-                                + ")")
+                        .map(e -> wording.quantity(e.getKey()) + where(e.getValue()))
                         .toList());
+    }
+
+    private String where(List<Item> items) {
+        List<String> places = items.stream()
+                .map(i -> wording.spoken(i.condition()))
+                .distinct()
+                .toList();
+        return wording.several() ? " (" + wording.list(places) + ")" : "";
     }
 }

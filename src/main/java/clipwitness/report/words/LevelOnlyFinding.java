@@ -69,7 +69,7 @@ final class LevelOnlyFinding implements FindingRule {
     private String sentence(Comparison comparison, Item level) {
         boolean louder = level.change().value().orElseThrow() > 0;
         Item worst = NullText.worst(ItemText.measured(comparison, ItemQuantity.NULL_DEPTH));
-        return wording.say(
+        return wording.tell(
                 louder ? "finding.level.only.louder" : "finding.level.only.quieter",
                 "to",
                 wording.label(comparison.to()),

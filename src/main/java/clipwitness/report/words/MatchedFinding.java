@@ -79,7 +79,7 @@ final class MatchedFinding implements FindingRule {
     }
 
     private String character(Place here) {
-        return wording.say(
+        return wording.tell(
                 here.high().isRise() ? "finding.matched.harsher" : "finding.matched.rounder",
                 "condition",
                 wording.spoken(here.condition()));
@@ -127,9 +127,9 @@ final class MatchedFinding implements FindingRule {
     private String lead(Comparison comparison, Item level) {
         String condition = wording.spoken(level.condition());
         if (!WhatDiffers.significant(level)) {
-            return wording.say("finding.matched.equal", "condition", condition);
+            return wording.tell("finding.matched.equal", "condition", condition);
         }
-        return wording.say(
+        return wording.tell(
                 level.change().value().orElseThrow() < 0 ? "finding.matched.quieter" : "finding.matched.louder",
                 "level",
                 texts.sizeOf(level),

@@ -57,7 +57,7 @@ final class UnchangedFinding implements FindingRule {
         Item worst = NullText.worst(items);
         boolean bound = NullText.isBound(worst);
         boolean fails = fails(items);
-        return wording.say(
+        return wording.tell(
                 "finding.null" + (fails ? ".beyond" : bound ? ".bound" : ""),
                 "to",
                 wording.label(comparison.to()),
@@ -83,7 +83,7 @@ final class UnchangedFinding implements FindingRule {
         List<Item> failing =
                 items.stream().filter(i -> i.decision() == Decision.FAIL).toList();
         List<Item> told = failing.isEmpty() ? items : failing;
-        String moved = wording.say(
+        String moved = wording.tell(
                 MOVED.get(quantity) + (failing.isEmpty() ? "" : ".beyond"),
                 "to",
                 wording.label(comparison.to()),

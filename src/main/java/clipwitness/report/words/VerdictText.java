@@ -113,28 +113,18 @@ public final class VerdictText {
                     "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
         }
         Item item = worst.get();
-        String condition = wording.spoken(item.condition());
         String quantity = wording.quantity(item.quantity());
         if (item.change().value().isEmpty()) {
-            return wording.say(
+            return wording.under(
+                    item.condition(),
                     key + ".refused",
-                    "condition",
-                    condition,
                     "quantity",
                     quantity,
                     "reason",
                     item.change().reason().orElse(""));
         }
-        return wording.say(
-                key,
-                "condition",
-                condition,
-                "quantity",
-                quantity,
-                "change",
-                texts.said(item),
-                "limit",
-                texts.limit(item));
+        return wording.under(
+                item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
     }
 
     /** What else did not pass, and what would decide it. */
@@ -149,7 +139,7 @@ public final class VerdictText {
                         "items",
                         wording.items(items.size(), judged),
                         "list",
-                        texts.where(items)));
+                        texts.listed(items)));
             }
         }
         if (comparison.verdict() == Decision.UNDECIDED) {

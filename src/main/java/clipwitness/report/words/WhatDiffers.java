@@ -71,8 +71,7 @@ final class WhatDiffers {
             }
         }
         List<String> said = new ArrayList<>();
-        parts.forEach((condition, what) ->
-                said.add(wording.say("what.at", "condition", wording.spoken(condition), "what", wording.list(what))));
+        parts.forEach((condition, what) -> said.add(wording.under(condition, "what.at", "what", wording.list(what))));
         return said.isEmpty() ? wording.say("what.nothing") : String.join("; ", said);
     }
 

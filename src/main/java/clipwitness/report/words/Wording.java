@@ -15,11 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
 public final class Wording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";
+    private static final String ALONE =
+            ".alone"; // the sentence without its condition, where there is nothing to tell apart
 
     private final Words words;
     private final NumberText numbers;
@@ -27,6 +30,7 @@ public final class Wording {
     private final boolean severalFrequencies;
     private final boolean severalLevels;
     private final boolean severalSettings;
+    private final boolean several;
 
     /** The words for a job. */
     public Wording(Words words, JobResults results) {
@@ -42,11 +46,32 @@ public final class Wording {
                 waves.stream().map(Condition::frequency).distinct().count() > 1;
         this.severalLevels = waves.stream().map(Condition::level).distinct().count() > 1;
         this.severalSettings = waves.stream().map(Condition::setting).distinct().count() > 1;
+        this.several = waves.stream().distinct().count() > 1;
     }
 
     /** A sentence of the words. */
     public String say(String name, String... holes) {
         return words.say(name, holes);
+    }
+
+    /** A sentence of the words; in a job whose waves were all captured under one condition, the sentence that does not repeat it. */
+    public String tell(String name, String... holes) {
+        return words.say(several || !words.has(name + ALONE) ? name : name + ALONE, holes);
+    }
+
+    /** A sentence about a condition; the sentence without it where the job has only this one and no name for it. */
+    String under(Condition condition, String name, String... holes) {
+        boolean named = several || !parts(condition).isEmpty() || !words.has(name + ALONE);
+        return words.say(named ? name : name + ALONE, with("condition", spoken(condition), holes));
+    }
+
+    private static String[] with(String hole, String text, String... holes) {
+        return Stream.concat(Stream.of(hole, text), Stream.of(holes)).toArray(String[]::new);
+    }
+
+    /** Whether the job's waves were captured under more than one condition. */
+    boolean several() {
+        return several;
     }
 
     /** Numbers. */
@@ -99,6 +124,11 @@ public final class Wording {
 
     /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
     public String condition(Condition condition) {
+        Set<String> parts = parts(condition);
+        return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
+    }
+
+    private Set<String> parts(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
         condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
         if (severalFrequencies) {
@@ -110,7 +140,7 @@ public final class Wording {
         if (severalSettings) {
             condition.setting().ifPresent(parts::add);
         }
-        return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
+        return parts;
     }
 
     /** The same as a sentence says it: {@code full gain}. */

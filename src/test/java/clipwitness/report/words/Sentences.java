@@ -47,6 +47,38 @@ final class Sentences {
                 good.job(), good.inputsDigest(), good.captures(), good.series(), List.of(comparisons), List.of());
     }
 
+    /** The good example as if one setting of the gain control alone had been captured. */
+    static JobResults only(double gain) {
+        JobResults good = ExampleJob.good().results();
+        return new JobResults(
+                good.job(),
+                good.inputsDigest(),
+                good.captures().stream()
+                        .filter(c -> c.row().condition().gainPercent().orElse(-1) == gain)
+                        .toList(),
+                good.series(),
+                good.comparisons().stream().map(c -> only(c, gain)).toList(),
+                List.of());
+    }
+
+    private static Comparison only(Comparison c, double gain) {
+        return new Comparison(
+                c.from(),
+                c.to(),
+                c.intent(),
+                c.verdict(),
+                c.reason(),
+                c.judged(),
+                c.notExamined(),
+                c.items().stream()
+                        .filter(i -> i.condition().gainPercent().orElse(-1) == gain)
+                        .toList(),
+                c.levelMatched().stream()
+                        .filter(h -> h.condition().gainPercent().orElse(-1) == gain)
+                        .toList(),
+                List.of());
+    }
+
     /** The good example with other series. */
     static JobResults with(List<Series> series) {
         JobResults good = ExampleJob.good().results();

@@ -122,9 +122,8 @@ class VerdictTextTest {
                         Intent.DESCRIBED,
                         Decision.DESCRIBED,
                         item(ItemQuantity.LEVEL, 100, 1.98, 6.87, Decision.DESCRIBED))))
-                .isEqualTo(
-                        "For comparison, not judged: at full gain it cannot be said whether it is louder or quieter: "
-                                + "all within 8.85 dB is possible.");
+                .isEqualTo("For comparison, not judged: at full gain whether it is louder or quieter cannot be said "
+                        + "(all within 8.85 dB is possible).");
     }
 
     @Test
@@ -215,8 +214,8 @@ class VerdictTextTest {
         assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
                 .extracting(Sentences::plain)
                 .containsExactly(
-                        "Beyond the limits: two of four figures, level (50 % gain and full gain).",
-                        "Undecided: one of four figures, distortion (THD) (50 % gain).");
+                        "Beyond the limits, two of four figures: level (50 % gain and full gain).",
+                        "Undecided, one of four figures: distortion (THD) (50 % gain).");
     }
 
     @Test

@@ -81,6 +81,11 @@ final class Change {
 
     private static String inState(Setting setting, Measured refused) {
         Optional<String> reason = refused.reason();
-        return "in " + setting.quoted() + ": " + reason.orElseThrow();
+        return in(setting) + reason.orElseThrow();
+    }
+
+    /** How a reason begins that is about one of the two states. */
+    static String in(Setting setting) {
+        return "in " + setting.quoted() + ": ";
     }
 }

@@ -101,7 +101,7 @@ final class ItemBuilder {
             return item(question, limit, Decision.DESCRIBED, none, Optional.empty());
         }
         if (value.isEmpty()) {
-            Optional<String> remedy = question.change().reason().map(Remedy::forRefusal);
+            Optional<String> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
             return item(question, limit, Decision.UNDECIDED, none, remedy);
         }
         Decision decision = tolerance.decide(value.get());

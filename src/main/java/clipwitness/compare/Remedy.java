@@ -80,6 +80,13 @@ final class Remedy {
         return "Capture it again: " + reason + ".";
     }
 
+    /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
+    static String forRefusal(String reason, Setting from) {
+        return reason.startsWith(Change.in(from))
+                ? "Capture it again if the unit can be put back into this state: " + reason + "."
+                : forRefusal(reason);
+    }
+
     private String sentence(double distance) {
         if (!(distance > 0)) {
             return "The change lies on the limit; more captures would not decide.";

@@ -109,6 +109,7 @@ final class DevicesJson {
                     json.number("mismatchAt1mA", p.mismatchAt1mA().value());
                     json.text("unit", p.mismatch().unit().symbol());
                     json.number("expandedUncertainty", p.mismatch().expandedUncertainty());
+                    json.number("expandedUncertaintyAt1mA", p.mismatchAt1mA().expandedUncertainty());
                     json.number("temperatureApart", p.temperatureApart());
                 });
             }

@@ -47,6 +47,7 @@ class PairCommandTest {
         assertThat(out.toString().replaceAll("\\s+", " "))
                 .startsWith("{ \"pairs\" : [ { \"devices\" : [ \"D1\", \"D3\" ], \"mismatch\" : 0.0014")
                 .contains("\"unit\" : \"V\"")
+                .containsPattern("\"expandedUncertaintyAt1mA\" : \\d\\.\\d+E-5")
                 .contains("\"left\" : [ \"D4\" ]");
     }
 

@@ -87,6 +87,16 @@ class ItemBuilderTest {
     }
 
     @Test
+    void whatWasRefusedBeforeTheWorkIsNotSimplyToBeCapturedAgain() {
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
+        assertThat(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .remedy())
+                .contains(
+                        "Capture it again if the unit can be put back into this state: in “State a”: the converter was at "
+                                + "its end.");
+    }
+
+    @Test
     void aRefusalBeforeTheWorkIsNamedByItsState() {
         Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))

@@ -8,7 +8,7 @@ import java.util.Optional;
  * Onset of clipping on the upper side of a transfer curve: the distance of the input from its mean beyond which the output stays 1 dB
  * or more short of the small-signal line. The last crossing counts; it is looked for from the input's peak inwards on the curve averaged
  * over short stretches, then found on a straight line through the samples around it; the distance of the two counts as uncertainty.
- * Where that neighbourhood shares samples with the line, the uncertainties of both add up: what lifts its end tilts the line down.
+ * Where that neighbourhood lies at the end of the line's own window, the uncertainties of both add up: what lifts it tilts the line down.
  *
  * @param input   distance, V
  * @param noise   standard uncertainty, V
@@ -18,6 +18,9 @@ record OnsetPoint(double input, double noise, double leaving) {
     private static final double NEIGHBOURHOOD = 0.08;
     private static final double WIDE = 1.15;
     private static final double LEAST_LEAVING = 0.02;
+
+    /** From this share of the window on, a cubic's slope at the middle falls when a sample rises: its weights go as 5 x - 7 x³. */
+    private static final double AGAINST_SLOPE = Math.sqrt(5.0 / 7);
 
     static Optional<OnsetPoint> of(OutputProfile profile, CentreLine line) {
         int place = profile.places() - 1;
@@ -39,7 +42,7 @@ record OnsetPoint(double input, double noise, double leaving) {
         double own = profile.transfer().scatter() * Math.sqrt(local.varianceAt(found));
         double ofLine = line.loweredUncertainty(found);
         double spread = (found - rough) / Math.sqrt(12);
-        boolean shared = found * (1 - NEIGHBOURHOOD) < line.window();
+        boolean shared = found > AGAINST_SLOPE * line.window() && found * (1 - NEIGHBOURHOOD) < line.window();
         double both = shared ? own + ofLine : Math.hypot(own, ofLine);
         return Optional.of(new OnsetPoint(found, Math.hypot(both / leaving, spread), leaving));
     }

@@ -16,14 +16,15 @@ import java.util.stream.Stream;
 
 /**
  * A report of a few megabytes is over before the optimising compiler has earned its keep: until then it only takes the second core from
- * the work. Such a run is handed to a virtual machine that compiles quickly and collects simply, started with the same command line. Whoever
- * sets such options himself is left alone, and so is a long run.
+ * the work. Such a run is handed to a virtual machine that compiles quickly, collects simply and has room for its classes, started with
+ * the same command line. Whoever sets such options himself is left alone, and so is a long run.
  */
 final class ShortRun {
     private static final long MOST_BYTES = 48L << 20;
     private static final int MOST_FILES = 4000;
     private static final List<String> SHORT_COMMANDS = List.of("report", "pair");
-    private static final List<String> OPTIONS = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+    private static final List<String> OPTIONS =
+            List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:MetaspaceSize=96m");
     private static final List<String> OWN_CHOICE = List.of("-XX", "-Xint", "-Xcomp", "-agent", "-javaagent", "@");
     private static final List<String> OWN_CHOICE_VARIABLES =
             List.of("JDK_JAVA_OPTIONS", "JAVA_TOOL_OPTIONS", "_JAVA_OPTIONS");

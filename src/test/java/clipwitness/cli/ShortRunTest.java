@@ -23,6 +23,7 @@ class ShortRunTest {
                         "/usr/bin/java",
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
+                        "-XX:MetaspaceSize=96m",
                         "-Xmx512m",
                         "-jar",
                         "c.jar",

@@ -5,7 +5,6 @@ import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.Severity;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What the doubts about a file mean for the measuring of its channels. */
@@ -19,7 +18,7 @@ final class FileDoubts {
     static Optional<String> unfit(Export export) {
         return export.doubts().stream()
                 .filter(d -> d.severity() == Severity.REFUSAL && d.code() != DoubtCode.MISSING_SAMPLES)
-                .map(d -> asReason(d.text()))
+                .map(Doubt::reason)
                 .findFirst();
     }
 
@@ -29,10 +28,5 @@ final class FileDoubts {
         return measured.stream()
                 .filter(d -> !counted || d.code() != DoubtCode.MISSING_SAMPLES)
                 .toList();
-    }
-
-    private static String asReason(String sentence) {
-        return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
-                + sentence.substring(1).replaceFirst("\\.$", "");
     }
 }

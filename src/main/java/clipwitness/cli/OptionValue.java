@@ -1,5 +1,7 @@
 package clipwitness.cli;
 
+import clipwitness.job.Bench;
+import clipwitness.quantity.Quantity;
 import clipwitness.quantity.QuantityFormatException;
 import clipwitness.quantity.QuantityParser;
 import clipwitness.quantity.Unit;
@@ -21,31 +23,58 @@ final class OptionValue {
      * @throws ParameterException if the text is no quantity of that unit
      */
     static OptionalDouble of(CommandSpec spec, String option, String text, Unit unit) {
+        return of(spec, option, text, unit, QuantityParser::parse);
+    }
+
+    /** A temperature, °C, as a job sheet may state it. */
+    static OptionalDouble temperature(CommandSpec spec, String option, String text) {
+        OptionalDouble celsius = of(spec, option, text, Unit.CELSIUS);
+        if (celsius.isPresent()
+                && !(celsius.getAsDouble() >= Bench.LOWEST_TEMPERATURE
+                        && celsius.getAsDouble() <= Bench.HIGHEST_TEMPERATURE)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    option + " must lie from " + Bench.LOWEST_TEMPERATURE + " to " + Bench.HIGHEST_TEMPERATURE
+                            + " °C but is " + text);
+        }
+        return celsius;
+    }
+
+    /** The same for a value that must be above 0. */
+    static OptionalDouble above0(CommandSpec spec, String option, String text, Unit unit) {
+        return above0(spec, option, text, of(spec, option, text, unit));
+    }
+
+    /** The same for a value that must be above 0 and whose unit must be written. */
+    static OptionalDouble withUnitAbove0(CommandSpec spec, String option, String text, Unit unit) {
+        return above0(
+                spec,
+                option,
+                text,
+                of(
+                        spec,
+                        option,
+                        text,
+                        unit,
+                        (t, u) -> QuantityParser.withUnit(t, u).quantity()));
+    }
+
+    private interface Reading {
+        Quantity of(String text, Unit unit) throws QuantityFormatException;
+    }
+
+    private static OptionalDouble of(CommandSpec spec, String option, String text, Unit unit, Reading reading) {
         if (text == null) {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(QuantityParser.parse(text, unit).value());
+            return OptionalDouble.of(reading.of(text, unit).value());
         } catch (QuantityFormatException e) {
             throw new ParameterException(spec.commandLine(), option + ": " + e.getMessage());
         }
     }
 
-    /** A value above 0 whose unit must be written; nothing where the option was not given. */
-    static OptionalDouble withUnitAbove0(CommandSpec spec, String option, String text, Unit unit) {
-        if (text != null) {
-            try {
-                QuantityParser.withUnit(text, unit);
-            } catch (QuantityFormatException e) {
-                throw new ParameterException(spec.commandLine(), option + ": " + e.getMessage());
-            }
-        }
-        return above0(spec, option, text, unit);
-    }
-
-    /** The same for a value that must be above 0. */
-    static OptionalDouble above0(CommandSpec spec, String option, String text, Unit unit) {
-        OptionalDouble value = of(spec, option, text, unit);
+    private static OptionalDouble above0(CommandSpec spec, String option, String text, OptionalDouble value) {
         if (value.isPresent() && !(value.getAsDouble() > 0)) {
             throw new ParameterException(spec.commandLine(), option + " must be above 0 but is " + text);
         }

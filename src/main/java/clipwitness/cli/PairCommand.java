@@ -5,7 +5,6 @@ import clipwitness.batch.Unwritten;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Problem;
-import clipwitness.quantity.Unit;
 import clipwitness.report.DrawerSheet;
 import clipwitness.report.FolderSink;
 import clipwitness.report.Ranking;
@@ -63,7 +62,7 @@ final class PairCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OptionalDouble celsius = OptionValue.of(spec, "--temperature", temperature, Unit.CELSIUS);
+        OptionalDouble celsius = OptionValue.temperature(spec, "--temperature", temperature);
         List<Problem> problems = new ArrayList<>();
         try (ReadingBar bar = ReadingBar.onTerminal(err)) {
             PairMaking making = new PairMaking(files, celsius, bar);

@@ -72,9 +72,7 @@ final class BenchList {
             for (Doubt d : c.doubts()) {
                 if (d.severity() == severity && d.code() != DoubtCode.UNIT_ASSUMED) {
                     missing.add(new Missing(
-                            d.code().code(),
-                            c.row().file() + ": " + d.text().replaceFirst("\\.?$", "."),
-                            severity == Severity.REFUSAL));
+                            d.code().code(), c.row().file() + ": " + d.sentence(), severity == Severity.REFUSAL));
                 }
             }
         }

@@ -3,7 +3,6 @@ package clipwitness.compare;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,20 +39,13 @@ public record ClockDifference(Condition condition, Measured.Value ratio) {
         return Measured.withNoise(
                 to.number() / from.number() - 1,
                 Unit.ONE,
-                Math.hypot(from.standardUncertainty() / from.number(), to.standardUncertainty() / to.number()));
+                Math.hypot(from.relativeUncertainty(), to.relativeUncertainty()));
     }
 
     private static Optional<Measured.Value> frequency(JobResults results, String state, Condition condition) {
-        return results.captures().stream()
-                .filter(c -> c.row().state().filter(state::equals).isPresent()
-                        && c.row().condition().equals(condition))
+        return results.waves(state, condition)
                 .flatMap(c -> c.waveform().stream())
-                .map(w -> frequency(w))
-                .flatMap(Optional::stream)
+                .flatMap(w -> w.get(WaveformQuantity.FREQUENCY).asValue().stream())
                 .findFirst();
-    }
-
-    private static Optional<Measured.Value> frequency(WaveformResult waveform) {
-        return waveform.get(WaveformQuantity.FREQUENCY).asValue();
     }
 }

@@ -38,8 +38,7 @@ final class EquivalentGains {
     private List<EquivalentGain> answers(List<Setting> from, ThdCurve to) {
         List<EquivalentGain> answers = new ArrayList<>();
         for (Setting s : from) {
-            Measured thd =
-                    Repeatability.with(s.figure(WaveformQuantity.THD), repeatability.of(s, WaveformQuantity.THD));
+            Measured thd = repeatability.figure(s, WaveformQuantity.THD);
             thd.asValue()
                     .filter(v -> !v.isUpperBound())
                     .ifPresent(v -> answers.add(

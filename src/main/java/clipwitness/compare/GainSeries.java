@@ -48,7 +48,7 @@ final class GainSeries {
         List<Measured> thds = new ArrayList<>();
         for (Setting s : along) {
             gains.add(Catalogue.gain(s));
-            thds.add(Repeatability.with(s.figure(WaveformQuantity.THD), repeatability.of(s, WaveformQuantity.THD)));
+            thds.add(repeatability.figure(s, WaveformQuantity.THD));
         }
         return ThdCurve.of(gains, thds);
     }
@@ -66,7 +66,7 @@ final class GainSeries {
     private SeriesPoint point(Setting setting) {
         Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
         for (WaveformQuantity q : setting.first().values().keySet()) {
-            values.put(q, Repeatability.with(setting.figure(q), repeatability.of(setting, q)));
+            values.put(q, repeatability.figure(setting, q));
         }
         return new SeriesPoint(Catalogue.gain(setting), values);
     }

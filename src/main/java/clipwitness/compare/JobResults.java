@@ -1,8 +1,10 @@
 package clipwitness.compare;
 
+import clipwitness.capture.Condition;
 import clipwitness.job.Job;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * Everything that was measured and decided about a job.
@@ -32,6 +34,14 @@ public record JobResults(
         comparisons = List.copyOf(comparisons);
         hints = List.copyOf(hints);
         Objects.requireNonNull(devices, "devices");
+    }
+
+    /** The captures of a state under a condition that were measured as waves, or refused as such. */
+    public Stream<CaptureResult> waves(String state, Condition condition) {
+        return captures.stream()
+                .filter(c -> c.row().state().filter(state::equals).isPresent()
+                        && c.row().condition().equals(condition)
+                        && c.waveform().isPresent());
     }
 
     /** The results of a job without traced devices. */

@@ -36,12 +36,14 @@ final class Repeatability {
             EnumSet.of(WaveformQuantity.FREQUENCY, WaveformQuantity.INPUT_FUNDAMENTAL, WaveformQuantity.INPUT_THD);
 
     private final Catalogue catalogue;
+    private final List<Setting> repeated;
     private final double knobPercent;
     private final Map<ItemFigure, OptionalDouble> pooled = new EnumMap<>(ItemFigure.class);
     private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
 
     Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
+        this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
         this.knobPercent = 100 * bench.knobRepeatability();
         for (ItemFigure figure : ItemFigure.values()) {
             pooled.put(figure, pooled(s -> s.figure(figure)));
@@ -63,8 +65,7 @@ final class Repeatability {
                 : of(setting, pooledQuantities.get(quantity), (a, b) -> slopeBetween(a, b, s -> s.figure(quantity)));
     }
 
-    /** The same for any figure of a setting, in its own unit. */
-    Optional<Contribution> of(Setting setting, Function<Setting, Measured> figure) {
+    private Optional<Contribution> of(Setting setting, Function<Setting, Measured> figure) {
         return of(setting, pooled(figure), (a, b) -> slopeBetween(a, b, figure));
     }
 
@@ -82,8 +83,17 @@ final class Repeatability {
                         h.order(), h.amplitude(), with(h.level(), of(setting, s -> s.harmonic(h.order()))), h.phase()));
     }
 
-    /** A figure with a contribution, where both exist. */
-    static Measured with(Measured figure, Optional<Contribution> contribution) {
+    /** A figure of a setting with this contribution. */
+    Measured figure(Setting setting, WaveformQuantity quantity) {
+        return with(setting.figure(quantity), of(setting, quantity));
+    }
+
+    /** The same for any figure. */
+    Measured figure(Setting setting, Function<Setting, Measured> figure) {
+        return with(figure.apply(setting), of(setting, figure));
+    }
+
+    private static Measured with(Measured figure, Optional<Contribution> contribution) {
         return figure.asValue()
                 .flatMap(v -> contribution.map(c -> (Measured) v.plus(c.source(), c.standardUncertainty())))
                 .orElse(figure);
@@ -146,8 +156,8 @@ final class Repeatability {
     private OptionalDouble pooled(Function<Setting, Measured> figure) {
         double squares = 0;
         int freedom = 0;
-        for (Setting s : catalogue.all()) {
-            double[] runs = s.runs() > 1 ? meansOfRuns(s, figure) : new double[0];
+        for (Setting s : repeated) {
+            double[] runs = meansOfRuns(s, figure);
             if (runs.length > 1) {
                 double mean = 0;
                 for (double r : runs) {

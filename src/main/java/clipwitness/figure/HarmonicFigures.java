@@ -13,8 +13,11 @@ import java.util.stream.Stream;
 final class HarmonicFigures {
     private static final double SINGLE_SHAPE = 0.42;
     private static final double PANEL_SHAPE = 0.62;
-    private static final int MOST_COLUMNS = 2;
-    private static final int MANY_PANELS = 4;
+    private static final int MOST_COLUMNS = 3;
+
+    /** Four panels stand two by two. */
+    private static final int SQUARE = 2;
+
     private static final int MOST_IN_PANELS = 10;
     private static final double GROUP_WIDTH = 0.78;
     private static final double DEEPEST = -100;
@@ -47,7 +50,7 @@ final class HarmonicFigures {
     /** The lower harmonics at every setting. */
     Figure all() {
         int settings = group.settings().size();
-        int columns = Math.min(settings > MANY_PANELS ? MOST_COLUMNS + 1 : MOST_COLUMNS, settings);
+        int columns = settings == SQUARE * SQUARE ? SQUARE : Math.min(MOST_COLUMNS, settings);
         return figure(
                 "Harmonics over the fundamental at each setting of the gain control",
                 group.settings(),

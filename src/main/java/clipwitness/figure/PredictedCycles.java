@@ -1,6 +1,5 @@
 package clipwitness.figure;
 
-import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Prediction;
 import clipwitness.compare.StatePrediction;
 import clipwitness.measure.CycleTrace;
@@ -123,15 +122,11 @@ final class PredictedCycles {
     }
 
     private Optional<WaveformResult> measured(StatePrediction prediction) {
-        return context.results().captures().stream()
-                .filter(c -> c.row().state().equals(Optional.of(prediction.state()))
-                        && c.row().condition().equals(prediction.condition()))
-                .flatMap(c -> waves(c).stream())
+        return context.results()
+                .waves(prediction.state(), prediction.condition())
+                .flatMap(c -> c.waveform().stream())
+                .filter(w -> !w.refused())
                 .findFirst();
-    }
-
-    private static Optional<WaveformResult> waves(CaptureResult capture) {
-        return capture.waveform().filter(w -> !w.refused());
     }
 
     private String finding() {

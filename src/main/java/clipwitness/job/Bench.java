@@ -36,6 +36,12 @@ public record Bench(
     /** Bench temperature where the sheet has none, °C, known to 3 K. */
     public static final double DEFAULT_TEMPERATURE = 23;
 
+    /** Lowest temperature that anything is taken to have, °C. */
+    public static final int LOWEST_TEMPERATURE = -50;
+
+    /** Highest temperature that anything is taken to have, °C. */
+    public static final int HIGHEST_TEMPERATURE = 100;
+
     /** How well that is known: to 3 K, a bound. */
     public static final double DEFAULT_TEMPERATURE_BOUND = 3;
 

@@ -10,7 +10,8 @@ import java.util.OptionalInt;
 /** Reads the section {@code bench}. */
 final class BenchSection {
     /** Temperatures at which a bench can be worked at, with room for a heated or cooled unit. */
-    static final Range TEMPERATURE = Range.from(-50, Unit.CELSIUS).to(100);
+    static final Range TEMPERATURE =
+            Range.from(Bench.LOWEST_TEMPERATURE, Unit.CELSIUS).to(Bench.HIGHEST_TEMPERATURE);
 
     private static final Range SHARE = Range.from(0, Unit.PERCENT).to(100);
 

@@ -5,6 +5,7 @@ import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The converter's share in the uncertainty of the mean and of each harmonic. Where the noise is under half a code it does not blur the
@@ -58,8 +59,9 @@ final class CoefficientNoise {
      * has next to no slopes, its plateaus may stand between two codes, which alone scatters by up to step² / 4.
      */
     private static double dither(MeanCycle cycle, double step) {
-        double ofRounding = cycle.leastNoiseOnSlopes().isPresent() ? 1.0 / 12 : 1.0 / 4;
-        double codes = cycle.leastNoiseOnSlopes().orElseGet(cycle::leastNoise) / step;
+        OptionalDouble onSlopes = cycle.leastNoiseOnSlopes();
+        double ofRounding = onSlopes.isPresent() ? 1.0 / 12 : 1.0 / 4;
+        double codes = onSlopes.orElseGet(cycle::leastNoise) / step;
         return Math.sqrt(Math.max(0, codes * codes - ofRounding));
     }
 

@@ -98,7 +98,7 @@ final class ExportBuilder {
     private void noteStretches(DataPass pass) {
         if (pass.stretches() > 1 && pass.table().rows() / pass.stretches() >= LEAST_ROWS_OF_STRETCH) {
             notes.doubt(
-                    DoubtCode.MISSING_SAMPLES,
+                    DoubtCode.UNEVEN_TIME,
                     Severity.REFUSAL,
                     "blank lines part the samples into " + pass.stretches()
                             + " stretches, and no column of time says whether"

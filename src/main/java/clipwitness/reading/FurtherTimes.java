@@ -3,6 +3,7 @@ package clipwitness.reading;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.quantity.Unit;
+import java.util.Locale;
 
 /** Further columns of time, as they stand where two records are put side by side. */
 final class FurtherTimes {
@@ -29,7 +30,7 @@ final class FurtherTimes {
                 throw new InputException(
                         new Origin(file, 0, "column " + other.called()),
                         String.format(
-                                java.util.Locale.ROOT,
+                                Locale.ROOT,
                                 "this time advances %.4g times as fast as that in column %s: two records stand side by side",
                                 ratio,
                                 time.called()),

@@ -154,18 +154,4 @@ public final class WeightedPoints {
         }
         return low;
     }
-
-    /** Every second point, from the first (parity 0) or the second (parity 1): the two halves share no sample. */
-    public WeightedPoints half(int parity) {
-        int count = (x.length + 1 - parity) / 2;
-        double[] halfX = new double[count];
-        double[] halfY = new double[count];
-        double[] halfWeights = new double[count];
-        for (int i = 0; i < count; i++) {
-            halfX[i] = x[2 * i + parity];
-            halfY[i] = y[2 * i + parity];
-            halfWeights[i] = weights[2 * i + parity];
-        }
-        return new WeightedPoints(halfX, halfY, halfWeights);
-    }
 }

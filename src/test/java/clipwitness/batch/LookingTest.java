@@ -50,6 +50,15 @@ class LookingTest {
     }
 
     @Test
+    void stretchesThatNoTimeJoinsAreNotMeasuredAsOneWave() throws IOException, InputException {
+        StringBuilder text = new StringBuilder("Sample interval,1e-5 s\nCH1 (V)\n");
+        for (int i = 0; i < 2_000; i++) {
+            text.append(Math.sin(2 * Math.PI * i / 100)).append(i == 1_037 ? "\n\n" : "\n");
+        }
+        assertThat(look(text.toString()).channels().get(0).waveform()).isEmpty();
+    }
+
+    @Test
     void aRecordOfNoiseHasNoFiguresOfAWave() throws IOException, InputException {
         for (double hum : new double[] {0, 2e-4, 4e-4}) {
             Look look = look(noisy(hum, 1e-3));

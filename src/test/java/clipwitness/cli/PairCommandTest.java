@@ -97,6 +97,12 @@ class PairCommandTest {
     }
 
     @Test
+    void aTemperatureInKelvinIsNoneInDegreesCelsius() {
+        assertThat(run("--temperature", "300", device("D1"), device("D3"))).isEqualTo(2);
+        assertThat(err.toString()).contains("--temperature must lie from -50 to 100 °C but is 300");
+    }
+
+    @Test
     void theSheetIsNotWrittenWhereNothingConducts(@TempDir Path folder) throws IOException {
         Path open = Files.writeString(folder.resolve("open.csv"), "Voltage (V),Current (A)\n0,0\n1,0\n2,0\n3,0\n");
         Path sheet = folder.resolve("drawer.pdf");

@@ -24,7 +24,7 @@ class StretchesTest {
         assertThat(doubts(
                         "Sample interval,1e-6 s\nCH1 (V)\n" + "0.1\n0.2\n".repeat(20) + "\n" + "0.3\n0.2\n".repeat(20)))
                 .containsExactly(Tuple.tuple(
-                        DoubtCode.MISSING_SAMPLES,
+                        DoubtCode.UNEVEN_TIME,
                         Severity.REFUSAL,
                         "blank lines part the samples into 2 stretches, and no column of time says whether one goes on where"
                                 + " the last ended. Export the stretches one by one, or with their time"));

@@ -49,10 +49,7 @@ public final class Figures {
 
     /** The measured captures of a state under a condition. */
     Stream<CaptureResult> captures(String state, Condition condition) {
-        return results.captures().stream()
-                .filter(c -> c.row().state().filter(state::equals).isPresent()
-                        && c.row().condition().equals(condition)
-                        && c.waveform().isPresent());
+        return results.waves(state, condition);
     }
 
     /** How a figure differs between the two states of a comparison. */

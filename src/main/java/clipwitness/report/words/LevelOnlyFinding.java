@@ -17,9 +17,6 @@ final class LevelOnlyFinding implements FindingRule {
     /** A level-matched harmonic that moves by less is not heard, dB: the usual limit of the distortion. */
     private static final double SMALL_DECIBELS = 1;
 
-    /** One of many harmonics changed where it exceeds its expanded uncertainty by half: one in twenty exceeds it by chance. */
-    private static final double OF_MANY = 1.5;
-
     private final Wording wording;
     private final ItemText texts;
     private final NullText nulls;
@@ -63,7 +60,8 @@ final class LevelOnlyFinding implements FindingRule {
     }
 
     private static boolean stays(Measured.Value change) {
-        return Math.abs(change.number()) <= Math.max(SMALL_DECIBELS, OF_MANY * 2 * change.standardUncertainty());
+        return Math.abs(change.number())
+                <= Math.max(SMALL_DECIBELS, WhatDiffers.OF_MANY * 2 * change.standardUncertainty());
     }
 
     private String sentence(Comparison comparison, Item level) {

@@ -55,6 +55,7 @@ final class MatchedFinding implements FindingRule {
     private record Place(Condition condition, Difference high) {}
 
     private String sentence(Comparison comparison, Item level, Place here) {
+        Optional<String> driven = drive.of(comparison, here.condition());
         List<String> parts = new ArrayList<>();
         parts.add(wording.say(
                 "finding.matched." + kind(here.high()),
@@ -71,11 +72,12 @@ final class MatchedFinding implements FindingRule {
         if (other.isPresent()) {
             parts.add(elsewhere(other.get()));
         } else if (isHeard(here.high())) {
-            parts.add(singles.against(comparison, here.condition(), here.high().isRise())
-                    .orElseGet(() -> character(here)));
+            singles.against(comparison, here.condition(), here.high().isRise())
+                    .or(() -> driven.isPresent() ? Optional.empty() : Optional.of(character(here)))
+                    .ifPresent(parts::add);
         }
         String said = wording.say("finding.matched.end", "sentence", String.join(", ", parts));
-        return drive.of(comparison, here.condition()).map(d -> said + " " + d).orElse(said);
+        return driven.map(d -> said + " " + d).orElse(said);
     }
 
     private String character(Place here) {

@@ -17,9 +17,6 @@ import java.util.stream.Stream;
  * distortion where it was.
  */
 final class OnsetHalves {
-    /** One of many figures counts as changed beyond so many expanded uncertainties. */
-    private static final double OF_MANY = 1.5;
-
     /** What lies closer together begins alike to a listener, dB (common practice). */
     private static final double LEAST_DECIBELS = 1;
 
@@ -39,7 +36,7 @@ final class OnsetHalves {
 
         boolean isElsewhere() {
             return !onset.bounded()
-                    && Math.abs(onset.change()) > OF_MANY * onset.uncertainty()
+                    && Math.abs(onset.change()) > WhatDiffers.OF_MANY * onset.uncertainty()
                     && decibels() > LEAST_DECIBELS;
         }
     }

@@ -24,7 +24,7 @@ final class WhatDiffers {
      * One of many figures counts as changed beyond so many expanded uncertainties: of twenty that did not change, one exceeds its own
      * by chance.
      */
-    private static final double OF_MANY = 1.5;
+    static final double OF_MANY = 1.5;
 
     /** What lies below a tenth of the usual limit is no difference that anybody means. */
     private static final double NEGLIGIBLE = 0.1;

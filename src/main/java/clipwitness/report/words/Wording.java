@@ -21,8 +21,9 @@ import java.util.stream.Stream;
 public final class Wording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";
-    private static final String ALONE =
-            ".alone"; // the sentence without its condition, where there is nothing to tell apart
+
+    /** Ends the name of a sentence without its condition, for where there is nothing to tell apart. */
+    private static final String ALONE = ".alone";
 
     private final Words words;
     private final NumberText numbers;

@@ -274,7 +274,26 @@ class FindingsTest {
     }
 
     /** What is said of both states set equally loud, when the harmonics from the eighth on change so, dB. */
+    /** What another drive may explain is not called the unit's character. */
+    @Test
+    void amidAnotherDriveNothingIsCalledRounder() {
+        JobResults same = withHarmonics(-4, -5);
+        JobResults driven = Sentences.withFigure(
+                same, "new", 100, WaveformQuantity.INPUT_FUNDAMENTAL, ExampleJob.value(0.1482, Unit.VOLT, 0.001));
+        JobResults doubted = Sentences.withDoubt(
+                driven, "new", new Doubt(DoubtCode.STIMULUS_CHANGED, Severity.WARNING, "the input is stronger"));
+        assertThat(findings(same).get(1)).contains("it is also rounder");
+        assertThat(findings(doubted).get(1))
+                .endsWith(
+                        "are then 4.3 dB lower. The input was 3.4 dB stronger at full gain, so the drive may explain the"
+                                + " difference.");
+    }
+
     private static String matched(double... changes) {
+        return findings(withHarmonics(changes)).get(1);
+    }
+
+    private static JobResults withHarmonics(double... changes) {
         JobResults good = ExampleJob.good().results();
         Comparison changed = good.comparisons().get(1);
         List<LevelMatchedHarmonic> harmonics = new ArrayList<>();
@@ -282,7 +301,7 @@ class FindingsTest {
         for (int i = 0; i < changes.length; i++) {
             harmonics.add(harmonic(8 + i, changes[i]));
         }
-        return findings(Sentences.with(withMatched(changed, harmonics))).get(1);
+        return Sentences.with(withMatched(changed, harmonics));
     }
 
     private static LevelMatchedHarmonic harmonic(int order, double change) {

@@ -21,19 +21,18 @@ final class CutEnd {
         return true;
     }
 
-    /** Notes the last number of a whole row: its characters from the decimal mark on. */
-    void see(int afterMark) {
+    /** Notes the last numbers of whole rows that follow each other: the characters of each from the decimal mark on. */
+    void see(int afterMark, int times) {
         uniform &= rows == 0 || length == afterMark;
         length = afterMark;
-        rows++;
+        rows += times;
     }
 
     /** Notes what another, on the rows that follow, has seen. */
     void see(CutEnd next) {
         if (next.rows > 0) {
-            see(next.length);
+            see(next.length, next.rows);
             uniform &= next.uniform;
-            rows += next.rows - 1;
         }
     }
 

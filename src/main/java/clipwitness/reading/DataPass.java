@@ -13,7 +13,7 @@ import java.util.Arrays;
  * @param stretches  number of stretches that blank lines part the rows into
  */
 record DataPass(Table table, int timeDigits, int stretches) {
-    private static final int BLOCK = 1 << 20;
+    private static final int BLOCK = 1 << 18;
 
     /** Reads the rows. */
     static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)

@@ -39,7 +39,9 @@ final class LineScanner {
     int lines(byte[] block, int from, int limit, int filled) throws InputException {
         int start = from;
         while (start < limit) {
-            int next = rows.plain(block, start);
+            int before = rows.table().rows();
+            int next = rows.plain(block, start, limit);
+            line += rows.table().rows() - before;
             if (next < 0) {
                 int stop = find(end, block, start, filled);
                 if (stop < 0) {
@@ -47,8 +49,8 @@ final class LineScanner {
                 }
                 scan(block, start, stop, true);
                 next = stop + 1;
+                line++;
             }
-            line++;
             start = next;
         }
         return start;

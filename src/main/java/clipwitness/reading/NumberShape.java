@@ -1,8 +1,8 @@
 package clipwitness.reading;
 
 /**
- * How a number without sign and exponent is written: how many digits before and after its mark. Numbers of one column mostly have one
- * shape, and with the shape known, all digits are told and summed at once, with no place in the row waiting for the one before.
+ * How a number without sign and exponent is written: how many digits before and after its mark. With that known, all its digits are
+ * summed at once.
  *
  * <p>The first word holds the first eight bytes, the first byte lowest; the mark is closed up, the digits moved to the upper end, and
  * what lies below them reads as zeros. A second word holds what is left.
@@ -51,11 +51,7 @@ final class NumberShape {
         return whole + fraction <= MOST_DIGITS && (fraction == 0 || whole < WORD);
     }
 
-    /** Bytes of the number. */
-    int length() {
-        return length;
-    }
-
+    /** Digits after the mark. */
     int fraction() {
         return fraction;
     }
@@ -65,15 +61,15 @@ final class NumberShape {
         return whole;
     }
 
-    /** The number without its mark, or -1 where something else than digits stands where digits are due. */
+    /** The number without its mark; digits must stand where digits are due. */
     long mantissa(byte[] bytes, int at) {
         long word = Swar.word(bytes, at);
         long digits = ((((word & beforeMark) << 8) | (word & afterMark)) << shift) ^ zeros;
         if (length <= WORD) {
-            return Swar.others(digits) == 0 ? Swar.sum(digits) : -1;
+            return Swar.sum(digits);
         }
         long rest = (Swar.word(bytes, at + WORD) << restShift) ^ restZeros;
-        return (Swar.others(digits) | Swar.others(rest)) == 0 ? Swar.sum(digits) * restPower + Swar.sum(rest) : -1;
+        return Swar.sum(digits) * restPower + Swar.sum(rest);
     }
 
     /** Ones in the lowest bytes of a word. */

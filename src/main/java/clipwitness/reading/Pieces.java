@@ -2,13 +2,14 @@ package clipwitness.reading;
 
 import clipwitness.capture.InputException;
 import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 
 /**
  * Reads a long file in pieces, several at a time. A line belongs to the piece in which it starts. Each piece goes into a table of its
@@ -17,6 +18,7 @@ import java.util.concurrent.Executors;
  */
 final class Pieces {
     private static final int PIECES_AHEAD = 2;
+    private static final int LAST_LINE = 1 << 10; // most are shorter: what is read at once beyond the end of a piece
 
     private final SourceFile file;
     private final LineEnd end;
@@ -61,58 +63,79 @@ final class Pieces {
      */
     long read(LineScanner into) throws IOException, InputException {
         ExecutorService workers = Executors.newFixedThreadPool(split.workers(), Pieces::daemon);
-        long done = origin;
-        try {
-            Queue<CompletableFuture<Piece>> ahead = new ArrayDeque<>();
-            long size = file.size();
-            long from = origin;
-            do {
-                while (from < size && ahead.size() < PIECES_AHEAD * split.workers()) {
-                    long start = from;
-                    ahead.add(CompletableFuture.supplyAsync(() -> piece(start), workers));
-                    from += split.piece();
-                }
-                Piece piece = ahead.remove().join();
-                if (piece == null || !into.absorb(piece.lines(), 1)) {
-                    break;
-                }
-                recycle(piece.lines().rows().table());
-                progress.advance(Math.max(0, piece.next() - done));
-                done = Math.max(done, piece.next());
-            } while (!ahead.isEmpty());
-            return done;
+        try (DiskBytes disk = file.bytes()) {
+            Semaphore ahead = new Semaphore(PIECES_AHEAD * split.workers());
+            CompletableFuture<Long> done = CompletableFuture.completedFuture(origin);
+            for (long from = origin; from < disk.size() && !stopped; from += split.piece()) {
+                long start = from;
+                ahead.acquireUninterruptibly();
+                CompletableFuture<Piece> piece = CompletableFuture.supplyAsync(() -> piece(disk, start), workers);
+                done = done.thenCombine(piece, (place, read) -> joined(into, read, place))
+                        .whenComplete((place, failure) -> {
+                            stopped |= failure != null;
+                            ahead.release();
+                        });
+            }
+            return done.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof InputException refused) {
+                throw refused;
+            }
+            throw e;
         } finally {
             stopped = true;
             workers.shutdown();
         }
     }
 
-    private void recycle(Table table) {
+    /** Joins a piece to those before it, in the thread that has read the last of them; the place up to which all is joined. */
+    private long joined(LineScanner into, Piece piece, long place) {
+        try {
+            if (stopped || piece == null || !into.absorb(piece.lines(), 1)) {
+                stopped = true;
+                return place;
+            }
+        } catch (InputException e) {
+            throw new CompletionException(e);
+        }
+        Table table = piece.lines().rows().table();
         table.clear();
         spare.add(table);
+        progress.advance(Math.max(0, piece.next() - place));
+        return Math.max(place, piece.next());
     }
 
     /** Reads one piece; null where it cannot be read by itself. */
-    private Piece piece(long from) {
+    private Piece piece(DiskBytes disk, long from) {
         if (stopped) {
             return null;
         }
         try {
             long first = Math.max(origin, from - 1);
+            int limit = (int) Math.min(disk.size() - first, from - first + split.piece());
             byte[] bytes = block.get();
-            int filled = file.read(first, bytes, bytes.length - PlainRow.SLACK);
-            Arrays.fill(bytes, filled, filled + PlainRow.SLACK, (byte) 0);
-            int limit = (int) Math.min(filled, from - first + split.piece());
+            int filled = filled(disk, first, bytes, 0, limit + LAST_LINE);
             Table used = spare.poll();
             Table table =
                     used == null ? new Table(file.name(), room, plan.places().size(), 0) : used;
             LineScanner lines = new LineScanner(file, end, plan, table, 1);
             int start = from == origin ? 0 : startOfLine(bytes, limit);
             int next = lines.lines(bytes, start, limit, filled);
+            if (next < limit) {
+                filled += filled(disk, first, bytes, filled, bytes.length - PlainRow.SLACK - filled);
+                next = lines.lines(bytes, next, limit, filled);
+            }
             return next < limit ? null : new Piece(lines, start < limit || from == origin ? first + next : origin);
         } catch (IOException | InputException e) {
             return null; // met again, and reported, by the reader that goes from line to line
         }
+    }
+
+    /** Reads bytes into a block behind those that it holds, and zeros behind them; how many there were. */
+    private static int filled(DiskBytes disk, long first, byte[] bytes, int held, int more) throws IOException {
+        int read = disk.read(first + held, bytes, held, more);
+        Arrays.fill(bytes, held + read, held + read + PlainRow.SLACK, (byte) 0);
+        return read;
     }
 
     /** Place after the first line end, at most the limit. */

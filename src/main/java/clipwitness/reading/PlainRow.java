@@ -29,10 +29,6 @@ final class PlainRow {
     private final int time;
     private final double[] row;
     private final boolean any;
-    private final NumberShape[] known = new NumberShape[(NumberShape.MOST_DIGITS + 1) * (NumberShape.MOST_DIGITS + 1)];
-    private final NumberShape[] shapes;
-    private final int[] signs;
-
     private double value;
     private long mantissa;
     private long timeMantissa;
@@ -58,9 +54,6 @@ final class PlainRow {
         this.keptBy = plan.keptBy();
         this.time = plan.time();
         this.row = row;
-        this.shapes = new NumberShape[row.length];
-        Arrays.fill(shapes, shape(1, 1));
-        this.signs = new int[row.length];
     }
 
     /** Characters of the last number from its decimal mark on, exponent included. */
@@ -68,9 +61,9 @@ final class PlainRow {
         return afterMark;
     }
 
-    /** Most significant digits that a time stamp was written with. */
-    int timeDigits() {
-        return largestTime == 0 ? 0 : Long.toString(largestTime).length();
+    /** The digits of a time stamp as a whole number, the largest of all rows taken. */
+    long largestTime() {
+        return largestTime;
     }
 
     /**
@@ -104,7 +97,7 @@ final class PlainRow {
     }
 
     private int keep(byte[] bytes, int at, int column) {
-        int p = number(bytes, at, column);
+        int p = number(bytes, at);
         row[column] = value;
         if (column == time) {
             timeMantissa = mantissa;
@@ -131,27 +124,8 @@ final class PlainRow {
         return p;
     }
 
-    /** Reads a number as the last one in its column was written; the place after it, or -1. */
-    private int number(byte[] bytes, int at, int column) {
-        NumberShape shape = shapes[column];
-        int sign = signs[column];
-        int start = sign == 0 ? at : at + 1;
-        int p = start + shape.length();
-        boolean alike =
-                (sign == 0 || bytes[at] == sign) && (shape.fraction() == 0 || bytes[start + shape.whole()] == mark);
-        if (!alike || !endsMantissa(bytes[p])) {
-            return otherNumber(bytes, at, column);
-        }
-        mantissa = shape.mantissa(bytes, start);
-        return mantissa < 0 ? otherNumber(bytes, at, column) : scaled(bytes, p, shape.fraction(), sign == '-' ? -1 : 1);
-    }
-
-    private boolean endsMantissa(byte b) {
-        return b == delimiter || b == end || b == '\r' || (b | 0x20) == 'e';
-    }
-
-    /** Reads a number however it is written, and notes its shape; the place after it, or -1. */
-    private int otherNumber(byte[] bytes, int at, int column) {
+    /** Reads a number; the place after it, or -1. */
+    private int number(byte[] bytes, int at) {
         int sign = bytes[at] == '-' || bytes[at] == '+' ? bytes[at] : 0;
         int start = sign == 0 ? at : at + 1;
         mantissa = 0;
@@ -168,10 +142,6 @@ final class PlainRow {
         }
         if (whole + fraction == 0 || whole + fraction > MOST_DIGITS) {
             return FAILED;
-        }
-        if (NumberShape.fits(whole, fraction)) {
-            shapes[column] = shape(whole, fraction);
-            signs[column] = sign;
         }
         return scaled(bytes, p, fraction, sign == '-' ? -1 : 1);
     }
@@ -191,14 +161,6 @@ final class PlainRow {
         double magnitude = power < 0 ? mantissa / CellReader.POWERS[-power] : mantissa * CellReader.POWERS[power];
         value = sign * magnitude;
         return magnitude < GapMarks.LARGEST_VALUE ? p : FAILED;
-    }
-
-    private NumberShape shape(int whole, int fraction) {
-        int key = whole * (NumberShape.MOST_DIGITS + 1) + fraction;
-        if (known[key] == null) {
-            known[key] = new NumberShape(whole, fraction);
-        }
-        return known[key];
     }
 
     /** Takes digits into the mantissa, as many as it holds and a few more; the place after them. */

@@ -17,6 +17,7 @@ final class RowScanner {
     private final CellReader reader;
     private final double[] row;
     private final PlainRow plainRow;
+    private final AlikeRows alikeRows;
     private final CutEnd cutEnd = new CutEnd();
     private final Table table;
     private final Tail tail = new Tail();
@@ -38,6 +39,7 @@ final class RowScanner {
         this.reader = plan.dialect().reader();
         this.row = new double[plan.places().size()];
         this.plainRow = new PlainRow(plan, lineEnd, row);
+        this.alikeRows = new AlikeRows(plan, table);
         this.table = table;
         this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
     }
@@ -58,16 +60,19 @@ final class RowScanner {
     }
 
     private void add() throws InputException {
-        if (parted) {
-            stretches++;
-            parted = false;
-        }
+        seeStretch();
         table.add(row);
+    }
+
+    private void seeStretch() {
+        stretches += parted ? 1 : 0;
+        parted = false;
     }
 
     /** Most significant digits that a time stamp was written with. */
     int timeDigits() {
-        return Math.max(timeDigits, plainRow.timeDigits());
+        long plain = Math.max(alikeRows.largestTime(), plainRow.largestTime());
+        return Math.max(timeDigits, plain == 0 ? 0 : Long.toString(plain).length());
     }
 
     /**
@@ -98,24 +103,41 @@ final class RowScanner {
     }
 
     /**
-     * Reads one plain row into the table.
+     * Reads plain rows into the table: several that are written alike, or one.
      *
      * @param bytes with zeros behind what is filled, see {@link PlainRow#SLACK}
-     * @return place after its line end; -1, with nothing done, where no plain row stands there
+     * @param from  start of a row
+     * @param limit place at or beyond which no row is read that starts there
+     * @return place after the last of them; -1, with nothing done, where no plain row stands there
      */
-    int plain(byte[] bytes, int from) throws InputException {
+    int plain(byte[] bytes, int from, int limit) throws InputException {
+        int before = table.rows();
+        int next = alikeRows.read(bytes, from, limit, lastTime);
+        if (next > from) {
+            tail.wholeRow();
+            firstTime = Math.min(firstTime, alikeRows.firstTime());
+            lastTime = alikeRows.lastTime();
+            cutEnd.see(alikeRows.afterMark(), table.rows() - before);
+            seeStretch();
+            return next;
+        }
+        return plainRow(bytes, from);
+    }
+
+    private int plainRow(byte[] bytes, int from) throws InputException {
         int next = plainRow.read(bytes, from);
         boolean timed = plan.time() >= 0;
         if (next < 0 || (timed && !(row[plan.time()] >= lastTime))) {
             return -1;
         }
+        alikeRows.learn(bytes, from, next);
         tail.wholeRow();
         if (timed) {
             firstTime = Math.min(firstTime, row[plan.time()]);
             lastTime = row[plan.time()];
             plainRow.taken();
         }
-        cutEnd.see(plainRow.afterMark());
+        cutEnd.see(plainRow.afterMark(), 1);
         add();
         return next;
     }
@@ -160,7 +182,7 @@ final class RowScanner {
 
     private void seeEnd() {
         if (!Double.isNaN(row[row.length - 1])) {
-            cutEnd.see(reader.afterMark());
+            cutEnd.see(reader.afterMark(), 1);
         }
     }
 

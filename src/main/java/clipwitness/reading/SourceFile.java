@@ -5,8 +5,6 @@ import clipwitness.capture.Origin;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -91,18 +89,9 @@ final class SourceFile {
         return decoded(path, encoding);
     }
 
-    /**
-     * Reads part of the file as it lies on the disk, byte-order mark included.
-     *
-     * @param from   place of the first byte
-     * @param into   takes the bytes
-     * @param length how many, unless the file ends before
-     * @return how many bytes there were
-     */
-    int read(long from, byte[] into, int length) throws IOException {
-        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
-            return fill(channel, from, ByteBuffer.wrap(into, 0, length));
-        }
+    /** The file as it lies on the disk, byte-order mark included. */
+    DiskBytes bytes() throws IOException {
+        return DiskBytes.of(path);
     }
 
     /** Character set of the head and the stream. */
@@ -139,20 +128,10 @@ final class SourceFile {
     }
 
     private static byte[] lastBytes(Path path) throws IOException {
-        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
-            long start = Math.max(0, channel.size() - END_BYTES);
-            byte[] bytes = new byte[(int) (channel.size() - start)];
-            return Arrays.copyOf(bytes, fill(channel, start, ByteBuffer.wrap(bytes)));
+        try (DiskBytes disk = DiskBytes.of(path)) {
+            byte[] bytes = new byte[(int) Math.min(END_BYTES, disk.size())];
+            return Arrays.copyOf(bytes, disk.read(disk.size() - bytes.length, bytes, 0, bytes.length));
         }
-    }
-
-    /** Reads from a place on until the buffer is full or the file ends; how many bytes. */
-    private static int fill(SeekableByteChannel channel, long from, ByteBuffer into) throws IOException {
-        channel.position(from);
-        while (into.hasRemaining() && channel.read(into) >= 0) {
-            // a channel may hand out less than it is asked for
-        }
-        return into.position();
     }
 
     private static InputStream decoded(Path path, Encoding encoding) throws IOException {

@@ -45,6 +45,23 @@ final class Table {
     }
 
     /**
+     * Puts a value into the row that {@link #add()} adds; there has to be room for it.
+     */
+    void put(int column, double value) {
+        columns[column][rows] = value;
+    }
+
+    /** A value of the row that {@link #add()} adds. */
+    double pending(int column) {
+        return columns[column][rows];
+    }
+
+    /** Adds the row whose values were put. */
+    void add() {
+        rows++;
+    }
+
+    /**
      * Adds all rows of another table.
      *
      * @throws InputException if they have no room
@@ -78,7 +95,12 @@ final class Table {
         return values.length == rows ? values : Arrays.copyOf(values, rows);
     }
 
-    private void requireRoom(int more) throws InputException {
+    /**
+     * Makes room for more rows.
+     *
+     * @throws InputException if there is none
+     */
+    void requireRoom(int more) throws InputException {
         if (more > columns[0].length - rows) {
             grow((long) rows + more);
         }

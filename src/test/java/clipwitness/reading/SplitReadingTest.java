@@ -53,6 +53,22 @@ class SplitReadingTest {
         check((text + end).getBytes(StandardCharsets.UTF_8), end);
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {100, 400, 4000}) // a thousand characters a row to forty thousand, which is refused
+    void longRowsReadAlike(int channels) throws IOException {
+        StringBuilder text = new StringBuilder("Time (s)");
+        for (int c = 1; c <= channels; c++) {
+            text.append(",CH").append(c).append(" (V)");
+        }
+        for (int i = 0; i < 20; i++) {
+            text.append(String.format(Locale.ROOT, "\n%.3f", i * 1e-3));
+            for (int c = 1; c <= channels; c++) {
+                text.append(String.format(Locale.ROOT, ",%.6f", Math.sin(i * c)));
+            }
+        }
+        check(text.append('\n').toString().getBytes(StandardCharsets.UTF_8), channels + " channels");
+    }
+
     @Test
     void everyCaseOfALayoutReadsAlike() throws IOException {
         try (Stream<Path> files = Files.list(LAYOUTS)) {

@@ -10,6 +10,7 @@ final class AlignedInput {
     private final double[] cosines;
     private final double[] sines;
     private final double amplitude;
+    private final double crossingVariance;
 
     AlignedInput(FittedWave output, FittedWave input) {
         HarmonicFit fit = input.fit();
@@ -18,6 +19,7 @@ final class AlignedInput {
         double start = (-Math.PI / 2 - fit.phase(1) + (inverting ? Math.PI : 0)) / (2 * Math.PI);
         cosines = new double[fit.count()];
         sines = new double[fit.count()];
+        double evenVariance = 0;
         for (int k = 1; k <= cosines.length; k++) {
             if (k == 1 || fit.amplitude(k) > 3 * Math.sqrt(2 * input.quadratureVariance(k))) {
                 double turn = 2 * Math.PI * k * start;
@@ -25,9 +27,11 @@ final class AlignedInput {
                 double s = Math.sin(turn);
                 cosines[k - 1] = sign * (fit.cosine(k) * c + fit.sine(k) * s);
                 sines[k - 1] = sign * (fit.sine(k) * c - fit.cosine(k) * s);
+                evenVariance += k % 2 == 0 ? input.quadratureVariance(k) : 0;
             }
         }
         amplitude = fit.amplitude(1);
+        crossingVariance = evenVariance;
     }
 
     /**
@@ -44,6 +48,11 @@ final class AlignedInput {
             }
         }
         return sum;
+    }
+
+    /** Variance of its mean over a rising and a falling crossing, V²: noise of even harmonics, for odd ones cancel and the mean is out. */
+    double crossingVariance() {
+        return crossingVariance;
     }
 
     /** Amplitude of the input's fundamental, V. */

@@ -8,7 +8,7 @@ import clipwitness.signal.WeightedPoints;
  * extremes from it.
  *
  * @param value V
- * @param noise standard uncertainty, V; the input's mean, too, is known only so well
+ * @param noise standard uncertainty, V
  */
 record Centre(double value, double noise) {
     private static final double WIDEST = 0.03;
@@ -22,7 +22,7 @@ record Centre(double value, double noise) {
         double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
         double ofOutput = output.scatter() * Math.sqrt(variance);
         double gain = up.slopeAt(rising) / (2 * Math.PI * aligned.amplitude());
-        double ofInput = gain * input.meanUncertainty();
+        double ofInput = gain * Math.sqrt(aligned.crossingVariance());
         return new Centre((up.at(rising) + down.at(falling)) / 2, Math.hypot(ofOutput, ofInput));
     }
 

@@ -6,12 +6,14 @@ import java.util.Random;
  * Height of an arc: the maximum of a polynomial through its points, less what noise lifts that maximum on average. The lift is found by a
  * parametric bootstrap (B. Efron, R. Tibshirani, An Introduction to the Bootstrap, 1993): seeded noise of the polynomial's coefficients is
  * added to what of the arc is not noise, a constant on a plateau, and the maxima are compared; their scatter is the standard uncertainty of
- * the height, and half the lift, for the arc it is taken from was itself bent by the noise.
+ * the height, and four fifths of the lift, for the arc it is taken from was itself bent by the noise: a share under which thousands of
+ * records of sharp and of round waves hold the truth as often as they should.
  */
 final class Crest {
     private static final int PLACES = 64;
     private static final int DRAWS = 256;
     private static final long SEED = 1;
+    private static final double SHARE_OF_LIFT = 0.8;
 
     private final double place;
     private final double height;
@@ -50,7 +52,7 @@ final class Crest {
         place = places[top];
         height = arc.fit().at(place) - sign * lift;
         double scatterOfHeight = Math.sqrt(Math.max(0, squares / DRAWS - lift * lift));
-        uncertainty = Math.hypot(scatterOfHeight, lift / 2);
+        uncertainty = Math.hypot(scatterOfHeight, SHARE_OF_LIFT * lift);
     }
 
     private static double[] noise(Random random, int count, double scatter) {

@@ -19,17 +19,30 @@ final class CrestFactor {
         Extreme smaller = distance >= 0 ? down : up;
         double peak = Math.abs(larger.value() - mean);
         if (Math.abs(distance) > ALIKE * Math.hypot(up.noise(), down.noise())) {
-            return over(wave, peak, larger.noise(), larger.step());
+            return over(
+                    wave,
+                    peak,
+                    square(larger.noise()) + square(wave.meanUncertainty()),
+                    2 * wave.sharedVariance(),
+                    larger.step());
         }
         double half = Math.abs(distance) / 2;
-        return over(wave, peak - half, Math.hypot(larger.noise(), smaller.noise()) / 2, larger.step())
+        double variance = (square(larger.noise()) + square(smaller.noise())) / 4;
+        return over(wave, peak - half, variance, 0, larger.step())
                 .plus(Source.METHOD, half / Math.sqrt(3) / wave.rms());
     }
 
-    private static Measured.Value over(FittedWave wave, double peak, double noise, double step) {
+    /** A peak over the rms; noise that lifts the samples of the peak lifts the rms as well, by the crest factor times as much as the mean. */
+    private static Measured.Value over(FittedWave wave, double peak, double variance, double shared, double step) {
         double crest = peak / wave.rms();
-        double whole = Math.hypot(noise, crest * RmsLevel.uncertainty(wave)) / wave.rms();
-        Measured.Value measured = Measured.withNoise(crest, Unit.ONE, whole);
+        double apart = variance + square(crest * RmsLevel.uncertainty(wave));
+        double together = shared + 2 * square(crest) * wave.sharedVariance();
+        Measured.Value measured =
+                Measured.withNoise(crest, Unit.ONE, Math.sqrt(Extreme.reduced(apart, together)) / wave.rms());
         return step > 0 ? measured.plus(Source.CONVERTER_STEP, step / wave.rms()) : measured;
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 }

@@ -14,6 +14,7 @@ final class CrestSearch {
     private static final List<Double> DEPTHS = List.of(0.1, 0.05, 0.025, 0.0125, 0.006);
     private static final List<Double> DEVIATIONS = List.of(3.0, 5.0);
     private static final int BINS_TO_TRIM = 8;
+    private static final int BINS_OF_ONE_TRIMMED = 32;
 
     /** A value that noise tosses between two codes scatters by half a step; the undithered share of a step is a root 12th of it. */
     private static final double BETWEEN_TWO_CODES = Math.sqrt(3);
@@ -83,7 +84,7 @@ final class CrestSearch {
         while (to - top < bins / 2 && swing[(to + 1) % bins] >= level) {
             to++;
         }
-        int trimmed = to - from >= BINS_TO_TRIM ? 1 : 0;
+        int trimmed = to - from >= BINS_TO_TRIM ? Math.max(1, (to - from) / BINS_OF_ONE_TRIMMED) : 0;
         double low = (double) (from + trimmed) / bins;
         return points.cycleFrom(low).between(low, (to + 1.0 - trimmed) / bins);
     }

@@ -11,10 +11,22 @@ import clipwitness.quantity.Unit;
  * @param step  standard uncertainty from a converter step that no noise dithers, V
  */
 record Extreme(double value, double phase, double noise, double step) {
+    private static final double LEAST_SHARE = 0.5;
+
     /** Distance from a level as a positive figure. */
-    Measured distanceFrom(double level, double levelUncertainty) {
-        Measured.Value distance =
-                Measured.withNoise(Math.abs(value - level), Unit.VOLT, Math.hypot(noise, levelUncertainty));
+    Measured distanceFrom(ReferenceLevel level) {
+        Measured.Value distance = Measured.withNoise(
+                Math.abs(value - level.value()),
+                Unit.VOLT,
+                Math.sqrt(reduced(noise * noise + level.noise() * level.noise(), 2 * level.shared())));
         return step > 0 ? distance.plus(Source.CONVERTER_STEP, step) : distance;
+    }
+
+    /**
+     * A variance less what covariances take from it (JCGM 100, 5.2.2). An extreme is an average over less than half of the samples, so they
+     * take less than half where the noise is white as they suppose; no more is taken.
+     */
+    static double reduced(double variance, double byCovariance) {
+        return Math.max(variance - byCovariance, LEAST_SHARE * variance);
     }
 }

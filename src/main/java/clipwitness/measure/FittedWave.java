@@ -95,6 +95,15 @@ record FittedWave(
         return Math.sqrt(fit.covariance(0, 0)) * noise.at(0);
     }
 
+    /**
+     * Variance of the mean from white noise, V²: what the mean shares with a level found from some of the samples. That is a sum of samples
+     * with shares that add up to 1, each of which the mean holds with a share of 1/N.
+     */
+    double sharedVariance() {
+        double white = Math.min(scatter(), rest.at(0));
+        return fit.covariance(0, 0) * white * white;
+    }
+
     /** Number of harmonics. */
     int count() {
         return fit.count();

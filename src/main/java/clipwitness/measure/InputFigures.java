@@ -29,9 +29,10 @@ final class InputFigures {
         values.put(WaveformQuantity.GAIN, LinearResponse.gain(output, input));
         values.put(WaveformQuantity.PHASE, LinearResponse.phase(output, input));
         Centre centre = Centre.of(output, input);
-        values.put(WaveformQuantity.CLIP_UP, up.distanceFrom(centre.value(), centre.noise()));
-        values.put(WaveformQuantity.CLIP_DOWN, down.distanceFrom(centre.value(), centre.noise()));
-        values.put(WaveformQuantity.CLIP_ASYMMETRY, Asymmetry.of(up, down, centre.value(), centre.noise()));
+        ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
+        values.put(WaveformQuantity.CLIP_UP, up.distanceFrom(level));
+        values.put(WaveformQuantity.CLIP_DOWN, down.distanceFrom(level));
+        values.put(WaveformQuantity.CLIP_ASYMMETRY, Asymmetry.of(up, down, level));
         Transfer transfer = Transfer.of(output, input);
         SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
         writeCurve(values, transfer, answer, relativeNoise(input), output.undithered());

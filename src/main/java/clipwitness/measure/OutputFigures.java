@@ -15,9 +15,8 @@ final class OutputFigures {
      */
     static void write(
             Map<WaveformQuantity, Measured> values, FittedWave output, Extreme up, Extreme down, double sampleRate) {
-        double mean = output.fit().mean();
-        double meanUncertainty = output.meanUncertainty();
-        values.put(WaveformQuantity.MEAN, volts(mean, meanUncertainty));
+        ReferenceLevel level = ReferenceLevel.meanOf(output);
+        values.put(WaveformQuantity.MEAN, volts(level.value(), level.noise()));
         values.put(WaveformQuantity.RMS, RmsLevel.of(output));
         values.put(WaveformQuantity.FUNDAMENTAL, fundamental(output));
         values.put(
@@ -25,10 +24,10 @@ final class OutputFigures {
                 volts(
                         output.scatter(),
                         output.scatter() / Math.sqrt(2 * output.cycle().freedom())));
-        values.put(WaveformQuantity.PEAK_UP, up.distanceFrom(mean, meanUncertainty));
-        values.put(WaveformQuantity.PEAK_DOWN, down.distanceFrom(mean, meanUncertainty));
+        values.put(WaveformQuantity.PEAK_UP, up.distanceFrom(level));
+        values.put(WaveformQuantity.PEAK_DOWN, down.distanceFrom(level));
         values.put(WaveformQuantity.CREST_FACTOR, CrestFactor.of(output, up, down));
-        values.put(WaveformQuantity.ASYMMETRY, Asymmetry.of(up, down, mean, meanUncertainty));
+        values.put(WaveformQuantity.ASYMMETRY, Asymmetry.of(up, down, level));
         values.put(WaveformQuantity.THD, TotalHarmonicDistortion.of(output));
         values.put(WaveformQuantity.THD_PLUS_NOISE, DistortionAndNoise.of(output, sampleRate));
         values.put(WaveformQuantity.HALF_WAVE_RESIDUE, HalfWaveResidue.of(output));

@@ -111,7 +111,7 @@ public final class MeanCycle {
     }
 
     /**
-     * The least that the scatter may be where the wave is at least half as steep as anywhere, two standard uncertainties under its estimate:
+     * XX
      * there the samples run through the converter's codes, so that rounding adds its full variance whatever the noise. The median of the
      * bins, because corners of the wave in a bin are no noise. Empty where too few bins are so steep.
      */
@@ -132,7 +132,7 @@ public final class MeanCycle {
         int own = Arrays.stream(some).map(residuals::freedom).sum();
         double variance = own > 0 ? residuals.medianVariance(some) : noise * noise;
         double known = own > 0 ? own : freedom;
-        return Math.sqrt(variance * Math.max(0, 1 - 2 * EFFICIENCY_OF_MEDIAN * Math.sqrt(2 / Math.max(1, known))));
+        return Math.sqrt(variance * Math.max(0, 1 - EFFICIENCY_OF_MEDIAN * Math.sqrt(2 / Math.max(1, known))));
     }
 
     private double rise(int bin) {

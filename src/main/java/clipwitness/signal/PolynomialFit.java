@@ -12,6 +12,7 @@ public final class PolynomialFit {
     private static final double NARROWING = 0.8;
     private static final int POINTS_PER_PARAMETER = 4;
     private static final double SHRINKAGE = 1.5;
+    private static final double SELDOM = 3; // standard deviations of chi-squared
 
     private final double centre;
     private final double scale;
@@ -174,13 +175,14 @@ public final class PolynomialFit {
     }
 
     /**
-     * The polynomial over the widest stretch around a centre that it fits; each try is narrower than the last, down to a few points.
+     * The polynomial over the widest stretch around a centre that it fits; each try is narrower than the last, down to a few points. Noise
+     * alone seldom narrows a stretch, for where it does, what is left errs by more than its own variance tells.
      *
      * @param data    points
      * @param centre  middle of the stretch
      * @param widest  half width of the first try
      * @param degree  degree of the polynomial
-     * @param scatter standard deviation of one sample
+     * @param scatter standard deviation of one sample; infinite for the widest stretch, whatever its fit
      */
     public static PolynomialFit around(WeightedPoints data, double centre, double widest, int degree, double scatter) {
         int fewest = data.placesUpTo(POINTS_PER_PARAMETER * (degree + 1));
@@ -189,11 +191,22 @@ public final class PolynomialFit {
             reach /= NARROWING;
         }
         while (true) {
-            PolynomialFit fit = new PolynomialFit(data.between(centre - reach, centre + reach), degree);
+            WeightedPoints stretch = data.between(centre - reach, centre + reach);
+            PolynomialFit fit = new PolynomialFit(stretch, degree);
             reach *= NARROWING;
-            if (fit.fits(scatter, 1) || !data.holds(fewest, centre - reach, centre + reach)) {
+            if (Double.isInfinite(scatter)
+                    || fit.suffices(stretch, scatter)
+                    || !data.holds(fewest, centre - reach, centre + reach)) {
                 return fit;
             }
         }
+    }
+
+    /** Whether neither the residuals nor a polynomial two degrees higher show that this one does not follow its points. */
+    private boolean suffices(WeightedPoints data, double scatter) {
+        int higher = coefficients.length + 1;
+        return fits(scatter, SELDOM)
+                && (!data.holds(POINTS_PER_PARAMETER * (higher + 1))
+                        || fitsAsWellAs(new PolynomialFit(data, higher), scatter, SELDOM));
     }
 }

@@ -47,7 +47,6 @@ class RefusalsTest {
     void anUpperHalfWaveOfOneBinHasNoLean() {
         DoubleUnaryOperator needle = p -> p < 0.5 ? 0.5 : Math.abs(p - 0.7511) < 0.0015 ? 3 : -0.5;
         WaveformResult result = TestRecord.of(needle).sampled(997.3, 10.2, 0).measured();
-        System.out.println("LEAN " + result.get(WaveformQuantity.LEAN));
         assertThat(result.get(WaveformQuantity.LEAN).reason())
                 .hasValue("the upper half-wave is not to be told from the lower one");
     }

@@ -77,7 +77,8 @@ class SoftClipTest {
 
     /**
      * The small-signal gain is that of a cubic over three quarters of the onset, a little under the slope at the centre itself, so that the
-     * onset comes out up to 0.7 % late.
+     * onset comes out late: by 1.05 % for the arc tangent, 0.82 % for the algebraic curve, as a cubic through 200,000 exact points of the cycle
+     * gives it.
      */
     @ParameterizedTest
     @MethodSource("curves")
@@ -85,7 +86,7 @@ class SoftClipTest {
         double expected = row.number("u at 1 dB static compression y/(slope*u)");
         WaveformResult result = driven(row, 8 * expected);
         for (WaveformQuantity onset : List.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN)) {
-            assertThat(Figures.value(result, onset)).isCloseTo(expected, within(0.007 * expected));
+            assertThat(Figures.value(result, onset)).isCloseTo(expected, within(0.0106 * expected));
         }
     }
 

@@ -13,21 +13,17 @@ final class CrestFactor {
     private CrestFactor() {}
 
     static Measured of(FittedWave wave, Extreme up, Extreme down) {
-        double mean = wave.fit().mean();
+        ReferenceLevel level = ReferenceLevel.meanOf(wave);
+        double mean = level.value();
         double distance = up.value() + down.value() - 2 * mean;
         Extreme larger = distance >= 0 ? up : down;
         Extreme smaller = distance >= 0 ? down : up;
         double peak = Math.abs(larger.value() - mean);
         if (Math.abs(distance) > ALIKE * Math.hypot(up.noise(), down.noise())) {
-            return over(
-                    wave,
-                    peak,
-                    square(larger.noise()) + square(wave.meanUncertainty()),
-                    2 * wave.sharedVariance(),
-                    larger.step());
+            return over(wave, peak, larger.variance() + level.variance(), 2 * level.shared(), larger.step());
         }
         double half = Math.abs(distance) / 2;
-        double variance = (square(larger.noise()) + square(smaller.noise())) / 4;
+        double variance = (larger.variance() + smaller.variance()) / 4;
         return over(wave, peak - half, variance, 0, larger.step())
                 .plus(Source.METHOD, half / Math.sqrt(3) / wave.rms());
     }
@@ -35,14 +31,11 @@ final class CrestFactor {
     /** A peak over the rms; noise that lifts the samples of the peak lifts the rms as well, by the crest factor times as much as the mean. */
     private static Measured.Value over(FittedWave wave, double peak, double variance, double shared, double step) {
         double crest = peak / wave.rms();
-        double apart = variance + square(crest * RmsLevel.uncertainty(wave));
-        double together = shared + 2 * square(crest) * wave.sharedVariance();
+        double ofRms = crest * RmsLevel.uncertainty(wave);
+        double apart = variance + ofRms * ofRms;
+        double together = shared + 2 * crest * crest * wave.sharedVariance();
         Measured.Value measured =
                 Measured.withNoise(crest, Unit.ONE, Math.sqrt(Extreme.reduced(apart, together)) / wave.rms());
         return step > 0 ? measured.plus(Source.CONVERTER_STEP, step / wave.rms()) : measured;
-    }
-
-    private static double square(double x) {
-        return x * x;
     }
 }

@@ -13,12 +13,17 @@ import clipwitness.quantity.Unit;
 record Extreme(double value, double phase, double noise, double step) {
     private static final double LEAST_SHARE = 0.5;
 
+    /** Variance from noise, V². */
+    double variance() {
+        return noise * noise;
+    }
+
     /** Distance from a level as a positive figure. */
     Measured distanceFrom(ReferenceLevel level) {
         Measured.Value distance = Measured.withNoise(
                 Math.abs(value - level.value()),
                 Unit.VOLT,
-                Math.sqrt(reduced(noise * noise + level.noise() * level.noise(), 2 * level.shared())));
+                Math.sqrt(reduced(variance() + level.variance(), 2 * level.shared())));
         return step > 0 ? distance.plus(Source.CONVERTER_STEP, step) : distance;
     }
 

@@ -21,8 +21,10 @@ record OnsetPoint(double input, double noise, double leaving) {
     private static final double NEAR = 1.08;
     private static final double WIDE = 1.15;
     private static final double KNOWN = 0.15;
-    private static final double TWO_STRETCHES =
-            1.8; // noise of the difference of two places of the profile over that of the point
+
+    /** Noise of the difference of two places of the profile over that of the point. */
+    private static final double TWO_STRETCHES = 1.8;
+
     private static final double ACCURACY = 1e-9;
     private static final int MOST_STEPS = 100;
     private static final double LEAST_LEAVING = 0.02;

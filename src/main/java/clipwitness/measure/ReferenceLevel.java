@@ -8,6 +8,11 @@ package clipwitness.measure;
  * @param shared covariance of it and of an extreme, V²
  */
 record ReferenceLevel(double value, double noise, double shared) {
+    /** Variance from noise, V². */
+    double variance() {
+        return noise * noise;
+    }
+
     /** A level found from samples that are not the extreme's. */
     static ReferenceLevel apart(double value, double noise) {
         return new ReferenceLevel(value, noise, 0);

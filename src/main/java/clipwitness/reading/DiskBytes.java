@@ -2,6 +2,7 @@ package clipwitness.reading;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 
@@ -42,11 +43,22 @@ final class DiskBytes implements Closeable {
         if (length > 0) {
             try {
                 channel.map(FileChannel.MapMode.READ_ONLY, from, length).get(into, at, length);
-            } catch (InternalError e) {
-                throw new IOException("it became shorter while it was read", e);
+            } catch (IOException | InternalError e) { // not every disk can be mapped, and a file may be cut meanwhile
+                readPlainly(from, ByteBuffer.wrap(into, at, length));
             }
         }
         return length;
+    }
+
+    private void readPlainly(long from, ByteBuffer into) throws IOException {
+        long next = from;
+        while (into.hasRemaining()) { // a channel may hand out less than it is asked for
+            int read = channel.read(into, next);
+            if (read < 0) {
+                throw new IOException("it became shorter while it was read");
+            }
+            next += read;
+        }
     }
 
     @Override

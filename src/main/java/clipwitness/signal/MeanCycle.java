@@ -111,7 +111,7 @@ public final class MeanCycle {
     }
 
     /**
-     * XX
+     * The least that the scatter may be where the wave is at least half as steep as anywhere, a standard uncertainty under its estimate:
      * there the samples run through the converter's codes, so that rounding adds its full variance whatever the noise. The median of the
      * bins, because corners of the wave in a bin are no noise. Empty where too few bins are so steep.
      */

@@ -1,0 +1,36 @@
+package clipwitness.bench.circuit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All invented circuits. One in three was never looked at while the hints were made. */
+public final class CircuitJobs {
+    private static final int HELD_OUT_OF = 3;
+
+    private CircuitJobs() {}
+
+    /** The jobs, healthy ones first. */
+    public static List<CircuitJob> all() {
+        return Stream.of(HealthyCircuits.all(), FaultyCircuits.all())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** Whether a job is one of those that were held out. */
+    public static boolean isHeldOut(CircuitJob job) {
+        return Math.floorMod(all().indexOf(job), HELD_OUT_OF) == HELD_OUT_OF - 1;
+    }
+
+    /**
+     * Writes them all as job folders.
+     *
+     * @param args the folder that holds them
+     */
+    public static void main(String[] args) throws IOException {
+        for (CircuitJob job : all()) {
+            job.folder().writeTo(Path.of(args[0], job.name()));
+        }
+    }
+}

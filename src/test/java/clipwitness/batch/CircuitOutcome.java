@@ -47,19 +47,16 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
     List<String> misses() {
         Truth truth = job.truth();
         List<String> misses = new ArrayList<>();
-        results.hints().stream()
-                .filter(h -> !isTrue(h))
-                .forEach(h -> misses.add("false " + name(h)));
+        results.hints().stream().filter(h -> !isTrue(h)).forEach(h -> misses.add("false " + name(h)));
         if (!truth.wanted().isEmpty() && results.hints().stream().noneMatch(this::namesTheFault)) {
             misses.add("missed " + truth.wanted());
         }
-        truth.half().ifPresent(half -> results.hints().stream()
-                .filter(h -> h.text().contains(half.equals("upper") ? "lower half" : "upper half"))
-                .forEach(h -> misses.add("wrong half in " + name(h))));
+        truth.half()
+                .ifPresent(half -> results.hints().stream()
+                        .filter(h -> h.text().contains(half.equals("upper") ? "lower half" : "upper half"))
+                        .forEach(h -> misses.add("wrong half in " + name(h))));
         verdict().filter(v -> truth.healthy() && v == Decision.FAIL).ifPresent(v -> misses.add("failed"));
-        verdict()
-                .filter(v -> isOfUnchanged() && v == Decision.PASS)
-                .ifPresent(v -> misses.add("passed"));
+        verdict().filter(v -> isOfUnchanged() && v == Decision.PASS).ifPresent(v -> misses.add("passed"));
         return misses;
     }
 
@@ -72,7 +69,8 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
     }
 
     private boolean namesTheFault(Hint hint) {
-        return job.truth().wanted().contains(hint.code()) && hint.state().equals(job.truth().state());
+        return job.truth().wanted().contains(hint.code())
+                && hint.state().equals(job.truth().state());
     }
 
     /** Verdict on the state that was to stay what it was. */

@@ -25,7 +25,8 @@ final class ClampCurve {
         for (int i = 0; i <= COUNT; i++) {
             sources[i] = DENSE * Math.sinh(reach * (2.0 * i / COUNT - 1));
             voltages[i] = pair.voltageBehind(sources[i], resistance);
-            double conductance = pair.up().at(voltages[i]).slope() + pair.down().at(-voltages[i]).slope();
+            double conductance = pair.up().at(voltages[i]).slope()
+                    + pair.down().at(-voltages[i]).slope();
             slopes[i] = 1 / (1 + resistance * conductance);
         }
     }

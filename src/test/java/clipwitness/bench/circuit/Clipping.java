@@ -14,8 +14,7 @@ import clipwitness.bench.OnePole;
  * @param across     F across the legs
  * @param pair       legs, as {@link Device} writes them
  */
-record Clipping(
-        Topology topology, double resistance, double feedback, double coupling, double across, String pair)
+record Clipping(Topology topology, double resistance, double feedback, double coupling, double across, String pair)
         implements Block {
     private static final double LOAD = 220_000;
     private static final double WIRE = Double.POSITIVE_INFINITY;

@@ -20,7 +20,8 @@ final class FaultyCircuits {
     private static final Pedal SILICON = Pedal.of(60, Clipping.shunt(1_000, "D1|D2"));
     private static final Pedal ONE_TWO = SILICON.pair("D1|D2+D3");
     private static final Pedal TONE = SILICON.then(OnePole.lowPass(3_400));
-    private static final Pedal COUPLED = SILICON.with(Clipping.shunt(1_000, "D1|D2").coupled(1e-6));
+    private static final Pedal COUPLED =
+            SILICON.with(Clipping.shunt(1_000, "D1|D2").coupled(1e-6));
     private static final Pedal SCREAM = Pedal.of(1, Clipping.feedback(2_200, 100_000, "D1|D2"));
 
     /** A stage of much gain that runs out of supply and of slew rate at the upper settings. */
@@ -36,48 +37,148 @@ final class FaultyCircuits {
         return List.of(
                 after("open-leg", FULL, SILICON, SILICON.pair("D1|"), OPEN).lower(),
                 after("open-leg-tone", FULL, TONE, TONE.pair("|D2"), OPEN).upper(),
-                after("open-leg-output-only", FULL.outputOnly(), SILICON.then(OnePole.lowPass(9_000)), SILICON.pair("|D2").then(OnePole.lowPass(9_000)), OPEN).upper(),
-                after("open-leg-traced", FULL.withTraces(), SILICON, SILICON.pair("D1|"), OPEN, LEG).lower(),
-                after("open-leg-coupled", FULL, COUPLED, COUPLED.pair("D1|"), OPEN, NOT).lower(),
-                after("open-leg-coupled-traced", FULL.withTraces(), COUPLED.then(OnePole.lowPass(5_000)), COUPLED.pair("|D2").then(OnePole.lowPass(5_000)), OPEN, NOT, LEG).upper(),
-                after("open-leg-feedback", FULL, SCREAM, SCREAM.pair("D1|"), OPEN).lower(),
-                after("cold-joint", FULL.withTraces(), SCREAM.then(OnePole.highPass(6)), SCREAM.pair("D1|D2~47k").then(OnePole.highPass(6)), OPEN, LEG).lower(),
+                after(
+                                "open-leg-output-only",
+                                FULL.outputOnly(),
+                                SILICON.then(OnePole.lowPass(9_000)),
+                                SILICON.pair("|D2").then(OnePole.lowPass(9_000)),
+                                OPEN)
+                        .upper(),
+                after("open-leg-traced", FULL.withTraces(), SILICON, SILICON.pair("D1|"), OPEN, LEG)
+                        .lower(),
+                after("open-leg-coupled", FULL, COUPLED, COUPLED.pair("D1|"), OPEN, NOT)
+                        .lower(),
+                after(
+                                "open-leg-coupled-traced",
+                                FULL.withTraces(),
+                                COUPLED.then(OnePole.lowPass(5_000)),
+                                COUPLED.pair("|D2").then(OnePole.lowPass(5_000)),
+                                OPEN,
+                                NOT,
+                                LEG)
+                        .upper(),
+                after("open-leg-feedback", FULL, SCREAM, SCREAM.pair("D1|"), OPEN)
+                        .lower(),
+                after(
+                                "cold-joint",
+                                FULL.withTraces(),
+                                SCREAM.then(OnePole.highPass(6)),
+                                SCREAM.pair("D1|D2~47k").then(OnePole.highPass(6)),
+                                OPEN,
+                                LEG)
+                        .lower(),
                 after("hot-open-leg", FULL, HOT, HOT.pair("D1|"), OPEN).lower(),
-                after("hot-open-leg-coupled", FULL, coupled(HOT), coupled(HOT).pair("|D2"), OPEN, NOT).upper(),
-                after("hot-open-leg-coupled-traced", FULL.withTraces(), coupled(HOT), coupled(HOT).pair("D1|"), OPEN, NOT, LEG).lower(),
+                after("hot-open-leg-coupled", FULL, coupled(HOT), coupled(HOT).pair("|D2"), OPEN, NOT)
+                        .upper(),
+                after(
+                                "hot-open-leg-coupled-traced",
+                                FULL.withTraces(),
+                                coupled(HOT),
+                                coupled(HOT).pair("D1|"),
+                                OPEN,
+                                NOT,
+                                LEG)
+                        .lower(),
                 after("hot-disconnected", FULL, HOT, HOT.pair("|"), NOT).done(),
-                after("hot-duller", FULL, HOT, HOT.then(OnePole.lowPass(2_200)), BESIDE).done(),
-                after("hot-quieter-output-only", FULL.outputOnly(), HOT, HOT.volume(0.44), BESIDE).done(),
+                after("hot-duller", FULL, HOT, HOT.then(OnePole.lowPass(2_200)), BESIDE)
+                        .done(),
+                after("hot-quieter-output-only", FULL.outputOnly(), HOT, HOT.volume(0.44), BESIDE)
+                        .done(),
                 after("hot-hum", FULL, HOT, HOT.hum(5e-3), HUM).done(),
-                after("hot-turned-over-output-only", FULL.outputOnly(), HOT.pair("D1|D2+D3"), HOT.pair("D2+D3|D1"), TURNED).done(),
+                after(
+                                "hot-turned-over-output-only",
+                                FULL.outputOnly(),
+                                HOT.pair("D1|D2+D3"),
+                                HOT.pair("D2+D3|D1"),
+                                TURNED)
+                        .done(),
                 knob("hot-knob-moved", FULL, HOT, -0.05),
-                job("hot-swapped", Truth.fault("original", SWAPPED), FULL, Shown.before(HOT), Shown.unchanged(HOT.pair("Q1|Q2")), Shown.changed(HOT)),
+                job(
+                        "hot-swapped",
+                        Truth.fault("original", SWAPPED),
+                        FULL,
+                        Shown.before(HOT),
+                        Shown.unchanged(HOT.pair("Q1|Q2")),
+                        Shown.changed(HOT)),
                 after("disconnected", FULL, TONE, TONE.pair("|"), NOT).done(),
-                after("disconnected-saturating", FULL, TONE.rails(3.6, 3.4), TONE.rails(3.6, 3.4).pair("|"), NOT).done(),
-                after("disconnected-output-only", FULL.outputOnly(), COUPLED, COUPLED.pair("|"), NOT).done(),
+                after(
+                                "disconnected-saturating",
+                                FULL,
+                                TONE.rails(3.6, 3.4),
+                                TONE.rails(3.6, 3.4).pair("|"),
+                                NOT)
+                        .done(),
+                after("disconnected-output-only", FULL.outputOnly(), COUPLED, COUPLED.pair("|"), NOT)
+                        .done(),
                 after("silent", FULL, TONE, TONE.volume(2e-4), NONE).done(),
-                after("duller", FULL, TONE, TONE.then(OnePole.lowPass(2_500)), BESIDE).done(),
-                after("duller-output-only", FULL.outputOnly(), SILICON, SILICON.then(OnePole.lowPass(3_000)), BESIDE).done(),
-                after("thinner", FULL, TONE, TONE.then(OnePole.highPass(700)), BESIDE).done(),
-                after("quieter-behind", FULL, TONE, TONE.volume(0.5 * 0.82), BESIDE).done(),
-                after("louder-behind-feedback", FULL.gains(0, 50, 100), SCREAM, SCREAM.volume(0.62), BESIDE).done(),
+                after("duller", FULL, TONE, TONE.then(OnePole.lowPass(2_500)), BESIDE)
+                        .done(),
+                after("duller-output-only", FULL.outputOnly(), SILICON, SILICON.then(OnePole.lowPass(3_000)), BESIDE)
+                        .done(),
+                after("thinner", FULL, TONE, TONE.then(OnePole.highPass(700)), BESIDE)
+                        .done(),
+                after("quieter-behind", FULL, TONE, TONE.volume(0.5 * 0.82), BESIDE)
+                        .done(),
+                after("louder-behind-feedback", FULL.gains(0, 50, 100), SCREAM, SCREAM.volume(0.62), BESIDE)
+                        .done(),
                 after("turned-over", FULL, TONE, TONE.volume(-0.5), TURNED).done(),
-                after("pair-wrong-way-round", FULL, ONE_TWO, SILICON.pair("D2+D3|D1"), TURNED).done(),
-                after("pair-wrong-way-round-output-only", FULL.outputOnly(), ONE_TWO.then(OnePole.highPass(12)), SILICON.pair("D2+D3|D1").then(OnePole.highPass(12)), TURNED).done(),
+                after("pair-wrong-way-round", FULL, ONE_TWO, SILICON.pair("D2+D3|D1"), TURNED)
+                        .done(),
+                after(
+                                "pair-wrong-way-round-output-only",
+                                FULL.outputOnly(),
+                                ONE_TWO.then(OnePole.highPass(12)),
+                                SILICON.pair("D2+D3|D1").then(OnePole.highPass(12)),
+                                TURNED)
+                        .done(),
                 after("hum", FULL, TONE, TONE.hum(6e-3), HUM).done(),
-                after("hum-output-only", FULL.outputOnly().gains(0, 50, 100), SILICON, SILICON.hum(12e-3), HUM).done(),
+                after("hum-output-only", FULL.outputOnly().gains(0, 50, 100), SILICON, SILICON.hum(12e-3), HUM)
+                        .done(),
                 knob("knob-moved", FULL, TONE, 0.06),
                 knob("knob-moved-output-only", FULL.outputOnly(), SCREAM, -0.07),
-                job("swapped-switch", Truth.fault("original", SWAPPED).allowing(), FULL, Shown.before(SILICON), Shown.unchanged(SILICON.pair("D1|D2+D3")), Shown.changed(SILICON)),
-                job("swapped-switch-tone", Truth.fault("original", SWAPPED), FULL.outputOnly(), Shown.before(TONE), Shown.unchanged(TONE.pair("Q1|Q2+Q1")), Shown.changed(TONE)),
-                job("new-pair-open", Truth.fault("new", OPEN, LEG).half("lower"), FULL.withTraces(), Shown.before(SILICON), Shown.unchanged(SILICON), Shown.changed(SILICON.pair("Q1|")).listedAs("Q1|Q2")),
-                job("new-pair-not-switched-in", Truth.fault("new", NOT, LEG), FULL.withTraces(), Shown.before(TONE), Shown.unchanged(TONE), Shown.changed(TONE.pair("|")).listedAs("Q1|Q2")),
-                after("wrong-device-traced", FULL.withTraces(), SILICON, SILICON.pair("D1|L1"), LEG).listed("D1|D2").lower(),
-                after("shorted-of-two", FULL.withTraces(), ONE_TWO, SILICON.pair("D1|D2"), LEG).listed("D1|D2+D3").lower(),
+                job(
+                        "swapped-switch",
+                        Truth.fault("original", SWAPPED).allowing(),
+                        FULL,
+                        Shown.before(SILICON),
+                        Shown.unchanged(SILICON.pair("D1|D2+D3")),
+                        Shown.changed(SILICON)),
+                job(
+                        "swapped-switch-tone",
+                        Truth.fault("original", SWAPPED),
+                        FULL.outputOnly(),
+                        Shown.before(TONE),
+                        Shown.unchanged(TONE.pair("Q1|Q2+Q1")),
+                        Shown.changed(TONE)),
+                job(
+                        "new-pair-open",
+                        Truth.fault("new", OPEN, LEG).half("lower"),
+                        FULL.withTraces(),
+                        Shown.before(SILICON),
+                        Shown.unchanged(SILICON),
+                        Shown.changed(SILICON.pair("Q1|")).listedAs("Q1|Q2")),
+                job(
+                        "new-pair-not-switched-in",
+                        Truth.fault("new", NOT, LEG),
+                        FULL.withTraces(),
+                        Shown.before(TONE),
+                        Shown.unchanged(TONE),
+                        Shown.changed(TONE.pair("|")).listedAs("Q1|Q2")),
+                after("wrong-device-traced", FULL.withTraces(), SILICON, SILICON.pair("D1|L1"), LEG)
+                        .listed("D1|D2")
+                        .lower(),
+                after("shorted-of-two", FULL.withTraces(), ONE_TWO, SILICON.pair("D1|D2"), LEG)
+                        .listed("D1|D2+D3")
+                        .lower(),
                 change("wrong-device", FULL, TONE, TONE.pair("D1|L1")),
-                change("sagging-supply", FULL, SILICON.rails(4.2, 4).pair("L1|L2"), SILICON.rails(1.1, 1).pair("L1|L2")),
+                change(
+                        "sagging-supply",
+                        FULL,
+                        SILICON.rails(4.2, 4).pair("L1|L2"),
+                        SILICON.rails(1.1, 1).pair("L1|L2")),
                 change("wrong-pair", FULL, TONE, TONE.pair("Q1|Q2")),
-                after("open-leg-blend", FULL, blend("D1|D2"), blend("|D2"), OPEN).upper());
+                after("open-leg-blend", FULL, blend("D1|D2"), blend("|D2"), OPEN)
+                        .upper());
     }
 
     private static Pedal coupled(Pedal pedal) {
@@ -107,7 +208,12 @@ final class FaultyCircuits {
         }
 
         private CircuitJob half(Truth truth) {
-            return job(name, truth, session, Shown.before(before), Shown.unchanged(after).listedAs(listed));
+            return job(
+                    name,
+                    truth,
+                    session,
+                    Shown.before(before),
+                    Shown.unchanged(after).listedAs(listed));
         }
     }
 
@@ -120,7 +226,12 @@ final class FaultyCircuits {
     }
 
     private static CircuitJob knob(String name, Session session, Pedal pedal, double ofRotation) {
-        return job(name, Truth.fault("original", KNOB), session, Shown.before(pedal), Shown.unchanged(pedal).knobOff(ofRotation));
+        return job(
+                name,
+                Truth.fault("original", KNOB),
+                session,
+                Shown.before(pedal),
+                Shown.unchanged(pedal).knobOff(ofRotation));
     }
 
     private static CircuitJob job(String name, Truth truth, Session session, Shown... states) {

@@ -59,7 +59,8 @@ record Pedal(
     }
 
     Pedal rails(double up, double down) {
-        return new Pedal(control, new Saturation(amplifier.gain(), up, down), slew, clipping, clean, behind, volume, hum);
+        return new Pedal(
+                control, new Saturation(amplifier.gain(), up, down), slew, clipping, clean, behind, volume, hum);
     }
 
     Pedal slewing(double voltsPerSecond) {

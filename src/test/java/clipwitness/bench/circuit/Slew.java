@@ -10,7 +10,8 @@ import clipwitness.capture.Samples;
  * @param limit V/s, above 0; may be infinite
  */
 record Slew(double limit) implements Block {
-    private static final int SETTLING = 3;
+    private static final int MOST_PERIODS = 500;
+    private static final double SETTLED = 1e-9;
 
     @Override
     public Cycle of(Cycle cycle) {
@@ -18,10 +19,13 @@ record Slew(double limit) implements Block {
         double most = limit / (cycle.frequency() * in.length);
         double[] out = new double[in.length];
         double last = in[0];
-        for (int i = 0; i < SETTLING * in.length; i++) {
-            int at = i % in.length;
-            last += Math.max(-most, Math.min(most, in[at] - last));
-            out[at] = last;
+        double before = Double.POSITIVE_INFINITY;
+        for (int n = 0; n < MOST_PERIODS && Math.abs(last - before) > SETTLED; n++) {
+            before = last;
+            for (int i = 0; i < in.length; i++) {
+                last += Math.max(-most, Math.min(most, in[i] - last));
+                out[i] = last;
+            }
         }
         return new Cycle(cycle.frequency(), Samples.of(out));
     }

@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import java.util.function.LongConsumer;
 import clipwitness.capture.InputException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,7 +38,7 @@ record DataPass(Table table, int timeDigits, int stretches) {
         }
     }
 
-    private static void readRest(SourceFile file, long origin, LineScanner lines, Progress progress)
+    private static void readRest(SourceFile file, long origin, LineScanner lines, LongConsumer progress)
             throws IOException, InputException {
         try (InputStream in = file.stream()) {
             in.skipNBytes(origin);
@@ -50,7 +51,7 @@ record DataPass(Table table, int timeDigits, int stretches) {
                 int start = lines.lines(block, 0, filled, filled);
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
-                progress.advance((long) read * file.bytesForOne());
+                progress.accept((long) read * file.bytesForOne());
                 read = in.readNBytes(block, held, BLOCK - held);
             }
             lines.lastLine(block, 0, held);

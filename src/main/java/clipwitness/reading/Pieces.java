@@ -2,6 +2,7 @@ package clipwitness.reading;
 
 import clipwitness.capture.InputException;
 import java.io.IOException;
+import java.util.function.LongConsumer;
 import java.util.Arrays;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
@@ -24,7 +25,7 @@ final class Pieces {
     private final LineEnd end;
     private final RowPlan plan;
     private final Split split;
-    private final Progress progress;
+    private final LongConsumer progress;
     private final Room room;
     private final Queue<Table> spare = new ConcurrentLinkedQueue<>();
     private final long origin;
@@ -101,7 +102,7 @@ final class Pieces {
         Table table = piece.lines().rows().table();
         table.clear();
         spare.add(table);
-        progress.advance(Math.max(0, piece.next() - place));
+        progress.accept(Math.max(0, piece.next() - place));
         return Math.max(place, piece.next());
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.bench.circuit.CircuitJob;
 import clipwitness.bench.circuit.CircuitJobs;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

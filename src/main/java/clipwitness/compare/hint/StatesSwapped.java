@@ -30,7 +30,7 @@ final class StatesSwapped implements HintRule {
             for (State changed : evidence.states(Role.CHANGED)) {
                 List<Item> ofChanged = items(evidence, changed);
                 boolean meetsAll = !ofChanged.isEmpty()
-                        && ofChanged.stream().filter(Item::judged).allMatch(i -> i.decision() == Decision.PASS);
+                        && ofChanged.stream().filter(Item::judged).allMatch(StatesSwapped::meets);
                 if (fails && meetsAll) {
                     hints.add(hint(unchanged, changed, ofChanged));
                 }
@@ -51,11 +51,18 @@ final class StatesSwapped implements HintRule {
         return items;
     }
 
+    /** Whether the figure lies within its limit; how uncertain it is does not matter here. */
+    private static boolean meets(Item item) {
+        return item.decision() == Decision.PASS
+                || item.decision() == Decision.UNDECIDED
+                        && item.conformanceProbability().orElse(0) > 0.5;
+    }
+
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
         long settings = ofChanged.stream().map(Item::condition).distinct().count();
         return new Hint(
                 CODE,
-                Optional.of(unchanged.name()),
+                List.of(unchanged.name(), changed.name()),
                 "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
                         + "” does not: the two positions, or their captures, look swapped.",
                 "“" + changed.label() + "” meets every limit for an unchanged state at " + settings

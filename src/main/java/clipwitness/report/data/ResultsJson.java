@@ -208,6 +208,7 @@ public final class ResultsJson {
     private void hint(Hint h) throws IOException {
         json.text("code", h.code());
         json.text("state", h.state());
+        json.texts("states", h.states());
         json.text("text", h.text());
         json.text("evidence", h.evidence());
     }

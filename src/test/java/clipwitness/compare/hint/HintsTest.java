@@ -34,7 +34,7 @@ class HintsTest {
         assertThat(hints)
                 .containsExactly(new Hint(
                         "states-swapped",
-                        Optional.of("old"),
+                        List.of("old", "new"),
                         "“New pair” sounds as the unit did before and “Old pair” does not: the two positions, or their"
                                 + " captures, look swapped.",
                         "“New pair” meets every limit for an unchanged state at 1 clipped setting; “Old pair” fails the"

@@ -110,26 +110,10 @@ public final class ShapePreservingInterpolation {
         }
         for (int i = 1; i < x.length; i++) {
             if (y[i] >= level) {
-                double found = bisected(x[i - 1], x[i], level);
+                double found = Root.between(v -> value(v) - level, x[i - 1], x[i]).orElse(x[i]);
                 return new Crossing.At(found, Math.max(0, slope(found)));
             }
         }
         return new Crossing.NotReached();
-    }
-
-    private double bisected(double low, double high, double level) {
-        double below = low;
-        double above = high;
-        while (true) {
-            double middle = (below + above) / 2;
-            if (middle <= below || middle >= above) {
-                return above;
-            }
-            if (value(middle) < level) {
-                below = middle;
-            } else {
-                above = middle;
-            }
-        }
     }
 }

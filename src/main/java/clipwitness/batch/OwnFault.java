@@ -1,7 +1,7 @@
 package clipwitness.batch;
 
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import clipwitness.report.FolderSink;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -1,0 +1,43 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.signal.PolynomialFit;
+import clipwitness.signal.Root;
+import clipwitness.signal.WeightedPoints;
+
+/**
+ * The output where the input crosses its mean, the average of its rising and its falling crossing: clip levels are the distances of the
+ * extremes from it.
+ *
+ * @param value V
+ * @param noise standard uncertainty, V
+ */
+record MeanCrossing(double value, double noise) {
+    private static final double WIDEST = 0.03;
+
+    /** Where the crossing of an input that may be distorted is looked for, in cycles. */
+    private static final double AROUND = 0.1;
+
+    static MeanCrossing of(FittedWave output, FittedWave input) {
+        AlignedInput aligned = new AlignedInput(output, input);
+        double rising = crossing(aligned, 0);
+        double falling = crossing(aligned, 0.5);
+        PolynomialFit up = around(output, rising);
+        PolynomialFit down = around(output, falling);
+        double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
+        double ofOutput = output.scatter() * Math.sqrt(variance);
+        double gain = up.slopeAt(rising) / (2 * Math.PI * aligned.amplitude());
+        double ofInput = gain * Math.sqrt(aligned.crossingVariance());
+        return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, Math.hypot(ofOutput, ofInput));
+    }
+
+    private static double crossing(AlignedInput input, double near) {
+        return Root.between(input::at, near - AROUND, near + AROUND).orElse(near);
+    }
+
+    /** Parabola through the folded samples around a phase. */
+    private static PolynomialFit around(FittedWave wave, double phase) {
+        WeightedPoints points = wave.cycle().points().cycleFrom(phase - 0.5);
+        return PolynomialFit.around(points, phase, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
+    }
+}

@@ -78,7 +78,10 @@ class ArchitectureTest {
 
     @ArchTest
     static void nothingSetsASystemPropertyOrMakesATemporaryFile(JavaClasses all) {
-        noClasses().should().callMethod(System.class, "setProperty", String.class, String.class).check(all);
+        noClasses()
+                .should()
+                .callMethod(System.class, "setProperty", String.class, String.class)
+                .check(all);
         noClasses()
                 .should()
                 .callMethodWhere(target(nameMatching("create(Temp|TempFile|TempDirectory)")))

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
-import clipwitness.fault.Problem;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fault.Problem;
 import clipwitness.fixture.JobFolder;
 import clipwitness.reading.Progress;
 import java.io.IOException;

@@ -3,12 +3,12 @@ package clipwitness.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.fixture.CurveChannels;
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.CurveChannels;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;

@@ -90,10 +90,6 @@ class RefusalsTest {
         Waveform cut = new Waveform(wave.samples().map(v -> Math.min(v, end)), wave.sampleRate(), Unit.VOLT);
         VerticalScale scale = new VerticalScale(0.2, OptionalDouble.empty());
         return WaveformMeasurement.of(new WaveformInput(
-                cut,
-                Optional.empty(),
-                OptionalDouble.of(TestRecord.FREQUENCY),
-                Optional.of(scale),
-                Optional.empty()));
+                cut, Optional.empty(), OptionalDouble.of(TestRecord.FREQUENCY), Optional.of(scale), Optional.empty()));
     }
 }

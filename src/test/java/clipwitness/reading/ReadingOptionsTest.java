@@ -3,12 +3,12 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import clipwitness.fixture.CurveChannels;
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.CurveChannels;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;

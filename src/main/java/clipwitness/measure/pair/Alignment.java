@@ -1,6 +1,5 @@
 package clipwitness.measure.pair;
 
-import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 
 /**

@@ -26,7 +26,7 @@ public final class Root {
         if (atLow == 0 || atHigh == 0) {
             return OptionalDouble.of(atLow == 0 ? low : high);
         }
-        return atLow < 0 && atHigh > 0 || atLow > 0 && atHigh < 0
+        return Math.signum(atLow) * Math.signum(atHigh) < 0
                 ? OptionalDouble.of(
                         new BrentSolver(RELATIVE, ABSOLUTE, 0).solve(MOST_STEPS, function::applyAsDouble, low, high))
                 : OptionalDouble.empty();

@@ -89,7 +89,7 @@ class RefusalsTest {
         Waveform wave = TestRecord.of(TestRecord.SINE).noisy(0.01, 0.01, 3).waveform();
         Waveform cut = new Waveform(wave.samples().map(v -> Math.min(v, end)), wave.sampleRate(), Unit.VOLT);
         VerticalScale scale = new VerticalScale(0.2, OptionalDouble.empty());
-        return WaveformMeasurement.of(
-                WaveformInput.of(cut).expecting(TestRecord.FREQUENCY).withScales(Optional.of(scale), Optional.empty()));
+        return WaveformMeasurement.of(new WaveformInput(
+                cut, Optional.empty(), OptionalDouble.of(TestRecord.FREQUENCY), Optional.of(scale), Optional.empty()));
     }
 }

@@ -1,7 +1,8 @@
 package clipwitness.cli;
 
+import clipwitness.words.Speech;
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
@@ -41,7 +42,7 @@ final class LookText {
                     .append(" ")
                     .append(d.code().code())
                     .append(": ")
-                    .append(d.text())
+                    .append(Speech.ENGLISH.text(d))
                     .append('\n');
         }
         text.append("  read so:\n");

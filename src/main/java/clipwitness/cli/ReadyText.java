@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.words.Speech;
 import clipwitness.capture.Condition;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.Missing;
@@ -47,14 +48,16 @@ final class ReadyText {
 
     private static List<String> remedies(List<ReadyItem> items) {
         return worst(items).stream()
-                .flatMap(i -> i.remedy().map(r -> "  " + name(i.quantity()) + ": " + r).stream())
+                .flatMap(i -> Speech.ENGLISH.text(i.remedy())
+                        .map(r -> "  " + name(i.quantity()) + ": " + r)
+                        .stream())
                 .toList();
     }
 
     private static List<String> numbered(List<Missing> missing) {
         return IntStream.range(0, missing.size())
                 .mapToObj(i -> String.format(
-                        Locale.ROOT, "%3d. %s", i + 1, missing.get(i).text()))
+                        Locale.ROOT, "%3d. %s", i + 1, Speech.ENGLISH.text(missing.get(i).what())))
                 .toList();
     }
 

@@ -1,6 +1,6 @@
 package clipwitness.compare;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;

@@ -1,5 +1,8 @@
 package clipwitness.compare;
 
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Reason;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -79,13 +82,8 @@ final class Change {
                 .toList();
     }
 
-    private static String inState(Setting setting, Measured refused) {
-        Optional<String> reason = refused.reason();
-        return in(setting) + reason.orElseThrow();
-    }
-
-    /** How a reason begins that is about one of the two states. */
-    static String in(Setting setting) {
-        return "in " + setting.quoted() + ": ";
+    private static Reason inState(Setting setting, Measured refused) {
+        Optional<Reason> reason = refused.reason();
+        return Reason.of(FrameReason.IN_STATE, setting.name(), Argument.inner(reason.orElseThrow()));
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.Remark;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
 import java.util.Objects;
@@ -24,7 +25,7 @@ public record Item(
         OptionalDouble limit,
         Decision decision,
         OptionalDouble conformanceProbability,
-        Optional<String> remedy) {
+        Optional<Remark> remedy) {
     /** Checks that all parts are there. */
     public Item {
         Objects.requireNonNull(quantity, "quantity");

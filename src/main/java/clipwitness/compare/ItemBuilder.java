@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.Remark;
 import clipwitness.job.Limits;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -101,7 +102,7 @@ final class ItemBuilder {
             return item(question, limit, Decision.DESCRIBED, none, Optional.empty());
         }
         if (value.isEmpty()) {
-            Optional<String> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
+            Optional<Remark> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
             return item(question, limit, Decision.UNDECIDED, none, remedy);
         }
         Decision decision = tolerance.decide(value.get());
@@ -122,7 +123,7 @@ final class ItemBuilder {
             OptionalDouble limit,
             Decision decision,
             OptionalDouble probability,
-            Optional<String> remedy) {
+            Optional<Remark> remedy) {
         return new Item(
                 question.quantity(),
                 question.from().condition(),

@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -33,7 +34,7 @@ final class LevelSteps {
         for (int i = 0; i < steps.size(); i++) {
             Step s = steps.get(i);
             Measured slope = i == 0
-                    ? Measured.refused(Unit.ONE, "the lowest step has none below it")
+                    ? Measured.refused(Unit.ONE, FigureReason.LOWEST_STEP)
                     : slope(steps.get(i - 1), s);
             rows.add(new LevelStep(s.inputVolts, s.output, slope));
         }
@@ -63,7 +64,7 @@ final class LevelSteps {
                         (above.outputDb - below.outputDb) / in,
                         Unit.ONE,
                         Math.hypot(above.uncertaintyDb, below.uncertaintyDb) / in)
-                : Measured.refused(Unit.ONE, "two steps have the same input level");
+                : Measured.refused(Unit.ONE, FigureReason.SAME_INPUT_LEVEL);
     }
 
     private static Measured compressionPoint(List<Step> steps) {
@@ -74,7 +75,7 @@ final class LevelSteps {
                 return crossing(steps, i, short0, short1);
             }
         }
-        return Measured.refused(Unit.VOLT, "not reached");
+        return Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED);
     }
 
     private static Measured crossing(List<Step> steps, int i, double short0, double short1) {

@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.NullDepth;
@@ -49,7 +50,7 @@ final class NullItem {
     static Measured smallest(Setting setting, Repeatability repeatability) {
         OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
         if (noise.isEmpty() || noise.getAsDouble() == 0) {
-            return Measured.refused(Unit.DECIBEL, "the capture could not be measured");
+            return Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED);
         }
         double twice = repeatability
                 .ofRemainder(setting)

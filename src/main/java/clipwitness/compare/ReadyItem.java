@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.Remark;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
 import java.util.Objects;
@@ -22,7 +23,7 @@ public record ReadyItem(
         double limit,
         Measured smallestChange,
         boolean sufficient,
-        Optional<String> remedy) {
+        Optional<Remark> remedy) {
     /** Checks that all parts are there. */
     public ReadyItem {
         Objects.requireNonNull(quantity, "quantity");

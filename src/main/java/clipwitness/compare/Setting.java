@@ -1,5 +1,9 @@
 package clipwitness.compare;
 
+import clipwitness.reason.Word;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.LevelMatched;
@@ -57,7 +61,11 @@ record Setting(String state, String label, Condition condition, List<CaptureResu
                         .filter(h -> h.order() == order)
                         .findFirst()
                         .map(Harmonic::level)
-                        .orElse(Measured.refused(Unit.DBC, "harmonic " + order + " was not measured")))
+                        .orElse(Measured.refused(
+                                Unit.DBC,
+                                Reason.of(
+                                        FigureReason.HARMONIC_NOT_MEASURED,
+                                        Argument.word(Word.HARMONIC, Argument.count(order))))))
                 .toList());
     }
 
@@ -85,9 +93,9 @@ record Setting(String state, String label, Condition condition, List<CaptureResu
         return new Setting(state, label, condition, List.of(capture));
     }
 
-    /** The label in quotes, fit for a sentence. */
-    String quoted() {
-        return "“" + label + "”";
+    /** The label as an argument of a statement. */
+    Argument name() {
+        return Argument.name(label);
     }
 
     /** The first capture whose figures were not refused, else the first. */

@@ -1,5 +1,7 @@
 package clipwitness.figure;
 
+import clipwitness.words.Words;
+import clipwitness.words.Speech;
 import clipwitness.capture.Condition;
 import clipwitness.compare.JobResults;
 import clipwitness.job.JobSheet;
@@ -24,6 +26,11 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
     /** The comparisons in words. */
     Changes changes() {
         return new Changes(this);
+    }
+
+    /** Puts reasons into words. */
+    Speech speech() {
+        return new Speech(Words.builtIn(), numbers);
     }
 
     /** Makes the axes. */

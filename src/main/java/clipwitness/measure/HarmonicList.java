@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.capture.Samples;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
@@ -50,7 +51,7 @@ final class HarmonicList {
      */
     static Measured bound(double amplitude, double noise, double fundamental, double reference) {
         if (!(amplitude > 0)) {
-            return Measured.refused(Unit.DBC, "the record holds no such harmonic at all");
+            return Measured.refused(Unit.DBC, FigureReason.NO_SUCH_HARMONIC);
         }
         double own = Decibels.ofAmplitude(1 + 2 * noise / amplitude) / 2;
         return level(amplitude / fundamental, own, reference).asUpperBound();

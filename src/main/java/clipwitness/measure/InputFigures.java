@@ -1,5 +1,7 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +44,7 @@ final class InputFigures {
     }
 
     /** Refuses all figures that need an input. */
-    static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+    static void refuse(Map<WaveformQuantity, Measured> values, Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));
@@ -60,11 +62,11 @@ final class InputFigures {
             SmallSignal.Answer answer,
             double relativeInputNoise,
             double step) {
-        if (answer.found().isEmpty()) {
-            OF_THE_CURVE.forEach(q -> values.put(q, Measured.refused(q.unit(), answer.reason())));
+        if (answer instanceof SmallSignal.Answer.Unknown unknown) {
+            OF_THE_CURVE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
             return;
         }
-        SmallSignal found = answer.found().get();
+        SmallSignal found = answer.found().orElseThrow();
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
         values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
@@ -77,10 +79,9 @@ final class InputFigures {
     private static Measured onset(CentreLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
         if (!line.tellsOneDecibel()) {
             return Measured.refused(
-                    WaveformQuantity.ONSET_UP.unit(),
-                    "noise hides the small-signal slope: 1 dB cannot be told from it");
+                    WaveformQuantity.ONSET_UP.unit(), FigureReason.SLOPE_HIDDEN);
         }
         return point.map(p -> p.measured(relativeInputNoise, step))
-                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), "not reached"));
+                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), FigureReason.NOT_REACHED));
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 
@@ -16,7 +17,7 @@ final class Knee {
     static Measured of(Transfer transfer, double smallSignalSlope) {
         SlopeProfile narrow = new SlopeProfile(transfer, smallSignalSlope, 1);
         if (narrow.last() > smallSignalSlope / 2) {
-            return Measured.refused(Unit.DECIBEL, "the slope at the input's peak exceeds half the small-signal slope");
+            return Measured.refused(Unit.DECIBEL, FigureReason.NO_KNEE);
         }
         SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, 2);
         double way = smallSignalSlope - narrow.last();

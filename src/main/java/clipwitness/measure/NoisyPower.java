@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 
@@ -98,7 +99,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * @param referenceUncertainty its standard uncertainty
      * @param none                 reason of the refusal where there is neither power nor noise
      */
-    Measured levelOver(double reference, double referenceUncertainty, Unit unit, String none) {
+    Measured levelOver(double reference, double referenceUncertainty, Unit unit, FigureReason none) {
         double amplitude = isBuried() ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
         if (!(amplitude > 0)) {
             return Measured.refused(unit, none);

@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.quantity.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ public final class NullDepth {
     public static Measured of(WaveformResult from, WaveformResult to) {
         return alignment(from, to, false)
                 .map(Alignment::depth)
-                .orElse(Measured.refused(Unit.DECIBEL, "one of the captures could not be measured"));
+                .orElse(Measured.refused(Unit.DECIBEL, FigureReason.ONE_NOT_MEASURED));
     }
 
     /** The alignment behind the null depth; empty where a capture was refused. */
@@ -61,7 +62,7 @@ public final class NullDepth {
             noise = Math.hypot(noise, relative);
         }
         Measured depth = remainder.levelOver(
-                reference, noise * reference, Unit.DECIBEL, "both waves are equal to the last digit");
+                reference, noise * reference, Unit.DECIBEL, FigureReason.WAVES_EQUAL);
         return new Alignment(Math.IEEEremainder(shift, 1), scale, turned, depth);
     }
 

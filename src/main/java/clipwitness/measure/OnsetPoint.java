@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.PolynomialFit;
 import java.util.Optional;
@@ -120,6 +121,6 @@ record OnsetPoint(double input, double noise, double leaving) {
         Measured.Value whole = step > 0 ? onset.plus(Source.CONVERTER_STEP, step / leaving) : onset;
         return 2 * whole.standardUncertainty() < input
                 ? whole
-                : Measured.refused(whole.unit(), "noise hides where the curve leaves its line");
+                : Measured.refused(whole.unit(), FigureReason.ONSET_HIDDEN);
     }
 }

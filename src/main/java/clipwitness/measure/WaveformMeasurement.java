@@ -1,8 +1,9 @@
 package clipwitness.measure;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.capture.VerticalRange;
 import clipwitness.signal.FundamentalSearch;
 import clipwitness.signal.JointFit;
@@ -40,20 +41,20 @@ public final class WaveformMeasurement {
      * A capture whose file shows already that it is no even record of a wave: nothing is measured.
      *
      * @param capture what would be measured
-     * @param reason  why not, as a refusal's reason is worded
+     * @param reason  why not
      */
-    public static WaveformResult refused(WaveformInput capture, String reason) {
+    public static WaveformResult refused(WaveformInput capture, Reason reason) {
         return new WaveformMeasurement(capture).refusal(reason);
     }
 
     private WaveformResult measure() {
-        WaveformDoubts.missingSamples("", samples, Severity.REFUSAL).ifPresent(doubts::add);
+        WaveformDoubts.missingSamples(samples, Severity.REFUSAL).ifPresent(doubts::add);
         if (isRefused()) {
             return refusal();
         }
         OptionalDouble start = start();
         if (start.isEmpty() || harmonics(start.getAsDouble()) < 1) {
-            doubts.add(WaveformDoubts.noFundamental("", capture.expectedFrequency(), Severity.REFUSAL));
+            doubts.add(WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL));
             return refusal();
         }
         WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
@@ -125,18 +126,18 @@ public final class WaveformMeasurement {
     }
 
     private boolean isRefused() {
-        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+        return doubts.stream().anyMatch(Doubt::refuses);
     }
 
     private WaveformResult refusal() {
         return refusal(doubts.stream()
-                .filter(d -> d.severity() == Severity.REFUSAL)
+                .filter(Doubt::refuses)
                 .findFirst()
                 .orElseThrow()
-                .text());
+                .reason());
     }
 
-    private WaveformResult refusal(String reason) {
+    private WaveformResult refusal(Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (!q.needsInput() || capture.input().isPresent()) {
                 values.put(q, Measured.refused(q.unit(), reason));

@@ -54,6 +54,11 @@ public final class NumberText {
         return parts(value, unit, expanded, 0, true).full();
     }
 
+    /** A number that is written with a decimal point, with the decimal mark of the language. */
+    public String local(String number) {
+        return number.replace('.', decimalMark);
+    }
+
     /**
      * A value with some significant digits, {@code 23.1 mV}.
      *

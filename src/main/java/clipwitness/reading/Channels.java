@@ -1,16 +1,16 @@
 package clipwitness.reading;
 
+import clipwitness.quantity.Unit;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Argument;
 import clipwitness.capture.Channel;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.capture.VerticalScale;
-import clipwitness.quantity.NumberText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Makes the channels of an export from its columns of values. */
@@ -54,9 +54,7 @@ final class Channels {
                         vertical(names.get(i), i, columns.size(), samples)));
             } else {
                 notes.doubt(
-                        DoubtCode.MISSING_SAMPLES,
-                        Severity.WARNING,
-                        names.get(i) + " has no sample with a value and is left out.");
+                        Severity.WARNING, DoubtReason.MISSING_SAMPLES_ALL, Argument.name(names.get(i)));
             }
         }
         if (channels.isEmpty()) {
@@ -76,9 +74,7 @@ final class Channels {
     private void noteCoupling(String name, boolean ac) {
         if (ac) {
             notes.doubt(
-                    DoubtCode.AC_COUPLED,
-                    Severity.NOTE,
-                    name + " was AC coupled, as the preamble says: its mean is lost, and slow waves sag.");
+                    Severity.NOTE, DoubtReason.AC_COUPLED, Argument.name(name));
         }
     }
 
@@ -88,14 +84,11 @@ final class Channels {
         }
         double share = (double) samples.gaps() / samples.size();
         notes.doubt(
-                DoubtCode.MISSING_SAMPLES,
                 share > MOST_GAPS ? Severity.REFUSAL : Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "%s has %d of %d samples without a value (%s %%): empty cells or overflow marks.",
-                        name,
-                        samples.gaps(),
-                        samples.size(),
-                        NumberText.plain(100 * share, 2)));
+                DoubtReason.MISSING_SAMPLES_CELLS,
+                Argument.name(name),
+                Argument.count(samples.gaps()),
+                Argument.count(samples.size()),
+                Argument.plain(100 * share, Unit.PERCENT, 2));
     }
 }

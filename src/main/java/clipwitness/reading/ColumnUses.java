@@ -1,7 +1,7 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,10 +105,7 @@ final class ColumnUses {
     private void noteUnnamed() {
         if (!intervalGiven) {
             notes.doubt(
-                    DoubtCode.UNIT_ASSUMED,
-                    Severity.WARNING,
-                    "The file does not name its first column; it rises evenly and is taken as time in seconds. "
-                            + "The column interval of captures.csv, or the option --interval of look, settles it.");
+                    Severity.WARNING, DoubtReason.UNIT_ASSUMED_FIRST_COLUMN);
         }
     }
 

@@ -1,12 +1,13 @@
 package clipwitness.reading;
 
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Argument;
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.capture.TimeRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -98,11 +99,7 @@ final class ExportBuilder {
     private void noteStretches(DataPass pass) {
         if (pass.stretches() > 1 && pass.table().rows() / pass.stretches() >= LEAST_ROWS_OF_STRETCH) {
             notes.doubt(
-                    DoubtCode.UNEVEN_TIME,
-                    Severity.REFUSAL,
-                    "blank lines part the samples into " + pass.stretches()
-                            + " stretches, and no column of time says whether"
-                            + " one goes on where the last ended. Export the stretches one by one, or with their time");
+                    Severity.REFUSAL, DoubtReason.UNEVEN_TIME_STRETCHES, Argument.count(pass.stretches()));
         }
     }
 

@@ -1,8 +1,9 @@
 package clipwitness.reading;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,8 +18,8 @@ final class Notes {
     }
 
     /** Notes a doubt. */
-    void doubt(DoubtCode code, Severity severity, String text) {
-        doubts.add(new Doubt(code, severity, text));
+    void doubt(Severity severity, DoubtReason reason, Argument... arguments) {
+        doubts.add(Doubt.of(severity, reason, arguments));
     }
 
     List<String> evidence() {

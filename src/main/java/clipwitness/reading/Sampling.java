@@ -1,5 +1,8 @@
 package clipwitness.reading;
 
+import clipwitness.reason.Word;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Argument;
 import clipwitness.quantity.Unit;
 import java.util.Optional;
 import java.util.Set;
@@ -58,6 +61,11 @@ record Sampling(double interval, double resolution, Fact fact) {
                 .map(f -> of(f, preamble))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** The same as the source of a doubt. */
+    Remark statement() {
+        return Remark.of(Word.STATEMENT_ON_LINE, Argument.name(fact.key()), Argument.count(fact.line()));
     }
 
     /** Where the evidence says the figure stands. */

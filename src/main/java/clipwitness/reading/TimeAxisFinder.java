@@ -1,9 +1,12 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Word;
+import clipwitness.reason.Remark;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Argument;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.quantity.Unit;
 import java.util.Locale;
 import java.util.Optional;
@@ -53,7 +56,7 @@ final class TimeAxisFinder {
             boolean prefix = known.isEmpty() && TimeUnit.fitting(stamps, stated).isPresent();
             boolean agrees = prefix || Math.abs(stated / interval - 1) <= AGREES + stamps.resolution();
             return new TimeAxis(
-                    start * (stated / interval), stated("the time stamps give ", interval, agrees), envelope);
+                    start * (stated / interval), stated("the time stamps give ", Remark.of(Word.TIME_STAMPS), interval, agrees), envelope);
         }
         return new TimeAxis(start, combined(stamps, interval), envelope);
     }
@@ -93,23 +96,23 @@ final class TimeAxisFinder {
             double own = sampling.get().interval() * rowStep;
             boolean agrees =
                     Math.abs(stated / own - 1) <= AGREES + sampling.get().resolution();
-            return stated(sampling.get().words() + " gives ", own, agrees);
+            return stated(sampling.get().words() + " gives ", sampling.get().statement(), own, agrees);
         }
         notes.evidence("sample interval " + seconds(stated) + " as the user states it");
         return stated;
     }
 
     /** The user's interval, which wins over the file's own; not in silence. */
-    private double stated(String source, double own, boolean agrees) {
+    private double stated(String evidence, Remark source, double own, boolean agrees) {
         double stated = given.getAsDouble();
-        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + source + seconds(own));
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + evidence + seconds(own));
         if (!agrees) {
             notes.doubt(
-                    DoubtCode.UNIT_ASSUMED,
                     Severity.WARNING,
-                    "The sample interval is " + seconds(stated) + " as the user states it, but " + source + seconds(own)
-                            + ": one of them is wrong. The column interval of captures.csv, or the option --interval of"
-                            + " look, may stay empty here.");
+                    DoubtReason.UNIT_ASSUMED_INTERVAL,
+                    Argument.significant(stated, Unit.SECOND, 6),
+                    Argument.inner(source),
+                    Argument.significant(own, Unit.SECOND, 6));
         }
         return stated;
     }

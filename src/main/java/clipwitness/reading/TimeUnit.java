@@ -1,7 +1,7 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -37,10 +37,7 @@ final class TimeUnit {
 
     private static void noteAssumed(Notes notes) {
         notes.doubt(
-                DoubtCode.UNIT_ASSUMED,
-                Severity.NOTE,
-                "The file does not state the unit of its time stamps; seconds are assumed. "
-                        + "The column interval of captures.csv, or the option --interval of look, settles it.");
+                Severity.NOTE, DoubtReason.UNIT_ASSUMED_TIME);
     }
 
     /** The prefix with which the stamps advance by the stated interval. */

@@ -1,7 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.measure.WaveformResult;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
@@ -45,11 +45,7 @@ public final class LookJson {
         });
         json.array("quality", () -> {
             for (Doubt d : look.doubts()) {
-                json.object(() -> {
-                    json.text("code", d.code().code());
-                    json.text("severity", d.severity().code());
-                    json.text("text", d.text());
-                });
+                json.object(() -> json.doubt(d));
             }
         });
         json.texts("evidence", export.evidence());

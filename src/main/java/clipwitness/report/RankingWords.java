@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.words.Speech;
 import clipwitness.compare.ClipForecast;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
@@ -76,8 +77,7 @@ public final class RankingWords {
     /** Why each device that shows no junction is left. */
     public static List<String> refusals(Ranking ranking) {
         return ranking.devices().stream()
-                .filter(d -> !d.result().refusal().isEmpty())
-                .map(d -> d.name() + ": " + d.result().refusal())
+                .flatMap(d -> Speech.ENGLISH.clause(d.result().refusal()).map(r -> d.name() + ": " + r).stream())
                 .toList();
     }
 }

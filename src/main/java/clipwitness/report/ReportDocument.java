@@ -11,7 +11,7 @@ import clipwitness.report.model.ReportModels;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
-import clipwitness.report.words.Words;
+import clipwitness.words.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,7 +71,7 @@ public final class ReportDocument {
     }
 
     private static Words words(TemplateSource template) throws InputException {
-        Words words = Words.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
+        Words words = Words.builtIn();
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
     }

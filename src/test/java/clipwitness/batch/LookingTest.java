@@ -3,9 +3,9 @@ package clipwitness.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;

@@ -2,8 +2,8 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.compare.CaptureResult;
 import clipwitness.fixture.JobFolder;

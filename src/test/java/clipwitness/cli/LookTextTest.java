@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveFigures;

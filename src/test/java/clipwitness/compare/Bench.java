@@ -1,7 +1,7 @@
 package clipwitness.compare;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.job.CaptureKind;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;

@@ -3,10 +3,10 @@ package clipwitness.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.measure.WaveformQuantity;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -3,10 +3,10 @@ package clipwitness.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import clipwitness.capture.VerticalRange;
 import clipwitness.job.JobReader;
 import clipwitness.measure.WaveformQuantity;

@@ -3,7 +3,7 @@ package clipwitness.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.measure.WaveformQuantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;

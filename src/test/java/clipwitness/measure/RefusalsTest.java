@@ -3,8 +3,8 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
 import clipwitness.quantity.Unit;

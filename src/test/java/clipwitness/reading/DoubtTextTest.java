@@ -2,7 +2,7 @@ package clipwitness.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.InputException;
 import java.io.IOException;
 import java.nio.file.Files;

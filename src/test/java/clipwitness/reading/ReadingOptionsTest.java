@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;

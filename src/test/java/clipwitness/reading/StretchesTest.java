@@ -2,10 +2,10 @@ package clipwitness.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

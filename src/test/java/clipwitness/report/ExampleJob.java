@@ -1,9 +1,9 @@
 package clipwitness.report;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;

@@ -1,5 +1,7 @@
 package clipwitness.measure.clipper;
 
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -69,7 +71,7 @@ public final class ClipperPrediction {
         boolean onset = quantity == WaveformQuantity.ONSET_UP || quantity == WaveformQuantity.ONSET_DOWN;
         if (onset && figure.value().orElse(0) < LEAST_ONSET * inputAmplitude) {
             return Measured.refused(
-                    quantity.unit(), figure.reason().orElse("the wave passes its onset too fast to read it"));
+                    quantity.unit(), figure.reason().orElse(Reason.of(FigureReason.ONSET_TOO_FAST)));
         }
         return quantity == WaveformQuantity.THD
                 ? figure.asValue()

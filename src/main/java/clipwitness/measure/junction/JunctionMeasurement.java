@@ -1,5 +1,7 @@
 package clipwitness.measure.junction;
 
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
@@ -50,7 +52,8 @@ public final class JunctionMeasurement {
     private JunctionResult measure() {
         Optional<FitAttempt> attempt =
                 answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.attempt()) : Optional.empty();
-        String refusal = answer instanceof JunctionFitting.Answer.Refused r ? r.reason() : "";
+        Optional<Reason> refusal =
+                answer instanceof JunctionFitting.Answer.Refused r ? Optional.of(r.why()) : Optional.empty();
         VoltageReading reading = new VoltageReading(curve, attempt, points, floor, refusal);
         List<ForwardVoltage> forward = new ArrayList<>();
         for (double current : CURRENTS) {
@@ -65,7 +68,7 @@ public final class JunctionMeasurement {
                 attempt.map(a -> FittedFigures.of(a, temperature)),
                 refusal,
                 decadeSlope(forward),
-                attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal)),
+                attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal.orElseThrow())),
                 new LeakageReading(points, floor).all(),
                 reading.retraceGap());
     }
@@ -87,6 +90,6 @@ public final class JunctionMeasurement {
             }
         }
         return new DecadeSlope(
-                forward.get(0).current(), Measured.refused(Unit.VOLT, "no whole decade of current was traced"));
+                forward.get(0).current(), Measured.refused(Unit.VOLT, DeviceReason.NO_WHOLE_DECADE));
     }
 }

@@ -1,5 +1,7 @@
 package clipwitness.report.model;
 
+import clipwitness.reason.Word;
+import clipwitness.reason.Argument;
 import clipwitness.capture.Condition;
 import clipwitness.compare.ClockDifference;
 import clipwitness.compare.Comparison;
@@ -138,9 +140,13 @@ final class ComparisonBuilder {
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
         return change.reason()
-                .<Measured>map(r ->
-                        Measured.refused(change.unit(), r.replace("harmonic " + harmonic.order(), "this harmonic")))
+                .<Measured>map(r -> Measured.refused(change.unit(), r.map(ComparisonBuilder::ofRow)))
                 .orElse(change);
+    }
+
+    private static Argument ofRow(Argument argument) {
+        boolean harmonic = argument instanceof Argument.Inner i && i.statement().code() == Word.HARMONIC;
+        return harmonic ? Argument.word(Word.THIS_HARMONIC) : argument;
     }
 
     private List<Table> equalGain(Comparison comparison) {

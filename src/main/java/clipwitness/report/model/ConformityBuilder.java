@@ -55,7 +55,7 @@ final class ConformityBuilder {
                     "from",
                     from,
                     "reason",
-                    comparison.reason().orElse(""),
+                    wording.reason(comparison.reason()),
                     "verdict",
                     verdicts.word(comparison.verdict()));
         }

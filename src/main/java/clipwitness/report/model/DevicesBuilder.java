@@ -90,7 +90,7 @@ final class DevicesBuilder {
                 cells,
                 wording.say(name),
                 devices,
-                r -> r.fit().map(figure).orElseGet(() -> Measured.refused(unit, r.refusal())));
+                r -> r.fitted(figure, unit));
     }
 
     private static Row row(

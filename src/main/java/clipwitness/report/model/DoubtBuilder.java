@@ -1,6 +1,6 @@
 package clipwitness.report.model;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.compare.CaptureResult;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
@@ -34,6 +34,6 @@ final class DoubtBuilder {
 
     private ListedDoubt doubt(Doubt doubt, String files) {
         String kind = doubt.severity().code();
-        return new ListedDoubt(kind, wording.say("doubt." + kind), doubt.text(), files);
+        return new ListedDoubt(kind, wording.say("doubt." + kind), wording.speech().text(doubt), files);
     }
 }

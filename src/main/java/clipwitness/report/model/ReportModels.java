@@ -6,7 +6,7 @@ import clipwitness.figure.Figure;
 import clipwitness.job.Photo;
 import clipwitness.report.words.Findings;
 import clipwitness.report.words.Wording;
-import clipwitness.report.words.Words;
+import clipwitness.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,7 +41,7 @@ public final class ReportModels {
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
                 new Findings(wording, results).all(),
-                results.hints().stream().map(ReportModels::hint).toList(),
+                results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new KeyFigures(wording).of(results),
                 figures(figures),
@@ -58,8 +58,9 @@ public final class ReportModels {
                 LayoutList.of(results.captures()));
     }
 
-    private static Fact hint(Hint hint) {
-        return new Fact(hint.text(), hint.evidence());
+    private static Fact hint(Hint hint, Wording wording) {
+        return new Fact(
+                wording.speech().text(hint.text()), wording.speech().text(hint.evidence()));
     }
 
     private static Map<String, ShownFigure> figures(Map<String, Figure> figures) {

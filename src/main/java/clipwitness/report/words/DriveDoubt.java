@@ -1,7 +1,7 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.DoubtCode;
 import clipwitness.compare.Comparison;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;

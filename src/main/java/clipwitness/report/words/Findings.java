@@ -1,7 +1,6 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Doubt;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Intent;
@@ -59,12 +58,12 @@ public final class Findings {
     private Stream<String> refused() {
         return results.captures().stream()
                 .flatMap(c -> c.doubts().stream()
-                        .filter(d -> d.severity() == Severity.REFUSAL)
+                        .filter(d -> d.refuses())
                         .limit(1)
                         .map(d -> refused(c, d)));
     }
 
     private String refused(CaptureResult capture, Doubt doubt) {
-        return wording.say("finding.refused", "file", capture.row().file(), "reason", doubt.text());
+        return wording.say("finding.refused", "file", capture.row().file(), "reason", wording.speech().text(doubt));
     }
 }

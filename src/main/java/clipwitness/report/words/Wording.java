@@ -1,5 +1,8 @@
 package clipwitness.report.words;
 
+import clipwitness.words.Words;
+import clipwitness.words.Speech;
+import clipwitness.reason.Reason;
 import clipwitness.capture.Condition;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.ItemQuantity;
@@ -75,6 +78,16 @@ public final class Wording {
         return several;
     }
 
+    /** Puts statements into the words and numbers of this report. */
+    public Speech speech() {
+        return new Speech(words, numbers);
+    }
+
+    /** Why something is not known, as a clause; empty where it is. */
+    public String reason(Optional<Reason> reason) {
+        return speech().clause(reason).orElse("");
+    }
+
     /** Numbers. */
     public NumberText numbers() {
         return numbers;
@@ -114,7 +127,7 @@ public final class Wording {
                 .max()
                 .orElse(0);
         return figures.stream()
-                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none("")))
+                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none(Optional.empty())))
                 .toList();
     }
 

@@ -14,7 +14,7 @@ import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
 import clipwitness.report.words.Wording;
-import clipwitness.report.words.Words;
+import clipwitness.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import clipwitness.compare.CaptureResult;
 import clipwitness.compare.Comparison;
 import clipwitness.compare.Decision;

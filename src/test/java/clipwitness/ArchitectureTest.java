@@ -22,18 +22,35 @@ class ArchitectureTest {
 
     static {
         MAY_USE.put("quantity", List.of());
-        MAY_USE.put("capture", List.of("quantity"));
-        MAY_USE.put("reading", List.of("capture", "quantity"));
+        MAY_USE.put("reason", List.of("quantity"));
+        MAY_USE.put("capture", List.of("reason", "quantity"));
+        MAY_USE.put("words", List.of("reason", "capture", "quantity"));
+        MAY_USE.put("reading", List.of("capture", "reason", "quantity"));
         MAY_USE.put("job", List.of("capture", "quantity"));
         MAY_USE.put("signal", List.of("capture", "quantity"));
-        MAY_USE.put("measure", List.of("signal", "capture", "quantity"));
-        MAY_USE.put("compare", List.of("measure", "job", "capture", "quantity"));
-        MAY_USE.put("figure", List.of("compare", "measure", "job", "capture", "quantity"));
-        MAY_USE.put("report", List.of("figure", "compare", "measure", "job", "capture", "quantity"));
+        MAY_USE.put("measure", List.of("signal", "capture", "reason", "quantity"));
+        MAY_USE.put("compare", List.of("measure", "job", "capture", "reason", "quantity"));
+        MAY_USE.put("figure", List.of("compare", "measure", "job", "words", "capture", "reason", "quantity"));
+        MAY_USE.put(
+                "report", List.of("figure", "compare", "measure", "job", "words", "capture", "reason", "quantity"));
         MAY_USE.put(
                 "batch",
-                List.of("report", "figure", "compare", "measure", "signal", "job", "reading", "capture", "quantity"));
-        MAY_USE.put("cli", List.of("batch", "report", "compare", "measure", "job", "reading", "capture", "quantity"));
+                List.of(
+                        "report",
+                        "figure",
+                        "compare",
+                        "measure",
+                        "signal",
+                        "job",
+                        "reading",
+                        "capture",
+                        "reason",
+                        "quantity"));
+        MAY_USE.put(
+                "cli",
+                List.of(
+                        "batch", "report", "compare", "measure", "job", "reading", "words", "capture", "reason",
+                        "quantity"));
     }
 
     private static final Map<String, List<String>> LIBRARY_STAYS_IN = new LinkedHashMap<>();

@@ -35,6 +35,11 @@ public record Speech(Words words, NumberText numbers) {
         return text(doubt.reason());
     }
 
+    /** A doubt as the end of a sentence: with one full stop. */
+    public String sentence(Doubt doubt) {
+        return unstopped(text(doubt)) + STOP;
+    }
+
     /** Statements as their lines stand, where there are some. */
     public Optional<String> text(Optional<? extends Statement> statement) {
         return statement.map(this::text);

@@ -139,6 +139,11 @@ public final class Words {
         return !sentences.get(name).startsWith("{");
     }
 
+    /** Names of all sentences. */
+    Set<String> names() {
+        return sentences.keySet();
+    }
+
     /** The holes of a sentence; empty where there is no such sentence. */
     Set<String> holesOf(String name) {
         return holes(sentences.getOrDefault(name, ""));

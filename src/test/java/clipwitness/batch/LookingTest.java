@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -37,7 +38,7 @@ class LookingTest {
                 .filteredOn(d -> d.code() == DoubtCode.NO_FUNDAMENTAL)
                 .allSatisfy(d -> {
                     assertThat(d.severity()).isEqualTo(Severity.NOTE);
-                    assertThat(d.text()).startsWith("OUT: ");
+                    assertThat(Said.doubt(d)).startsWith("OUT: ");
                 })
                 .isNotEmpty();
         assertThat(look.channels().get(0).waveform()).isPresent();

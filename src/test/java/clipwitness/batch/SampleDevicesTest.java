@@ -1,12 +1,13 @@
 package clipwitness.batch;
 
+import clipwitness.reason.HintCode;
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.InputException;
 import clipwitness.compare.Devices;
 import clipwitness.compare.Examination;
-import clipwitness.compare.Hint;
 import clipwitness.compare.JobResults;
 import clipwitness.compare.Prediction;
 import clipwitness.compare.StatePrediction;
@@ -81,15 +82,15 @@ class SampleDevicesTest {
                         .isLessThan(0.15);
             }
         }
-        assertThat(predictions.get(0).source()).contains("source from the gain for small signals");
+        assertThat(Said.remark(predictions.get(0).source())).contains("source from the gain for small signals");
     }
 
     @Test
     void aHealthyJobHasNoHintAndAnOpenLegIsOneThatTheDevicesDoNotExplain() {
         assertThat(results("bass-drive-switch").hints()).isEmpty();
         assertThat(results("lifted-joint").hints())
-                .filteredOn(h -> h.code().equals("leg-mismatch"))
-                .extracting(Hint::text)
+                .filteredOn(h -> h.code() == HintCode.LEG_MISMATCH)
+                .extracting(Said::hint)
                 .singleElement()
                 .asString()
                 .contains("the upper half clips higher than the traced devices make it: look for an open leg");

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.compare.CaptureResult;
@@ -49,7 +49,7 @@ class UnfitRecordTest {
     void theColumnCouplingIsADoubtOfItsOwn() throws IOException, InputException {
         assertThat(load(wave(0, 0, 1)).doubts().stream()
                         .filter(d -> d.code() == DoubtCode.AC_COUPLED)
-                        .map(Doubt::text))
+                        .map(Said::doubt))
                 .containsExactly("AC coupled, as column coupling says: the mean is lost, and slow waves sag.");
     }
 
@@ -60,10 +60,10 @@ class UnfitRecordTest {
     }
 
     private static String reason(CaptureResult capture) {
-        return capture.waveform()
-                .orElseThrow()
-                .get(WaveformQuantity.THD)
-                .reason()
+        return Said.reason(capture.waveform()
+                        .orElseThrow()
+                        .get(WaveformQuantity.THD)
+                        .reason())
                 .orElseThrow();
     }
 

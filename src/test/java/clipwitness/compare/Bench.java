@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.reason.ReasonCode;
 import clipwitness.capture.Condition;
 import clipwitness.reason.Doubt;
 import clipwitness.capture.Samples;
@@ -67,7 +68,7 @@ final class Bench {
         return this;
     }
 
-    Bench refused(WaveformQuantity quantity, String reason) {
+    Bench refused(WaveformQuantity quantity, ReasonCode reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
     }

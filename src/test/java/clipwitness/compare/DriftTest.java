@@ -1,9 +1,9 @@
 package clipwitness.compare;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Contribution;
@@ -87,7 +87,7 @@ class DriftTest {
         Setting a = clipping("a").temperature(18).coupling("dc").setting();
         Setting b = clipping("b").temperature(28).coupling("ac").setting();
         assertThat(DRIFT.doubts(a, b))
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "captured 10.0 K away from “State a”: a junction's clip level moves by about 2 mV/K",
                         "coupling is ac here and dc in “State a”: what changed may be that");

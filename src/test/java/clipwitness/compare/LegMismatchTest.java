@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.reason.SourceRemark;
+import clipwitness.reason.Remark;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.InputException;
@@ -48,7 +50,7 @@ class LegMismatchTest {
     @Test
     void bothHalvesInOneDirectionAreTheWave() throws IOException, InputException {
         assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
-                .extracting(Hint::text)
+                .extracting(SaidHint::text)
                 .containsExactly(
                         "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
                                 + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
@@ -80,8 +82,8 @@ class LegMismatchTest {
                 .isEmpty();
     }
 
-    private static Hint mismatch(String text, String evidence) {
-        return new Hint(
+    private static SaidHint mismatch(String text, String evidence) {
+        return new SaidHint(
                 "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
     }
 
@@ -90,7 +92,7 @@ class LegMismatchTest {
         return new StatePrediction(
                 "new",
                 Bench.ordinary("new", gain).condition(),
-                Optional.of("source from the gain for small signals"),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, up, upPredicted),
                         figure(WaveformQuantity.CLIP_DOWN, down, downPredicted)),
@@ -106,7 +108,7 @@ class LegMismatchTest {
                 Measured.withNoise(measured, Unit.VOLT, 0.004));
     }
 
-    private List<Hint> hints(StatePrediction... predictions) throws IOException, InputException {
+    private List<SaidHint> hints(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
             captures.add(Bench.ordinary("new", p.condition().gainPercent().orElseThrow())
@@ -120,6 +122,9 @@ class LegMismatchTest {
                 new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
         return new LegMismatch()
                 .look(new Evidence(
-                        job, catalogue, new Repeatability(catalogue, job.sheet().bench()), devices));
+                        job, catalogue, new Repeatability(catalogue, job.sheet().bench()), devices))
+                .stream()
+                .map(SaidHint::of)
+                .toList();
     }
 }

@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.reason.FigureReason;
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -29,9 +31,9 @@ class ReplicatesTest {
 
     @Test
     void refusalsAreLeftOutAndStandAloneWhereNothingElseIs() {
-        Measured refused = Measured.refused(Unit.VOLT, "over-range");
+        Measured refused = Measured.refused(Unit.VOLT, FigureReason.CAPTURE_NOT_MEASURED);
         assertThat(Replicates.mean(List.of(refused, volts(3))).value()).hasValue(3);
-        assertThat(Replicates.mean(List.of(refused, refused)).reason()).contains("over-range");
+        assertThat(Said.reason(Replicates.mean(List.of(refused, refused)).reason())).contains("the capture could not be measured");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.CycleTrace;
@@ -98,7 +99,7 @@ record DemoWave(double gain, double top, double bottom, boolean hasInput, int bi
 
     private Measured onset(double level) {
         double at = level / gain * 1.13;
-        return at > INPUT ? Measured.refused(Unit.VOLT, "not reached") : Measured.withNoise(at, Unit.VOLT, at * 0.015);
+        return at > INPUT ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED) : Measured.withNoise(at, Unit.VOLT, at * 0.015);
     }
 
     private TransferCurve transfer() {

@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -135,7 +136,7 @@ class HardClippedSineTest {
     @ParameterizedTest
     @MethodSource("notQuiteOneDecibel")
     void aWaveClippedByLessThanOneDecibelDoesNotReachItsOnset(ReferenceRow row) {
-        assertThat(measured(row).get(WaveformQuantity.ONSET_UP).reason()).contains("not reached");
+        assertThat(Said.reason(measured(row).get(WaveformQuantity.ONSET_UP).reason())).contains("not reached");
     }
 
     /** A perfect corner is no decibel wide. */

@@ -1,9 +1,10 @@
 package clipwitness.measure;
 
+import clipwitness.reason.FigureReason;
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
@@ -21,16 +22,16 @@ class RefusalsTest {
     @Test
     void aCurveWithoutAnyDistortionFigure() {
         Measured mark = Measured.withNoise(3, Unit.PERCENT, 0.01);
-        assertThat(ThdCurve.of(List.of(), List.of())
+        assertThat(Said.reason(ThdCurve.of(List.of(), List.of())
                         .gainAt(mark.asValue().orElseThrow())
-                        .reason())
+                        .reason()))
                 .hasValue("no setting has a distortion figure");
     }
 
     @Test
     void tooFewSamplesInTheStraightPart() {
         WaveformResult result = WaveformMeasurement.of(SINE.sampled(30, 2.5, 0).through(x -> x));
-        assertThat(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason()))
                 .hasValue("too few samples lie in the straight part");
     }
 
@@ -38,7 +39,7 @@ class RefusalsTest {
     @Test
     void anOutputThatFallsWhereTheInputRises() {
         WaveformResult result = WaveformMeasurement.of(SINE.through(x -> 4 * x * x * x - x));
-        assertThat(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason()))
                 .hasValue("the output does not rise with the input at its centre");
     }
 
@@ -47,7 +48,7 @@ class RefusalsTest {
     void anUpperHalfWaveOfOneBinHasNoLean() {
         DoubleUnaryOperator needle = p -> p < 0.5 ? 0.5 : Math.abs(p - 0.7511) < 0.0015 ? 3 : -0.5;
         WaveformResult result = TestRecord.of(needle).sampled(997.3, 10.2, 0).measured();
-        assertThat(result.get(WaveformQuantity.LEAN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.LEAN).reason()))
                 .hasValue("the upper half-wave is not to be told from the lower one");
     }
 
@@ -55,15 +56,15 @@ class RefusalsTest {
     @Test
     void nineSamplesAPeriodHoldFourHarmonics() {
         WaveformResult result = SINE.sampled(9, 40, 0).measured();
-        assertThat(result.get(WaveformQuantity.HIGH_HARMONICS).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.HIGH_HARMONICS).reason()))
                 .hasValue("only 4 harmonics lie below 0.45 of the sample rate");
     }
 
     @Test
     void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue("the record holds no such harmonic at all");
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, "there is none").reason())
-                .hasValue("there is none");
+        assertThat(Said.reason(HarmonicList.bound(0, 0, 1, 0).reason())).hasValue("the record holds no such harmonic at all");
+        assertThat(Said.reason(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL).reason()))
+                .hasValue("both waves are equal to the last digit");
     }
 
     /** A tenth is -20 dBc; noise of a tenth more may double the amplitude twice over: 20 lg 3 = 9.54 dB. */
@@ -78,10 +79,10 @@ class RefusalsTest {
     @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason())
+        assertThat(Said.reason(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason()))
                 .hasValue("one of the captures could not be measured");
-        assertThat(LevelMatched.of(sine, 21).reason()).hasValue("harmonic 21 was not measured in both captures");
-        assertThat(LevelMatched.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
+        assertThat(Said.reason(LevelMatched.of(sine, 21).reason())).hasValue("harmonic 21 was not measured in both captures");
+        assertThat(Said.reason(LevelMatched.of(sine, 7).reason())).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */
@@ -89,7 +90,7 @@ class RefusalsTest {
     void aSideWithoutNoiseAtAWholeNumberOfDivisionsIsOverRange() {
         assertThat(cutAt(0.8).doubts())
                 .filteredOn(d -> d.code() == DoubtCode.OVER_RANGE)
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .singleElement()
                 .asString()
                 .endsWith("samples lie on the upper extreme, where the noise vanishes");

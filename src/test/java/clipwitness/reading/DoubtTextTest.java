@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.reason.Doubt;
@@ -105,6 +106,6 @@ class DoubtTextTest {
     }
 
     private static String text(Doubt doubt) {
-        return doubt.severity().code() + " " + doubt.code().code() + ": " + doubt.text();
+        return doubt.severity().code() + " " + doubt.code().code() + ": " + Said.doubt(doubt);
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.reason.Doubt;
@@ -45,7 +46,7 @@ class StretchesTest {
     private List<Tuple> doubts(String text) throws IOException, InputException {
         Path file = Files.writeString(folder.resolve("x.csv"), text);
         return ExportReader.read(file, "x.csv", ReadingOptions.none()).doubts().stream()
-                .map((Doubt d) -> Tuple.tuple(d.code(), d.severity(), d.text()))
+                .map((Doubt d) -> Tuple.tuple(d.code(), d.severity(), Said.doubt(d)))
                 .toList();
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.CycleTrace;
@@ -84,7 +85,7 @@ final class ExampleWave {
 
     private static Measured onset(double gain, double atFull) {
         return gain < 25
-                ? Measured.refused(Unit.VOLT, "not reached")
+                ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
                 : ExampleJob.value(atFull * 100 / gain, Unit.VOLT, 0.0006);
     }
 

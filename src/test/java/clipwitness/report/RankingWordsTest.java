@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.reason.DeviceReason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.ClipForecast;
@@ -30,7 +31,7 @@ class RankingWordsTest {
         assertThat(plain(RankingWords.volts(
                         Measured.withNoise(0.0001, Unit.VOLT, 0.00015).orUpperBound())))
                 .isEqualTo("< 400 µV");
-        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, "the curve ends at 500 µA")))
+        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, DeviceReason.NO_SWEEP_BACK)))
                 .isEqualTo("–");
     }
 

@@ -64,6 +64,6 @@ public final class Findings {
     }
 
     private String refused(CaptureResult capture, Doubt doubt) {
-        return wording.say("finding.refused", "file", capture.row().file(), "reason", wording.speech().text(doubt));
+        return wording.say("finding.refused", "file", capture.row().file(), "reason", wording.speech().sentence(doubt));
     }
 }

@@ -1,5 +1,10 @@
 package clipwitness.report.model;
 
+import clipwitness.reason.SourceRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Reason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.Prediction;
@@ -81,7 +86,7 @@ class DeviceSentencesTest {
                 List.of(new Prediction(
                         "clipUp",
                         OptionalInt.empty(),
-                        Measured.refused(Unit.VOLT, "D2 was not traced"),
+                        Measured.refused(Unit.VOLT, Reason.of(DeviceReason.NOT_TRACED, Argument.name("D2"))),
                         ExampleJob.value(0.6, Unit.VOLT, 0.01))),
                 Optional.empty(),
                 false);
@@ -113,7 +118,7 @@ class DeviceSentencesTest {
         return new StatePrediction(
                 state,
                 ExampleJob.condition(gain),
-                Optional.of("source from the gain for small signals"),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         new Prediction(
                                 WaveformQuantity.CLIP_UP.key(),

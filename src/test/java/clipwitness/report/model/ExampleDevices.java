@@ -15,10 +15,6 @@ import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
 import clipwitness.report.words.Wording;
 import clipwitness.words.Words;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,12 +29,7 @@ final class ExampleDevices {
 
     /** The words of the program about the example job. */
     static Wording wording() {
-        try {
-            Words words = Words.of(Files.readString(Path.of("report-templates/common/words.properties")));
-            return new Wording(words, ExampleJob.good().results());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new Wording(Words.builtIn(), ExampleJob.good().results());
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */

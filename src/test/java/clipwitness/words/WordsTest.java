@@ -1,4 +1,4 @@
-package clipwitness.report.words;
+package clipwitness.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,0 +1,11 @@
+package clipwitness.compare;
+
+import clipwitness.fixture.Said;
+import java.util.Optional;
+
+/** A hint in English. */
+record SaidHint(String code, Optional<String> state, String text, String evidence) {
+    static SaidHint of(Hint hint) {
+        return new SaidHint(hint.code().code(), hint.state(), Said.hint(hint), Said.evidence(hint));
+    }
+}

@@ -1,6 +1,6 @@
 package clipwitness.figure;
 
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import clipwitness.words.Speech;
 import clipwitness.capture.Condition;
 import clipwitness.compare.JobResults;
@@ -30,7 +30,7 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
 
     /** Puts reasons into words. */
     Speech speech() {
-        return new Speech(Words.builtIn(), numbers);
+        return new Speech(WordBundle.builtIn(), numbers);
     }
 
     /** Makes the axes. */

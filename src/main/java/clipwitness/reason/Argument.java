@@ -67,7 +67,7 @@ public sealed interface Argument {
      *
      * @param statement the statement
      */
-    record Inner(Statement statement) implements Argument {
+    record Inner(Message statement) implements Argument {
         @Override
         public Optional<Reason> reason() {
             return statement instanceof Reason r ? Optional.of(r) : Optional.empty();
@@ -84,7 +84,7 @@ public sealed interface Argument {
      *
      * @param statement the statement
      */
-    record Sentence(Statement statement) implements Argument {}
+    record Sentence(Message statement) implements Argument {}
 
     /** The reason that this argument is, where it is one. */
     default Optional<Reason> reason() {
@@ -142,7 +142,7 @@ public sealed interface Argument {
     }
 
     /** A statement inside another. */
-    static Argument inner(Statement statement) {
+    static Argument inner(Message statement) {
         return new Inner(statement);
     }
 
@@ -152,7 +152,7 @@ public sealed interface Argument {
     }
 
     /** A statement as a sentence. */
-    static Argument sentence(Statement statement) {
+    static Argument sentence(Message statement) {
         return new Sentence(statement);
     }
 }

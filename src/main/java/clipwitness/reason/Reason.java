@@ -9,10 +9,10 @@ import java.util.function.UnaryOperator;
  * @param code      what the matter is
  * @param arguments one for each hole of the code's line in the words
  */
-public record Reason(ReasonCode code, List<Argument> arguments) implements Statement {
+public record Reason(ReasonCode code, List<Argument> arguments) implements Message {
     /** Checks that each hole has its argument. */
     public Reason {
-        arguments = Statement.fitting(code, arguments);
+        arguments = Message.fitting(code, arguments);
     }
 
     /** A reason. */

@@ -8,10 +8,10 @@ import java.util.List;
  * @param code      what
  * @param arguments one for each hole of the code's line in the words
  */
-public record Remark(RemarkCode code, List<Argument> arguments) implements Statement {
+public record Remark(RemarkCode code, List<Argument> arguments) implements Message {
     /** Checks that each hole has its argument. */
     public Remark {
-        arguments = Statement.fitting(code, arguments);
+        arguments = Message.fitting(code, arguments);
     }
 
     /** A remark. */

@@ -1,6 +1,6 @@
 package clipwitness.report;
 
-import clipwitness.reason.Statement;
+import clipwitness.reason.Message;
 import clipwitness.reason.Doubt;
 import clipwitness.words.Speech;
 import clipwitness.reason.Reason;
@@ -165,7 +165,7 @@ final class JsonText {
     }
 
     /** A statement in words, null where there is none. */
-    void statement(String name, Optional<? extends Statement> statement) throws IOException {
+    void statement(String name, Optional<? extends Message> statement) throws IOException {
         text(name, Speech.ENGLISH.text(statement));
     }
 

@@ -4,7 +4,7 @@ import clipwitness.quantity.NumberText;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.Reason;
-import clipwitness.reason.Statement;
+import clipwitness.reason.Message;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -14,14 +14,14 @@ import java.util.Optional;
  * @param words   words
  * @param numbers numbers as the language of the words writes them
  */
-public record Speech(Words words, NumberText numbers) {
+public record Speech(WordBundle words, NumberText numbers) {
     /** English, as JSON, CSV and the command line speak. */
-    public static final Speech ENGLISH = new Speech(Words.builtIn(), NumberText.in("en"));
+    public static final Speech ENGLISH = new Speech(WordBundle.builtIn(), NumberText.in("en"));
 
     private static final String STOP = ".";
 
     /** A statement as its line in the words stands. */
-    public String text(Statement statement) {
+    public String text(Message statement) {
         String[] holes = new String[2 * statement.arguments().size()];
         for (int i = 0; i < statement.arguments().size(); i++) {
             holes[2 * i] = statement.code().holes().get(i);
@@ -41,7 +41,7 @@ public record Speech(Words words, NumberText numbers) {
     }
 
     /** Statements as their lines stand, where there are some. */
-    public Optional<String> text(Optional<? extends Statement> statement) {
+    public Optional<String> text(Optional<? extends Message> statement) {
         return statement.map(this::text);
     }
 
@@ -75,7 +75,7 @@ public record Speech(Words words, NumberText numbers) {
         if (argument instanceof Argument.Sentence sentence) {
             return unstopped(text(sentence.statement())) + STOP;
         }
-        Statement inner = ((Argument.Inner) argument).statement();
+        Message inner = ((Argument.Inner) argument).statement();
         return inner instanceof Reason reason ? clause(reason) : text(inner);
     }
 

@@ -9,7 +9,7 @@ import clipwitness.reason.FigureReason;
 import clipwitness.report.ResultsJson;
 import clipwitness.report.words.Findings;
 import clipwitness.report.words.Wording;
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -46,7 +46,7 @@ class OneGainSettingTest {
     @Test
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
-        List<String> findings = new Findings(new Wording(Words.builtIn(), results), results).all();
+        List<String> findings = new Findings(new Wording(WordBundle.builtIn(), results), results).all();
         assertThat(findings).noneMatch(f -> f.contains("does not reach") || f.contains("distortion at"));
     }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The codes of reasons and remarks, and words.properties, belong together. */
 class EveryPhraseHasItsLineTest {
-    private static final Words WORDS = Words.builtIn();
+    private static final WordBundle WORDS = WordBundle.builtIn();
 
     static Stream<Phrase> phrases() {
         return constants(Phrase.class).stream();

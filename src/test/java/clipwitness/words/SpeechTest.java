@@ -55,7 +55,7 @@ class SpeechTest {
     /** Only the decimal mark differs from language to language. */
     @Test
     void numbersStandInTheLanguageOfTheReport() {
-        Speech german = new Speech(Words.builtIn(), NumberText.in("de"));
+        Speech german = new Speech(WordBundle.builtIn(), NumberText.in("de"));
         assertThat(german.text(Reason.of(DoubtReason.FEW_PERIODS, Argument.decimals(2.5, Unit.ONE, 2))))
                 .isEqualTo("the record holds 2,50 periods of the fundamental");
         assertThat(german.text(Remark.of(

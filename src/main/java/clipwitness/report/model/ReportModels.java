@@ -6,7 +6,7 @@ import clipwitness.figure.Figure;
 import clipwitness.job.Photo;
 import clipwitness.report.words.Findings;
 import clipwitness.report.words.Wording;
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,10 +15,10 @@ import java.util.stream.IntStream;
 
 /** Makes what a template receives. */
 public final class ReportModels {
-    private final Words words;
+    private final WordBundle words;
 
     /** Models in these words. */
-    public ReportModels(Words words) {
+    public ReportModels(WordBundle words) {
         this.words = words;
     }
 

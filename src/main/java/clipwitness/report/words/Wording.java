@@ -1,6 +1,6 @@
 package clipwitness.report.words;
 
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import clipwitness.words.Speech;
 import clipwitness.reason.Reason;
 import clipwitness.capture.Condition;
@@ -28,7 +28,7 @@ public final class Wording {
     /** Ends the name of a sentence without its condition, for where there is nothing to tell apart. */
     private static final String ALONE = ".alone";
 
-    private final Words words;
+    private final WordBundle words;
     private final NumberText numbers;
     private final JobResults results;
     private final boolean severalFrequencies;
@@ -37,7 +37,7 @@ public final class Wording {
     private final boolean several;
 
     /** The words for a job. */
-    public Wording(Words words, JobResults results) {
+    public Wording(WordBundle words, JobResults results) {
         this.words = words;
         this.results = results;
         this.numbers = NumberText.in(results.job().sheet().report().language());

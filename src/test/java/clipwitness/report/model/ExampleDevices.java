@@ -14,7 +14,7 @@ import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
 import clipwitness.report.words.Wording;
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +29,7 @@ final class ExampleDevices {
 
     /** The words of the program about the example job. */
     static Wording wording() {
-        return new Wording(Words.builtIn(), ExampleJob.good().results());
+        return new Wording(WordBundle.builtIn(), ExampleJob.good().results());
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */

@@ -3,7 +3,7 @@ package clipwitness.report.words;
 import clipwitness.reason.ReasonCode;
 import clipwitness.reason.ComparisonReason;
 import clipwitness.reason.Reason;
-import clipwitness.words.Words;
+import clipwitness.words.WordBundle;
 import clipwitness.reason.RemedyRemark;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Doubt;
@@ -30,8 +30,8 @@ import java.util.OptionalDouble;
 final class Sentences {
     private Sentences() {}
 
-    static Words words() {
-        return Words.builtIn();
+    static WordBundle words() {
+        return WordBundle.builtIn();
     }
 
     static Wording wording(JobResults results) {

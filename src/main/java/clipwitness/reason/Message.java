@@ -3,7 +3,7 @@ package clipwitness.reason;
 import java.util.List;
 
 /** A phrase with what fills its holes. */
-public sealed interface Statement permits Reason, Remark {
+public sealed interface Message permits Reason, Remark {
     /** What is said. */
     Phrase code();
 

@@ -19,28 +19,28 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The sentences of a report, by name, with holes for finished texts. */
-public final class Words {
+public final class WordBundle {
     private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
 
     private static final String FILE = "/report-templates/common/words.properties";
 
     private final Map<String, String> sentences;
 
-    private Words(Map<String, String> sentences) {
+    private WordBundle(Map<String, String> sentences) {
         this.sentences = Collections.unmodifiableMap(sentences);
     }
 
     /** The program's own sentences, in English. */
-    public static Words builtIn() {
+    public static WordBundle builtIn() {
         return BuiltIn.WORDS;
     }
 
     /** Read when first used. */
     private static final class BuiltIn {
-        static final Words WORDS = of(text());
+        static final WordBundle WORDS = of(text());
 
         private static String text() {
-            try (InputStream in = Words.class.getResourceAsStream(FILE)) {
+            try (InputStream in = WordBundle.class.getResourceAsStream(FILE)) {
                 return new String(in.readAllBytes(), StandardCharsets.UTF_8);
             } catch (IOException e) {
                 throw new UncheckedIOException("the program's own file " + FILE + " cannot be read", e);
@@ -53,10 +53,10 @@ public final class Words {
      *
      * @param file {@code name = sentence} line by line
      */
-    public static Words of(String file) {
+    public static WordBundle of(String file) {
         Map<String, String> sentences = new LinkedHashMap<>();
         lines(file).forEach(line -> sentences.put(line.name(), line.sentence()));
-        return new Words(sentences);
+        return new WordBundle(sentences);
     }
 
     /**
@@ -66,7 +66,7 @@ public final class Words {
      * @param name name of the file, for messages
      * @throws InputException if it has a sentence that the program does not make, or a hole that the program does not fill
      */
-    public Words reworded(String file, String name) throws InputException {
+    public WordBundle reworded(String file, String name) throws InputException {
         Map<String, String> all = new LinkedHashMap<>(sentences);
         List<Problem> problems = new ArrayList<>();
         for (Line line : lines(file)) {
@@ -88,7 +88,7 @@ public final class Words {
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new Words(all);
+        return new WordBundle(all);
     }
 
     /** The language that the sentences are in, a tag after BCP 47. */

@@ -31,8 +31,7 @@ class ArchitectureTest {
         MAY_USE.put("measure", List.of("signal", "capture", "reason", "quantity"));
         MAY_USE.put("compare", List.of("measure", "job", "capture", "reason", "quantity"));
         MAY_USE.put("figure", List.of("compare", "measure", "job", "words", "capture", "reason", "quantity"));
-        MAY_USE.put(
-                "report", List.of("figure", "compare", "measure", "job", "words", "capture", "reason", "quantity"));
+        MAY_USE.put("report", List.of("figure", "compare", "measure", "job", "words", "capture", "reason", "quantity"));
         MAY_USE.put(
                 "batch",
                 List.of(
@@ -49,7 +48,15 @@ class ArchitectureTest {
         MAY_USE.put(
                 "cli",
                 List.of(
-                        "batch", "report", "compare", "measure", "job", "reading", "words", "capture", "reason",
+                        "batch",
+                        "report",
+                        "compare",
+                        "measure",
+                        "job",
+                        "reading",
+                        "words",
+                        "capture",
+                        "reason",
                         "quantity"));
     }
 

@@ -1,15 +1,15 @@
 package clipwitness.cli;
 
-import clipwitness.words.Speech;
 import clipwitness.capture.Channel;
-import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
-import clipwitness.report.Look;
+import clipwitness.reason.Doubt;
+import clipwitness.report.data.Look;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

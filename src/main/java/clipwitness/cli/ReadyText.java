@@ -1,13 +1,13 @@
 package clipwitness.cli;
 
-import clipwitness.words.Speech;
 import clipwitness.capture.Condition;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.Missing;
-import clipwitness.compare.ReadyItem;
-import clipwitness.compare.ReadyResult;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.Missing;
+import clipwitness.compare.result.ReadyItem;
+import clipwitness.compare.result.ReadyResult;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -48,16 +48,17 @@ final class ReadyText {
 
     private static List<String> remedies(List<ReadyItem> items) {
         return worst(items).stream()
-                .flatMap(i -> Speech.ENGLISH.text(i.remedy())
-                        .map(r -> "  " + name(i.quantity()) + ": " + r)
-                        .stream())
+                .flatMap(i -> Speech.ENGLISH.text(i.remedy()).map(r -> "  " + name(i.quantity()) + ": " + r).stream())
                 .toList();
     }
 
     private static List<String> numbered(List<Missing> missing) {
         return IntStream.range(0, missing.size())
                 .mapToObj(i -> String.format(
-                        Locale.ROOT, "%3d. %s", i + 1, Speech.ENGLISH.text(missing.get(i).what())))
+                        Locale.ROOT,
+                        "%3d. %s",
+                        i + 1,
+                        Speech.ENGLISH.text(missing.get(i).what())))
                 .toList();
     }
 

@@ -1,11 +1,12 @@
 package clipwitness.figure;
 
-import clipwitness.words.WordBundle;
-import clipwitness.words.Speech;
 import clipwitness.capture.Condition;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.figure.chart.Axes;
 import clipwitness.job.JobSheet;
 import clipwitness.quantity.NumberText;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 
 /**
  * What the figures of one job have in common.

@@ -1,8 +1,8 @@
 package clipwitness.measure;
 
-import clipwitness.reason.ReasonCode;
-import clipwitness.reason.Reason;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

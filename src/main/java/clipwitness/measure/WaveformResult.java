@@ -1,8 +1,8 @@
 package clipwitness.measure;
 
-import clipwitness.reason.FigureReason;
-import clipwitness.reason.Doubt;
 import clipwitness.capture.VerticalRange;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.FigureReason;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;

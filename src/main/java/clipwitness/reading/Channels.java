@@ -1,14 +1,17 @@
 package clipwitness.reading;
 
-import clipwitness.quantity.Unit;
-import clipwitness.reason.DoubtReason;
-import clipwitness.reason.Argument;
 import clipwitness.capture.Channel;
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
 import clipwitness.capture.Samples;
-import clipwitness.reason.Severity;
 import clipwitness.capture.VerticalScale;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,8 +56,7 @@ final class Channels {
                         samples,
                         vertical(names.get(i), i, columns.size(), samples)));
             } else {
-                notes.doubt(
-                        Severity.WARNING, DoubtReason.MISSING_SAMPLES_ALL, Argument.name(names.get(i)));
+                notes.doubt(Severity.WARNING, DoubtReason.MISSING_SAMPLES_ALL, Argument.name(names.get(i)));
             }
         }
         if (channels.isEmpty()) {
@@ -73,8 +75,7 @@ final class Channels {
 
     private void noteCoupling(String name, boolean ac) {
         if (ac) {
-            notes.doubt(
-                    Severity.NOTE, DoubtReason.AC_COUPLED, Argument.name(name));
+            notes.doubt(Severity.NOTE, DoubtReason.AC_COUPLED, Argument.name(name));
         }
     }
 

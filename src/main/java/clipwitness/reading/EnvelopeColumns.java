@@ -1,7 +1,9 @@
 package clipwitness.reading;
 
-import clipwitness.reason.DoubtReason;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
 import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Severity;
 import java.util.HashMap;
 import java.util.List;

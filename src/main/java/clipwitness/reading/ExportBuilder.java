@@ -1,14 +1,29 @@
 package clipwitness.reading;
 
-import clipwitness.reason.DoubtReason;
-import clipwitness.reason.Argument;
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.reason.Severity;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.reading.file.Head;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.file.SourceFile;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.rows.DataPass;
+import clipwitness.reading.rows.RowPlan;
+import clipwitness.reading.rows.Work;
+import clipwitness.reading.time.Envelope;
+import clipwitness.reading.time.Sampling;
+import clipwitness.reading.time.Stamps;
+import clipwitness.reading.time.TimeAxis;
+import clipwitness.reading.time.TimeAxisFinder;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -98,8 +113,7 @@ final class ExportBuilder {
     /** Stretches of samples with neither time nor index beside them may be segments, each with a trigger of its own. */
     private void noteStretches(DataPass pass) {
         if (pass.stretches() > 1 && pass.table().rows() / pass.stretches() >= LEAST_ROWS_OF_STRETCH) {
-            notes.doubt(
-                    Severity.REFUSAL, DoubtReason.UNEVEN_TIME_STRETCHES, Argument.count(pass.stretches()));
+            notes.doubt(Severity.REFUSAL, DoubtReason.UNEVEN_TIME_STRETCHES, Argument.count(pass.stretches()));
         }
     }
 

@@ -44,6 +44,10 @@ public record Reason(ReasonCode code, List<Argument> arguments) implements Messa
     /** The same reason with each argument made anew, inside frames too. */
     public Reason map(UnaryOperator<Argument> anew) {
         return new Reason(
-                code, arguments.stream().map(a -> a.mapReason(r -> r.map(anew))).map(anew).toList());
+                code,
+                arguments.stream()
+                        .map(a -> a.mapReason(r -> r.map(anew)))
+                        .map(anew)
+                        .toList());
     }
 }

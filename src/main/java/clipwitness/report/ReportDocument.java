@@ -1,13 +1,16 @@
 package clipwitness.report;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.compare.JobResults;
-import clipwitness.figure.Figure;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Job;
+import clipwitness.report.build.ReportModels;
 import clipwitness.report.model.IdentityPart;
 import clipwitness.report.model.ReportModel;
-import clipwitness.report.model.ReportModels;
+import clipwitness.report.page.PageTemplate;
+import clipwitness.report.page.ReportFiles;
+import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;

@@ -3,8 +3,8 @@ package clipwitness.words;
 import clipwitness.quantity.NumberText;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
-import clipwitness.reason.Reason;
 import clipwitness.reason.Message;
+import clipwitness.reason.Reason;
 import java.util.Locale;
 import java.util.Optional;
 

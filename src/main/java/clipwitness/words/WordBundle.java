@@ -1,8 +1,8 @@
 package clipwitness.words;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

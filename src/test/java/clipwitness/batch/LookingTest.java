@@ -1,17 +1,17 @@
 package clipwitness.batch;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.DoubtCode;
-import clipwitness.capture.InputException;
-import clipwitness.reason.Severity;
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
-import clipwitness.report.Look;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
+import clipwitness.report.data.Look;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,21 +1,21 @@
 package clipwitness.batch;
 
-import clipwitness.reason.HintCode;
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.InputException;
-import clipwitness.compare.Devices;
 import clipwitness.compare.Examination;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.Prediction;
-import clipwitness.compare.StatePrediction;
-import clipwitness.compare.TracedDevice;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.reading.Progress;
+import clipwitness.reason.HintCode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

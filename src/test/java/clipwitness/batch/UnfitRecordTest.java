@@ -1,16 +1,16 @@
 package clipwitness.batch;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.reason.DoubtCode;
-import clipwitness.capture.InputException;
-import clipwitness.compare.CaptureResult;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.fault.InputException;
 import clipwitness.fixture.JobFolder;
+import clipwitness.fixture.Said;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reading.Progress;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;

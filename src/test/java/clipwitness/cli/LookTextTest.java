@@ -1,22 +1,22 @@
 package clipwitness.cli;
 
-import clipwitness.reason.Argument;
-import clipwitness.reason.DoubtReason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
-import clipwitness.reason.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
-import clipwitness.reason.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveFigures;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
-import clipwitness.report.Look;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import clipwitness.report.data.Look;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

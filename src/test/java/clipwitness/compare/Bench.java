@@ -1,10 +1,11 @@
 package clipwitness.compare;
 
-import clipwitness.reason.ReasonCode;
 import clipwitness.capture.Condition;
-import clipwitness.reason.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.ExportFacts;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.HarmonicSpectrum;
@@ -12,6 +13,8 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.ReasonCode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -120,9 +123,9 @@ final class Bench {
         return this;
     }
 
-    Setting setting() {
+    StateAtCondition setting() {
         CaptureResult capture = done();
-        return new Setting(state, "State " + state, capture.row().condition(), List.of(capture));
+        return new StateAtCondition(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     /** Level, distortion, asymmetry and crest factor of an ordinary wave. */

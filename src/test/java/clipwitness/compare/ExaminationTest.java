@@ -1,22 +1,29 @@
 package clipwitness.compare;
 
-import java.util.Optional;
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.Doubt;
-import clipwitness.reason.DoubtCode;
-import clipwitness.capture.InputException;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.NotExamined;
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,8 +42,7 @@ class ExaminationTest {
         assertThat(old.notExamined())
                 .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        tuple(
-                                ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
+                        tuple(ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
                         tuple(ItemQuantity.POLARITY, "no input channel was captured in both states"));
     }
 

@@ -3,12 +3,15 @@ package clipwitness.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.InputException;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Series;
+import clipwitness.fault.InputException;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.FigureReason;
-import clipwitness.report.ResultsJson;
+import clipwitness.report.data.ResultsJson;
 import clipwitness.report.words.Findings;
-import clipwitness.report.words.Wording;
+import clipwitness.report.words.JobWording;
 import clipwitness.words.WordBundle;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -35,10 +38,9 @@ class OneGainSettingTest {
                 .hasSize(3)
                 .allMatch(o -> o.gainPercent().reason().orElseThrow().is(FigureReason.ONE_SETTING_ONLY));
         assertThat(results().comparisons().get(1).equivalentGain())
-                .extracting(EquivalentGain::fromGainPercent, e -> e.toGainPercent()
-                        .reason()
-                        .orElseThrow()
-                        .resultCode())
+                .extracting(
+                        EquivalentGain::fromGainPercent,
+                        e -> e.toGainPercent().reason().orElseThrow().resultCode())
                 .contains(tuple(50.0, "one-setting-only"));
     }
 
@@ -46,7 +48,7 @@ class OneGainSettingTest {
     @Test
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
-        List<String> findings = new Findings(new Wording(WordBundle.builtIn(), results), results).all();
+        List<String> findings = new Findings(new JobWording(WordBundle.builtIn(), results), results).all();
         assertThat(findings).noneMatch(f -> f.contains("does not reach") || f.contains("distortion at"));
     }
 

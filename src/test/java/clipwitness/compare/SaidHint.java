@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.compare.result.Hint;
 import clipwitness.fixture.Said;
 import java.util.Optional;
 

@@ -1,9 +1,10 @@
 package clipwitness.measure;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Said;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -136,7 +137,8 @@ class HardClippedSineTest {
     @ParameterizedTest
     @MethodSource("notQuiteOneDecibel")
     void aWaveClippedByLessThanOneDecibelDoesNotReachItsOnset(ReferenceRow row) {
-        assertThat(Said.reason(measured(row).get(WaveformQuantity.ONSET_UP).reason())).contains("not reached");
+        assertThat(Said.reason(measured(row).get(WaveformQuantity.ONSET_UP).reason()))
+                .contains("not reached");
     }
 
     /** A perfect corner is no decibel wide. */

@@ -1,14 +1,20 @@
 package clipwitness.measure;
 
-import clipwitness.reason.FigureReason;
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.Said;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.measure.pair.HarmonicAtEqualLevel;
+import clipwitness.measure.series.ThdCurve;
+import clipwitness.measure.wave.HarmonicList;
+import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.FigureReason;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,8 +68,11 @@ class RefusalsTest {
 
     @Test
     void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(Said.reason(HarmonicList.bound(0, 0, 1, 0).reason())).hasValue("the record holds no such harmonic at all");
-        assertThat(Said.reason(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL).reason()))
+        assertThat(Said.reason(HarmonicList.bound(0, 0, 1, 0).reason()))
+                .hasValue("the record holds no such harmonic at all");
+        assertThat(Said.reason(NoisyPower.ZERO
+                        .levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL)
+                        .reason()))
                 .hasValue("both waves are equal to the last digit");
     }
 
@@ -79,10 +88,12 @@ class RefusalsTest {
     @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(Said.reason(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason()))
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
+                        .reason()))
                 .hasValue("one of the captures could not be measured");
-        assertThat(Said.reason(LevelMatched.of(sine, 21).reason())).hasValue("harmonic 21 was not measured in both captures");
-        assertThat(Said.reason(LevelMatched.of(sine, 7).reason())).hasValue("noise buries harmonic 7");
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(sine, 21).reason()))
+                .hasValue("harmonic 21 was not measured in both captures");
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(sine, 7).reason())).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */

@@ -1,10 +1,10 @@
 package clipwitness.reading;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.reason.Doubt;
-import clipwitness.capture.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package clipwitness.reading;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,11 +1,11 @@
 package clipwitness.reading;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
-import clipwitness.capture.InputException;
 import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Files;

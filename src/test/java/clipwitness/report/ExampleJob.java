@@ -1,38 +1,38 @@
 package clipwitness.report;
 
-import clipwitness.reason.RemedyRemark;
-import clipwitness.reason.Word;
-import clipwitness.reason.Remark;
-import clipwitness.reason.HintRemark;
-import clipwitness.reason.HintCode;
-import clipwitness.reason.ComparisonReason;
-import clipwitness.reason.Argument;
-import clipwitness.reason.Reason;
-import clipwitness.reason.DoubtReason;
-import clipwitness.reason.FigureReason;
 import clipwitness.capture.Condition;
-import clipwitness.reason.Doubt;
-import clipwitness.reason.Severity;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.EquivalentGain;
-import clipwitness.compare.ExportFacts;
-import clipwitness.compare.Hint;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.LevelMatchedHarmonic;
-import clipwitness.compare.NotExamined;
-import clipwitness.compare.OnsetGain;
-import clipwitness.compare.Series;
-import clipwitness.compare.SeriesPoint;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.ExportFacts;
+import clipwitness.compare.result.Hint;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.NotExamined;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
 import clipwitness.job.Job;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -116,8 +116,7 @@ public final class ExampleJob {
         String state = row.state().orElseThrow();
         double gain = row.condition().gainPercent().orElseThrow();
         List<Doubt> doubts = gain == 0
-                ? List.of(Doubt.of(
-                        Severity.WARNING, DoubtReason.LOW_RESOLUTION, Argument.decimals(27, Unit.ONE, 0)))
+                ? List.of(Doubt.of(Severity.WARNING, DoubtReason.LOW_RESOLUTION, Argument.decimals(27, Unit.ONE, 0)))
                 : List.of();
         return new CaptureResult(
                 row,
@@ -153,7 +152,10 @@ public final class ExampleJob {
                                 : value(18.2, Unit.PERCENT, 1.1)),
                 new OnsetGain(3, isNew ? value(21.7, Unit.PERCENT, 1.2) : value(41.3, Unit.PERCENT, 1.4)),
                 new OnsetGain(
-                        10, isNew ? value(55.1, Unit.PERCENT, 1.5) : Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED)));
+                        10,
+                        isNew
+                                ? value(55.1, Unit.PERCENT, 1.5)
+                                : Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED)));
         return new Series(state.name(), condition(0).withoutGain(), points, onsets, List.of());
     }
 
@@ -206,8 +208,8 @@ public final class ExampleJob {
                 decision > 0 ? Decision.PASS : decision == 0 ? Decision.FAIL : Decision.UNDECIDED,
                 OptionalDouble.of(decision > 0 ? 0.9999 : decision == 0 ? 0.00001 : 0.74),
                 decision < 0
-                        ? Optional.of(Remark.of(
-                                RemedyRemark.MORE_RUNS, Argument.word(Word.EACH_STATE), Argument.count(3)))
+                        ? Optional.of(
+                                Remark.of(RemedyRemark.MORE_RUNS, Argument.word(Word.EACH_STATE), Argument.count(3)))
                         : Optional.empty());
     }
 

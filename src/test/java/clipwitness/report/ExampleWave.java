@@ -1,6 +1,5 @@
 package clipwitness.report;
 
-import clipwitness.reason.FigureReason;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.CycleTrace;
@@ -9,6 +8,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,13 +1,13 @@
 package clipwitness.report;
 
-import clipwitness.reason.DeviceReason;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.ClipForecast;
+import clipwitness.compare.device.ClipForecast;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -30,7 +30,9 @@ class EveryPhraseHasItsLineTest {
         List<Phrase> constants = new ArrayList<>();
         for (Class<?> permitted : sealed.getPermittedSubclasses()) {
             if (permitted.isEnum()) {
-                Arrays.stream(permitted.getEnumConstants()).map(Phrase.class::cast).forEach(constants::add);
+                Arrays.stream(permitted.getEnumConstants())
+                        .map(Phrase.class::cast)
+                        .forEach(constants::add);
             } else {
                 constants.addAll(constants(permitted));
             }
@@ -65,8 +67,14 @@ class EveryPhraseHasItsLineTest {
     @Test
     void theNamesOfTheContractAreKept() {
         assertThat(Arrays.stream(HintCode.values()).map(HintCode::code))
-                .contains("states-swapped", "one-side-not-clipping", "not-clipping", "no-output", "inverted",
-                        "leg-mismatch", "knob-offset");
+                .contains(
+                        "states-swapped",
+                        "one-side-not-clipping",
+                        "not-clipping",
+                        "no-output",
+                        "inverted",
+                        "leg-mismatch",
+                        "knob-offset");
         Set<DoubtCode> raised = EnumSet.noneOf(DoubtCode.class);
         Arrays.stream(DoubtReason.values()).map(DoubtReason::doubt).forEach(raised::add);
         assertThat(EnumSet.complementOf(EnumSet.copyOf(raised)))

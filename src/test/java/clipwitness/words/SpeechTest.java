@@ -27,16 +27,15 @@ class SpeechTest {
 
     @Test
     void aNameKeepsItsCapitalInAClause() {
-        Reason columns = Reason.of(
-                DoubtReason.REPEATED_TIME_COLUMNS, Argument.name("CH1 min"), Argument.name("CH1 max"));
+        Reason columns =
+                Reason.of(DoubtReason.REPEATED_TIME_COLUMNS, Argument.name("CH1 min"), Argument.name("CH1 max"));
         assertThat(SPEECH.clause(columns)).startsWith("CH1 min and CH1 max are");
     }
 
     @Test
     void aSentenceInsideAnotherEndsWithOneFullStop() {
         for (DoubtReason doubt : new DoubtReason[] {DoubtReason.AC_COUPLED_TABLE, DoubtReason.NO_FUNDAMENTAL}) {
-            Remark remark = Remark.of(
-                    BenchRemark.DOUBTED, Argument.name("a.csv"), Argument.sentence(Reason.of(doubt)));
+            Remark remark = Remark.of(BenchRemark.DOUBTED, Argument.name("a.csv"), Argument.sentence(Reason.of(doubt)));
             assertThat(SPEECH.text(remark)).startsWith("a.csv: ").endsWith(".").doesNotEndWith("..");
         }
     }
@@ -62,6 +61,7 @@ class SpeechTest {
                         HintRemark.KNOB_OFFSET_BY,
                         Argument.signed(4.96, Unit.PERCENT, 1),
                         Argument.plain(0.126, Unit.DECIBEL, 2))))
-                .isEqualTo("turning it by +5,0 % of its rotation leaves no change of level or distortion above 0,13 dB");
+                .isEqualTo(
+                        "turning it by +5,0 % of its rotation leaves no change of level or distortion above 0,13 dB");
     }
 }

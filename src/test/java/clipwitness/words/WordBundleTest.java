@@ -3,7 +3,7 @@ package clipwitness.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import org.junit.jupiter.api.Test;
 
 class WordBundleTest {

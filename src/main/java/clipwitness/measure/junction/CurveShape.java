@@ -1,9 +1,9 @@
 package clipwitness.measure.junction;
 
+import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DeviceReason;
 import clipwitness.reason.Reason;
-import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,8 +28,7 @@ final class CurveShape {
             return Optional.of(
                     most == 0
                             ? Reason.of(DeviceReason.NO_CURRENT)
-                            : Reason.of(
-                                    DeviceReason.CURRENT_IN_FLOOR, Argument.prefixed(most, Unit.AMPERE, DIGITS)));
+                            : Reason.of(DeviceReason.CURRENT_IN_FLOOR, Argument.prefixed(most, Unit.AMPERE, DIGITS)));
         }
         return used.size() > 2 ? resistor(used) : Optional.empty();
     }

@@ -57,8 +57,8 @@ final class JunctionFitting {
             return new Answer.Refused(shape.get());
         }
         if (used.size() < FEWEST_POINTS) {
-            return new Answer.Refused(Reason.of(
-                    DeviceReason.FEW_POINTS, Argument.count(used.size()), Argument.count(FEWEST_POINTS)));
+            return new Answer.Refused(
+                    Reason.of(DeviceReason.FEW_POINTS, Argument.count(used.size()), Argument.count(FEWEST_POINTS)));
         }
         if (used.get(used.size() - 1).amperes() < LEAST_RATIO * used.get(0).amperes()) {
             return refused(DeviceReason.LESS_THAN_A_DECADE);

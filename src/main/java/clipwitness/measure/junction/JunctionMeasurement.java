@@ -1,11 +1,11 @@
 package clipwitness.measure.junction;
 
-import clipwitness.reason.DeviceReason;
-import clipwitness.reason.Reason;
 import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,10 +65,11 @@ public final class JunctionMeasurement {
                 temperature,
                 curve,
                 forward,
-                attempt.map(a -> FittedFigures.of(a, temperature)),
+                attempt.map(a -> FittedValues.of(a, temperature)),
                 refusal,
                 decadeSlope(forward),
-                attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal.orElseThrow())),
+                attempt.map(a -> KneeWidth.of(a, temperature))
+                        .orElseGet(() -> Measured.refused(Unit.VOLT, refusal.orElseThrow())),
                 new LeakageReading(points, floor).all(),
                 reading.retraceGap());
     }
@@ -89,7 +90,6 @@ public final class JunctionMeasurement {
                         Measured.withNoise(high.get().number() - low.get().number(), Unit.VOLT, u));
             }
         }
-        return new DecadeSlope(
-                forward.get(0).current(), Measured.refused(Unit.VOLT, DeviceReason.NO_WHOLE_DECADE));
+        return new DecadeSlope(forward.get(0).current(), Measured.refused(Unit.VOLT, DeviceReason.NO_WHOLE_DECADE));
     }
 }

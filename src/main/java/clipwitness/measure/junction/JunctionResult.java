@@ -1,9 +1,9 @@
 package clipwitness.measure.junction;
 
-import clipwitness.quantity.Unit;
-import clipwitness.reason.Reason;
 import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

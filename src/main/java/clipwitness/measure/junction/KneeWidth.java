@@ -1,9 +1,9 @@
 package clipwitness.measure.junction;
 
-import clipwitness.reason.DeviceReason;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 
 /**
  * Width of the knee of current over voltage: the voltage from where the slope dI/dV is 10 % to where it is 90 % of that at the highest

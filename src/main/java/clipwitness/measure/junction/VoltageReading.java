@@ -1,11 +1,11 @@
 package clipwitness.measure.junction;
 
-import clipwitness.reason.Argument;
-import clipwitness.reason.DeviceReason;
-import clipwitness.reason.Reason;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
-import java.util.Optional;
-import clipwitness.reason.Reason;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
+import clipwitness.reason.Reason;
+import java.util.Optional;
 
 /**
  * A measured figure as text.
@@ -28,7 +28,8 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
     /** A figure without prefix, to at most so many decimals. */
     static Amount coarse(Measured measured, int decimals, NumberText numbers) {
         return measured.asValue()
-                .map(v -> new Amount(numbers.coarse(v.number(), v.unit(), 2 * v.standardUncertainty(), decimals), Optional.empty()))
+                .map(v -> new Amount(
+                        numbers.coarse(v.number(), v.unit(), 2 * v.standardUncertainty(), decimals), Optional.empty()))
                 .orElseGet(() -> none(measured.reason()));
     }
 

@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
 import clipwitness.reason.Doubt;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.JobResults;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,16 +15,16 @@ import java.util.stream.Stream;
 public final class Findings {
     private static final int MOST = 5;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final JobResults results;
     private final LevelOnlyFinding levelOnly;
     private final List<FindingRule> rules;
 
     /** The findings of a job. */
-    public Findings(Wording wording, JobResults results) {
+    public Findings(JobWording wording, JobResults results) {
         this.wording = wording;
         this.results = results;
-        Figures figures = new Figures(results);
+        StateValues figures = new StateValues(results);
         this.levelOnly = new LevelOnlyFinding(wording);
         this.rules = List.of(
                 new OnsetFinding(wording, results),
@@ -57,13 +57,16 @@ public final class Findings {
 
     private Stream<String> refused() {
         return results.captures().stream()
-                .flatMap(c -> c.doubts().stream()
-                        .filter(d -> d.refuses())
-                        .limit(1)
-                        .map(d -> refused(c, d)));
+                .flatMap(c ->
+                        c.doubts().stream().filter(d -> d.refuses()).limit(1).map(d -> refused(c, d)));
     }
 
     private String refused(CaptureResult capture, Doubt doubt) {
-        return wording.say("finding.refused", "file", capture.row().file(), "reason", wording.speech().sentence(doubt));
+        return wording.say(
+                "finding.refused",
+                "file",
+                capture.row().file(),
+                "reason",
+                wording.speech().sentence(doubt));
     }
 }

@@ -1,11 +1,11 @@
 package clipwitness.measure.junction;
 
-import clipwitness.fixture.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Samples;
 import clipwitness.fixture.Curves;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Measured;
 import java.util.Map;
 import java.util.Random;
@@ -82,9 +82,11 @@ class JunctionMeasurementTest {
         JunctionResult result = new SyntheticTrace(7)
                 .sweep(SyntheticTrace::silicon, 5e-5, 5e-3, 60, 1e-4)
                 .measured();
-        assertThat(Said.reason(result.forwardVoltages().get(0).voltage().reason()).orElseThrow())
+        assertThat(Said.reason(result.forwardVoltages().get(0).voltage().reason())
+                        .orElseThrow())
                 .startsWith("the curve begins at 50");
-        assertThat(Said.reason(result.forwardVoltages().get(3).voltage().reason()).orElseThrow())
+        assertThat(Said.reason(result.forwardVoltages().get(3).voltage().reason())
+                        .orElseThrow())
                 .startsWith("the curve ends at 5");
     }
 
@@ -93,12 +95,14 @@ class JunctionMeasurementTest {
         JunctionResult result =
                 new SyntheticTrace(8).floor(0, 5, 200, 1.8e-8, 1e-11).measured();
         assertThat(result.fit()).isEmpty();
-        assertThat(Said.reason(result.refusal()).orElseThrow()).contains("never leaves the instrument's floor (at most 18.0");
+        assertThat(Said.reason(result.refusal()).orElseThrow())
+                .contains("never leaves the instrument's floor (at most 18.0");
     }
 
     @Test
     void anOpenLeadIsNamed() {
-        assertThat(Said.reason(new SyntheticTrace(9).floor(0, 5, 100, 0, 0).measured().refusal()))
+        assertThat(Said.reason(
+                        new SyntheticTrace(9).floor(0, 5, 100, 0, 0).measured().refusal()))
                 .hasValue("no current flows at any voltage: an open lead or an open device");
         assertThat(new SyntheticTrace(9).floor(-5, 5, 200, 0, 1e-8).measured().fit())
                 .isEmpty();

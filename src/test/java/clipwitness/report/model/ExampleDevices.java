@@ -2,9 +2,9 @@ package clipwitness.report.model;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
-import clipwitness.compare.Devices;
-import clipwitness.compare.StatePrediction;
-import clipwitness.compare.TracedDevice;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
 import clipwitness.fixture.Curves;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -13,7 +13,7 @@ import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
-import clipwitness.report.words.Wording;
+import clipwitness.report.words.JobWording;
 import clipwitness.words.WordBundle;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +28,8 @@ final class ExampleDevices {
     private ExampleDevices() {}
 
     /** The words of the program about the example job. */
-    static Wording wording() {
-        return new Wording(WordBundle.builtIn(), ExampleJob.good().results());
+    static JobWording wording() {
+        return new JobWording(WordBundle.builtIn(), ExampleJob.good().results());
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */

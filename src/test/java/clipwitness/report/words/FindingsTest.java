@@ -1,29 +1,29 @@
 package clipwitness.report.words;
 
-import clipwitness.reason.Word;
-import clipwitness.reason.Argument;
-import clipwitness.reason.DoubtReason;
-import clipwitness.reason.FigureReason;
 import static clipwitness.report.words.Sentences.comparison;
 import static clipwitness.report.words.Sentences.item;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.reason.Doubt;
-import clipwitness.reason.Severity;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.LevelMatchedHarmonic;
-import clipwitness.compare.OnsetGain;
-import clipwitness.compare.Series;
-import clipwitness.compare.SeriesPoint;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import clipwitness.report.ExampleJob;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +159,8 @@ class FindingsTest {
         captures.set(
                 0,
                 Sentences.with(
-                        first, Doubt.of(
+                        first,
+                        Doubt.of(
                                 Severity.REFUSAL,
                                 DoubtReason.OVER_RANGE,
                                 Argument.count(7),
@@ -169,7 +170,8 @@ class FindingsTest {
         assertThat(findings(results))
                 .hasSize(5)
                 .first()
-                .isEqualTo("No figures from captures/received-g0.csv: runs of up to 7 samples lie on the upper end of the converter's"
+                .isEqualTo(
+                        "No figures from captures/received-g0.csv: runs of up to 7 samples lie on the upper end of the converter's"
                                 + " range.");
     }
 
@@ -289,7 +291,9 @@ class FindingsTest {
         JobResults driven = Sentences.withFigure(
                 same, "new", 100, WaveformQuantity.INPUT_FUNDAMENTAL, ExampleJob.value(0.1482, Unit.VOLT, 0.001));
         JobResults doubted = Sentences.withDoubt(
-                driven, "new", Doubt.of(
+                driven,
+                "new",
+                Doubt.of(
                         Severity.WARNING,
                         DoubtReason.STIMULUS_CHANGED_SHEET,
                         Argument.count(120),
@@ -344,7 +348,9 @@ class FindingsTest {
                 WaveformQuantity.INPUT_FUNDAMENTAL,
                 ExampleJob.value(0.1482, Unit.VOLT, 0.001));
         JobResults results = Sentences.withDoubt(
-                driven, "new", Doubt.of(
+                driven,
+                "new",
+                Doubt.of(
                         Severity.WARNING,
                         DoubtReason.STIMULUS_CHANGED_SHEET,
                         Argument.count(120),

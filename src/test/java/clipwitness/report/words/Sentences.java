@@ -1,25 +1,25 @@
 package clipwitness.report.words;
 
-import clipwitness.reason.ReasonCode;
-import clipwitness.reason.ComparisonReason;
-import clipwitness.reason.Reason;
-import clipwitness.words.WordBundle;
-import clipwitness.reason.RemedyRemark;
-import clipwitness.reason.Remark;
-import clipwitness.reason.Doubt;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.Series;
-import clipwitness.compare.SeriesPoint;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
 import clipwitness.report.ExampleJob;
+import clipwitness.words.WordBundle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +34,8 @@ final class Sentences {
         return WordBundle.builtIn();
     }
 
-    static Wording wording(JobResults results) {
-        return new Wording(words(), results);
+    static JobWording wording(JobResults results) {
+        return new JobWording(words(), results);
     }
 
     /** The good example with other comparisons. */

@@ -1,0 +1,143 @@
+package clipwitness.compare.judge;
+
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.NotExamined;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.Job;
+import clipwitness.job.Role;
+import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the comparisons that the job sheet asks for. */
+final class Comparer {
+    private final Job job;
+    private final Catalogue catalogue;
+    private final Repeatability repeatability;
+
+    Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
+        this.job = job;
+        this.catalogue = catalogue;
+        this.repeatability = repeatability;
+    }
+
+    /** The comparisons, in the sheet's order. */
+    List<Comparison> all() {
+        List<Comparison> comparisons = new ArrayList<>();
+        for (State state : job.sheet().states()) {
+            Intent intent = state.role() == Role.UNCHANGED ? Intent.UNCHANGED : Intent.CHANGED;
+            state.against().ifPresent(from -> comparisons.add(compare(from, state.name(), intent)));
+            state.alsoAgainst().forEach(from -> comparisons.add(compare(from, state.name(), Intent.DESCRIBED)));
+        }
+        return comparisons;
+    }
+
+    private Comparison compare(String from, String to, Intent intent) {
+        ItemBuilder builder = new ItemBuilder(job.sheet().limits(), repeatability, Drift.of(job.sheet()), intent);
+        ChangesAtEqualLevel matching = new ChangesAtEqualLevel(repeatability);
+        List<Item> items = new ArrayList<>();
+        List<LevelMatchedHarmonic> matched = new ArrayList<>();
+        for (StateAtCondition a : catalogue.of(from)) {
+            Optional<StateAtCondition> b = catalogue.at(to, a.condition());
+            if (b.isPresent() && !a.sharesExport(b.get())) {
+                items.addAll(builder.of(a, b.get()));
+                matched.addAll(matching.of(a, b.get()));
+            }
+        }
+        List<ItemQuantity> judged = items.stream()
+                .filter(Item::judged)
+                .map(Item::quantity)
+                .distinct()
+                .toList();
+        return new Comparison(
+                from,
+                to,
+                intent,
+                verdict(items, intent),
+                reason(from, to, items, intent),
+                judged,
+                notExamined(from, to, items),
+                items,
+                matched,
+                new EquivalentGains(catalogue, repeatability).of(from, to));
+    }
+
+    private static Decision verdict(List<Item> items, Intent intent) {
+        if (intent == Intent.DESCRIBED) {
+            return Decision.DESCRIBED;
+        }
+        if (items.isEmpty()) {
+            return Decision.UNDECIDED;
+        }
+        for (Decision d : new Decision[] {Decision.FAIL, Decision.UNDECIDED, Decision.PASS}) {
+            if (items.stream().anyMatch(i -> i.decision() == d)) {
+                return d;
+            }
+        }
+        return Decision.DESCRIBED;
+    }
+
+    private Optional<Reason> reason(String from, String to, List<Item> items, Intent intent) {
+        if (!items.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean shared = catalogue.of(from).stream()
+                .anyMatch(a ->
+                        catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
+        Reason why = Reason.of(
+                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
+                label(from),
+                label(to));
+        return Optional.of(
+                intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why);
+    }
+
+    private List<NotExamined> notExamined(String from, String to, List<Item> items) {
+        List<NotExamined> missing = new ArrayList<>();
+        for (ItemQuantity q : ItemQuantity.values()) {
+            if (items.stream().noneMatch(i -> i.quantity() == q)) {
+                missing.add(new NotExamined(q, whyNot(q, from, to)));
+            }
+        }
+        return missing;
+    }
+
+    private Reason whyNot(ItemQuantity quantity, String from, String to) {
+        return switch (quantity) {
+            case NOISE, HUM -> captured(CaptureKind.NOISE, Word.NOISE, from, to);
+            case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
+            case RAIL ->
+                Reason.of(
+                        job.sheet().rails().isEmpty()
+                                ? ComparisonReason.NO_METER_READINGS
+                                : ComparisonReason.READINGS_NOT_JUDGED);
+            case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
+            default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
+        };
+    }
+
+    private Reason captured(CaptureKind kind, Word word, String from, String to) {
+        for (String state : new String[] {from, to}) {
+            if (job.captures().stream()
+                    .noneMatch(r -> r.kind() == kind && r.state().equals(Optional.of(state)))) {
+                return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(word), label(state));
+            }
+        }
+        return Reason.of(ComparisonReason.KIND_NOT_MEASURED, Argument.word(word));
+    }
+
+    private Argument label(String state) {
+        return Argument.name(job.sheet().label(state));
+    }
+}

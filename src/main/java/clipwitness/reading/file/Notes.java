@@ -1,0 +1,32 @@
+package clipwitness.reading.file;
+
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects, while one file is read, how each decision was reached and what remains doubtful. */
+final class Notes {
+    private final List<String> evidence = new ArrayList<>();
+    private final List<Doubt> doubts = new ArrayList<>();
+
+    /** Notes a decision and what it rests on. */
+    void evidence(String clause) {
+        evidence.add(clause);
+    }
+
+    /** Notes a doubt. */
+    void doubt(Severity severity, DoubtReason reason, Argument... arguments) {
+        doubts.add(Doubt.of(severity, reason, arguments));
+    }
+
+    List<String> evidence() {
+        return List.copyOf(evidence);
+    }
+
+    List<Doubt> doubts() {
+        return List.copyOf(doubts);
+    }
+}

@@ -1,7 +1,6 @@
 package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;

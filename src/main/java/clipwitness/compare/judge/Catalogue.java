@@ -23,7 +23,7 @@ final class Catalogue {
      *
      * @param labels label of each state
      */
-    static Catalogue of(List<CaptureResult> captures, UnaryOperator<String> labels) {
+    public static Catalogue of(List<CaptureResult> captures, UnaryOperator<String> labels) {
         Map<String, Map<Condition, List<CaptureResult>>> groups = new LinkedHashMap<>();
         for (CaptureResult c : captures) {
             if (c.row().kind() == CaptureKind.WAVEFORM) {

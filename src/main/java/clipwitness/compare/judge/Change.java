@@ -13,12 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The change of a figure from one setting to another, with its budget. */
-final class Change {
+public final class Change {
     private final Repeatability repeatability;
     private final Drift drift;
 
     /** Changes in a job in which figures come back so well, and the bench drifts so. */
-    Change(Repeatability repeatability, Drift drift) {
+    public Change(Repeatability repeatability, Drift drift) {
         this.repeatability = repeatability;
         this.drift = drift;
     }

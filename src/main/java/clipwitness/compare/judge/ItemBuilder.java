@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The items of one comparison under one condition. */
-final class ItemBuilder {
+public final class ItemBuilder {
     /** A unit that turns a wave over turns it by 180 degrees; half of that tells the two cases apart. */
     private static final double POLARITY_LIMIT_DEGREES = 90;
 
@@ -25,7 +25,7 @@ final class ItemBuilder {
     private final Change change;
     private final Intent intent;
 
-    ItemBuilder(Limits limits, Repeatability repeatability, Drift drift, Intent intent) {
+    public ItemBuilder(Limits limits, Repeatability repeatability, Drift drift, Intent intent) {
         this.limits = limits;
         this.change = new Change(repeatability, drift);
         this.repeatability = repeatability;

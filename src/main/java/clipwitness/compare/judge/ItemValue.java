@@ -50,7 +50,7 @@ enum ItemValue {
         this.ofLevel = Optional.of(word);
     }
 
-    ItemQuantity item() {
+    public ItemQuantity item() {
         return item;
     }
 
@@ -86,7 +86,7 @@ enum ItemValue {
     }
 
     /** Difference of two figures of this kind; degrees are brought into -180 to 180. */
-    double difference(double to, double from) {
+    public double difference(double to, double from) {
         return item.unit() == Unit.DEGREE ? Math.IEEEremainder(to - from, 360) : to - from;
     }
 }

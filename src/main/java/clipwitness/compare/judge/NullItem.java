@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * Null depth of two settings with everything that adds to the remainder. Contributions are combined in the linear remainder and then
  * put in dB; a remainder that does not exceed its expanded uncertainty is an upper bound.
  */
-final class NullItem {
+public final class NullItem {
     private static final double HALF = 0.5;
 
     private NullItem() {}

@@ -22,7 +22,7 @@ final class PairDoubts {
     private final Repeatability repeatability;
     private final Drift drift;
 
-    PairDoubts(Job job, Catalogue catalogue, Repeatability repeatability) {
+    public PairDoubts(Job job, Catalogue catalogue, Repeatability repeatability) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
@@ -30,7 +30,7 @@ final class PairDoubts {
     }
 
     /** The captures with these doubts added. */
-    List<CaptureResult> added(List<CaptureResult> captures) {
+    public List<CaptureResult> added(List<CaptureResult> captures) {
         return captures.stream().map(c -> added(c, captures)).toList();
     }
 

@@ -22,7 +22,7 @@ import java.util.function.ToDoubleFunction;
  * conditions takes away altogether, then a longer record, then a finer range, then more runs, at last a control that is set by something
  * better than the eye. After the work only the later state can be captured again: the earlier one's share of the uncertainty stays.
  */
-final class Remedy {
+public final class Remedy {
     private static final int MOST = 50;
     private static final int MOST_RUNS = 12; // more than that nobody sets by hand
     private static final Set<Source> OCCASION =

@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  * by the root of the number of runs in the state. Else the slope of the figure over the gain control (the mean of the slopes to the
  * neighbouring settings) times the knob's repeatability, and none at 0 % and 100 %, which are end stops.
  */
-final class Repeatability {
+public final class Repeatability {
     private static final double END_STOP_LOW = 0;
     private static final double END_STOP_HIGH = 100;
 
@@ -42,7 +42,7 @@ final class Repeatability {
     private final Map<ItemValue, OptionalDouble> pooled = new EnumMap<>(ItemValue.class);
     private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
 
-    Repeatability(Catalogue catalogue, Bench bench) {
+    public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
         this.knobPercent = 100 * bench.knobRepeatability();

@@ -37,7 +37,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The figure, averaged over the replicates that have it; else the first refusal. */
-    Measured figure(WaveformQuantity quantity) {
+    public Measured figure(WaveformQuantity quantity) {
         return Replicates.mean(
                 replicates.stream().map(r -> waveform(r).get(quantity)).toList());
     }
@@ -71,12 +71,12 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
-    boolean isClipped() {
+    public boolean isClipped() {
         return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
     }
 
     /** Whether a change of its distortion can matter: 1 % or more, or not known. */
-    boolean hasThdToJudge() {
+    public boolean hasThdToJudge() {
         return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
     }
 
@@ -100,7 +100,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The first capture whose figures were not refused, else the first. */
-    WaveformResult first() {
+    public WaveformResult first() {
         return replicates.stream()
                 .map(StateAtCondition::waveform)
                 .filter(w -> !w.refused())
@@ -109,7 +109,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** Number of occasions on which the controls were set. */
-    int runs() {
+    public int runs() {
         return (int) replicates.stream().mapToInt(r -> r.row().run()).distinct().count();
     }
 

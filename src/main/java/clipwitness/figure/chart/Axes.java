@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param numbers numbers as the report's language writes them
  */
-record Axes(NumberText numbers) {
+public record Axes(NumberText numbers) {
     private static final double LEAST_RATIO = 2.2;
     private static final double NEAR_RATIO = 1.4;
     private static final double LEAST_SPAN = 1e-3;
@@ -76,7 +76,7 @@ record Axes(NumberText numbers) {
     }
 
     /** A mark at a place with its number, as somebody set it. */
-    Axis.Tick tick(double value) {
+    public Axis.Tick tick(double value) {
         return new Axis.Tick(value, numbers.nominal(value, Unit.ONE));
     }
 }

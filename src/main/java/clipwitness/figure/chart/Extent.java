@@ -73,7 +73,7 @@ record Extent(double low, double high) {
     }
 
     /** The value of the range that is nearest to a value. */
-    double nearest(double value) {
+    public double nearest(double value) {
         return Math.max(low, Math.min(high, value));
     }
 

@@ -33,7 +33,7 @@ final class TransferValues {
      * @param down lower extreme of the output
      * @return the transfer curve
      */
-    static TransferCurve write(
+    public static TransferCurve write(
             Map<WaveformQuantity, Measured> values, FittedWave output, FittedWave input, Extreme up, Extreme down) {
         values.put(WaveformQuantity.INPUT_FUNDAMENTAL, OutputValues.fundamental(input));
         values.put(WaveformQuantity.INPUT_THD, TotalHarmonicDistortion.of(input));

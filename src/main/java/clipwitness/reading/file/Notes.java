@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects, while one file is read, how each decision was reached and what remains doubtful. */
-final class Notes {
+public final class Notes {
     private final List<String> evidence = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
 
     /** Notes a decision and what it rests on. */
-    void evidence(String clause) {
+    public void evidence(String clause) {
         evidence.add(clause);
     }
 
@@ -22,11 +22,11 @@ final class Notes {
         doubts.add(Doubt.of(severity, reason, arguments));
     }
 
-    List<String> evidence() {
+    public List<String> evidence() {
         return List.copyOf(evidence);
     }
 
-    List<Doubt> doubts() {
+    public List<Doubt> doubts() {
         return List.copyOf(doubts);
     }
 }

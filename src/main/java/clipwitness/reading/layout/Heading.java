@@ -28,7 +28,7 @@ record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
     private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
 
     /** Takes a heading apart. */
-    static Heading of(String text) {
+    public static Heading of(String text) {
         String heading = text.strip();
         if (heading.length() > LONGEST) {
             return named(heading, Optional.empty());

@@ -24,7 +24,7 @@ record Preamble(List<Statement> facts, List<Line> lines) {
     private static final Pattern KEY_NUMBER =
             Pattern.compile("(?<key>\\p{L}[\\p{L} _/.-]*?)\\s+(?<value>[+-]?[\\d.]\\S*.*)");
 
-    Preamble {
+    public Preamble {
         facts = List.copyOf(facts);
         lines = List.copyOf(lines);
     }

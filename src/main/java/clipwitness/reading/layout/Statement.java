@@ -18,7 +18,7 @@ record Statement(String key, List<String> values, int line) {
     }
 
     /** The key in lower case with single blanks between its words, camel case taken apart. */
-    String words() {
+    public String words() {
         return key.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})|(?<=\\p{Lu})(?=\\p{Lu}\\p{Ll})", " ")
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}/#]+", " ")
@@ -30,7 +30,7 @@ record Statement(String key, List<String> values, int line) {
         return values.size() > 1 ? WrittenUnit.parse(values.get(1)) : Optional.empty();
     }
 
-    String value() {
+    public String value() {
         return values.get(0);
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Units that the preamble states for the whole file. */
-final class Units {
+public final class Units {
     private static final Pattern UNIT =
             Pattern.compile(".*\\b(?:unit|units|einheit|einheiten|unité|unités|unità|unidad|unidades)\\b.*");
 

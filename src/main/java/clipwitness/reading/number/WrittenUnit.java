@@ -83,12 +83,12 @@ record WrittenUnit(Unit unit, int exponent) {
     }
 
     /** A value in this unit, without the prefix: 1.5 mV is 0.0015 V. Rounded once. */
-    double resolve(double value) {
+    public double resolve(double value) {
         return exponent < 0 ? value / CellReader.POWERS[-exponent] : value * CellReader.POWERS[exponent];
     }
 
     /** As it is written on paper, {@code mV}. */
-    String symbol() {
+    public String symbol() {
         String prefix = switch (exponent) {
             case -12 -> "p";
             case -9 -> "n";

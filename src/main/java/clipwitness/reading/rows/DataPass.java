@@ -10,6 +10,7 @@ import clipwitness.reading.layout.DataBlock;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.function.LongConsumer;
 
 /**
  * Reads all rows of a file: the pieces of a long one on several cores, block by block what is left.
@@ -22,7 +23,7 @@ record DataPass(NumberTable table, int timeDigits, int stretches) {
     private static final int BLOCK = 1 << 18;
 
     /** Reads the rows. */
-    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
+    public static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
             throws InputException {
         try {
             long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
@@ -44,7 +45,7 @@ record DataPass(NumberTable table, int timeDigits, int stretches) {
         }
     }
 
-    private static void readRest(SourceFile file, long origin, LineScanner lines, Progress progress)
+    private static void readRest(SourceFile file, long origin, LineScanner lines, LongConsumer progress)
             throws IOException, InputException {
         try (InputStream in = file.stream()) {
             in.skipNBytes(origin);
@@ -57,7 +58,7 @@ record DataPass(NumberTable table, int timeDigits, int stretches) {
                 int start = lines.lines(block, 0, filled, filled);
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
-                progress.advance((long) read * file.bytesForOne());
+                progress.accept((long) read * file.bytesForOne());
                 read = in.readNBytes(block, held, BLOCK - held);
             }
             lines.lastLine(block, 0, held);

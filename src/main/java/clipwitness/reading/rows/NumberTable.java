@@ -84,12 +84,12 @@ final class NumberTable {
         rows--;
     }
 
-    int rows() {
+    public int rows() {
         return rows;
     }
 
     /** Takes a column out and lets go of it: a column can be taken once. */
-    double[] take(int column) {
+    public double[] take(int column) {
         double[] values = columns[column];
         columns[column] = new double[0];
         return values.length == rows ? values : Arrays.copyOf(values, rows);

@@ -63,7 +63,7 @@ record Sampling(double interval, double resolution, Statement fact) {
             "seconds per sample");
 
     /** The first statement of the preamble that gives a sample interval or rate. */
-    static Optional<Sampling> of(Preamble preamble) {
+    public static Optional<Sampling> of(Preamble preamble) {
         return preamble.facts().stream()
                 .map(f -> of(f, preamble))
                 .flatMap(Optional::stream)

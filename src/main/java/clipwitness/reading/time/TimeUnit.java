@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Finds the unit of time stamps: from heading or preamble, from the stated interval, or else seconds. */
-final class TimeUnit {
+public final class TimeUnit {
     private static final double AGREES = 1e-3;
 
     private TimeUnit() {}

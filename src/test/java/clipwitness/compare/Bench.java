@@ -71,7 +71,7 @@ public final class Bench {
         return this;
     }
 
-    Bench refused(WaveformQuantity quantity, ReasonCode reason) {
+    public Bench refused(WaveformQuantity quantity, ReasonCode reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
     }
@@ -123,7 +123,7 @@ public final class Bench {
         return this;
     }
 
-    StateAtCondition setting() {
+    public StateAtCondition setting() {
         CaptureResult capture = done();
         return new StateAtCondition(state, "State " + state, capture.row().condition(), List.of(capture));
     }

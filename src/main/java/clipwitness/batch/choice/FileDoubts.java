@@ -15,7 +15,7 @@ public final class FileDoubts {
      * Why no channel of an export can be measured as a wave; empty where they can. How many samples
      * may be missing is decided channel by channel when it is measured.
      */
-    static Optional<Reason> unfit(Export export) {
+    public static Optional<Reason> unfit(Export export) {
         return export.doubts().stream()
                 .filter(d -> d.refuses() && d.code() != DoubtCode.MISSING_SAMPLES)
                 .map(Doubt::reason)

@@ -24,7 +24,7 @@ public final class Change {
     }
 
     /** Difference of the figures, contributions of equal source combined as independent (JCGM 100, 5.1.2). */
-    Measured of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+    public Measured of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
         Measured a = from.figure(figure);
         Measured b = to.figure(figure);
         if (a.asValue().isEmpty()) {

@@ -33,7 +33,7 @@ public final class ItemBuilder {
     }
 
     /** All items, in the order of the measurement book. */
-    List<Item> of(StateAtCondition from, StateAtCondition to) {
+    public List<Item> of(StateAtCondition from, StateAtCondition to) {
         List<Item> items = new ArrayList<>();
         for (ItemValue figure : ItemValue.values()) {
             if (figure.item() != ItemQuantity.GAIN && figure.item() != ItemQuantity.POLARITY) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  * A figure of one capture in the unit in which two states are compared, so that the change is a difference. The instrument's vertical
  * accuracy is common to captures at one scale and is left out of it.
  */
-enum ItemValue {
+public enum ItemValue {
     /** Level of the rms over 1 V, dB. */
     LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, Word.RMS),
     /** Level of the distortion over 1 %, dB. */

@@ -47,7 +47,7 @@ public final class NullItem {
     }
 
     /** The null depth above which two captures like this one would hide a difference, dB. */
-    static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
+    public static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
         OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
         if (noise.isEmpty() || noise.getAsDouble() == 0) {
             return Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED);

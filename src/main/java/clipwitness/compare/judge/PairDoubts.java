@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Doubts that only show when captures stand side by side: another stimulus, one export for two states. */
-final class PairDoubts {
+public final class PairDoubts {
     private static final Doubt ONCE = Doubt.of(Severity.NOTE, DoubtReason.NOT_COMPARABLE_SET_ONCE);
 
     private final Job job;

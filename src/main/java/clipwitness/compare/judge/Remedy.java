@@ -79,7 +79,7 @@ public final class Remedy {
      *
      * @param setting the setting whose captures both states will have
      */
-    static Remark beforehand(Measured.Value change, double distance, StateAtCondition setting) {
+    public static Remark beforehand(Measured.Value change, double distance, StateAtCondition setting) {
         About about = new About(
                 Argument.word(Word.EACH_STATE),
                 Argument.word(Word.THE_OTHER),
@@ -88,12 +88,12 @@ public final class Remedy {
     }
 
     /** A remark where there is no figure at all. */
-    static Remark forRefusal(Reason reason) {
+    public static Remark forRefusal(Reason reason) {
         return Remark.of(RemedyRemark.CAPTURE_AGAIN, Argument.inner(reason));
     }
 
     /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
-    static Remark forRefusal(Reason reason, StateAtCondition from) {
+    public static Remark forRefusal(Reason reason, StateAtCondition from) {
         boolean ofBefore = reason.code() == FrameReason.IN_STATE
                 && reason.arguments().get(0).equals(from.name());
         return ofBefore ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason)) : forRefusal(reason);

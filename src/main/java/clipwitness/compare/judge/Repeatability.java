@@ -80,7 +80,7 @@ public final class Repeatability {
     }
 
     /** A capture's figures and harmonics with this contribution. */
-    WaveformResult applied(StateAtCondition setting, WaveformResult result) {
+    public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> with(v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
                         h.order(), h.amplitude(), with(h.level(), of(setting, s -> s.harmonic(h.order()))), h.phase()));
@@ -139,7 +139,7 @@ public final class Repeatability {
     }
 
     /** Whether a control stands where it may be set amiss: not at an end stop. */
-    static boolean isBetweenStops(StateAtCondition setting) {
+    public static boolean isBetweenStops(StateAtCondition setting) {
         OptionalDouble gain = setting.condition().gainPercent();
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }

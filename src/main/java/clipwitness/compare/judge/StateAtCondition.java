@@ -23,13 +23,13 @@ import java.util.Optional;
  * @param condition  condition
  * @param replicates captures, at least one
  */
-record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
+public record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
     private static final double CLIPPED_THD_PERCENT = 3;
 
     /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
     private static final double LEAST_THD_PERCENT = 1;
 
-    StateAtCondition {
+    public StateAtCondition {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
             throw new IllegalArgumentException("a setting needs a capture");
@@ -43,7 +43,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The figure in the unit of an item, averaged likewise. */
-    Measured figure(ItemValue figure) {
+    public Measured figure(ItemValue figure) {
         return Replicates.mean(
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
     }
@@ -90,7 +90,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The same setting with one of its captures alone. */
-    StateAtCondition only(CaptureResult capture) {
+    public StateAtCondition only(CaptureResult capture) {
         return new StateAtCondition(state, label, condition, List.of(capture));
     }
 

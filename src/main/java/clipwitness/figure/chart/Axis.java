@@ -24,7 +24,7 @@ public record Axis(String label, Scale scale, List<Tick> ticks) {
     public record Tick(double value, String text) {}
 
     /** A linear axis with marks at named places. */
-    static Axis named(String label, Extent range, List<Tick> names) {
+    public static Axis named(String label, Extent range, List<Tick> names) {
         return new Axis(label, new Scale.Linear(range.low(), range.high()), names);
     }
 }

@@ -41,7 +41,7 @@ public record PointSeries(StateStyle style, boolean hollow, boolean joined, List
         }
 
         /** What the mark covers: value - U to value + U, or the bound alone. */
-        Extent covered() {
+        public Extent covered() {
             return upperBound
                     ? new Extent(y + uncertainty, y + uncertainty)
                     : new Extent(y - uncertainty, y + uncertainty);

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The figures that need an input channel. */
-final class TransferValues {
+public final class TransferValues {
     private static final List<WaveformQuantity> OF_THE_CURVE = List.of(
             WaveformQuantity.SMALL_SIGNAL_GAIN,
             WaveformQuantity.ONSET_UP,
@@ -53,7 +53,7 @@ final class TransferValues {
     }
 
     /** Refuses all figures that need an input. */
-    static void refuse(Map<WaveformQuantity, Measured> values, Reason reason) {
+    public static void refuse(Map<WaveformQuantity, Measured> values, Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));

@@ -100,7 +100,7 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
      * @param referenceUncertainty its standard uncertainty
      * @param none                 reason of the refusal where there is neither power nor noise
      */
-    Measured levelOver(double reference, double referenceUncertainty, Unit unit, FigureReason none) {
+    public Measured levelOver(double reference, double referenceUncertainty, Unit unit, FigureReason none) {
         double amplitude = isBuried() ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
         if (!(amplitude > 0)) {
             return Measured.refused(unit, none);

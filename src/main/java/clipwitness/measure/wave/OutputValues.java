@@ -5,7 +5,7 @@ import clipwitness.measure.WaveformQuantity;
 import java.util.Map;
 
 /** The figures of one channel alone. */
-final class OutputValues {
+public final class OutputValues {
     private OutputValues() {}
 
     /**

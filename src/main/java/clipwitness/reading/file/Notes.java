@@ -18,7 +18,7 @@ public final class Notes {
     }
 
     /** Notes a doubt. */
-    void doubt(Severity severity, DoubtReason reason, Argument... arguments) {
+    public void doubt(Severity severity, DoubtReason reason, Argument... arguments) {
         doubts.add(Doubt.of(severity, reason, arguments));
     }
 

@@ -100,7 +100,7 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
      * Statements that stand beside the samples, in columns which further down are empty. Where two records stand side by side, each
      * with its statements in front, statements of one key on one line become one, with a value for each record.
      */
-    List<Statement> besideRows() {
+    public List<Statement> besideRows() {
         List<Statement> facts = new ArrayList<>();
         for (Line row : rows.subList(0, Math.min(rows.size(), STATEMENTS_REACH))) {
             Map<String, List<String>> byKey = new LinkedHashMap<>();

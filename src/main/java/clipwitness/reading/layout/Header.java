@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param headings a heading for each column of numbers, perhaps without name and unit
  * @param facts    statements made within the rows of names and units, beyond the columns
  */
-record Header(List<Heading> headings, List<Statement> facts) {
+public record Header(List<Heading> headings, List<Statement> facts) {
     private static final Heading NOTHING = Heading.of("");
 
     public Header {

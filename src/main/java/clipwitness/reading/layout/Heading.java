@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * @param unit unit, where the heading states one
  * @param role what the name says that the values are
  */
-record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
+public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
     private static final int LONGEST = 200;
     private static final List<Pattern> NAME_AND_UNIT = List.of(
             Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),

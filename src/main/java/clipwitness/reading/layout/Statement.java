@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param values values as written, at least one
  * @param line   line on which it stands
  */
-record Statement(String key, List<String> values, int line) {
-    Statement {
+public record Statement(String key, List<String> values, int line) {
+    public Statement {
         values = List.copyOf(values);
     }
 
@@ -26,7 +26,7 @@ record Statement(String key, List<String> values, int line) {
     }
 
     /** The unit of the first value, where the second value is one: {@code 100,kHz}. */
-    Optional<WrittenUnit> unitBeside() {
+    public Optional<WrittenUnit> unitBeside() {
         return values.size() > 1 ? WrittenUnit.parse(values.get(1)) : Optional.empty();
     }
 

@@ -31,7 +31,7 @@ public record ValueText(double value, double resolution, String rest) {
     }
 
     /** The unit that follows the number, where it is one. */
-    Optional<WrittenUnit> unit() {
+    public Optional<WrittenUnit> unit() {
         return WrittenUnit.parse(rest);
     }
 }

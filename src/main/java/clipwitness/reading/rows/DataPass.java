@@ -1,7 +1,6 @@
 package clipwitness.reading.rows;
 
 import clipwitness.fault.InputException;
-import clipwitness.reading.Progress;
 import clipwitness.reading.file.Head;
 import clipwitness.reading.file.LineEnd;
 import clipwitness.reading.file.Notes;
@@ -19,7 +18,7 @@ import java.util.function.LongConsumer;
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
  * @param stretches  number of stretches that blank lines part the rows into
  */
-record DataPass(NumberTable table, int timeDigits, int stretches) {
+public record DataPass(NumberTable table, int timeDigits, int stretches) {
     private static final int BLOCK = 1 << 18;
 
     /** Reads the rows. */

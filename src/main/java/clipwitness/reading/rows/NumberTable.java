@@ -7,7 +7,7 @@ import java.util.Arrays;
  * Rows of numbers, kept column by column, with room for as many rows as the file seems to have: so a long record is written into its memory
  * once, and a further row seldom needs more.
  */
-final class NumberTable {
+public final class NumberTable {
     private static final int LEAST_ROWS = 16;
 
     private final String file;

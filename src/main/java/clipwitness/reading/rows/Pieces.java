@@ -1,7 +1,6 @@
 package clipwitness.reading.rows;
 
 import clipwitness.fault.InputException;
-import clipwitness.reading.Progress;
 import clipwitness.reading.file.DiskBytes;
 import clipwitness.reading.file.Head;
 import clipwitness.reading.file.LineEnd;

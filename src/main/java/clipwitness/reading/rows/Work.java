@@ -1,6 +1,6 @@
 package clipwitness.reading.rows;
 
-import clipwitness.reading.Progress;
+import java.util.function.LongConsumer;
 
 /**
  * How a file is worked through.

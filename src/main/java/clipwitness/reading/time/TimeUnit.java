@@ -45,7 +45,7 @@ public final class TimeUnit {
     }
 
     /** The prefix with which the stamps advance by the stated interval. */
-    static Optional<WrittenUnit> fitting(Stamps stamps, double interval) {
+    public static Optional<WrittenUnit> fitting(Stamps stamps, double interval) {
         double allowed = AGREES + stamps.resolution();
         return List.of(0, -3, -6, -9, -12).stream()
                 .map(e -> new WrittenUnit(Unit.SECOND, e))

@@ -28,7 +28,7 @@ public final class ExampleDevices {
     private ExampleDevices() {}
 
     /** The words of the program about the example job. */
-    static JobWording wording() {
+    public static JobWording wording() {
         return new JobWording(WordBundle.builtIn(), ExampleJob.good().results());
     }
 

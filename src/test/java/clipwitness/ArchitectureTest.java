@@ -63,9 +63,10 @@ class ArchitectureTest {
     static void whatDecidesCannotReachTheWords(JavaClasses all) {
         noClasses()
                 .that()
-                .resideInAnyPackage(Stream.of("reason", "capture", "reading", "job", "signal", "measure", "compare", "batch")
-                        .map(p -> ROOT + p + "..")
-                        .toArray(String[]::new))
+                .resideInAnyPackage(
+                        Stream.of("reason", "capture", "reading", "job", "signal", "measure", "compare", "batch")
+                                .map(p -> ROOT + p + "..")
+                                .toArray(String[]::new))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage(ROOT + "words..")

@@ -14,7 +14,8 @@ class HarmonicListTest {
     @Test
     void aHarmonicThatIsNotThereHasNoLevel() {
         assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue(Reason.of(FigureReason.NO_SUCH_HARMONIC));
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL)
+        assertThat(NoisyPower.ZERO
+                        .levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL)
                         .reason())
                 .hasValue(Reason.of(FigureReason.WAVES_EQUAL));
     }

@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
+import clipwitness.compare.finding.WaveGroup;
+import clipwitness.compare.finding.WaveSetting;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -80,7 +82,7 @@ final class CycleFigures {
 
     private String finding(WaveSetting setting) {
         Condition condition = group.conditionOf(setting);
-        List<String> parts = context.changes().levelAndDistortion(condition);
+        List<String> parts = context.comparisons().levelAndDistortion(condition);
         if (parts.isEmpty()) {
             parts = levels(setting);
         }

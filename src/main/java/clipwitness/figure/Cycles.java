@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.compare.finding.WaveSetting;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;

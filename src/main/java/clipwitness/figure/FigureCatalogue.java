@@ -5,6 +5,8 @@ import clipwitness.compare.Comparison;
 import clipwitness.compare.Item;
 import clipwitness.compare.JobResults;
 import clipwitness.compare.Series;
+import clipwitness.compare.finding.WaveGroup;
+import clipwitness.compare.finding.WaveGroups;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -79,7 +81,8 @@ public final class FigureCatalogue {
         figures.putAll(new DeviceFigures(context).all());
     }
 
-    private static Condition noCondition() {
+    /** The condition of a job without waves. */
+    static Condition noCondition() {
         return new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
     }
 

@@ -22,8 +22,8 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
     }
 
     /** The comparisons in words. */
-    Changes changes() {
-        return new Changes(this);
+    PictureWords comparisons() {
+        return new PictureWords(this);
     }
 
     /** Makes the axes. */

@@ -1,5 +1,7 @@
 package clipwitness.figure;
 
+import clipwitness.compare.finding.WaveGroup;
+import clipwitness.compare.finding.WaveSetting;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;

@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Samples;
 import clipwitness.compare.Comparison;
+import clipwitness.compare.finding.WaveGroup;
+import clipwitness.compare.finding.WaveSetting;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -116,10 +118,8 @@ final class MatchedFigures {
     }
 
     private String finding(List<WaveSetting> settings) {
-        List<String> parts = context.changes()
-                .nullDepths(settings.stream().map(group::conditionOf).toList());
-        return parts.isEmpty()
-                ? "The waves of the compared states, each divided by its own rms, and their difference."
-                : Sentences.of("When both waves are set equally loud, ", parts);
+        return context.comparisons()
+                .remainders(settings.stream().map(group::conditionOf).toList())
+                .orElse("The waves of the compared states, each divided by its own rms, and their difference.");
     }
 }

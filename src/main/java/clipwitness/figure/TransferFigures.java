@@ -1,6 +1,8 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.compare.finding.WaveGroup;
+import clipwitness.compare.finding.WaveSetting;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;

@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 
 /** A measured value with its uncertainty, or a refusal with its reason. Never NaN. */
 public sealed interface Measured {
+    /** Coverage factor of every expanded uncertainty: about 95 % of a normal distribution (JCGM 100, 6.3; measurement book, section 5). */
+    double COVERAGE_FACTOR = 2;
+
     /** The unit that the value has or would have. */
     Unit unit();
 
@@ -74,7 +77,7 @@ public sealed interface Measured {
 
         @Override
         public OptionalDouble expandedUncertainty() {
-            return OptionalDouble.of(2 * standardUncertainty());
+            return OptionalDouble.of(COVERAGE_FACTOR * standardUncertainty());
         }
 
         @Override
@@ -105,12 +108,12 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return number > 2 * standardUncertainty() ? this : asUpperBound();
+            return number > COVERAGE_FACTOR * standardUncertainty() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
-            return isUpperBound ? number + 2 * standardUncertainty() : number;
+            return isUpperBound ? number + COVERAGE_FACTOR * standardUncertainty() : number;
         }
 
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */

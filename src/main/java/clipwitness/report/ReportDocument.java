@@ -71,7 +71,7 @@ public final class ReportDocument {
     }
 
     private static Words words(TemplateSource template) throws InputException {
-        Words words = Words.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
+        Words words = Words.english();
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
     }

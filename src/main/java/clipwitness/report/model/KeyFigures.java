@@ -2,11 +2,11 @@ package clipwitness.report.model;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.JobResults;
+import clipwitness.compare.finding.MainCondition;
+import clipwitness.compare.finding.StateValues;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.report.words.Figures;
-import clipwitness.report.words.MainCondition;
 import clipwitness.report.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,16 +33,16 @@ final class KeyFigures {
     }
 
     private Table at(Condition condition, JobResults results) {
-        Figures figures = new Figures(results);
+        StateValues values = new StateValues(results);
         List<State> states = results.job().sheet().states().stream()
-                .filter(s -> figures.capture(s.name(), condition).isPresent())
+                .filter(s -> values.capture(s.name(), condition).isPresent())
                 .toList();
         Cells cells = new Cells(wording);
         List<String> columns = new ArrayList<>();
         List<Block> blocks = new ArrayList<>();
         for (WaveformQuantity wanted : SHOWN) {
-            shown(wanted, condition, states, figures).ifPresent(quantity -> {
-                Block block = column(quantity, condition, states, figures, cells);
+            shown(wanted, condition, states, values).ifPresent(quantity -> {
+                Block block = column(quantity, condition, states, values, cells);
                 columns.add(block.titled(wording.say("value." + quantity.key())));
                 blocks.add(block);
             });
@@ -65,29 +65,30 @@ final class KeyFigures {
     }
 
     private static Block column(
-            WaveformQuantity quantity, Condition condition, List<State> states, Figures figures, Cells cells) {
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues values, Cells cells) {
         return cells.block(
                 states.stream().map(State::label).toList(),
                 states.stream()
-                        .map(s -> List.of(figures.of(s.name(), condition, quantity)))
+                        .map(s -> List.of(values.of(s.name(), condition, quantity)))
                         .toList(),
                 false);
     }
 
     /** The quantity, or the asymmetry of the peaks where there is none of the clip levels; empty where no state has it. */
     private static Optional<WaveformQuantity> shown(
-            WaveformQuantity wanted, Condition condition, List<State> states, Figures figures) {
-        if (!none(wanted, condition, states, figures)) {
+            WaveformQuantity wanted, Condition condition, List<State> states, StateValues values) {
+        if (!none(wanted, condition, states, values)) {
             return Optional.of(wanted);
         }
         boolean peaks = wanted == WaveformQuantity.CLIP_ASYMMETRY
-                && !none(WaveformQuantity.ASYMMETRY, condition, states, figures);
+                && !none(WaveformQuantity.ASYMMETRY, condition, states, values);
         return peaks ? Optional.of(WaveformQuantity.ASYMMETRY) : Optional.empty();
     }
 
-    private static boolean none(WaveformQuantity quantity, Condition condition, List<State> states, Figures figures) {
+    private static boolean none(
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues values) {
         return states.stream()
-                .allMatch(s -> figures.of(s.name(), condition, quantity)
+                .allMatch(s -> values.of(s.name(), condition, quantity)
                         .flatMap(Measured::asValue)
                         .isEmpty());
     }

@@ -2,9 +2,10 @@ package clipwitness.report.model;
 
 import clipwitness.compare.Hint;
 import clipwitness.compare.JobResults;
+import clipwitness.compare.finding.Findings;
 import clipwitness.figure.Figure;
 import clipwitness.job.Photo;
-import clipwitness.report.words.Findings;
+import clipwitness.report.words.FindingText;
 import clipwitness.report.words.Wording;
 import clipwitness.report.words.Words;
 import java.util.ArrayList;
@@ -40,7 +41,7 @@ public final class ReportModels {
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
-                new Findings(wording, results).all(),
+                new FindingText(wording).firstPage(Findings.of(results)),
                 results.hints().stream().map(ReportModels::hint).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new KeyFigures(wording).of(results),

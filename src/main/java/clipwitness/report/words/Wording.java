@@ -35,9 +35,13 @@ public final class Wording {
 
     /** The words for a job. */
     public Wording(Words words, JobResults results) {
+        this(words, NumberText.in(results.job().sheet().report().language()), results);
+    }
+
+    private Wording(Words words, NumberText numbers, JobResults results) {
         this.words = words;
         this.results = results;
-        this.numbers = NumberText.in(results.job().sheet().report().language());
+        this.numbers = numbers;
         List<Condition> waves = results.captures().stream()
                 .map(CaptureResult::row)
                 .filter(r -> r.kind() == CaptureKind.WAVEFORM)
@@ -48,6 +52,12 @@ public final class Wording {
         this.severalLevels = waves.stream().map(Condition::level).distinct().count() > 1;
         this.severalSettings = waves.stream().map(Condition::setting).distinct().count() > 1;
         this.several = waves.stream().distinct().count() > 1;
+    }
+
+    /** English words and numbers, whatever the language of the report. */
+    public static Wording english(JobResults results) {
+        Words english = Words.english();
+        return new Wording(english, NumberText.in(english.language()), results);
     }
 
     /** A sentence of the words. */
@@ -85,9 +95,9 @@ public final class Wording {
         return results.job().sheet().label(state);
     }
 
-    /** The figures that sentences are made from. */
-    Figures figures() {
-        return new Figures(results);
+    /** The results that are spoken of. */
+    JobResults results() {
+        return results;
     }
 
     /** A figure as text. */

@@ -3,12 +3,17 @@ package clipwitness.report.words;
 import clipwitness.capture.InputException;
 import clipwitness.capture.Origin;
 import clipwitness.capture.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -16,6 +21,7 @@ import java.util.regex.Pattern;
 
 /** The sentences of a report, by name, with holes for finished texts. */
 public final class Words {
+    private static final String ENGLISH = "/report-templates/common/words.properties";
     private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
 
     private final Map<String, String> sentences;
@@ -24,8 +30,17 @@ public final class Words {
         this.sentences = Collections.unmodifiableMap(sentences);
     }
 
+    /** The program's own sentences, in English. */
+    public static Words english() {
+        try (InputStream in = Words.class.getResourceAsStream(ENGLISH)) {
+            return of(new String(Objects.requireNonNull(in, ENGLISH).readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the program's own file " + ENGLISH + " cannot be read", e);
+        }
+    }
+
     /**
-     * The program's own sentences.
+     * Sentences.
      *
      * @param file {@code name = sentence} line by line
      */

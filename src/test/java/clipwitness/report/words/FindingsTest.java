@@ -18,6 +18,7 @@ import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.OnsetGain;
 import clipwitness.compare.Series;
 import clipwitness.compare.SeriesPoint;
+import clipwitness.compare.finding.Findings;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -34,8 +35,8 @@ class FindingsTest {
     private static final Measured NEVER = Measured.refused(Unit.PERCENT, "not reached");
 
     private static List<String> findings(JobResults results) {
-        return new Findings(Sentences.wording(results), results)
-                .all().stream().map(Sentences::plain).toList();
+        return new FindingText(Sentences.wording(results))
+                .firstPage(Findings.of(results)).stream().map(Sentences::plain).toList();
     }
 
     /** What is found of an unchanged state that passes with these items. */

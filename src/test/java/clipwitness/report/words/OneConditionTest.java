@@ -11,6 +11,7 @@ import clipwitness.compare.Intent;
 import clipwitness.compare.Item;
 import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.JobResults;
+import clipwitness.compare.finding.Findings;
 import clipwitness.report.ExampleJob;
 import java.util.List;
 import java.util.Optional;
@@ -43,8 +44,8 @@ class OneConditionTest {
     @Test
     void findingsLeaveItOutAndTheVerdictNamesIt() {
         Wording wording = Sentences.wording(FULL);
-        List<String> findings =
-                new Findings(wording, FULL).all().stream().map(Sentences::plain).toList();
+        List<String> findings = new FindingText(wording)
+                .firstPage(Findings.of(FULL)).stream().map(Sentences::plain).toList();
         assertThat(findings)
                 .anyMatch(
                         f -> f.startsWith("Of the ")

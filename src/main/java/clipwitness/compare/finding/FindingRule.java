@@ -1,0 +1,10 @@
+package clipwitness.compare.finding;
+
+import clipwitness.compare.Comparison;
+import java.util.List;
+
+/** Makes findings of one comparison; none where its figures do not carry one. */
+interface FindingRule {
+    /** Findings, the weightiest first. */
+    List<Paragraph> of(Comparison comparison);
+}

@@ -1,0 +1,47 @@
+package clipwitness.compare.finding;
+
+import clipwitness.compare.Item;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A figure that a finding rests on.
+ *
+ * @param name                name in the results
+ * @param value               finite, in the unit
+ * @param unit                unit
+ * @param expandedUncertainty k = 2, in the unit; empty for what was set, not measured
+ */
+public record FindingValue(String name, double value, Unit unit, OptionalDouble expandedUncertainty) {
+    /** Checks that the value is finite. */
+    public FindingValue {
+        Objects.requireNonNull(unit, "unit");
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(name + " must be finite but is " + value);
+        }
+    }
+
+    /** The change of an item, under the name of its quantity. */
+    static FindingValue of(Item item) {
+        return of(item.quantity().key(), item.change().asValue().orElseThrow());
+    }
+
+    /** A measured value. */
+    static FindingValue of(String name, Measured.Value value) {
+        return new FindingValue(name, value.number(), value.unit(), value.expandedUncertainty());
+    }
+
+    /** What was set, or counts as a limit. */
+    static FindingValue stated(String name, double value, Unit unit) {
+        return new FindingValue(name, value, unit, OptionalDouble.empty());
+    }
+
+    /** A difference; where noise bounds it, what it is at least, with its sign and a name that says so. */
+    static FindingValue of(String name, Difference difference, Unit unit) {
+        return difference.bounded()
+                ? stated(name + "AtLeast", Math.copySign(difference.least(), difference.change()), unit)
+                : new FindingValue(name, difference.change(), unit, OptionalDouble.of(difference.uncertainty()));
+    }
+}

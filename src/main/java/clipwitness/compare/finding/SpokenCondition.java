@@ -1,0 +1,22 @@
+package clipwitness.compare.finding;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.Comparison;
+import clipwitness.compare.Decision;
+import clipwitness.compare.Item;
+import java.util.Optional;
+
+/** The condition that the verdict of a comparison names: of the item that decides it, else of what differs. */
+public final class SpokenCondition {
+    private SpokenCondition() {}
+
+    /** The condition; empty where the verdict names none. */
+    public static Optional<Condition> of(Comparison comparison) {
+        Decision verdict = comparison.verdict();
+        return verdict == Decision.FAIL || verdict == Decision.UNDECIDED
+                ? Items.worst(Items.decided(comparison, verdict)).map(Item::condition)
+                : DiffersRule.of(comparison).stream()
+                        .findFirst()
+                        .map(d -> d.subject().condition());
+    }
+}

@@ -75,9 +75,14 @@ public sealed interface Measured {
                     .sum());
         }
 
+        /** Expanded uncertainty, k = 2, in the unit. */
+        public double expanded() {
+            return COVERAGE_FACTOR * standardUncertainty();
+        }
+
         @Override
         public OptionalDouble expandedUncertainty() {
-            return OptionalDouble.of(COVERAGE_FACTOR * standardUncertainty());
+            return OptionalDouble.of(expanded());
         }
 
         @Override
@@ -108,12 +113,12 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return number > COVERAGE_FACTOR * standardUncertainty() ? this : asUpperBound();
+            return number > expanded() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
-            return isUpperBound ? number + COVERAGE_FACTOR * standardUncertainty() : number;
+            return isUpperBound ? number + expanded() : number;
         }
 
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */

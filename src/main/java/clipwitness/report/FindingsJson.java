@@ -50,6 +50,12 @@ final class FindingsJson {
                 json.number(value.name(), value.expandedUncertainty());
             }
         });
+        json.texts(
+                "upperBounds",
+                finding.values().stream()
+                        .filter(FindingValue::isUpperBound)
+                        .map(FindingValue::name)
+                        .toList());
         json.text("text", text);
     }
 }

@@ -13,8 +13,10 @@ import java.util.OptionalDouble;
  * @param value               finite, in the unit
  * @param unit                unit
  * @param expandedUncertainty k = 2, in the unit; empty for what was set, not measured
+ * @param isUpperBound        noise bounds the figure: what it stands for lies below value + U
  */
-public record FindingValue(String name, double value, Unit unit, OptionalDouble expandedUncertainty) {
+public record FindingValue(
+        String name, double value, Unit unit, OptionalDouble expandedUncertainty, boolean isUpperBound) {
     /** Checks that the value is finite. */
     public FindingValue {
         Objects.requireNonNull(unit, "unit");
@@ -30,18 +32,23 @@ public record FindingValue(String name, double value, Unit unit, OptionalDouble 
 
     /** A measured value. */
     static FindingValue of(String name, Measured.Value value) {
-        return new FindingValue(name, value.number(), value.unit(), value.expandedUncertainty());
+        return new FindingValue(name, value.number(), value.unit(), value.expandedUncertainty(), value.isUpperBound());
     }
 
     /** What was set, or counts as a limit. */
     static FindingValue stated(String name, double value, Unit unit) {
-        return new FindingValue(name, value, unit, OptionalDouble.empty());
+        return new FindingValue(name, value, unit, OptionalDouble.empty(), false);
+    }
+
+    /** A figure with its expanded uncertainty. */
+    static FindingValue known(String name, double value, Unit unit, double expandedUncertainty) {
+        return new FindingValue(name, value, unit, OptionalDouble.of(expandedUncertainty), false);
     }
 
     /** A difference; where noise bounds it, what it is at least, with its sign and a name that says so. */
     static FindingValue of(String name, Difference difference, Unit unit) {
         return difference.bounded()
                 ? stated(name + "AtLeast", Math.copySign(difference.least(), difference.change()), unit)
-                : new FindingValue(name, difference.change(), unit, OptionalDouble.of(difference.uncertainty()));
+                : known(name, difference.change(), unit, difference.uncertainty());
     }
 }

@@ -9,7 +9,6 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Where a doubt about the stimulus was raised: how the inputs of two states differ. */
 public final class OtherDriveRule {
@@ -38,11 +37,11 @@ public final class OtherDriveRule {
 
     private static FindingValue change(Measured.Value from, Measured.Value to) {
         double relative = Math.hypot(from.relativeUncertainty(), to.relativeUncertainty());
-        return new FindingValue(
+        return FindingValue.known(
                 "inputFundamental",
                 Decibels.ofAmplitude(to.number() / from.number()),
                 Unit.DECIBEL,
-                OptionalDouble.of(Measured.COVERAGE_FACTOR * Decibels.PER_RELATIVE_AMPLITUDE * relative));
+                Measured.COVERAGE_FACTOR * Decibels.PER_RELATIVE_AMPLITUDE * relative);
     }
 
     private boolean isDoubted(String state, Condition condition) {

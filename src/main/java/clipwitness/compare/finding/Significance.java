@@ -1,12 +1,13 @@
 package clipwitness.compare.finding;
 
 import clipwitness.compare.Item;
+import clipwitness.measure.Measured;
 
 /**
  * When a change counts as one. The rule is one for text, picture and table: a change counts where its size exceeds its expanded uncertainty.
  * A change of an item that is below a tenth of the usual limit is next to nothing, and counts in no case.
  */
-final class Significance {
+public final class Significance {
     /**
      * One of many figures counts as changed beyond so many expanded uncertainties: of twenty that did not change, one exceeds its own
      * by chance (normal distribution, k = 2: 4.6 %; k = 3: 0.3 %).
@@ -17,6 +18,11 @@ final class Significance {
     private static final double NEGLIGIBLE = 0.1;
 
     private Significance() {}
+
+    /** Whether a change exceeds its expanded uncertainty. */
+    public static boolean of(Measured.Value change) {
+        return exceeds(change.number(), change.expanded());
+    }
 
     /** Whether a change exceeds its expanded uncertainty; both in one unit. */
     static boolean exceeds(double change, double uncertainty) {

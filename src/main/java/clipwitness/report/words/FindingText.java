@@ -14,10 +14,12 @@ import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Findings as sentences. */
@@ -50,6 +52,11 @@ public final class FindingText {
 
     private <F extends Finding> void put(Class<F> kind, Function<F, String> sentence) {
         sentences.put(kind, finding -> sentence.apply(kind.cast(finding)));
+    }
+
+    /** The kinds of findings that have a sentence. */
+    Set<Class<? extends Finding>> kinds() {
+        return Collections.unmodifiableSet(sentences.keySet());
     }
 
     /** A finding in a sentence; empty where a picture says it. */

@@ -1,9 +1,6 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Pictured;
@@ -11,6 +8,9 @@ import clipwitness.compare.finding.PicturedRule;
 import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.finding.Telling;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
 import java.util.List;

@@ -1,12 +1,13 @@
 package clipwitness.report;
 
-import clipwitness.compare.JobResults;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.FindingValue;
 import clipwitness.compare.finding.Findings;
+import clipwitness.compare.result.JobResults;
 import clipwitness.figure.PictureWords;
+import clipwitness.report.data.JsonText;
 import clipwitness.report.words.FindingText;
-import clipwitness.report.words.Wording;
+import clipwitness.report.words.JobWording;
 import java.io.IOException;
 
 /** The findings in the results: codes and figures, and the sentence in English whatever the language of the report. */
@@ -18,7 +19,7 @@ final class FindingsJson {
     }
 
     void write(JobResults results) throws IOException {
-        FindingText sentences = new FindingText(Wording.english(results));
+        FindingText sentences = new FindingText(JobWording.english(results));
         PictureWords pictures = PictureWords.english(results);
         json.array("findings", () -> {
             for (Finding finding : Findings.of(results).all()) {

@@ -2,18 +2,18 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.InputException;
 import clipwitness.compare.Examination;
-import clipwitness.compare.JobResults;
-import clipwitness.figure.Figure;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
 import clipwitness.figure.FigureCatalogue;
-import clipwitness.job.JobReader;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Job;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
-import clipwitness.report.ResultsJson;
+import clipwitness.report.build.ReportModels;
+import clipwitness.report.data.ResultsJson;
 import clipwitness.report.model.ReportModel;
-import clipwitness.report.model.ReportModels;
-import clipwitness.report.words.Words;
+import clipwitness.report.words.WordBundle;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,7 +36,7 @@ class FindingsAgreeTest {
     static void make() throws InputException {
         JobResults results = results("bass-drive-switch");
         pictures = FigureCatalogue.of(results).all();
-        page = new ReportModels(Words.english()).of(results, pictures, "", List.of(), "test");
+        page = new ReportModels(WordBundle.english()).of(results, pictures, "", List.of(), "test");
         String text = new String(ResultsJson.bytes(results, "test"), StandardCharsets.UTF_8);
         json = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(text);
     }
@@ -66,19 +66,27 @@ class FindingsAgreeTest {
     @Test
     void thePagesFindingsAreThoseOfTheResultsInTheirOrder() {
         List<String> told = texts(findings(
-                "onset", "equal-gain", "level-matched", "other-drive", "asymmetry", "even-harmonics", "same-shape", "moved"));
-        assertThat(String.join(" ", page.findings()))
-                .isEqualTo(String.join(" ", told.subList(0, told.size() - 1)));
+                "onset",
+                "equal-gain",
+                "level-matched",
+                "other-drive",
+                "asymmetry",
+                "even-harmonics",
+                "same-shape",
+                "moved"));
+        assertThat(String.join(" ", page.findings())).isEqualTo(String.join(" ", told.subList(0, told.size() - 1)));
         assertThat(page.findings()).hasSize(5);
     }
 
     @Test
     void theVerdictsSayWhatDiffersAsTheResultsDo() {
-        List<String> whats = texts(findings("differs").filter(f -> f.get("to").equals("new")
-                && f.get("from").equals("received")));
+        List<String> whats = texts(findings("differs")
+                .filter(f -> f.get("to").equals("new") && f.get("from").equals("received")));
         String sentence = page.verdicts().get(1).sentence();
-        assertThat(whats).isNotEmpty().allSatisfy(what -> assertThat(sentence)
-                .contains(what.substring(what.indexOf(": ") + 2, what.length() - 1)));
+        assertThat(whats)
+                .isNotEmpty()
+                .allSatisfy(what ->
+                        assertThat(sentence).contains(what.substring(what.indexOf(": ") + 2, what.length() - 1)));
     }
 
     @Test
@@ -100,23 +108,27 @@ class FindingsAgreeTest {
     @Test
     void thePictureAtEqualLoudnessSaysWhatTheResultsSayOfIt() {
         String finding = pictures.get("cycles-matched").finding();
-        assertThat(texts(findings("remainder"))).hasSize(3).allSatisfy(t -> assertThat(finding)
-                .contains(t.substring(t.indexOf('“'), t.length() - 1)));
+        assertThat(texts(findings("remainder")))
+                .hasSize(3)
+                .allSatisfy(t -> assertThat(finding).contains(t.substring(t.indexOf('“'), t.length() - 1)));
     }
 
     @Test
     void pictureTableAndResultsSpeakOfOneMainCondition() {
         assertThat(pictures.get("cycles-main").title()).endsWith("at 50\u00a0% gain");
         assertThat(page.keyFigures().title()).endsWith("at 50\u00a0% gain");
-        assertThat(findings("pictured")).allSatisfy(f -> assertThat(f.get("gainPercent")).isEqualTo(50.0));
+        assertThat(findings("pictured"))
+                .allSatisfy(f -> assertThat(f.get("gainPercent")).isEqualTo(50.0));
     }
 
     /** What a finding says of an item is the item's own change, and its word is the change's sign. */
     @Test
     void figuresOfFindingsAreThoseOfTheComparisons() {
         List<Map<?, ?>> tellings = findings("differs", "pictured").toList();
-        assertThat(tellings).isNotEmpty().allSatisfy(f -> ((Map<?, ?>) f.get("figures"))
-                .forEach((quantity, value) -> assertThat(value).isEqualTo(change(f, (String) quantity))));
+        assertThat(tellings)
+                .isNotEmpty()
+                .allSatisfy(f -> ((Map<?, ?>) f.get("figures"))
+                        .forEach((quantity, value) -> assertThat(value).isEqualTo(change(f, (String) quantity))));
         assertThat(findings("pictured")).anySatisfy(f -> {
             assertThat(f.get("word")).isEqualTo("level more, thd less");
             assertThat((String) f.get("text")).contains("louder").contains("less");
@@ -127,7 +139,8 @@ class FindingsAgreeTest {
 
     private static Object change(Map<?, ?> finding, String quantity) {
         return list(json, "comparisons")
-                .filter(c -> c.get("from").equals(finding.get("from")) && c.get("to").equals(finding.get("to")))
+                .filter(c ->
+                        c.get("from").equals(finding.get("from")) && c.get("to").equals(finding.get("to")))
                 .flatMap(c -> list(c, "items"))
                 .filter(i -> i.get("quantity").equals(quantity)
                         && i.get("gainPercent").equals(finding.get("gainPercent"))

@@ -2,7 +2,8 @@ package clipwitness.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.report.data.ResultsJson;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -41,13 +42,7 @@ class FindingsJsonTest {
     @Test
     void aJobWithoutCapturesHasNoFindings() {
         JobResults good = ExampleJob.good().results();
-        JobResults none = new JobResults(
-                good.job(),
-                good.inputsDigest(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        JobResults none = new JobResults(good.job(), good.inputsDigest(), List.of(), List.of(), List.of(), List.of());
         assertThat(findings(none)).startsWith("\"findings\" : [ ]");
     }
 }

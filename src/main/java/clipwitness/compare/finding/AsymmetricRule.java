@@ -1,11 +1,11 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;

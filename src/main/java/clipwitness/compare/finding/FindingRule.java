@@ -1,6 +1,6 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Comparison;
+import clipwitness.compare.result.Comparison;
 import java.util.List;
 
 /** Makes findings of one comparison; none where its figures do not carry one. */

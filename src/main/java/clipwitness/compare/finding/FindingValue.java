@@ -1,6 +1,6 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Item;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.Objects;

@@ -2,10 +2,10 @@ package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Severity;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

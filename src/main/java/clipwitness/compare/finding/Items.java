@@ -1,10 +1,10 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.Measured;
 import java.util.Comparator;
 import java.util.List;

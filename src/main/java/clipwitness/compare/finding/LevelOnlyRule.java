@@ -1,10 +1,10 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import java.util.Comparator;
 import java.util.List;

@@ -1,8 +1,8 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,8 +1,8 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Item;
-import clipwitness.compare.LevelMatchedHarmonic;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.EquivalentGain;
-import clipwitness.compare.Intent;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.OnsetGain;
-import clipwitness.compare.Series;
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Series;
 import clipwitness.measure.Measured;
 import java.util.Comparator;
 import java.util.List;

@@ -2,8 +2,8 @@ package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.DoubtCode;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;

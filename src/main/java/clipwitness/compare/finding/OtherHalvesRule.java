@@ -1,8 +1,8 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Comparison;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import java.util.Comparator;

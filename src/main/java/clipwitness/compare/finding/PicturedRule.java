@@ -1,10 +1,10 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Item;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,8 +1,8 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
 import java.util.List;
 
 /**

@@ -1,9 +1,9 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import java.util.List;

@@ -1,9 +1,9 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
 import java.util.Optional;
 
 /** The condition that the verdict of a comparison names: of the item that decides it, else of what differs. */

@@ -1,10 +1,10 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.Series;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Series;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.Optional;

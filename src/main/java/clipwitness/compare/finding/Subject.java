@@ -1,7 +1,7 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
+import clipwitness.compare.result.Comparison;
 import java.util.Objects;
 import java.util.Optional;
 

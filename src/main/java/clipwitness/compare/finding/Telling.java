@@ -1,7 +1,7 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Item;
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Item;
 import java.util.Locale;
 
 /**

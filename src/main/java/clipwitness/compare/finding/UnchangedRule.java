@@ -1,10 +1,10 @@
 package clipwitness.compare.finding;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -8,10 +8,10 @@ import clipwitness.quantity.Unit;
 
 /** Whether the two halves of the wave are clipped alike, and what the even harmonics do, in words. */
 final class AsymmetricText {
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
 
-    AsymmetricText(Wording wording) {
+    AsymmetricText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
     }

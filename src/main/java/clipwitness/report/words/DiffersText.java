@@ -1,18 +1,18 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Item;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.Telling;
+import clipwitness.compare.result.Item;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.List;
 
 /** What differs between two states, in words. */
 final class DiffersText {
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
 
-    DiffersText(Wording wording) {
+    DiffersText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
     }

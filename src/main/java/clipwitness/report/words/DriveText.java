@@ -5,9 +5,9 @@ import clipwitness.quantity.Unit;
 
 /** That a state was driven harder or softer, in words. */
 final class DriveText {
-    private final Wording wording;
+    private final JobWording wording;
 
-    DriveText(Wording wording) {
+    DriveText(JobWording wording) {
         this.wording = wording;
     }
 

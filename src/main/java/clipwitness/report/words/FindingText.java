@@ -27,11 +27,11 @@ public final class FindingText {
     /** So many paragraphs fit on a first page. */
     private static final int MOST = 5;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final Map<Class<? extends Finding>, Function<Finding, String>> sentences = new LinkedHashMap<>();
 
     /** Sentences in a wording. */
-    public FindingText(Wording wording) {
+    public FindingText(JobWording wording) {
         this.wording = wording;
         OnsetText onset = new OnsetText(wording);
         AsymmetricText asymmetric = new AsymmetricText(wording);

@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Settings;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -16,10 +16,10 @@ import java.util.Map;
 public final class ItemText {
     private static final int LEAST_DECIMALS = 2;
 
-    private final Wording wording;
+    private final JobWording wording;
 
     /** Texts in a wording. */
-    public ItemText(Wording wording) {
+    public ItemText(JobWording wording) {
         this.wording = wording;
     }
 

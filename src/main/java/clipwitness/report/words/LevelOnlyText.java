@@ -4,11 +4,11 @@ import clipwitness.compare.finding.LevelOnly;
 
 /** The same wave at another level, in words. */
 final class LevelOnlyText {
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final NullText nulls;
 
-    LevelOnlyText(Wording wording) {
+    LevelOnlyText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.nulls = new NullText(wording);

@@ -1,9 +1,9 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.LevelMatchedHarmonic;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Matched;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -15,10 +15,10 @@ final class MatchedText {
     /** More harmonics than so many are counted, not listed. */
     private static final int LISTED = 4;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
 
-    MatchedText(Wording wording) {
+    MatchedText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
     }

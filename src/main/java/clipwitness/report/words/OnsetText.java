@@ -13,9 +13,9 @@ final class OnsetText {
     /** Ends the name of a sentence for two states with the same number. */
     private static final String FIGURE = ".figure";
 
-    private final Wording wording;
+    private final JobWording wording;
 
-    OnsetText(Wording wording) {
+    OnsetText(JobWording wording) {
         this.wording = wording;
     }
 

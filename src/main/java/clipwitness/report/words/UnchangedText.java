@@ -1,9 +1,9 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.ItemQuantity;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Moved;
 import clipwitness.compare.finding.SameShape;
+import clipwitness.compare.result.ItemQuantity;
 import java.util.Map;
 
 /** What an unchanged state kept, in words. */
@@ -17,11 +17,11 @@ final class UnchangedText {
             SameShape.Kind.BOUND, "finding.null.bound",
             SameShape.Kind.BEYOND, "finding.null.beyond");
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final NullText nulls;
 
-    UnchangedText(Wording wording) {
+    UnchangedText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.nulls = new NullText(wording);

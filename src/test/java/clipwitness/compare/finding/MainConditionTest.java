@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import clipwitness.figure.FigureCatalogue;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -28,8 +28,7 @@ class MainConditionTest {
     }
 
     private static JobResults with(List<CaptureResult> captures) {
-        return new JobResults(
-                GOOD.job(), GOOD.inputsDigest(), captures, GOOD.series(), GOOD.comparisons(), List.of());
+        return new JobResults(GOOD.job(), GOOD.inputsDigest(), captures, GOOD.series(), GOOD.comparisons(), List.of());
     }
 
     /** The good example with other waves of some states at half gain. */

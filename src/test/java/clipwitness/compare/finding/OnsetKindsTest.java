@@ -3,7 +3,7 @@ package clipwitness.compare.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.measure.Measured;
-import clipwitness.measure.ThdCurve;
+import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;
 import clipwitness.report.ExampleJob;
 import java.util.Arrays;

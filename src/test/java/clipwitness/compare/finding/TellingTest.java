@@ -2,9 +2,9 @@ package clipwitness.compare.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Decision;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.report.ExampleJob;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -15,8 +15,7 @@ class FindingTextTest {
     /** A kind of finding that nobody words would be missing on the page without a sign. */
     @Test
     void everyKindOfFindingHasItsWordsOnThePageOrWithItsPicture() {
-        FindingText texts =
-                new FindingText(Sentences.wording(ExampleJob.good().results()));
+        FindingText texts = new FindingText(Sentences.wording(ExampleJob.good().results()));
         Set<Class<?>> worded = new LinkedHashSet<>(texts.kinds());
         worded.add(Pictured.class);
         worded.add(Remainders.class);

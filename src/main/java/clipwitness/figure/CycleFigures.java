@@ -2,8 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
-import clipwitness.compare.finding.WaveGroup;
-import clipwitness.compare.finding.WaveSetting;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;

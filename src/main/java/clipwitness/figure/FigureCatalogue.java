@@ -1,8 +1,8 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.finding.WaveGroup;
-import clipwitness.compare.finding.WaveGroups;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveGroups;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;

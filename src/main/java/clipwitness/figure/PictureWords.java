@@ -4,7 +4,7 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Pictured;
-import clipwitness.compare.finding.PicturedRule;
+import clipwitness.compare.rule.PicturedRule;
 import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.finding.Telling;

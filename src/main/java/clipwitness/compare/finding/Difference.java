@@ -14,14 +14,14 @@ import clipwitness.measure.Measured;
  */
 public record Difference(Measured.Value before, Measured.Value now, double change, double uncertainty, double reach) {
     /** The difference of two figures. */
-    static Difference of(Measured.Value before, Measured.Value now) {
+    public static Difference of(Measured.Value before, Measured.Value now) {
         double earlier = before.expandedUncertainty().orElse(0);
         double later = now.expandedUncertainty().orElse(0);
         return new Difference(before, now, now.number() - before.number(), Math.hypot(earlier, later), earlier + later);
     }
 
     /** The difference with another independent change added. */
-    Difference plus(double more, double moreUncertainty) {
+    public Difference plus(double more, double moreUncertainty) {
         return new Difference(
                 before, now, change + more, Math.hypot(uncertainty, moreUncertainty), reach + moreUncertainty);
     }

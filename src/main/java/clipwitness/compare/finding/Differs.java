@@ -25,7 +25,7 @@ public record Differs(Subject subject, List<Telling> tellings) implements Findin
     }
 
     /** {@code level less, thd equal}. */
-    static String words(List<Telling> tellings) {
+    public static String words(List<Telling> tellings) {
         return String.join(
                 ", ",
                 tellings.stream()

@@ -26,27 +26,27 @@ public record FindingValue(
     }
 
     /** The change of an item, under the name of its quantity. */
-    static FindingValue of(Item item) {
+    public static FindingValue of(Item item) {
         return of(item.quantity().key(), item.change().asValue().orElseThrow());
     }
 
     /** A measured value. */
-    static FindingValue of(String name, Measured.Value value) {
+    public static FindingValue of(String name, Measured.Value value) {
         return new FindingValue(name, value.number(), value.unit(), value.expandedUncertainty(), value.isUpperBound());
     }
 
     /** What was set, or counts as a limit. */
-    static FindingValue stated(String name, double value, Unit unit) {
+    public static FindingValue stated(String name, double value, Unit unit) {
         return new FindingValue(name, value, unit, OptionalDouble.empty(), false);
     }
 
     /** A figure with its expanded uncertainty. */
-    static FindingValue known(String name, double value, Unit unit, double expandedUncertainty) {
+    public static FindingValue known(String name, double value, Unit unit, double expandedUncertainty) {
         return new FindingValue(name, value, unit, OptionalDouble.of(expandedUncertainty), false);
     }
 
     /** A difference; where noise bounds it, what it is at least, with its sign and a name that says so. */
-    static FindingValue of(String name, Difference difference, Unit unit) {
+    public static FindingValue of(String name, Difference difference, Unit unit) {
         return difference.bounded()
                 ? stated(name + "AtLeast", Math.copySign(difference.least(), difference.change()), unit)
                 : known(name, difference.change(), unit, difference.uncertainty());

@@ -35,7 +35,7 @@ public final class Items {
     }
 
     /** The limit that holds for an item: its own, else the usual one of its quantity. */
-    static double limit(Item item) {
+    public static double limit(Item item) {
         return item.limit()
                 .orElseGet(() -> item.quantity().limit().orElseThrow().standard());
     }
@@ -58,19 +58,19 @@ public final class Items {
     }
 
     /** The conditions of some items. */
-    static List<Condition> conditions(List<Item> items) {
+    public static List<Condition> conditions(List<Item> items) {
         return items.stream().map(Item::condition).toList();
     }
 
     /** The item of a quantity with a value under one condition. */
-    static Optional<Item> at(Comparison comparison, Condition condition, ItemQuantity quantity) {
+    public static Optional<Item> at(Comparison comparison, Condition condition, ItemQuantity quantity) {
         return measured(comparison, quantity).stream()
                 .filter(i -> i.condition().equals(condition))
                 .findFirst();
     }
 
     /** The item of a quantity at the highest setting where it has a value. */
-    static Optional<Item> highest(Comparison comparison, ItemQuantity quantity) {
+    public static Optional<Item> highest(Comparison comparison, ItemQuantity quantity) {
         return measured(comparison, quantity).stream()
                 .max(Comparator.comparingDouble(i -> i.condition().gainPercent().orElse(-1)));
     }
@@ -83,7 +83,7 @@ public final class Items {
     }
 
     /** Of null depths, one or more, the one with the most that may be left, its uncertainty included. */
-    static Item mostLeft(List<Item> items) {
+    public static Item mostLeft(List<Item> items) {
         return items.stream().max(Comparator.comparingDouble(Items::reach)).orElseThrow();
     }
 

@@ -30,7 +30,7 @@ public record OtherHalves(Condition condition, List<Half> halves) {
         }
     }
 
-    List<FindingValue> values() {
+    public List<FindingValue> values() {
         return halves.stream().flatMap(Half::values).toList();
     }
 }

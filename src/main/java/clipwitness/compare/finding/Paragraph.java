@@ -17,7 +17,7 @@ public record Paragraph(List<Finding> findings) {
     }
 
     /** The findings, if there are any. */
-    static List<Paragraph> of(List<Finding> findings) {
+    public static List<Paragraph> of(List<Finding> findings) {
         return findings.isEmpty() ? List.of() : List.of(new Paragraph(findings));
     }
 }

@@ -25,22 +25,22 @@ public final class Significance {
     }
 
     /** Whether a change exceeds its expanded uncertainty; both in one unit. */
-    static boolean exceeds(double change, double uncertainty) {
+    public static boolean exceeds(double change, double uncertainty) {
         return Math.abs(change) > uncertainty;
     }
 
     /** Whether the clearest of many changes exceeds what chance makes of one that is none. */
-    static boolean exceedsAsOneOfMany(double change, double uncertainty) {
+    public static boolean exceedsAsOneOfMany(double change, double uncertainty) {
         return exceeds(change, OF_MANY * uncertainty);
     }
 
     /** Whether the change of an item counts. */
-    static boolean of(Item item) {
+    public static boolean of(Item item) {
         return counts(item) && exceeds(Items.size(item), Items.uncertainty(item));
     }
 
     /** Whether the change of an item counts that was picked from many as the clearest. */
-    static boolean ofOneOfMany(Item item) {
+    public static boolean ofOneOfMany(Item item) {
         return counts(item) && exceedsAsOneOfMany(Items.size(item), Items.uncertainty(item));
     }
 

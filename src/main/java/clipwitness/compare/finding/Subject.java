@@ -21,7 +21,7 @@ public record Subject(Optional<String> from, Optional<String> to, Condition cond
     }
 
     /** A comparison under one condition. */
-    static Subject of(Comparison comparison, Condition condition) {
+    public static Subject of(Comparison comparison, Condition condition) {
         return new Subject(Optional.of(comparison.from()), Optional.of(comparison.to()), condition);
     }
 

@@ -29,7 +29,7 @@ public record Telling(Item item, Kind kind) {
     }
 
     /** What a change says of itself. A change that does not count is called none only where one that is just heard would have shown. */
-    static Telling of(Item item) {
+    public static Telling of(Item item) {
         if (!Significance.of(item)) {
             boolean known = Items.uncertainty(item) <= CommonPractice.HEARD_DECIBELS;
             return new Telling(item, known ? Kind.EQUAL : Kind.UNKNOWN);
@@ -38,7 +38,7 @@ public record Telling(Item item, Kind kind) {
     }
 
     /** Whether it says that the figure changed. */
-    boolean isChange() {
+    public boolean isChange() {
         return kind == Kind.MORE || kind == Kind.LESS;
     }
 }

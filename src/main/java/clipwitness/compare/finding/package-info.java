@@ -1,6 +1,5 @@
 /**
- * What the figures of a job say. In: the results of a job, measured and judged. Out: {@link clipwitness.compare.finding.Finding findings}, values
- * with a code and the figures that they rest on. Every threshold that a sentence or a picture rests on stands here; words, numbers as text and
- * pictures do not.
+ * What the figures of a job can say: {@link clipwitness.compare.finding.Finding findings}, values with a code and the figures that they rest on,
+ * and when a change counts as one. In: items and measured values. Out: records that words, pictures and results render. Knows no word.
  */
 package clipwitness.compare.finding;

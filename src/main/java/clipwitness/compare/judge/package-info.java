@@ -1,5 +1,5 @@
 /**
- * How changes are judged. In: measured figures of two states. Out: items with change, uncertainty, limit and decision. Knows no word of the
- * report.
+ * Changes and decisions. In: measured captures and the job's limits. Out: items with uncertainty, limit, decision and remedy; series.
+ * Writes no sentence of a page.
  */
 package clipwitness.compare.judge;

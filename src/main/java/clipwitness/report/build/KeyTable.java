@@ -1,8 +1,8 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.finding.MainCondition;
-import clipwitness.compare.finding.StateValues;
+import clipwitness.compare.rule.MainCondition;
+import clipwitness.compare.rule.StateValues;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;

@@ -1,6 +1,6 @@
 package clipwitness.report.build;
 
-import clipwitness.compare.finding.Findings;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.canvas.Figure;

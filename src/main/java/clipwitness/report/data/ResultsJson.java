@@ -19,7 +19,6 @@ import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.report.FindingsJson;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

@@ -5,7 +5,7 @@ import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.EqualGain;
 import clipwitness.compare.finding.EvenHarmonics;
 import clipwitness.compare.finding.Finding;
-import clipwitness.compare.finding.Findings;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.finding.LevelOnly;
 import clipwitness.compare.finding.Matched;
 import clipwitness.compare.finding.Moved;

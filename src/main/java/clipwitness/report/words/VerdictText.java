@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.finding.DiffersRule;
+import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.finding.Items;
-import clipwitness.compare.finding.OtherDriveRule;
+import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.finding.Settings;
-import clipwitness.compare.finding.SpokenCondition;
+import clipwitness.compare.rule.SpokenCondition;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;

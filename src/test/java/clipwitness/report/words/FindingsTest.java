@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
-import clipwitness.compare.finding.Findings;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;

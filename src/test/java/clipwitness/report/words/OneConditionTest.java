@@ -5,7 +5,7 @@ import static clipwitness.report.words.Sentences.item;
 import static clipwitness.report.words.Sentences.plain;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.finding.Findings;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;

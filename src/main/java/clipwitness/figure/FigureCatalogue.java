@@ -1,12 +1,12 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.rule.WaveGroup;
-import clipwitness.compare.rule.WaveGroups;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveGroups;
 import clipwitness.figure.canvas.Figure;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,9 +1,9 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.compare.result.Comparison;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveSetting;
-import clipwitness.compare.result.Comparison;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;

@@ -1,8 +1,8 @@
 package clipwitness.compare.rule;
 
-import clipwitness.compare.finding.Onset;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.finding.Onset;
 import clipwitness.measure.Measured;
 import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;

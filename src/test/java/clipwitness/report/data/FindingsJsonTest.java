@@ -1,11 +1,10 @@
 package clipwitness.report.data;
 
-import clipwitness.report.ExampleSheet;
-import clipwitness.report.ExampleJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.JobResults;
-import clipwitness.report.data.ResultsJson;
+import clipwitness.report.ExampleJob;
+import clipwitness.report.ExampleSheet;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;

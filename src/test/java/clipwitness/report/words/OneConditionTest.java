@@ -5,13 +5,13 @@ import static clipwitness.report.words.Sentences.item;
 import static clipwitness.report.words.Sentences.plain;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Findings;
 import clipwitness.report.ExampleJob;
 import java.util.List;
 import java.util.Optional;

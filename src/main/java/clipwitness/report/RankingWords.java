@@ -36,7 +36,7 @@ public final class RankingWords {
     }
 
     private static String level(Measured.Value change) {
-        double u = 2 * change.standardUncertainty();
+        double u = change.expanded();
         return Significance.of(change)
                 ? NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
                         + (change.number() > 0 ? " higher" : " lower")
@@ -44,7 +44,7 @@ public final class RankingWords {
     }
 
     private static String symmetry(Measured.Value asymmetry) {
-        double u = 2 * asymmetry.standardUncertainty();
+        double u = asymmetry.expanded();
         return Significance.of(asymmetry)
                 ? "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u)
                 : "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2);

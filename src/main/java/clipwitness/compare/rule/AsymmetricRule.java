@@ -1,5 +1,6 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Asymmetric;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.EvenHarmonics;
@@ -7,7 +8,6 @@ import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Subject;
-import clipwitness.capture.Condition;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;

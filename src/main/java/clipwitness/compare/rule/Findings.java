@@ -1,12 +1,12 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
+import clipwitness.capture.Severity;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.Subject;
-import clipwitness.capture.Condition;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;

@@ -1,5 +1,6 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
@@ -7,7 +8,6 @@ import clipwitness.compare.finding.Matched;
 import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Subject;
-import clipwitness.capture.Condition;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;

@@ -1,12 +1,12 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.EqualGain;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Significance;
 import clipwitness.compare.finding.Subject;
-import clipwitness.capture.Condition;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;

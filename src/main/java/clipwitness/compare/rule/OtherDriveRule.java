@@ -1,10 +1,10 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
+import clipwitness.capture.DoubtCode;
 import clipwitness.compare.finding.FindingValue;
 import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Subject;
-import clipwitness.capture.Condition;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;

@@ -1,10 +1,10 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.OtherHalves;
 import clipwitness.compare.finding.Significance;
-import clipwitness.capture.Condition;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
 import clipwitness.measure.WaveformQuantity;

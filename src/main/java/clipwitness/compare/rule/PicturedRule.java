@@ -1,11 +1,11 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Pictured;
 import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.finding.Telling;
-import clipwitness.capture.Condition;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;

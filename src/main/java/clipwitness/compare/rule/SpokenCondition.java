@@ -1,7 +1,7 @@
 package clipwitness.compare.rule;
 
-import clipwitness.compare.finding.Items;
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Items;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;

@@ -1,7 +1,7 @@
 package clipwitness.compare.rule;
 
-import clipwitness.compare.finding.Difference;
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Difference;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.JobResults;

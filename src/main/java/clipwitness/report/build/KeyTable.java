@@ -1,9 +1,9 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.MainCondition;
 import clipwitness.compare.rule.StateValues;
-import clipwitness.compare.result.JobResults;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;

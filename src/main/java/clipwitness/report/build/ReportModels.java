@@ -1,8 +1,8 @@
 package clipwitness.report.build;
 
-import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Findings;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Photo;
 import clipwitness.report.model.Fact;

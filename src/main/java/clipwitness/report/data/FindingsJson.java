@@ -2,10 +2,9 @@ package clipwitness.report.data;
 
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.FindingValue;
-import clipwitness.compare.rule.Findings;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Findings;
 import clipwitness.figure.PictureWords;
-import clipwitness.report.data.JsonText;
 import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
 import java.io.IOException;

@@ -1,15 +1,15 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.finding.Items;
-import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.finding.Settings;
-import clipwitness.compare.rule.SpokenCondition;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.rule.DiffersRule;
+import clipwitness.compare.rule.OtherDriveRule;
+import clipwitness.compare.rule.SpokenCondition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -74,7 +74,7 @@ public final class ReportDocument {
     }
 
     private static WordBundle words(TemplateSource template) throws InputException {
-        WordBundle words = WordBundle.english();
+        WordBundle words = WordBundle.builtIn();
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
     }

@@ -36,7 +36,7 @@ class FindingsAgreeTest {
     static void make() throws InputException {
         JobResults results = results("bass-drive-switch");
         pictures = FigureCatalogue.of(results).all();
-        page = new ReportModels(WordBundle.english()).of(results, pictures, "", List.of(), "test");
+        page = new ReportModels(WordBundle.builtIn()).of(results, pictures, "", List.of(), "test");
         String text = new String(ResultsJson.bytes(results, "test"), StandardCharsets.UTF_8);
         json = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(text);
     }

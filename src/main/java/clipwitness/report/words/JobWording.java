@@ -56,7 +56,7 @@ public final class JobWording {
 
     /** English words and numbers, whatever the language of the report. */
     public static JobWording english(JobResults results) {
-        WordBundle english = WordBundle.english();
+        WordBundle english = WordBundle.builtIn();
         return new JobWording(english, NumberText.in(english.language()), results);
     }
 

@@ -1,6 +1,5 @@
 package clipwitness.capture;
 
-import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;
 import java.util.List;
 import java.util.Objects;

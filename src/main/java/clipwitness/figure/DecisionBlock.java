@@ -123,7 +123,7 @@ final class DecisionBlock {
         for (Item item : items) {
             Optional<Measured.Value> value = item.change().asValue();
             if (value.isPresent()) {
-                double u = 2 * value.get().standardUncertainty();
+                double u = value.get().expanded();
                 double high = value.get().number() + u;
                 double low =
                         value.get().isUpperBound() ? high - room : value.get().number() - u;

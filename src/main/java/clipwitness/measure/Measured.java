@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 
 /** A measured value with its uncertainty, or a refusal with its reason. Never NaN. */
 public sealed interface Measured {
+    /** Coverage factor of every expanded uncertainty: about 95 % of a normal distribution (JCGM 100, 6.3; measurement book, section 5). */
+    double COVERAGE_FACTOR = 2;
+
     /** The unit that the value has or would have. */
     Unit unit();
 
@@ -79,9 +82,14 @@ public sealed interface Measured {
                     .sum());
         }
 
+        /** Expanded uncertainty, k = 2, in the unit. */
+        public double expanded() {
+            return COVERAGE_FACTOR * standardUncertainty();
+        }
+
         @Override
         public OptionalDouble expandedUncertainty() {
-            return OptionalDouble.of(2 * standardUncertainty());
+            return OptionalDouble.of(expanded());
         }
 
         @Override
@@ -112,12 +120,12 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return number > 2 * standardUncertainty() ? this : asUpperBound();
+            return number > expanded() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
-            return isUpperBound ? number + 2 * standardUncertainty() : number;
+            return isUpperBound ? number + expanded() : number;
         }
 
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */

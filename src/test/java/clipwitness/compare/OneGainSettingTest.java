@@ -6,11 +6,12 @@ import static org.assertj.core.api.Assertions.tuple;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.rule.Findings;
 import clipwitness.fault.InputException;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.FigureReason;
 import clipwitness.report.data.ResultsJson;
-import clipwitness.report.words.Findings;
+import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
 import clipwitness.words.WordBundle;
 import java.io.IOException;
@@ -48,7 +49,8 @@ class OneGainSettingTest {
     @Test
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
-        List<String> findings = new Findings(new JobWording(WordBundle.builtIn(), results), results).all();
+        List<String> findings =
+                new FindingText(new JobWording(WordBundle.builtIn(), results)).firstPage(Findings.of(results));
         assertThat(findings).noneMatch(f -> f.contains("does not reach") || f.contains("distortion at"));
     }
 

@@ -95,11 +95,7 @@ final class ComparisonBuilder {
                 "condition",
                 wording.condition(difference.condition()),
                 "difference",
-                wording.numbers()
-                        .measured(
-                                million * Math.abs(ratio.number()),
-                                Unit.ONE,
-                                2 * million * ratio.standardUncertainty()));
+                wording.numbers().measured(million * Math.abs(ratio.number()), Unit.ONE, million * ratio.expanded()));
     }
 
     private List<Table> levelMatched(Comparison comparison) {

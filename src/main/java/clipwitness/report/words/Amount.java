@@ -28,8 +28,7 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
     /** A figure without prefix, to at most so many decimals. */
     static Amount coarse(Measured measured, int decimals, NumberText numbers) {
         return measured.asValue()
-                .map(v -> new Amount(
-                        numbers.coarse(v.number(), v.unit(), 2 * v.standardUncertainty(), decimals), Optional.empty()))
+                .map(v -> new Amount(numbers.coarse(v.number(), v.unit(), v.expanded(), decimals), Optional.empty()))
                 .orElseGet(() -> none(measured.reason()));
     }
 
@@ -40,7 +39,7 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
 
     /** What the prefix of a row must suit for a figure to stand in it. */
     static double largest(Measured.Value value) {
-        return NumberText.shown(value.shown(), value.unit(), 2 * value.standardUncertainty());
+        return NumberText.shown(value.shown(), value.unit(), value.expanded());
     }
 
     /** A figure with the prefix that suits the largest of a row. */
@@ -51,7 +50,7 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
     }
 
     private static NumberParts parts(Measured.Value value, double largest, NumberText numbers, boolean signed) {
-        double uncertainty = 2 * value.standardUncertainty();
+        double uncertainty = value.expanded();
         if (!value.isUpperBound() || value.shown() == 0) { // nothing lies below 0
             return numbers.parts(value.number(), value.unit(), uncertainty, largest, signed);
         }

@@ -15,6 +15,7 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.compare.rule.Findings;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -37,8 +38,8 @@ class FindingsTest {
     private static final Measured NEVER = Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED);
 
     private static List<String> findings(JobResults results) {
-        return new Findings(Sentences.wording(results), results)
-                .all().stream().map(Sentences::plain).toList();
+        return new FindingText(Sentences.wording(results))
+                .firstPage(Findings.of(results)).stream().map(Sentences::plain).toList();
     }
 
     /** What is found of an unchanged state that passes with these items. */

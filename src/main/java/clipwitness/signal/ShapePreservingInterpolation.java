@@ -54,13 +54,12 @@ public final class ShapePreservingInterpolation {
         return slopes;
     }
 
-    /** Slope that makes the outermost piece a parabola, kept within the condition. */
+    /**
+     * Slope at which the outermost piece ends without curvature. It lies between 0 and 1.5 secants, so within the condition (0 to 3 secants): the
+     * neighbour's slope, a harmonic mean with weights of a third or more, lies between 0 and 3 secants.
+     */
     private static double endSlope(double secant, double neighbour) {
-        double slope = (3 * secant - neighbour) / 2;
-        if (slope * secant <= 0) {
-            return 0;
-        }
-        return Math.abs(slope) > 3 * Math.abs(secant) ? 3 * secant : slope;
+        return (3 * secant - neighbour) / 2;
     }
 
     /**

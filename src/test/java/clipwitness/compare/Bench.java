@@ -6,11 +6,13 @@ import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,7 @@ final class Bench {
     private double level = 0.1;
     private int run = 1;
     private double[] harmonics = {1};
+    private List<Harmonic> listed = List.of();
     private VerticalRange range = VerticalRange.UNKNOWN;
     private Optional<TransferCurve> transfer = Optional.empty();
     private OptionalDouble temperature = OptionalDouble.empty();
@@ -75,6 +78,16 @@ final class Bench {
     /** Cosine amplitudes of the harmonics, fundamental first. */
     Bench harmonics(double... cosines) {
         harmonics = cosines;
+        return this;
+    }
+
+    /** Level of the third harmonic over the fundamental, dBc, known exactly. */
+    Bench third(double level) {
+        listed = List.of(new Harmonic(
+                3,
+                Measured.withNoise(Math.pow(10, level / 20), Unit.VOLT, 0),
+                Measured.withNoise(level, Unit.DBC, 0),
+                OptionalDouble.empty()));
         return this;
     }
 
@@ -144,7 +157,7 @@ final class Bench {
         Samples noise = zeros.map(v -> 1e-4);
         WaveformResult waveform = new WaveformResult(
                 values,
-                List.of(),
+                listed,
                 harmonics.length,
                 Optional.of(new HarmonicSpectrum(1000, Samples.of(harmonics), zeros, noise)),
                 Optional.empty(),

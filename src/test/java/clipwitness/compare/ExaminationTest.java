@@ -8,6 +8,7 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.InputException;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -144,6 +145,42 @@ class ExaminationTest {
                 Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("bb"));
         assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
         assertThat(rms(results, 2)).isCloseTo(2 * 0.004, within(1e-12));
+    }
+
+    /** The third harmonic rises by 20 dB over half the rotation: 0.4 dB for the 1 % to which a knob is set again. */
+    @Test
+    void aHarmonicOfACaptureCarriesHowWellTheKnobIsSetAgain() throws IOException, InputException {
+        JobResults results = examined(
+                Bench.ordinary("before", 25).third(-40),
+                Bench.ordinary("before", 50).third(-30),
+                Bench.ordinary("before", 75).third(-20));
+        Harmonic third =
+                results.captures().get(1).waveform().orElseThrow().harmonics().get(0);
+        assertThat(third.level().expandedUncertainty()).hasValueCloseTo(2 * 0.4, within(1e-9));
+        assertThat(third.level().asValue().orElseThrow().budget())
+                .extracting(Contribution::source)
+                .contains(Source.KNOB);
+    }
+
+    /** What distorts by 10 % at half of the rotation does so within the 1 % to which the knob is set there; both states are set by hand. */
+    @Test
+    void anOnsetAndAnEquivalentGainAreKnownNoBetterThanTheKnobIsSetAgain() throws IOException, InputException {
+        List<Bench> captures = new ArrayList<>();
+        for (String state : List.of("before", "old")) {
+            captures.add(Bench.ordinary(state, 25).with(WaveformQuantity.THD, 9.9, 0));
+            captures.add(Bench.ordinary(state, 50).with(WaveformQuantity.THD, 10, 0));
+            captures.add(Bench.ordinary(state, 75).with(WaveformQuantity.THD, 10.1, 0));
+        }
+        JobResults results = examined(captures.toArray(new Bench[0]));
+        OnsetGain tenPercent = results.series().get(0).onsetGain().get(2);
+        assertThat(tenPercent.thdPercent()).isEqualTo(10);
+        assertThat(tenPercent.gainPercent().value().orElseThrow()).isCloseTo(50, within(1e-6));
+        assertThat(tenPercent.gainPercent().expandedUncertainty()).hasValueCloseTo(2.0, within(0.05));
+        EquivalentGain half = results.comparisons().get(0).equivalentGain().stream()
+                .filter(e -> e.fromGainPercent() == 50)
+                .findFirst()
+                .orElseThrow();
+        assertThat(half.toGainPercent().expandedUncertainty()).hasValueCloseTo(2 * Math.sqrt(2), within(0.05));
     }
 
     private static double rms(JobResults results, int capture) {

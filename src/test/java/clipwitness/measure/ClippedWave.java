@@ -42,7 +42,12 @@ final class ClippedWave {
                 HARD,
                 new ClippedWave("hard lopsided", 1.6, TestRecord.clip(0.8, 0.5)),
                 TANH,
-                new ClippedWave("asinh lopsided", 20, u -> 0.2 * asinh(u, u > 0 ? 1 : 0.6)));
+                new ClippedWave("asinh lopsided", 20, asinh(1)));
+    }
+
+    /** An antiparallel pair of exponential junctions with unlike scales behind an amplifier. */
+    static DoubleUnaryOperator asinh(double gain) {
+        return x -> 0.2 * asinh(gain * x, x > 0 ? 1 : 0.6);
     }
 
     /** Voltage of an antiparallel pair of exponential junctions over the current, in units of the smaller one's scale. */

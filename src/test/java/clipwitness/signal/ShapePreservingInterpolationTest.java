@@ -31,6 +31,38 @@ class ShapePreservingInterpolationTest {
         }
     }
 
+    /**
+     * Through (0, 0), (1, 1), (2, 4) the slope in the middle is the harmonic mean of 1 and 3, 1.5; beside an extremum it is 0. A cubic with a
+     * rise s over a width of 1, a slope n at its inner end and no curvature at its outer one has a slope of (3 s - n) / 2 there.
+     */
+    @Test
+    void theOutermostPiecesEndWithoutCurvature() {
+        ShapePreservingInterpolation rising =
+                new ShapePreservingInterpolation(new double[] {0, 1, 2}, new double[] {0, 1, 4});
+        assertThat(rising.slope(1)).isCloseTo(1.5, within(1e-14));
+        assertThat(rising.slope(0)).isCloseTo(0.75, within(1e-14));
+        assertThat(rising.slope(1e-4)).isCloseTo(rising.slope(0), within(1e-7));
+        ShapePreservingInterpolation peak =
+                new ShapePreservingInterpolation(new double[] {0, 1, 2}, new double[] {0, 1, 0});
+        assertThat(peak.slope(0)).isCloseTo(1.5, within(1e-14));
+        assertThat(peak.slope(2)).isCloseTo(-1.5, within(1e-14));
+    }
+
+    /** Pieces of very unequal widths and heights: no slope may carry the curve over a value of its neighbours. */
+    @Test
+    void theFirstAndTheLastPieceStayBetweenTheirValuesWhateverTheirNeighbours() {
+        for (double width : new double[] {1e-6, 1e-3, 1, 1e3, 1e6}) {
+            for (double height : new double[] {-1e6, -1, 0, 1e-6, 1, 1e6}) {
+                ShapePreservingInterpolation uneven = new ShapePreservingInterpolation(
+                        new double[] {0, 1, 1 + width, 2 + width}, new double[] {0, 1, 1 + height, 2 + height});
+                for (int i = 0; i <= 100; i++) {
+                    assertThat(uneven.value(i / 100.0)).isBetween(0.0, 1.0);
+                    assertThat(uneven.slope(i / 100.0)).isBetween(-1e-9, 3.0);
+                }
+            }
+        }
+    }
+
     @Test
     void aStraightLineStaysOne() {
         ShapePreservingInterpolation line =

@@ -1,7 +1,19 @@
 package clipwitness.reading;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.file.Head;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.file.SourceFile;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.layout.DialectFinder;
+import clipwitness.reading.layout.Header;
+import clipwitness.reading.rows.DataPass;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.RowPlan;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -91,12 +103,12 @@ public class ReadingBenchmark {
         DataBlock block = DataBlock.find(source.name(), head.lines(), DialectFinder.find(source.name(), head, notes));
         Columns columns =
                 new ColumnUses(block, Header.find(block, notes), Optional.empty(), false, notes).decide();
-        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
         return DataPass.of(source, head, block, RowPlan.of(block, columns.kept(), false), work, notes);
     }
 
     private Export read(Split split) throws InputException {
-        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
         return ExportReader.read(file, "long.csv", ReadingOptions.none(), work);
     }
 }

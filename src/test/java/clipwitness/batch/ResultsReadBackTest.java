@@ -1,14 +1,14 @@
 package clipwitness.batch;
 
-import clipwitness.capture.InputException;
 import clipwitness.compare.Examination;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
 import clipwitness.fixture.ResultsReadBack;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import clipwitness.report.ExampleJob;
-import clipwitness.report.ResultsJson;
+import clipwitness.report.data.ResultsJson;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;

@@ -4,6 +4,9 @@ import clipwitness.capture.Condition;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.ExportFacts;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Harmonic;
@@ -20,7 +23,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Captures made up for tests: figures stated outright, with one standard uncertainty each. */
-final class Bench {
+public final class Bench {
     private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
     private final String state;
     private OptionalDouble gain = OptionalDouble.empty();
@@ -41,48 +44,48 @@ final class Bench {
         this.state = state;
     }
 
-    static Bench capture(String state) {
+    public static Bench capture(String state) {
         return new Bench(state);
     }
 
-    Bench gain(double percent) {
+    public Bench gain(double percent) {
         gain = OptionalDouble.of(percent);
         return this;
     }
 
-    Bench level(double volts) {
+    public Bench level(double volts) {
         level = volts;
         return this;
     }
 
-    Bench run(int number) {
+    public Bench run(int number) {
         run = number;
         return this;
     }
 
-    Bench with(WaveformQuantity quantity, double value, double uncertainty) {
+    public Bench with(WaveformQuantity quantity, double value, double uncertainty) {
         values.put(quantity, Measured.withNoise(value, quantity.unit(), uncertainty));
         return this;
     }
 
-    Bench with(WaveformQuantity quantity, Measured value) {
+    public Bench with(WaveformQuantity quantity, Measured value) {
         values.put(quantity, value);
         return this;
     }
 
-    Bench refused(WaveformQuantity quantity, String reason) {
+    public Bench refused(WaveformQuantity quantity, String reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
     }
 
     /** Cosine amplitudes of the harmonics, fundamental first. */
-    Bench harmonics(double... cosines) {
+    public Bench harmonics(double... cosines) {
         harmonics = cosines;
         return this;
     }
 
     /** Level of the third harmonic over the fundamental, dBc, known exactly. */
-    Bench third(double level) {
+    public Bench third(double level) {
         listed = List.of(new Harmonic(
                 3,
                 Measured.withNoise(Math.pow(10, level / 20), Unit.VOLT, 0),
@@ -91,32 +94,32 @@ final class Bench {
         return this;
     }
 
-    Bench range(VerticalRange found) {
+    public Bench range(VerticalRange found) {
         range = found;
         return this;
     }
 
-    Bench transfer(TransferCurve curve) {
+    public Bench transfer(TransferCurve curve) {
         transfer = Optional.of(curve);
         return this;
     }
 
-    Bench temperature(double celsius) {
+    public Bench temperature(double celsius) {
         temperature = OptionalDouble.of(celsius);
         return this;
     }
 
-    Bench instrument(String name) {
+    public Bench instrument(String name) {
         instrument = Optional.of(name);
         return this;
     }
 
-    Bench doubting(Doubt doubt) {
+    public Bench doubting(Doubt doubt) {
         doubts = List.of(doubt);
         return this;
     }
 
-    Bench device(String name) {
+    public Bench device(String name) {
         device = Optional.of(name);
         return this;
     }
@@ -127,18 +130,18 @@ final class Bench {
         return this;
     }
 
-    Bench coupling(String code) {
+    public Bench coupling(String code) {
         coupling = Optional.of(code);
         return this;
     }
 
-    Setting setting() {
+    public StateAtCondition setting() {
         CaptureResult capture = done();
-        return new Setting(state, "State " + state, capture.row().condition(), List.of(capture));
+        return new StateAtCondition(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     /** Level, distortion, asymmetry and crest factor of an ordinary wave. */
-    static Bench ordinary(String state, double gainPercent) {
+    public static Bench ordinary(String state, double gainPercent) {
         return capture(state)
                 .gain(gainPercent)
                 .with(WaveformQuantity.RMS, 0.7, 0.001)
@@ -148,11 +151,11 @@ final class Bench {
                 .harmonics(1, 0, 0.1);
     }
 
-    Condition condition() {
+    public Condition condition() {
         return new Condition(gain, OptionalDouble.of(1000), OptionalDouble.of(level), Optional.empty());
     }
 
-    CaptureResult done() {
+    public CaptureResult done() {
         Samples zeros = Samples.of(new double[harmonics.length]);
         Samples noise = zeros.map(v -> 1e-4);
         WaveformResult waveform = new WaveformResult(

@@ -1,12 +1,15 @@
 package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.measure.pair.HarmonicAtEqualLevel;
+import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -60,28 +63,14 @@ class RefusalsTest {
     }
 
     @Test
-    void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue("the record holds no such harmonic at all");
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, "there is none").reason())
-                .hasValue("there is none");
-    }
-
-    /** A tenth is -20 dBc; noise of a tenth more may double the amplitude twice over: 20 lg 3 = 9.54 dB. */
-    @Test
-    void aBuriedHarmonicOfATenthIsABoundAtMinus20() {
-        Measured level = HarmonicList.bound(0.1, 0.1, 1, 0);
-        assertThat(level.value().orElseThrow()).isCloseTo(-20, within(1e-9));
-        assertThat(level.expandedUncertainty().orElseThrow()).isCloseTo(9.5424, within(1e-4));
-        assertThat(level.asValue().orElseThrow().isUpperBound()).isTrue();
-    }
-
-    @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason())
+        assertThat(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
+                        .reason())
                 .hasValue("one of the captures could not be measured");
-        assertThat(LevelMatched.of(sine, 21).reason()).hasValue("harmonic 21 was not measured in both captures");
-        assertThat(LevelMatched.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
+        assertThat(HarmonicAtEqualLevel.of(sine, 21).reason())
+                .hasValue("harmonic 21 was not measured in both captures");
+        assertThat(HarmonicAtEqualLevel.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */

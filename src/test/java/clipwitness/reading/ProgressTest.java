@@ -3,7 +3,10 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -23,7 +26,7 @@ class ProgressTest {
         for (Charset charset : new Charset[] {StandardCharsets.UTF_8, StandardCharsets.UTF_16LE}) {
             Path file = Files.writeString(folder.resolve("x.csv"), "\uFEFF" + rows(20_000), charset);
             AtomicLong read = new AtomicLong();
-            Work work = new Work(new Split(Integer.MAX_VALUE, 1), counting(read), Room.ofMachine());
+            Work work = new Work(new Split(Integer.MAX_VALUE, 1), counting(read)::advance, Room.ofMachine());
             assertThat(ExportReader.read(file, "x.csv", ReadingOptions.none(), work)
                             .size())
                     .isEqualTo(20_000);

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,7 +58,7 @@ class RoomTest {
             text.append(i).append(',').append(i % 7).append('\n');
         }
         Path file = Files.writeString(folder.resolve("x.csv"), text);
-        Work work = new Work(new Split(512, workers), Progress.NONE, THOUSAND_ROWS);
+        Work work = new Work(new Split(512, workers), Progress.NONE::advance, THOUSAND_ROWS);
         return ExportReader.read(file, "x.csv", ReadingOptions.none(), work);
     }
 }

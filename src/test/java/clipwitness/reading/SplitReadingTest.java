@@ -3,7 +3,10 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -110,7 +113,7 @@ class SplitReadingTest {
     private static String outcome(Path file, Split split) {
         try {
             Export export = ExportReader.read(
-                    file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE, Room.ofMachine()));
+                    file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE::advance, Room.ofMachine()));
             return export
                     + export.channels().stream()
                             .map(c -> Arrays.toString(c.samples().toArray()))

@@ -2,9 +2,9 @@ package clipwitness.report.model;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
-import clipwitness.compare.Devices;
-import clipwitness.compare.StatePrediction;
-import clipwitness.compare.TracedDevice;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
 import clipwitness.fixture.Curves;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -13,8 +13,8 @@ import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
-import clipwitness.report.words.Wording;
-import clipwitness.report.words.Words;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.WordBundle;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,26 +28,26 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** Traced devices for the tests of their tables and sentences: exact curves, up and back down. */
-final class ExampleDevices {
+public final class ExampleDevices {
     private ExampleDevices() {}
 
     /** The words of the program about the example job. */
-    static Wording wording() {
+    public static JobWording wording() {
         try {
-            Words words = Words.of(Files.readString(Path.of("report-templates/common/words.properties")));
-            return new Wording(words, ExampleJob.good().results());
+            WordBundle words = WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
+            return new JobWording(words, ExampleJob.good().results());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */
-    static TracedDevice diode(String name, double gap, double celsius) {
+    public static TracedDevice diode(String name, double gap, double celsius) {
         return traced(name, i -> 0.045 * Math.log1p(i / 2.5e-9), gap, celsius);
     }
 
     /** A resistor of 470 Ω. */
-    static TracedDevice resistor(String name) {
+    public static TracedDevice resistor(String name) {
         return traced(name, i -> 470 * i, 0, 23);
     }
 
@@ -94,7 +94,7 @@ final class ExampleDevices {
                 "");
     }
 
-    static Devices of(List<TracedDevice> traced, List<StatePrediction> predictions) {
+    public static Devices of(List<TracedDevice> traced, List<StatePrediction> predictions) {
         return new Devices(
                 traced,
                 Pairing.of(traced.stream()
@@ -105,7 +105,7 @@ final class ExampleDevices {
                 predictions);
     }
 
-    static String plain(String text) {
+    public static String plain(String text) {
         return text.replace('\u00A0', ' ');
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.ClippedWave;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,9 +40,8 @@ class CoverageTest {
     void intervalsOf200RecordsHoldTheTruthNeitherTooSeldomNorTooOften(ClippedWave wave) {
         Map<String, Tally> tallies = CoverageCount.of(wave, 1, 0, 3000, 3.42, 200);
         assertThat(tallies)
-                .allSatisfy((figure, tally) -> assertThat(tally.share())
-                        .as(figure + " " + tally)
-                        .isBetween(88.0, 99.5));
+                .allSatisfy((figure, tally) ->
+                        assertThat(tally.share()).as(figure + " " + tally).isBetween(88.0, 99.5));
         assertThat(tallies.values().stream().mapToDouble(Tally::share).average().orElseThrow())
                 .isBetween(93.0, 97.5);
     }
@@ -54,9 +54,8 @@ class CoverageTest {
     void onsetsAmongTheSamplesOfTheirLineScatterAsStated() {
         Map<String, Tally> tallies = CoverageCount.of(ClippedWave.ASINH, DITHERED, 0, 3000, 3.42, 300);
         assertThat(List.of("onsetUp", "onsetDown"))
-                .allSatisfy(figure -> assertThat(tallies.get(figure).scatter())
-                        .as(figure)
-                        .isBetween(0.8, 1.2));
+                .allSatisfy(figure ->
+                        assertThat(tallies.get(figure).scatter()).as(figure).isBetween(0.8, 1.2));
     }
 
     /** Noise of 0.95 from sample to sample has 39 times the power of white noise at low frequencies, (1 + p) / (1 - p). */
@@ -73,7 +72,8 @@ class CoverageTest {
     /** Every wave, those that no constant was chosen on among them, with noise that just dithers; two waves amid less and more noise, in records that fill the mean cycle and that do not. */
     static Stream<Arguments> records() {
         return Stream.concat(
-                Stream.concat(ClippedWave.tuned(), ClippedWave.heldOut()).map(wave -> Arguments.of(wave, 0.5, 5000, 5.42)),
+                Stream.concat(ClippedWave.tuned(), ClippedWave.heldOut())
+                        .map(wave -> Arguments.of(wave, 0.5, 5000, 5.42)),
                 twoWaves()
                         .flatMap(wave -> Stream.of(
                                 Arguments.of(wave, 0.2, 4000, 17.77),

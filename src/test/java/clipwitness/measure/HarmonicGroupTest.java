@@ -3,6 +3,7 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.TestRecord;
 import org.junit.jupiter.api.Test;
 
 /** The groups of harmonics, on a wave of five whose levels are powers of ten. */

@@ -3,6 +3,8 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Spread;
+import clipwitness.fixture.TestRecord;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 

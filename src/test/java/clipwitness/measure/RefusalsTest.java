@@ -6,6 +6,7 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;

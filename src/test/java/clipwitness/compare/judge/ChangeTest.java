@@ -3,7 +3,7 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -39,7 +39,7 @@ class ChangeTest {
      */
     @Test
     void aDistortionBelowItsNoiseStandsAtTheNoise() {
-        WaveformResult buried = Bench.ordinary("a", 50)
+        WaveformResult buried = MadeUpCapture.ordinary("a", 50)
                 .with(
                         WaveformQuantity.THD,
                         Measured.withNoise(0.001, Unit.PERCENT, 0.01).asUpperBound())

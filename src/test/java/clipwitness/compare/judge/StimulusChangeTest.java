@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.measure.WaveformQuantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -47,7 +47,7 @@ class StimulusChangeTest {
     }
 
     private static CaptureResult capture(String state, double input) {
-        return Bench.capture(state)
+        return MadeUpCapture.capture(state)
                 .gain(50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, input, 1e-5)
                 .done();

@@ -8,7 +8,7 @@ import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.TestRecord;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import java.util.Arrays;

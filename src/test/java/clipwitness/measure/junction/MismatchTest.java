@@ -3,8 +3,9 @@ package clipwitness.measure.junction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Spread;
+import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
-import clipwitness.measure.Spread;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Samples;
+import clipwitness.fixture.Spread;
 import clipwitness.measure.Measured;
-import clipwitness.measure.Spread;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.JointFit;
 import java.util.List;

@@ -8,6 +8,8 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.rule.Findings;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.FigureReason;
 import clipwitness.report.data.ResultsJson;
@@ -63,11 +65,12 @@ class OneGainSettingTest {
     }
 
     private JobResults results() throws IOException, InputException {
-        List<Bench> captures = new ArrayList<>();
+        List<MadeUpCapture> captures = new ArrayList<>();
         for (int i = 0; i < BEFORE_PERCENT.length; i++) {
-            captures.add(Bench.ordinary("before", 25.0 * i).with(WaveformQuantity.THD, BEFORE_PERCENT[i], 0.01));
+            captures.add(
+                    MadeUpCapture.ordinary("before", 25.0 * i).with(WaveformQuantity.THD, BEFORE_PERCENT[i], 0.01));
         }
-        captures.add(Bench.ordinary("new", 50).with(WaveformQuantity.THD, 28.1, 0.01));
-        return new TestExamination(folder).of(captures.toArray(new Bench[0]));
+        captures.add(MadeUpCapture.ordinary("new", 50).with(WaveformQuantity.THD, 28.1, 0.01));
+        return new TestExamination(folder).of(captures.toArray(new MadeUpCapture[0]));
     }
 }

@@ -2,7 +2,7 @@ package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Bench;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
@@ -17,8 +17,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is advised where a change stands 0.1 dB from its limit: its expanded uncertainty may be 0.1 dB, its standard uncertainty 0.05 dB. */
 class RemedyTest {
     private static final double DISTANCE = 0.1;
-    private static final StateAtCondition BEFORE = Bench.ordinary("a", 50).setting();
-    private static final StateAtCondition AFTER = Bench.ordinary("b", 50).setting();
+    private static final StateAtCondition BEFORE =
+            MadeUpCapture.ordinary("a", 50).setting();
+    private static final StateAtCondition AFTER =
+            MadeUpCapture.ordinary("b", 50).setting();
 
     /** Independent parts fall with the root of their number (JCGM 100, 4.2.3), the converter step with the range. */
     @ParameterizedTest
@@ -71,8 +73,8 @@ class RemedyTest {
                 "State a",
                 AFTER.condition(),
                 List.of(
-                        Bench.ordinary("a", 50).done(),
-                        Bench.ordinary("a", 50).run(2).done()));
+                        MadeUpCapture.ordinary("a", 50).done(),
+                        MadeUpCapture.ordinary("a", 50).run(2).done()));
         assertThat(beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
                 .contains("until there are 8 runs");
     }

@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The files of a job folder as they come into being: exports, and the captures table that says what they are. */
-final class JobFolder {
+final class JobFiles {
     private final SortedMap<String, byte[]> files = new TreeMap<>();
     private final List<Map<String, String>> rows = new ArrayList<>();
 

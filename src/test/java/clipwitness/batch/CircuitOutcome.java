@@ -8,6 +8,7 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
@@ -53,7 +54,7 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
         }
         truth.half()
                 .ifPresent(half -> results.hints().stream()
-                        .filter(h -> h.text().contains(half.equals("upper") ? "lower half" : "upper half"))
+                        .filter(h -> Said.hint(h).contains(half.equals("upper") ? "lower half" : "upper half"))
                         .forEach(h -> misses.add("wrong half in " + name(h))));
         verdict().filter(v -> truth.healthy() && v == Decision.FAIL).ifPresent(v -> misses.add("failed"));
         verdict().filter(v -> isOfUnchanged() && v == Decision.PASS).ifPresent(v -> misses.add("passed"));
@@ -65,11 +66,11 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
     }
 
     private boolean isTrue(Hint hint) {
-        return namesTheFault(hint) || job.truth().allowed().contains(hint.code());
+        return namesTheFault(hint) || job.truth().allowed().contains(hint.code().code());
     }
 
     private boolean namesTheFault(Hint hint) {
-        return job.truth().wanted().contains(hint.code())
+        return job.truth().wanted().contains(hint.code().code())
                 && hint.state().equals(job.truth().state());
     }
 
@@ -99,6 +100,6 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
     }
 
     private static String name(Hint hint) {
-        return hint.state().orElse("job") + ":" + hint.code();
+        return hint.state().orElse("job") + ":" + hint.code().code();
     }
 }

@@ -5,9 +5,12 @@ import clipwitness.job.LimitQuantity;
 import clipwitness.job.Limits;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -101,13 +104,21 @@ final class BesideTheClipper implements HintRule {
         return true;
     }
 
-    private static String evidence(CommonShift level, List<CommonShift> harmonics, Evidence.Pair clean) {
-        StringBuilder text = new StringBuilder(String.format(
-                Locale.ROOT, "the fundamental moved by %+.1f to %+.1f dB", level.least(), level.most()));
-        harmonics.stream()
-                .filter(h -> h.order() % 2 == 1 && h.order() <= 7)
-                .forEach(h -> text.append(
-                        String.format(Locale.ROOT, ", harmonic %d over it by %+.1f dB", h.order(), h.mean())));
-        return text + "; " + clean.place() + " nothing clips, and the level moved likewise";
+    private static Remark evidence(CommonShift level, List<CommonShift> harmonics, Evidence.Pair clean) {
+        Remark evidence = Remark.of(
+                HintRemark.BESIDE_BY_LEVEL,
+                Argument.signed(level.least(), Unit.DECIBEL, 1),
+                Argument.signed(level.most(), Unit.DECIBEL, 1),
+                clean.place());
+        for (CommonShift h : harmonics) {
+            if (h.order() == 3 || h.order() == 7) {
+                evidence = Remark.of(
+                        HintRemark.BESIDE_BY_HARMONIC,
+                        Argument.inner(evidence),
+                        Argument.count(h.order()),
+                        Argument.signed(h.mean(), Unit.DECIBEL, 1));
+            }
+        }
+        return evidence;
     }
 }

@@ -2,9 +2,12 @@ package clipwitness.compare.hint;
 
 import clipwitness.compare.result.Hint;
 import clipwitness.job.State;
+import clipwitness.reason.HintCode;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All hints of a job, in the order of the measurement book. A rule looks for one fault; here those that another one explains go, and those
@@ -21,25 +24,25 @@ public final class Hints {
             new KnobOffset(),
             new BesideTheClipper());
 
-    private static final List<String> ABOUT_LEGS = List.of("one-side-not-clipping", "not-clipping", "leg-mismatch");
+    private static final Set<HintCode> ABOUT_LEGS = EnumSet.of(HintCode.ONE_SIDE_NOT_CLIPPING, HintCode.NOT_CLIPPING, HintCode.LEG_MISMATCH);
 
     /** What else a fault makes a state look like. */
-    private static final Map<String, List<String>> EXPLAINS = Map.of(
-            "no-output",
+    private static final Map<HintCode, List<HintCode>> EXPLAINS = Map.of(
+            HintCode.NO_OUTPUT,
                     List.of(
-                            "states-swapped",
-                            "one-side-not-clipping",
-                            "not-clipping",
-                            "inverted",
-                            "leg-mismatch",
-                            "knob-offset",
-                            "beside-the-clipper"),
-            "states-swapped",
-                    List.of("one-side-not-clipping", "not-clipping", "inverted", "leg-mismatch", "knob-offset"),
-            "one-side-not-clipping", List.of("leg-mismatch", "knob-offset"),
-            "not-clipping", List.of("leg-mismatch", "knob-offset"),
-            "inverted", List.of("leg-mismatch"),
-            "beside-the-clipper", List.of("leg-mismatch", "knob-offset"));
+                            HintCode.STATES_SWAPPED,
+                            HintCode.ONE_SIDE_NOT_CLIPPING,
+                            HintCode.NOT_CLIPPING,
+                            HintCode.INVERTED,
+                            HintCode.LEG_MISMATCH,
+                            HintCode.KNOB_OFFSET,
+                            HintCode.BESIDE_THE_CLIPPER),
+            HintCode.STATES_SWAPPED,
+                    List.of(HintCode.ONE_SIDE_NOT_CLIPPING, HintCode.NOT_CLIPPING, HintCode.INVERTED, HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
+            HintCode.ONE_SIDE_NOT_CLIPPING, List.of(HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
+            HintCode.NOT_CLIPPING, List.of(HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
+            HintCode.INVERTED, List.of(HintCode.LEG_MISMATCH),
+            HintCode.BESIDE_THE_CLIPPER, List.of(HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET));
 
     private Hints() {}
 
@@ -67,10 +70,10 @@ public final class Hints {
                         .allMatch(s -> cameSo(s, hint.code(), all));
     }
 
-    private static boolean cameSo(State state, String code, List<Hint> all) {
+    private static boolean cameSo(State state, HintCode code, List<Hint> all) {
         return state.against().isEmpty()
                 || all.stream()
-                        .anyMatch(h -> h.code().equals(code)
+                        .anyMatch(h -> h.code() == code
                                 && h.states().contains(state.against().get()));
     }
 

@@ -2,65 +2,41 @@ package clipwitness.compare.hint;
 
 import clipwitness.compare.result.Hint;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
-/** What figures can look like: the code of the hint and its sentence, for one state and for several that share the cause. */
+/** What figures can look like. */
 enum Look {
     /** The upper half goes on where the lower clips. */
-    UPPER_OPEN("one-side-not-clipping", openLeg("upper"), openLeg("upper")),
+    UPPER_OPEN(HintCode.ONE_SIDE_NOT_CLIPPING, HintRemark.ONE_SIDE_NOT_CLIPPING, Word.UPPER_HALF),
     /** The lower half goes on where the upper clips. */
-    LOWER_OPEN("one-side-not-clipping", openLeg("lower"), openLeg("lower")),
+    LOWER_OPEN(HintCode.ONE_SIDE_NOT_CLIPPING, HintRemark.ONE_SIDE_NOT_CLIPPING, Word.LOWER_HALF),
     /** Nothing clips where something did. */
-    NOT_CLIPPING(
-            "not-clipping",
-            "%s does not clip where the unit did before: look for clippers that are not connected, a switch that leaves them"
-                    + " out, or devices that do not conduct.",
-            "%s do not clip where the unit did before: look for clippers that are not connected, a switch that leaves them"
-                    + " out, or devices that do not conduct."),
+    NOT_CLIPPING(HintCode.NOT_CLIPPING, HintRemark.NOT_CLIPPING),
     /** Nothing clips at some settings where something did, and at others it does. */
-    HARDLY_CLIPPING(
-            "not-clipping",
-            "%s hardly clips at settings where the unit did before: look for clippers that are not connected, a switch that"
-                    + " leaves them out, or a leg that is open behind a coupling capacitor.",
-            "%s hardly clip at settings where the unit did before: look for clippers that are not connected, a switch that"
-                    + " leaves them out, or a leg that is open behind a coupling capacitor."),
+    HARDLY_CLIPPING(HintCode.NOT_CLIPPING, HintRemark.HARDLY_CLIPPING),
     /** High notes are missing at all settings alike. */
-    DULLER(
-            "beside-the-clipper",
-            "%s is duller at all settings alike, also where nothing clips: look at filters behind or before the clipper.",
-            "%s are duller at all settings alike, also where nothing clips: look at filters behind or before the clipper."),
+    DULLER(HintCode.BESIDE_THE_CLIPPER, HintRemark.DULLER),
     /** Low notes are missing at all settings alike. */
-    THINNER(
-            "beside-the-clipper",
-            "%s is thinner at all settings alike, also where nothing clips: look at coupling capacitors and filters behind or"
-                    + " before the clipper.",
-            "%s are thinner at all settings alike, also where nothing clips: look at coupling capacitors and filters behind or"
-                    + " before the clipper."),
+    THINNER(HintCode.BESIDE_THE_CLIPPER, HintRemark.THINNER),
     /** The level has moved at all settings alike. */
-    OTHER_LEVEL(
-            "beside-the-clipper",
-            "%s has another level at all settings alike, also where nothing clips: look at the volume control and at what"
-                    + " sets the level behind or before the clipper.",
-            "%s have another level at all settings alike, also where nothing clips: look at the volume control and at what"
-                    + " sets the level behind or before the clipper.");
+    OTHER_LEVEL(HintCode.BESIDE_THE_CLIPPER, HintRemark.OTHER_LEVEL);
 
-    private final String code;
-    private final String one;
-    private final String several;
+    private final HintCode code;
+    private final HintRemark text;
+    private final List<Word> half;
 
-    Look(String code, String one, String several) {
+    Look(HintCode code, HintRemark text, Word... half) {
         this.code = code;
-        this.one = one;
-        this.several = several;
-    }
-
-    private static String openLeg(String half) {
-        return "In %s the " + half + " half of the wave does not clip where the other does: look for an open leg, a lifted joint"
-                + " or a device that does not conduct.";
+        this.text = text;
+        this.half = List.of(half);
     }
 
     /** A half that does not clip. */
@@ -75,7 +51,7 @@ enum Look {
      * @param state    which state
      * @param evidence the figures
      */
-    record Seen(Look look, State state, String evidence) {}
+    record Seen(Look look, State state, Remark evidence) {}
 
     /** One hint for each look, however many states share it. */
     static List<Hint> hints(List<Seen> seen) {
@@ -87,17 +63,19 @@ enum Look {
     }
 
     private Hint hint(List<Seen> seen) {
-        String labels = seen.stream().map(s -> quoted(s.state)).collect(Collectors.joining(" and "));
-        String evidence = seen.size() == 1
-                ? seen.get(0).evidence
-                : seen.stream()
-                        .map(s -> quoted(s.state) + ": " + s.evidence)
-                        .collect(Collectors.joining("; "));
-        List<String> states = seen.stream().map(s -> s.state.name()).toList();
-        return new Hint(code, states, (seen.size() == 1 ? one : several).formatted(labels), evidence);
+        Remark says = says(seen.get(0).state);
+        Remark evidence = seen.get(0).evidence;
+        for (Seen also : seen.subList(1, seen.size())) {
+            Argument label = Argument.name(also.state.label());
+            says = Remark.of(HintRemark.ALSO_IN, Argument.inner(says), label);
+            evidence = Remark.of(HintRemark.ALSO_BY, Argument.inner(evidence), label, Argument.inner(also.evidence));
+        }
+        return new Hint(code, seen.stream().map(s -> s.state.name()).toList(), says, evidence);
     }
 
-    private static String quoted(State state) {
-        return "“" + state.label() + "”";
+    private Remark says(State state) {
+        List<Argument> arguments = new ArrayList<>(List.of(Argument.name(state.label())));
+        half.forEach(h -> arguments.add(Argument.word(h)));
+        return new Remark(text, arguments);
     }
 }

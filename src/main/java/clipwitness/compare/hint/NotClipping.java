@@ -6,9 +6,11 @@ import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -48,17 +50,16 @@ final class NotClipping implements HintRule {
                 && after.get().shown() < SHARE * before.get().number();
     }
 
-    private static String evidence(Evidence.Pair pair) {
-        return String.format(
-                Locale.ROOT,
-                "%s the distortion is %s %% instead of %s %%, and the level is %.1f dB higher",
+    private static Remark evidence(Evidence.Pair pair) {
+        return Remark.of(
+                HintRemark.NOT_CLIPPING_BY,
                 pair.place(),
                 thd(pair.to().figure(WaveformQuantity.THD)),
                 thd(pair.from().figure(WaveformQuantity.THD)),
-                pair.change(ItemValue.LEVEL).orElseThrow());
+                Argument.decimals(pair.change(ItemValue.LEVEL).orElseThrow(), Unit.DECIBEL, 1));
     }
 
-    private static String thd(Measured figure) {
-        return NumberText.plain(figure.value().orElseThrow(), 2);
+    private static Argument thd(Measured figure) {
+        return Argument.plain(figure.value().orElseThrow(), Unit.PERCENT, 2);
     }
 }

@@ -1,17 +1,17 @@
 package clipwitness.compare.hint;
 
-import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.ItemValue;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * One half of the wave goes on rising where the other clips. Peaks, clip levels (where the transfer curve is one) and the time that each
@@ -56,7 +56,7 @@ final class OneSideNotClipping implements HintRule {
         Evidence.Pair top = Evidence.atHighestGain(clipped).orElseThrow();
         boolean goesOn = open.contains(top) || top.change(ItemValue.LEVEL).orElse(0) >= LOUDER_DB;
         return goesOn
-                ? Optional.of(new Look.Seen(Look.open(halves.get(0)), state, evidence(open, halves.get(0))))
+                ? Optional.of(new Look.Seen(Look.open(halves.get(0)), state, evidence(Evidence.atHighestGain(open).orElseThrow(), halves.get(0))))
                 : Optional.empty();
     }
 
@@ -92,7 +92,7 @@ final class OneSideNotClipping implements HintRule {
                 top.flatMap(p -> apart(evidence, p.to())).filter(h -> apart(evidence, top.get().from())
                         .filter(h::equals)
                         .isEmpty());
-        return half.map(h -> new Look.Seen(Look.open(h), state, evidence(List.of(top.get()), h)));
+        return half.map(h -> new Look.Seen(Look.open(h), state, evidence(top.get(), h)));
     }
 
     /** The half that goes on at a setting, where the figures agree on one: clip levels grow apart from the middle to this gain. */
@@ -108,33 +108,26 @@ final class OneSideNotClipping implements HintRule {
                 : Optional.empty();
     }
 
-    private static String evidence(List<Evidence.Pair> open, Half half) {
-        String word = half == Half.UPPER ? "upper over lower" : "lower over upper";
-        Evidence.Pair last = open.get(open.size() - 1);
-        return "the " + word + " peak is " + ratio(last.from(), h -> h.peaks(), half) + " before and "
-                + open.stream()
-                        .map(p -> ratio(p.to(), h -> h.peaks(), half) + place(p))
-                        .collect(Collectors.joining(", "))
-                + last(last, half);
+    private static Remark evidence(Evidence.Pair pair, Half half) {
+        Halves before = Halves.of(pair.from()).orElseThrow();
+        Halves after = Halves.of(pair.to()).orElseThrow();
+        Argument word = Argument.word(half == Half.UPPER ? Word.UPPER_HALF : Word.LOWER_HALF);
+        Argument peaks = ratio(after.peaks(), half);
+        Argument peaksBefore = ratio(before.peaks(), half);
+        return after.clips().isPresent() && before.clips().isPresent()
+                ? Remark.of(
+                        HintRemark.ONE_SIDE_BY_BOTH,
+                        pair.place(),
+                        word,
+                        peaks,
+                        peaksBefore,
+                        ratio(after.clips().get().value(), half),
+                        ratio(before.clips().get().value(), half))
+                : Remark.of(HintRemark.ONE_SIDE_BY_PEAKS, pair.place(), word, peaks, peaksBefore);
     }
 
-    private static String last(Evidence.Pair pair, Half half) {
-        Function<Halves, Double> clips = h -> h.clips().map(Halves.Ratio::value).orElse(null);
-        boolean known = Halves.of(pair.from()).map(clips).filter(Objects::nonNull).isPresent()
-                && Halves.of(pair.to()).map(clips).filter(Objects::nonNull).isPresent();
-        return known
-                ? "; clip levels likewise " + ratio(pair.from(), clips, half) + " and " + ratio(pair.to(), clips, half)
-                : "";
-    }
-
-    private static String ratio(StateAtCondition setting, Function<Halves, Double> figure, Half half) {
-        double logarithm = Halves.of(setting).map(figure).orElse(0.0);
-        return String.format(Locale.ROOT, "%.2f", Math.exp(half == Half.UPPER ? logarithm : -logarithm));
-    }
-
-    private static String place(Evidence.Pair pair) {
-        return pair.from().condition().gainPercent().isPresent()
-                ? String.format(Locale.ROOT, " at %.0f %% gain", Catalogue.gain(pair.from()))
-                : " after";
+    /** The half over the other one. */
+    private static Argument ratio(double upperOverLower, Half half) {
+        return Argument.decimals(Math.exp(half == Half.UPPER ? upperOverLower : -upperOverLower), Unit.ONE, 2);
     }
 }

@@ -1,5 +1,7 @@
 package clipwitness.compare.result;
 
+import clipwitness.reason.HintCode;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,17 +10,17 @@ import java.util.Optional;
  *
  * @param code     which
  * @param states   states that it concerns, in the sheet's order: one cause is one hint, however many states share it
- * @param text     a sentence for the report
+ * @param text     what is seen and what to look for
  * @param evidence the figures behind it
  */
-public record Hint(String code, List<String> states, String text, String evidence) {
+public record Hint(HintCode code, List<String> states, Remark text, Remark evidence) {
     /** Copies what it is given. */
     public Hint {
         states = List.copyOf(states);
     }
 
     /** A hint about one state at most. */
-    public Hint(String code, Optional<String> state, String text, String evidence) {
+    public Hint(HintCode code, Optional<String> state, Remark text, Remark evidence) {
         this(code, state.stream().toList(), text, evidence);
     }
 

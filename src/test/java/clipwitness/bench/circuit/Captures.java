@@ -2,7 +2,7 @@ package clipwitness.bench.circuit;
 
 import clipwitness.bench.Cycle;
 import clipwitness.bench.ExportText;
-import clipwitness.bench.JobFolder;
+import clipwitness.bench.JobFiles;
 import clipwitness.bench.Probe;
 import clipwitness.bench.Recording;
 import clipwitness.bench.Scope;
@@ -20,7 +20,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param job    the job
  * @param folder where they go
  */
-record Captures(CircuitJob job, JobFolder folder) {
+record Captures(CircuitJob job, JobFiles folder) {
     /** Vertical accuracy that the job sheet takes by default. */
     private static final double RANGE_ERROR = 0.03;
 

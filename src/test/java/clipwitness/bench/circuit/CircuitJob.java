@@ -1,6 +1,6 @@
 package clipwitness.bench.circuit;
 
-import clipwitness.bench.JobFolder;
+import clipwitness.bench.JobFiles;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
@@ -36,8 +36,8 @@ public record CircuitJob(String name, Truth truth, Session session, String extra
     }
 
     /** Its folder: sheet, captures table, exports. */
-    public JobFolder folder() {
-        JobFolder folder = new JobFolder();
+    public JobFiles folder() {
+        JobFiles folder = new JobFiles();
         new Captures(this, folder).take();
         folder.add("job.yaml", CircuitSheet.of(this).getBytes(StandardCharsets.UTF_8));
         return folder;

@@ -31,7 +31,7 @@ public final class WordBundle {
     }
 
     /** The program's own sentences, in English. */
-    public static WordBundle.builtIn() {
+    public static WordBundle builtIn() {
         try (InputStream in = WordBundle.class.getResourceAsStream(ENGLISH)) {
             return of(new String(Objects.requireNonNull(in, ENGLISH).readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {

@@ -1,6 +1,8 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,7 +25,7 @@ public sealed interface Measured {
     OptionalDouble expandedUncertainty();
 
     /** Why there is no value. */
-    Optional<String> reason();
+    Optional<Reason> reason();
 
     /** The value with its uncertainty, where there is one. */
     default Optional<Value> asValue() {
@@ -41,8 +43,13 @@ public sealed interface Measured {
     }
 
     /** A refusal. */
-    static Refused refused(Unit unit, String reason) {
+    static Refused refused(Unit unit, Reason reason) {
         return new Refused(unit, reason);
+    }
+
+    /** A refusal whose code says all. */
+    static Refused refused(Unit unit, ReasonCode code) {
+        return new Refused(unit, Reason.of(code));
     }
 
     /**
@@ -86,7 +93,7 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
+        public Optional<Reason> reason() {
             return Optional.empty();
         }
 
@@ -139,15 +146,13 @@ public sealed interface Measured {
      * A refusal.
      *
      * @param unit unit that the value would have
-     * @param why  a clause fit for the report
+     * @param why  why there is no value
      */
-    record Refused(Unit unit, String why) implements Measured {
+    record Refused(Unit unit, Reason why) implements Measured {
         /** Checks that a reason is given. */
         public Refused {
             Objects.requireNonNull(unit, "unit");
-            if (why.isBlank()) {
-                throw new IllegalArgumentException("a refusal needs its reason");
-            }
+            Objects.requireNonNull(why, "why");
         }
 
         @Override
@@ -161,7 +166,7 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
+        public Optional<Reason> reason() {
             return Optional.of(why);
         }
     }

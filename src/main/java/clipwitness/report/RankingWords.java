@@ -10,6 +10,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.Optional;
 
@@ -79,8 +80,7 @@ public final class RankingWords {
     /** Why each device that shows no junction is left. */
     public static List<String> refusals(Ranking ranking) {
         return ranking.devices().stream()
-                .filter(d -> !d.result().refusal().isEmpty())
-                .map(d -> d.name() + ": " + d.result().refusal())
+                .flatMap(d -> Speech.ENGLISH.clause(d.result().refusal()).map(r -> d.name() + ": " + r).stream())
                 .toList();
     }
 }

@@ -14,7 +14,7 @@ import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
-import clipwitness.report.words.WordBundle;
+import clipwitness.words.WordBundle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -13,7 +13,7 @@ import clipwitness.reading.Progress;
 import clipwitness.report.build.ReportModels;
 import clipwitness.report.data.ResultsJson;
 import clipwitness.report.model.ReportModel;
-import clipwitness.report.words.WordBundle;
+import clipwitness.words.WordBundle;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;

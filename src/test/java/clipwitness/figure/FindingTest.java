@@ -7,6 +7,7 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.DemoJob;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.List;

@@ -1,6 +1,6 @@
 package clipwitness.compare.finding;
 
-import clipwitness.capture.Doubt;
+import clipwitness.reason.Doubt;
 import java.util.List;
 
 /**

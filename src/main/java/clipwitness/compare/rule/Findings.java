@@ -1,7 +1,6 @@
 package clipwitness.compare.rule;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.Severity;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Paragraph;
@@ -11,6 +10,7 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -4,13 +4,12 @@ import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.Optional;
 
 /** How the settings at which two states reach a mark lie to one another. */
 final class OnsetKinds {
-    private static final String BELOW = "below the lowest setting";
-    private static final String NOT_REACHED = "not reached";
-
     private OnsetKinds() {}
 
     /** What can be said; empty where one of the two is not known, or neither has a place. */
@@ -34,10 +33,10 @@ final class OnsetKinds {
 
     /** A state that never reaches the mark is told from one that was beyond it from the start; of any other reason nothing is said. */
     private static Optional<Onset.Kind> without(Measured refused, Onset.Kind below, Onset.Kind never) {
-        String reason = refused.reason().orElse("");
-        if (reason.startsWith(BELOW)) {
+        Reason reason = refused.reason().orElseThrow();
+        if (reason.is(FigureReason.BELOW_LOWEST_SETTING)) {
             return Optional.of(below);
         }
-        return reason.startsWith(NOT_REACHED) ? Optional.of(never) : Optional.empty();
+        return reason.is(FigureReason.NOT_REACHED) ? Optional.of(never) : Optional.empty();
     }
 }

@@ -1,7 +1,6 @@
 package clipwitness.compare.rule;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.finding.FindingValue;
 import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Subject;
@@ -11,6 +10,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DoubtCode;
 import java.util.Optional;
 
 /** Where a doubt about the stimulus was raised: how the inputs of two states differ. */

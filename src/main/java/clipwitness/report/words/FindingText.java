@@ -80,6 +80,6 @@ public final class FindingText {
                 "file",
                 refused.file(),
                 "reason",
-                refused.doubt().text());
+                wording.speech().sentence(refused.doubt()));
     }
 }

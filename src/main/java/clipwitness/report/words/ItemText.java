@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Figures of a comparison as text. */
 public final class ItemText {
@@ -45,7 +46,7 @@ public final class ItemText {
                         wording.numbers().signed(change, Unit.ONE, 0),
                         wording.numbers().atMost(uncertainty, Unit.ONE, 0),
                         item.quantity().symbol()),
-                "");
+                Optional.empty());
     }
 
     /** A number with the unit of a quantity's changes behind it. */

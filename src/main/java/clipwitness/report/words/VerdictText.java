@@ -55,7 +55,7 @@ public final class VerdictText {
     /** The sentence. */
     public String sentence(Comparison comparison) {
         if (comparison.items().isEmpty()) {
-            return wording.say("verdict.nothing", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.nothing", "reason", wording.reason(comparison.reason()));
         }
         return switch (comparison.verdict()) {
             case PASS -> comparison.intent() == Intent.CHANGED ? changedPass(comparison) : unchangedPass(comparison);
@@ -91,8 +91,7 @@ public final class VerdictText {
 
     private String described(Comparison comparison) {
         if (comparison.intent() == Intent.UNCHANGED) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         String key = "verdict." + comparison.intent().code() + ".described";
         return wording.say(
@@ -108,8 +107,7 @@ public final class VerdictText {
         String key = "verdict." + comparison.intent().code() + "." + decision;
         Optional<Item> worst = Items.worst(Items.decided(comparison, wanted));
         if (worst.isEmpty()) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
@@ -120,7 +118,7 @@ public final class VerdictText {
                     "quantity",
                     quantity,
                     "reason",
-                    item.change().reason().orElse(""));
+                    wording.reason(item.change().reason()));
         }
         return wording.under(
                 item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
@@ -142,7 +140,10 @@ public final class VerdictText {
             }
         }
         if (comparison.verdict() == Decision.UNDECIDED) {
-            Items.neediest(comparison).flatMap(Item::remedy).ifPresent(more::add);
+            Items.neediest(comparison)
+                    .flatMap(Item::remedy)
+                    .map(wording.speech()::text)
+                    .ifPresent(more::add);
         }
         SpokenCondition.of(comparison)
                 .flatMap(condition -> drive.of(comparison, condition))

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
-import clipwitness.report.ExampleJob;
+import clipwitness.fixture.ExampleJob;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

@@ -2,16 +2,16 @@ package clipwitness.compare.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.FigureCatalogue;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.report.ExampleJob;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -52,7 +52,7 @@ class MainConditionTest {
                 Optional.empty(),
                 Optional.empty(),
                 wave.range(),
-                List.of(new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "The wave leaves the screen")));
+                List.of(Doubt.of(Severity.REFUSAL, DoubtReason.NO_FUNDAMENTAL)));
     }
 
     /** Noise hides the distortion: it lies somewhere below the value and its uncertainty. */

@@ -3,10 +3,10 @@ package clipwitness.compare.rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.finding.Onset;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -3,8 +3,8 @@ package clipwitness.report.data;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.JobResults;
-import clipwitness.report.ExampleJob;
-import clipwitness.report.ExampleSheet;
+import clipwitness.fixture.ExampleJob;
+import clipwitness.fixture.ExampleSheet;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;

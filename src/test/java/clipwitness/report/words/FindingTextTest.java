@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Pictured;
 import clipwitness.compare.finding.Remainders;
-import clipwitness.report.ExampleJob;
+import clipwitness.fixture.ExampleJob;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Set;

@@ -12,7 +12,7 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.Findings;
-import clipwitness.report.ExampleJob;
+import clipwitness.fixture.ExampleJob;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -54,12 +54,13 @@ public final class ShapePreservingInterpolation {
         return slopes;
     }
 
-    /**
-     * Slope at which the outermost piece ends without curvature. It lies between 0 and 1.5 secants, so within the condition (0 to 3 secants): the
-     * neighbour's slope, a harmonic mean with weights of a third or more, lies between 0 and 3 secants.
-     */
+    /** Slope that makes the outermost piece a parabola, kept within the condition. */
     private static double endSlope(double secant, double neighbour) {
-        return (3 * secant - neighbour) / 2;
+        double slope = (3 * secant - neighbour) / 2;
+        if (slope * secant <= 0) {
+            return 0;
+        }
+        return Math.abs(slope) > 3 * Math.abs(secant) ? 3 * secant : slope;
     }
 
     /**
@@ -78,21 +79,6 @@ public final class ShapePreservingInterpolation {
                 + width * t * rest * (slopes[i] * rest - slopes[i + 1] * t);
     }
 
-    /**
-     * Slope of the curve.
-     *
-     * @param at between first and last abscissa
-     * @throws IllegalArgumentException outside
-     */
-    public double slope(double at) {
-        int i = piece(at);
-        double width = x[i + 1] - x[i];
-        double t = (at - x[i]) / width;
-        return 6 * t * (1 - t) * (y[i + 1] - y[i]) / width
-                + slopes[i] * (1 - t) * (1 - 3 * t)
-                + slopes[i + 1] * t * (3 * t - 2);
-    }
-
     private int piece(double at) {
         if (!(at >= x[0] && at <= x[x.length - 1])) { // NaN lands here too
             throw new IllegalArgumentException(
@@ -109,26 +95,10 @@ public final class ShapePreservingInterpolation {
         }
         for (int i = 1; i < x.length; i++) {
             if (y[i] >= level) {
-                double found = bisected(x[i - 1], x[i], level);
-                return new Crossing.At(found, Math.max(0, slope(found)));
+                return new Crossing.At(
+                        Root.between(v -> value(v) - level, x[i - 1], x[i]).orElse(x[i]));
             }
         }
         return new Crossing.NotReached();
-    }
-
-    private double bisected(double low, double high, double level) {
-        double below = low;
-        double above = high;
-        while (true) {
-            double middle = (below + above) / 2;
-            if (middle <= below || middle >= above) {
-                return above;
-            }
-            if (value(middle) < level) {
-                below = middle;
-            } else {
-                above = middle;
-            }
-        }
     }
 }

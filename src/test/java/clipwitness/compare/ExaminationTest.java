@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.EquivalentGain;
@@ -17,16 +15,20 @@ import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.fixture.TestExamination;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,14 +41,14 @@ class ExaminationTest {
     void twoStatesWithoutACommonConditionAreUndecided() throws IOException, InputException {
         Comparison old = comparison(MadeUpCapture.ordinary("before", 25), MadeUpCapture.ordinary("old", 75));
         assertThat(old.verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(old.reason())
+        assertThat(Said.reason(old.reason()))
                 .hasValue("there is no waveform capture of “As it came” and “Old pair” under the same gain, frequency,"
                         + " level and setting, so nothing says whether it is unchanged");
         assertThat(old.notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(
-                                ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
-                        new NotExamined(ItemQuantity.POLARITY, "no input channel was captured in both states"));
+                        tuple(ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
+                        tuple(ItemQuantity.POLARITY, "no input channel was captured in both states"));
     }
 
     /** The third harmonic rises by 20 dB over half the rotation: 0.4 dB for the 1 % to which a knob is set again, once for each state. */
@@ -72,11 +74,12 @@ class ExaminationTest {
     void whatWasNotCapturedIsNamed() throws IOException, InputException {
         assertThat(comparison(MadeUpCapture.ordinary("before", 50), MadeUpCapture.ordinary("old", 50))
                         .notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(ItemQuantity.NOISE, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.HUM, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RAIL, "the sheet has no meter readings"));
+                        tuple(ItemQuantity.NOISE, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.HUM, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
+                        tuple(ItemQuantity.RAIL, "the sheet has no meter readings"));
     }
 
     @Test
@@ -85,13 +88,13 @@ class ExaminationTest {
                 MadeUpCapture.ordinary("before", 100).sha256("aa"),
                 MadeUpCapture.ordinary("old", 100).sha256("aa"));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::code, Doubt::text)
+                .extracting(Doubt::code, Said::doubt)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
                         "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table): what it"
                                 + " says of itself is not compared"));
         assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(results.comparisons().get(0).reason())
+        assertThat(Said.reason(results.comparisons().get(0).reason()))
                 .hasValue(
                         "one export, byte for byte, stands for “As it came” and “Old pair”, so nothing says whether it is"
                                 + " unchanged");
@@ -105,11 +108,11 @@ class ExaminationTest {
                 MadeUpCapture.ordinary("before", 0).sha256("aa"),
                 MadeUpCapture.ordinary("old", 100));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands in line 2 of the captures table too: it is counted once");
         assertThat(results.captures().get(2).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands for another setting too (line 2 of the captures"
                                 + " table): one of them is wrong");
@@ -123,7 +126,7 @@ class ExaminationTest {
     void aControlSetOnceAtOnePositionIsADoubt() throws IOException, InputException {
         JobResults results = examined(MadeUpCapture.ordinary("before", 50), MadeUpCapture.ordinary("old", 50));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the gain control was set once and at one position only, so how well it is set again is not"
                                 + " in the uncertainty: a second setting, or a second run, would tell");
@@ -209,5 +212,9 @@ class ExaminationTest {
 
     private JobResults examined(MadeUpCapture... captures) throws IOException, InputException {
         return new TestExamination(folder).of(captures);
+    }
+
+    private static String why(NotExamined missing) {
+        return Said.reason(Optional.of(missing.reason())).orElseThrow();
     }
 }

@@ -10,6 +10,7 @@ import clipwitness.fixture.ExampleDevices;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.report.model.Table;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -25,7 +26,7 @@ class SeriesBuilderTest {
                         new LevelStep(
                                 0.05,
                                 Measured.withNoise(0.4, Unit.VOLT, 1e-4),
-                                Measured.refused(Unit.ONE, "the lowest step has none below it")),
+                                Measured.refused(Unit.ONE, FigureReason.LOWEST_STEP)),
                         new LevelStep(
                                 0.1,
                                 Measured.withNoise(0.6, Unit.VOLT, 1e-4),

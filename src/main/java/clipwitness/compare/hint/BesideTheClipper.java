@@ -42,8 +42,8 @@ final class BesideTheClipper implements HintRule {
         if (clean.isEmpty() || clipped.isEmpty() || !all) {
             return Optional.empty();
         }
-        Optional<CommonShift> level = CommonShift.of(
-                pairs.stream().map(p -> evidence.shiftOf(p, 1)).toList(), ROUGHNESS_DB);
+        Optional<CommonShift> level =
+                CommonShift.of(pairs.stream().map(p -> evidence.shiftOf(p, 1)).toList(), ROUGHNESS_DB);
         return level.flatMap(l -> harmonics(evidence, clipped)
                 .flatMap(h -> look(evidence.job().sheet().limits(), l, h)
                         .map(look -> new Look.Seen(look, state, evidence(l, h, clean.get(0))))));

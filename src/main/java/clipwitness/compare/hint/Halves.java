@@ -28,7 +28,10 @@ record Halves(double peaks, Optional<Ratio> clips, double up, double down) {
             return a.isPresent() && b.isPresent()
                     ? Optional.of(new Ratio(
                             Math.log(a.get().number() / b.get().number()),
-                            2 * Math.hypot(a.get().relativeUncertainty(), b.get().relativeUncertainty())))
+                            2
+                                    * Math.hypot(
+                                            a.get().relativeUncertainty(),
+                                            b.get().relativeUncertainty())))
                     : Optional.empty();
         }
 

@@ -24,7 +24,8 @@ public final class Hints {
             new KnobOffset(),
             new BesideTheClipper());
 
-    private static final Set<HintCode> ABOUT_LEGS = EnumSet.of(HintCode.ONE_SIDE_NOT_CLIPPING, HintCode.NOT_CLIPPING, HintCode.LEG_MISMATCH);
+    private static final Set<HintCode> ABOUT_LEGS =
+            EnumSet.of(HintCode.ONE_SIDE_NOT_CLIPPING, HintCode.NOT_CLIPPING, HintCode.LEG_MISMATCH);
 
     /** What else a fault makes a state look like. */
     private static final Map<HintCode, List<HintCode>> EXPLAINS = Map.of(
@@ -38,7 +39,12 @@ public final class Hints {
                             HintCode.KNOB_OFFSET,
                             HintCode.BESIDE_THE_CLIPPER),
             HintCode.STATES_SWAPPED,
-                    List.of(HintCode.ONE_SIDE_NOT_CLIPPING, HintCode.NOT_CLIPPING, HintCode.INVERTED, HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
+                    List.of(
+                            HintCode.ONE_SIDE_NOT_CLIPPING,
+                            HintCode.NOT_CLIPPING,
+                            HintCode.INVERTED,
+                            HintCode.LEG_MISMATCH,
+                            HintCode.KNOB_OFFSET),
             HintCode.ONE_SIDE_NOT_CLIPPING, List.of(HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
             HintCode.NOT_CLIPPING, List.of(HintCode.LEG_MISMATCH, HintCode.KNOB_OFFSET),
             HintCode.INVERTED, List.of(HintCode.LEG_MISMATCH),
@@ -48,8 +54,7 @@ public final class Hints {
 
     /** The hints; one cause is one hint. */
     public static List<Hint> of(Evidence evidence) {
-        List<Hint> all =
-                RULES.stream().flatMap(r -> r.look(evidence).stream()).toList();
+        List<Hint> all = RULES.stream().flatMap(r -> r.look(evidence).stream()).toList();
         return all.stream()
                 .filter(h -> !isAboutTheUnclipped(h, evidence))
                 .filter(h -> !isOld(h, all, evidence))

@@ -57,9 +57,7 @@ enum Look {
     static List<Hint> hints(List<Seen> seen) {
         Map<Look, List<Seen>> alike = new LinkedHashMap<>();
         seen.forEach(s -> alike.computeIfAbsent(s.look, l -> new ArrayList<>()).add(s));
-        return alike.entrySet().stream()
-                .map(e -> e.getKey().hint(e.getValue()))
-                .toList();
+        return alike.entrySet().stream().map(e -> e.getKey().hint(e.getValue())).toList();
     }
 
     private Hint hint(List<Seen> seen) {

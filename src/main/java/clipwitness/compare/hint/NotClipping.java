@@ -33,17 +33,19 @@ final class NotClipping implements HintRule {
         List<Evidence.Pair> clean =
                 clipped.stream().filter(NotClipping::isClean).toList();
         double share = state.role() == Role.UNCHANGED ? 0.5 : 1;
-        boolean quieter = clipped.stream()
-                .anyMatch(p -> !(p.change(ItemValue.LEVEL).orElse(Double.NaN) > 0));
+        boolean quieter =
+                clipped.stream().anyMatch(p -> !(p.change(ItemValue.LEVEL).orElse(Double.NaN) > 0));
         if (clean.isEmpty() || clean.size() < share * clipped.size() || quieter) {
             return Optional.empty();
         }
         Look look = clean.size() == clipped.size() ? Look.NOT_CLIPPING : Look.HARDLY_CLIPPING;
-        return Optional.of(new Look.Seen(look, state, evidence(Evidence.atHighestGain(clean).orElseThrow())));
+        return Optional.of(new Look.Seen(
+                look, state, evidence(Evidence.atHighestGain(clean).orElseThrow())));
     }
 
     private static boolean isClean(Evidence.Pair pair) {
-        Optional<Measured.Value> before = pair.from().figure(WaveformQuantity.THD).asValue();
+        Optional<Measured.Value> before =
+                pair.from().figure(WaveformQuantity.THD).asValue();
         Optional<Measured.Value> after = pair.to().figure(WaveformQuantity.THD).asValue();
         return before.isPresent()
                 && after.isPresent()

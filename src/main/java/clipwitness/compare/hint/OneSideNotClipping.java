@@ -46,17 +46,18 @@ final class OneSideNotClipping implements HintRule {
     private static Optional<Look.Seen> sinceBefore(State state, List<Evidence.Pair> clipped) {
         List<Evidence.Pair> open =
                 clipped.stream().filter(p -> opened(p).isPresent()).toList();
-        List<Half> halves = open.stream()
-                .flatMap(p -> opened(p).stream())
-                .distinct()
-                .toList();
+        List<Half> halves =
+                open.stream().flatMap(p -> opened(p).stream()).distinct().toList();
         if (halves.size() != 1 || open.size() < SHARE * clipped.size()) {
             return Optional.empty();
         }
         Evidence.Pair top = Evidence.atHighestGain(clipped).orElseThrow();
         boolean goesOn = open.contains(top) || top.change(ItemValue.LEVEL).orElse(0) >= LOUDER_DB;
         return goesOn
-                ? Optional.of(new Look.Seen(Look.open(halves.get(0)), state, evidence(Evidence.atHighestGain(open).orElseThrow(), halves.get(0))))
+                ? Optional.of(new Look.Seen(
+                        Look.open(halves.get(0)),
+                        state,
+                        evidence(Evidence.atHighestGain(open).orElseThrow(), halves.get(0))))
                 : Optional.empty();
     }
 
@@ -88,10 +89,8 @@ final class OneSideNotClipping implements HintRule {
 
     private static Optional<Look.Seen> withGain(Evidence evidence, State state, List<Evidence.Pair> clipped) {
         Optional<Evidence.Pair> top = Evidence.atHighestGain(clipped);
-        Optional<Half> half =
-                top.flatMap(p -> apart(evidence, p.to())).filter(h -> apart(evidence, top.get().from())
-                        .filter(h::equals)
-                        .isEmpty());
+        Optional<Half> half = top.flatMap(p -> apart(evidence, p.to()))
+                .filter(h -> apart(evidence, top.get().from()).filter(h::equals).isEmpty());
         return half.map(h -> new Look.Seen(Look.open(h), state, evidence(top.get(), h)));
     }
 
@@ -103,7 +102,8 @@ final class OneSideNotClipping implements HintRule {
             return Optional.empty();
         }
         Half half = Half.larger(high.get().peaks());
-        return staysShorter(high.get(), half) && grown(low.get(), high.get(), half).orElse(false)
+        return staysShorter(high.get(), half)
+                        && grown(low.get(), high.get(), half).orElse(false)
                 ? Optional.of(half)
                 : Optional.empty();
     }

@@ -2,10 +2,10 @@ package clipwitness.compare.hint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.fixture.MadeUpCapture;
-import clipwitness.fixture.TestExamination;
 import clipwitness.compare.SaidHint;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,11 +30,13 @@ class BesideTheClipperTest {
                 .satisfies(h -> {
                     assertThat(h.code()).isEqualTo("beside-the-clipper");
                     assertThat(h.text())
-                            .isEqualTo("“Old pair” is duller at all settings alike, also where nothing clips: look at filters"
-                                    + " behind or before the clipper.");
+                            .isEqualTo(
+                                    "“Old pair” is duller at all settings alike, also where nothing clips: look at filters"
+                                            + " behind or before the clipper.");
                     assertThat(h.evidence())
-                            .isEqualTo("the fundamental moved by -0.5 to -0.5 dB, at 0 % gain too, where nothing clips; harmonic 3 over"
-                                    + " it by -2.6 dB; harmonic 7 over it by -7.6 dB");
+                            .isEqualTo(
+                                    "the fundamental moved by -0.5 to -0.5 dB, at 0 % gain too, where nothing clips; harmonic 3 over"
+                                            + " it by -2.6 dB; harmonic 7 over it by -7.6 dB");
                 });
     }
 
@@ -42,16 +44,18 @@ class BesideTheClipperTest {
     void aHighPassBehindTheClipperMakesItThinner() throws IOException, InputException {
         assertThat(hints(k -> k / Math.sqrt(1 + k * k), k -> k / Math.sqrt(1 + k * k)))
                 .extracting(SaidHint::text)
-                .containsExactly("“Old pair” is thinner at all settings alike, also where nothing clips: look at coupling"
-                        + " capacitors and filters behind or before the clipper.");
+                .containsExactly(
+                        "“Old pair” is thinner at all settings alike, also where nothing clips: look at coupling"
+                                + " capacitors and filters behind or before the clipper.");
     }
 
     @Test
     void aLevelThatMovedAtAllSettingsIsAnotherLevel() throws IOException, InputException {
         assertThat(hints(k -> 0.8, k -> 0.8))
                 .extracting(SaidHint::text)
-                .containsExactly("“Old pair” has another level at all settings alike, also where nothing clips: look at the volume"
-                        + " control and at what sets the level behind or before the clipper.");
+                .containsExactly(
+                        "“Old pair” has another level at all settings alike, also where nothing clips: look at the volume"
+                                + " control and at what sets the level behind or before the clipper.");
     }
 
     /** Another clipper changes nothing where nothing clips. */
@@ -71,14 +75,18 @@ class BesideTheClipperTest {
         assertThat(hints(k -> 0.96, k -> 0.96)).isEmpty();
     }
 
-    private List<SaidHint> hints(IntToDoubleFunction clean, IntToDoubleFunction clipped) throws IOException, InputException {
+    private List<SaidHint> hints(IntToDoubleFunction clean, IntToDoubleFunction clipped)
+            throws IOException, InputException {
         return new TestExamination(folder)
-                .of(
-                        wave("before", 0, k -> k == 1 ? 0.3 : 0),
-                        wave("before", 100, BesideTheClipperTest::square),
-                        wave("old", 0, k -> k == 1 ? 0.3 * clean.applyAsDouble(1) : 0),
-                        wave("old", 100, k -> square(k) * clipped.applyAsDouble(k)))
-                .hints().stream().map(SaidHint::of).toList();
+                        .of(
+                                wave("before", 0, k -> k == 1 ? 0.3 : 0),
+                                wave("before", 100, BesideTheClipperTest::square),
+                                wave("old", 0, k -> k == 1 ? 0.3 * clean.applyAsDouble(1) : 0),
+                                wave("old", 100, k -> square(k) * clipped.applyAsDouble(k)))
+                        .hints()
+                        .stream()
+                        .map(SaidHint::of)
+                        .toList();
     }
 
     private static double square(int order) {
@@ -86,8 +94,9 @@ class BesideTheClipperTest {
     }
 
     private static MadeUpCapture wave(String state, double gain, IntToDoubleFunction amplitude) {
-        double[] harmonics =
-                IntStream.rangeClosed(1, COUNT).mapToDouble(amplitude::applyAsDouble).toArray();
+        double[] harmonics = IntStream.rangeClosed(1, COUNT)
+                .mapToDouble(amplitude::applyAsDouble)
+                .toArray();
         double squares = 0;
         for (double a : harmonics) {
             squares += a * a;

@@ -3,10 +3,10 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.fixture.MadeUpCapture;
-import clipwitness.fixture.TestExamination;
 import clipwitness.compare.SaidHint;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -59,9 +59,11 @@ class LegHintsTest {
         List<MadeUpCapture> captures = control("before", 0.5, 0.5);
         captures.addAll(control("old", 0.5, NEVER));
         captures.addAll(control("new", 0.5, NEVER));
-        assertThat(hints(captures)).extracting(SaidHint::text).containsExactly(
-                "In “Old pair” the upper half of the wave does not clip where the other does: look for an open leg, a lifted joint"
-                        + " or a device that does not conduct. The same is true of “New pair”.");
+        assertThat(hints(captures))
+                .extracting(SaidHint::text)
+                .containsExactly(
+                        "In “Old pair” the upper half of the wave does not clip where the other does: look for an open leg, a lifted joint"
+                                + " or a device that does not conduct. The same is true of “New pair”.");
     }
 
     /** A stage that runs out of supply clips by itself at full gain. */
@@ -69,10 +71,12 @@ class LegHintsTest {
     void clippersOutOfCircuitShowAtTheSettingsBelowTheOneWhereTheStageItselfClips() throws IOException, InputException {
         List<MadeUpCapture> captures = control("before", 0.5, 0.5);
         captures.addAll(control("old", 3, 3));
-        assertThat(hints(captures)).extracting(SaidHint::code, SaidHint::text).containsExactly(tuple(
-                "not-clipping",
-                "“Old pair” hardly clips at settings where the unit did before: look for clippers that are not connected, a switch"
-                        + " that leaves them out, or a leg that is open behind a coupling capacitor."));
+        assertThat(hints(captures))
+                .extracting(SaidHint::code, SaidHint::text)
+                .containsExactly(tuple(
+                        "not-clipping",
+                        "“Old pair” hardly clips at settings where the unit did before: look for clippers that are not connected, a switch"
+                                + " that leaves them out, or a leg that is open behind a coupling capacitor."));
     }
 
     /** A changed pair may clip at six times the level, as lamps do beside silicon. */
@@ -85,7 +89,10 @@ class LegHintsTest {
     }
 
     private List<SaidHint> hints(List<MadeUpCapture> captures) throws IOException, InputException {
-        return new TestExamination(folder).of(captures.toArray(MadeUpCapture[]::new)).hints().stream().map(SaidHint::of).toList();
+        return new TestExamination(folder)
+                .of(captures.toArray(MadeUpCapture[]::new)).hints().stream()
+                        .map(SaidHint::of)
+                        .toList();
     }
 
     private static List<MadeUpCapture> control(String state, double lower, double upper) {
@@ -106,7 +113,8 @@ class LegHintsTest {
         double mean = Arrays.stream(wave).average().orElseThrow();
         double up = Arrays.stream(wave).max().orElseThrow() - mean;
         double down = mean - Arrays.stream(wave).min().orElseThrow();
-        double rms = Math.sqrt(Arrays.stream(wave).map(v -> (v - mean) * (v - mean)).sum() / count);
+        double rms =
+                Math.sqrt(Arrays.stream(wave).map(v -> (v - mean) * (v - mean)).sum() / count);
         double[] harmonics = new double[15];
         for (int i = 0; i < count; i++) {
             for (int k = 1; k <= harmonics.length; k++) {

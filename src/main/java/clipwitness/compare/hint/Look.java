@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What figures can look like. */
 enum Look {
@@ -31,12 +32,19 @@ enum Look {
 
     private final HintCode code;
     private final HintRemark text;
-    private final List<Word> half;
+    /** Half that the text names. */
+    private final Optional<Word> half;
 
-    Look(HintCode code, HintRemark text, Word... half) {
+    Look(HintCode code, HintRemark text) {
         this.code = code;
         this.text = text;
-        this.half = List.of(half);
+        this.half = Optional.empty();
+    }
+
+    Look(HintCode code, HintRemark text, Word half) {
+        this.code = code;
+        this.text = text;
+        this.half = Optional.of(half);
     }
 
     /** A half that does not clip. */
@@ -73,7 +81,7 @@ enum Look {
 
     private Remark says(State state) {
         List<Argument> arguments = new ArrayList<>(List.of(Argument.name(state.label())));
-        half.forEach(h -> arguments.add(Argument.word(h)));
+        half.ifPresent(h -> arguments.add(Argument.word(h)));
         return new Remark(text, arguments);
     }
 }

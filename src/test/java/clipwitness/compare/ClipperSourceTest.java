@@ -111,8 +111,10 @@ class ClipperSourceTest {
                 OptionalDouble.of(2200),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
+                Clipper.GainControl.SERIES,
                 outputGain,
                 unclipped,
+                false,
                 Map.of());
     }
 }

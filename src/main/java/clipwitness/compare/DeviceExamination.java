@@ -16,7 +16,7 @@ import java.util.Optional;
 final class DeviceExamination {
     private DeviceExamination() {}
 
-    static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
+    static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue, Repeatability repeatability) {
         List<TracedDevice> traced = TracedDevice.among(captures);
         if (traced.isEmpty()) {
             return Devices.NONE;
@@ -28,7 +28,7 @@ final class DeviceExamination {
                 Pairing.of(List.copyOf(byName.values())),
                 clipper.map(c -> fitted(c, byName)).orElse(Map.of()),
                 clipper.map(c -> combined(c, byName)).orElse(Map.of()),
-                clipper.map(c -> new Predictor(job, c, byName, catalogue).all()).orElse(List.of()));
+                clipper.map(c -> new Predictor(job, c, byName, catalogue, repeatability).all()).orElse(List.of()));
     }
 
     private static Map<String, MatchedPair> fitted(Clipper clipper, Map<String, NamedDevice> byName) {

@@ -2,6 +2,7 @@ package clipwitness.compare;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.CycleTrace;
+import clipwitness.measure.Measured;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param figures   figures, predicted and measured
  * @param cycle     predicted mean cycle, in V of the captured output; of arbitrary scale where the gain behind the clipper is not known
  * @param toScale   whether the cycle's volts are those of the captured output
+ * @param paths     the two paths, where a clean one runs beside the clipper
  */
 public record StatePrediction(
         String state,
@@ -22,14 +24,45 @@ public record StatePrediction(
         Optional<String> source,
         List<Prediction> figures,
         Optional<CycleTrace> cycle,
-        boolean toScale) {
+        boolean toScale,
+        Optional<Paths> paths) {
     /** Copies what it is given. */
     public StatePrediction {
         Objects.requireNonNull(state, "state");
         Objects.requireNonNull(condition, "condition");
         Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(paths, "paths");
         figures = List.copyOf(figures);
     }
+
+    /** What is predicted of a clipper without clean path. */
+    public StatePrediction(
+            String state,
+            Condition condition,
+            Optional<String> source,
+            List<Prediction> figures,
+            Optional<CycleTrace> cycle,
+            boolean toScale) {
+        this(state, condition, source, figures, cycle, toScale, Optional.empty());
+    }
+
+    /**
+     * The clipped and the clean path of a wave y = a v(G x) + b x + c, as fitted.
+     *
+     * @param gain               G, a ratio
+     * @param clipped            a, a ratio
+     * @param clean              b, a ratio
+     * @param cleanShare         share of the output's fundamental that comes by the clean path, a ratio
+     * @param remainderOverSwing root mean square of what the fit leaves over that of the swing
+     * @param remainderOverNoise the same over what noise and the devices' uncertainty leave
+     */
+    public record Paths(
+            Measured gain,
+            Measured clipped,
+            Measured clean,
+            Measured cleanShare,
+            double remainderOverSwing,
+            double remainderOverNoise) {}
 
     /** A figure that is no harmonic. */
     public Optional<Prediction> figure(String quantity) {

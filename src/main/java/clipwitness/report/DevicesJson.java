@@ -131,6 +131,11 @@ final class DevicesJson {
         if (reason.isPresent()) {
             json.text("reason", reason);
         }
+        if (at.paths().isPresent()) {
+            Measured share = at.paths().get().cleanShare();
+            json.number("cleanShare", share.value());
+            json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());
+        }
         json.text("source", at.source());
     }
 }

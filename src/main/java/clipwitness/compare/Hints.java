@@ -11,6 +11,7 @@ final class Hints {
             new NoOutput(),
             new Inverted(),
             new LegMismatch(),
+            new CleanPath(),
             new KnobOffset());
 
     private Hints() {}

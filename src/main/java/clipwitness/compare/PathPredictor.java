@@ -11,6 +11,7 @@ import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.clipper.PathFit;
 import clipwitness.measure.clipper.PathFits;
 import java.util.Optional;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * Predicts the wave of a clipper with a clean path beside it: both paths are fitted to the captured transfer curve, with the level of the
@@ -19,6 +20,17 @@ import java.util.Optional;
 final class PathPredictor {
     /** Noise that is smaller than this share of the swing is none: no circuit follows its model so well. */
     private static final double LEAST_NOISE = 2e-4;
+
+    /** Of the measurement book, section 7: what a clean path is known by. */
+    private static final double LEAST_REMAINDER = 0.2;
+
+    private static final double PAIR_SLOPE = 0.01;
+    private static final double CURVE_SLOPE = 0.1;
+
+    /** Shares of the input's peak within which the slope at the centre and beyond which the slope at an end is read. */
+    private static final double CENTRE = 0.1;
+
+    private static final double END = 0.8;
 
     private final Clipper clipper;
     private final Catalogue catalogue;
@@ -52,7 +64,7 @@ final class PathPredictor {
                 PredictedFigures.of(setting, prediction, true),
                 prediction.cycle(),
                 true,
-                Optional.of(paths(setting, fits, share, wave.get())));
+                Optional.of(paths(setting, fits, share, wave.get(), true)));
     }
 
     /** The wave to be explained, where an input was captured. */
@@ -95,14 +107,54 @@ final class PathPredictor {
                 : "clipped and clean path fitted to the wave";
     }
 
-    private static StatePrediction.Paths paths(Setting setting, PathFits fits, Measured share, PathFit.Wave wave) {
+    /**
+     * The clean path that a wave shows although the sheet names none: its transfer curve goes on rising at both ends by more than a tenth of its
+     * slope at the centre, where the pair's slope falls under a hundredth, and a fit with a clean path leaves under a fifth of what the
+     * clipper alone leaves.
+     */
+    Optional<StatePrediction.Paths> shown(Setting setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
+        Optional<PathFit.Wave> wave = setting.isClipped() ? wave(setting) : Optional.empty();
+        if (wave.isEmpty() || !risesAtItsEnds(wave.get().curve())) {
+            return Optional.empty();
+        }
+        double alone = PathFit.withoutCleanPath(circuit, wave.get()).remainderOverNoise();
+        PathFits fits = new PathFits(circuit, wave.get(), junctions);
+        Measured share = fits.cleanShare();
+        boolean explains = fits.remainderOverNoise() < LEAST_REMAINDER * alone
+                && fits.slopeAtEnds() < PAIR_SLOPE
+                && share.value().orElse(0) > 0;
+        return explains ? Optional.of(paths(setting, fits, share, wave.get(), false)) : Optional.empty();
+    }
+
+    private static boolean risesAtItsEnds(TransferCurve curve) {
+        double centre = slope(curve, -CENTRE, CENTRE);
+        return slope(curve, -1, -END) > CURVE_SLOPE * centre && slope(curve, END, 1) > CURVE_SLOPE * centre;
+    }
+
+    /** Slope of the straight line through the points between two shares of the input's peak. */
+    private static double slope(TransferCurve curve, double from, double to) {
+        double peak = curve.input().maximum();
+        SimpleRegression line = new SimpleRegression();
+        for (int i = 0; i < curve.input().size(); i++) {
+            double x = curve.input().at(i);
+            if (x >= from * peak && x <= to * peak) {
+                line.addData(x, curve.output().at(i));
+            }
+        }
+        return line.getSlope();
+    }
+
+    private static StatePrediction.Paths paths(
+            Setting setting, PathFits fits, Measured share, PathFit.Wave wave, boolean stated) {
         double rms = setting.figure(WaveformQuantity.RMS).value().orElseThrow();
+        double remainder = fits.remainderOverNoise();
         return new StatePrediction.Paths(
                 fits.gain(),
                 fits.clipped(),
                 fits.clean(),
                 share,
-                fits.remainderOverNoise() * wave.noise() / rms,
-                fits.remainderOverNoise());
+                remainder * wave.noise() / rms,
+                remainder,
+                stated);
     }
 }

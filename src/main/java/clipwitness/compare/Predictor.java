@@ -55,11 +55,21 @@ final class Predictor {
         if (setting.first().refused()) {
             return PredictedFigures.refused(setting, "the capture itself could not be measured");
         }
+        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
+        }
         ClipperCircuit circuit = legs.circuit(clipper, inverts(setting));
         JunctionUncertainty junctions = legs.uncertainty(
                 CaptureTemperature.of(setting.replicates().get(0).row(), job.sheet().bench()));
-        return clipper.cleanPath()
-                ? new PathPredictor(clipper, catalogue, repeatability).predict(setting, circuit, junctions)
+        PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
+        if (clipper.cleanPath()) {
+            return paths.predict(setting, circuit, junctions);
+        }
+        Optional<StatePrediction.Paths> shown = paths.shown(setting, circuit, junctions);
+        return shown.isPresent()
+                ? PredictedFigures.refused(setting, "a part of the signal goes round the clipper, and the sheet names no clean path")
+                        .with(shown.get())
                 : clipped(setting, circuit, junctions);
     }
 
@@ -69,6 +79,10 @@ final class Predictor {
             return PredictedFigures.refused(setting, unknown.reason());
         }
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
+        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
+        }
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(known.amplitude());
         ClipperPrediction prediction = ClipperPrediction.of(

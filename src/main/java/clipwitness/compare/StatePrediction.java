@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param figures   figures, predicted and measured
  * @param cycle     predicted mean cycle, in V of the captured output; of arbitrary scale where the gain behind the clipper is not known
  * @param toScale   whether the cycle's volts are those of the captured output
- * @param paths     the two paths, where a clean one runs beside the clipper
+ * @param paths     the two paths, where the sheet names a clean one beside the clipper or the wave shows it
  */
 public record StatePrediction(
         String state,
@@ -54,7 +54,8 @@ public record StatePrediction(
      * @param clean              b, a ratio
      * @param cleanShare         share of the output's fundamental that comes by the clean path, a ratio
      * @param remainderOverSwing root mean square of what the fit leaves over that of the swing
-     * @param remainderOverNoise the same over what noise and the devices' uncertainty leave
+     * @param remainderOverNoise the same over what noise leaves; no uncertainty of the devices takes up what counts here
+     * @param stated             whether the sheet names a clean path; where it does not, the wave shows one
      */
     public record Paths(
             Measured gain,
@@ -62,7 +63,13 @@ public record StatePrediction(
             Measured clean,
             Measured cleanShare,
             double remainderOverSwing,
-            double remainderOverNoise) {}
+            double remainderOverNoise,
+            boolean stated) {}
+
+    /** The same with the paths that the wave shows. */
+    StatePrediction with(Paths shown) {
+        return new StatePrediction(state, condition, source, figures, cycle, toScale, Optional.of(shown));
+    }
 
     /** A figure that is no harmonic. */
     public Optional<Prediction> figure(String quantity) {

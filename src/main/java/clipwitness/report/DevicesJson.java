@@ -131,7 +131,7 @@ final class DevicesJson {
         if (reason.isPresent()) {
             json.text("reason", reason);
         }
-        if (at.paths().isPresent()) {
+        if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
             Measured share = at.paths().get().cleanShare();
             json.number("cleanShare", share.value());
             json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());

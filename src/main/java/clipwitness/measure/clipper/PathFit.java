@@ -100,7 +100,7 @@ public final class PathFit {
     }
 
     /** Root mean square of what the fit leaves, over the noise of one value. */
-    double remainderOverNoise() {
+    public double remainderOverNoise() {
         return Math.sqrt(chiSquare / columns.size());
     }
 
@@ -128,7 +128,7 @@ public final class PathFit {
     }
 
     /** Slope of the clipped part at the input's peaks, the steeper end, over its slope at the centre, a ratio. */
-    public double slopeAtEnds() {
+    double slopeAtEnds() {
         double centre = slope(0);
         return Math.max(slope(columns.amplitude() * (1 - STEP)), slope(-columns.amplitude() * (1 - STEP))) / centre;
     }

@@ -87,6 +87,11 @@ public final class PathFits {
                 .orElseThrow();
     }
 
+    /** The pair's steeper slope at the ends of the wave over its slope at the centre, a ratio. */
+    public double slopeAtEnds() {
+        return base.slopeAtEnds();
+    }
+
     private Measured.Value figure(Function<PathFit, Measured.Value> of) {
         Measured.Value value = of.apply(base);
         for (Map.Entry<Source, PathFit> e : changed.entrySet()) {

@@ -1,5 +1,9 @@
 package clipwitness.compare;
 
+import clipwitness.compare.hint.Evidence;
+import clipwitness.compare.hint.HintRule;
+import clipwitness.compare.result.Hint;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
@@ -36,7 +40,8 @@ final class CleanPath implements HintRule {
         return new Hint(
                 CODE,
                 states.size() == 1 ? Optional.of(states.get(0).name()) : Optional.empty(),
-                "In " + labels + " a part of the signal goes round the clipper, which the sheet does not say: write clean-path:"
+                "In " + labels
+                        + " a part of the signal goes round the clipper, which the sheet does not say: write clean-path:"
                         + " true under clipper, if the circuit has such a path.",
                 evidence(clearest));
     }
@@ -50,7 +55,8 @@ final class CleanPath implements HintRule {
         Measured.Value share = paths.cleanShare().asValue().orElseThrow();
         return Evidence.place(prediction.condition().gainPercent()) + " a clean share of "
                 + NUMBERS.measured(100 * share.number(), Unit.PERCENT, 200 * share.standardUncertainty())
-                + " beside the traced devices leaves " + NUMBERS.rounded(100 * paths.remainderOverSwing(), Unit.PERCENT, 2)
+                + " beside the traced devices leaves "
+                + NUMBERS.rounded(100 * paths.remainderOverSwing(), Unit.PERCENT, 2)
                 + " of the wave unexplained, under a fifth of what the devices alone leave";
     }
 }

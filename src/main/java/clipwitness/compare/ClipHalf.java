@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.Optional;
@@ -58,12 +60,18 @@ enum ClipHalf {
 
     private boolean leans(StatePrediction prediction, StatePrediction before, int direction) {
         ClipHalf other = this == UPPER ? LOWER : UPPER;
-        Optional<Prediction> asymmetry =
-                prediction.figure(WaveformQuantity.ASYMMETRY.key()).filter(f -> f.difference().isPresent());
+        Optional<Prediction> asymmetry = prediction
+                .figure(WaveformQuantity.ASYMMETRY.key())
+                .filter(f -> f.difference().isPresent());
         double more = asymmetry.map(f -> -f.difference().orElseThrow()).orElse(0.0) * (this == UPPER ? 1 : -1);
         return direction(prediction, before, other.clip) == -direction
                 && more * direction
-                        > BEYOND * asymmetry.flatMap(f -> f.expandedUncertainty().stream().boxed().findFirst()).orElse(0.0);
+                        > BEYOND
+                                * asymmetry
+                                        .flatMap(f -> f.expandedUncertainty().stream()
+                                                .boxed()
+                                                .findFirst())
+                                        .orElse(0.0);
     }
 
     private static int direction(StatePrediction prediction, StatePrediction before, WaveformQuantity quantity) {
@@ -86,8 +94,9 @@ enum ClipHalf {
 
     private static int deviates(Prediction figure) {
         double higher = -figure.difference().orElseThrow();
-        boolean beyond = Math.abs(higher) > BEYOND * figure.expandedUncertainty().orElseThrow()
-                && Math.abs(higher) > LEAST * value(figure.predicted());
+        boolean beyond =
+                Math.abs(higher) > BEYOND * figure.expandedUncertainty().orElseThrow()
+                        && Math.abs(higher) > LEAST * value(figure.predicted());
         return beyond ? (int) Math.signum(higher) : 0;
     }
 

@@ -1,5 +1,8 @@
 package clipwitness.compare;
 
+import clipwitness.compare.hint.Evidence;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;

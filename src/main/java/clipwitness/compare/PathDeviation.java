@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.compare.hint.Evidence;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
@@ -67,8 +69,9 @@ record PathDeviation(State state, StatePrediction now, StatePrediction before, i
 
     @Override
     public String finding() {
-        String look = "look for other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
-                + " device that was still warm.";
+        String look =
+                "look for other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
+                        + " device that was still warm.";
         return scale == 0
                 ? "the wave is not one that the traced devices make beside a clean path: " + look
                 : "the clipped path clips " + (scale > 0 ? "higher" : "lower")
@@ -83,7 +86,8 @@ record PathDeviation(State state, StatePrediction now, StatePrediction before, i
         return scale == 0
                 ? place + percent(a.remainderOverSwing()) + " of the wave remains unexplained, before "
                         + percent(b.remainderOverSwing())
-                : place + "the clipped path comes with " + NUMBERS.rounded(a.clipped().value().orElseThrow(), Unit.ONE, 2)
+                : place + "the clipped path comes with "
+                        + NUMBERS.rounded(a.clipped().value().orElseThrow(), Unit.ONE, 2)
                         + " of the devices' voltage, before with "
                         + NUMBERS.rounded(b.clipped().value().orElseThrow(), Unit.ONE, 2);
     }

@@ -1,5 +1,9 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.Clipper;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Measured;
@@ -43,7 +47,7 @@ final class PathPredictor {
     }
 
     /** The prediction, or its refusal. */
-    StatePrediction predict(Setting setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
+    StatePrediction predict(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         Optional<PathFit.Wave> wave = wave(setting);
         if (wave.isEmpty()) {
             return PredictedFigures.refused(
@@ -56,7 +60,8 @@ final class PathPredictor {
         }
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElseThrow();
-        ClipperPrediction prediction = ClipperPrediction.ofPaths(fits, input, wave.get().curve().inverting());
+        ClipperPrediction prediction =
+                ClipperPrediction.ofPaths(fits, input, wave.get().curve().inverting());
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
@@ -68,7 +73,7 @@ final class PathPredictor {
     }
 
     /** The wave to be explained, where an input was captured. */
-    Optional<PathFit.Wave> wave(Setting setting) {
+    Optional<PathFit.Wave> wave(StateAtCondition setting) {
         Optional<TransferCurve> curve = setting.first().transfer();
         Optional<CycleTrace> cycle = setting.first().cycle();
         if (curve.isEmpty()
@@ -83,7 +88,7 @@ final class PathPredictor {
     }
 
     /** The gain without clippers; both settings of the gain control may be off. */
-    private Optional<PathFit.Unclipped> unclipped(Setting setting) {
+    private Optional<PathFit.Unclipped> unclipped(StateAtCondition setting) {
         return clipper.unclipped()
                 .flatMap(state -> catalogue.at(state, setting.condition()))
                 .flatMap(bare -> repeatability
@@ -96,8 +101,7 @@ final class PathPredictor {
 
     private static PathFit.Unclipped gain(Measured.Value level, Measured.Value input) {
         double gain = level.number() / input.number();
-        double relative =
-                Math.hypot(Math.sqrt(2) * level.relativeUncertainty(), input.relativeUncertainty());
+        double relative = Math.hypot(Math.sqrt(2) * level.relativeUncertainty(), input.relativeUncertainty());
         return new PathFit.Unclipped(gain, gain * Math.max(relative, LEAST_NOISE));
     }
 
@@ -112,7 +116,8 @@ final class PathPredictor {
      * slope at the centre, where the pair's slope falls under a hundredth, and a fit with a clean path leaves under a fifth of what the
      * clipper alone leaves.
      */
-    Optional<StatePrediction.Paths> shown(Setting setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
+    Optional<StatePrediction.Paths> shown(
+            StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         Optional<PathFit.Wave> wave = setting.isClipped() ? wave(setting) : Optional.empty();
         if (wave.isEmpty() || !risesAtItsEnds(wave.get().curve())) {
             return Optional.empty();
@@ -145,16 +150,10 @@ final class PathPredictor {
     }
 
     private static StatePrediction.Paths paths(
-            Setting setting, PathFits fits, Measured share, PathFit.Wave wave, boolean stated) {
+            StateAtCondition setting, PathFits fits, Measured share, PathFit.Wave wave, boolean stated) {
         double rms = setting.figure(WaveformQuantity.RMS).value().orElseThrow();
         double remainder = fits.remainderOverNoise();
         return new StatePrediction.Paths(
-                fits.gain(),
-                fits.clipped(),
-                fits.clean(),
-                share,
-                remainder * wave.noise() / rms,
-                remainder,
-                stated);
+                fits.gain(), fits.clipped(), fits.clean(), share, remainder * wave.noise() / rms, remainder, stated);
     }
 }

@@ -1,5 +1,8 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -37,7 +40,7 @@ final class PredictedFigures {
      *
      * @param toScale whether the prediction's volts are those of the captured output
      */
-    static List<Prediction> of(Setting setting, ClipperPrediction prediction, boolean toScale) {
+    static List<Prediction> of(StateAtCondition setting, ClipperPrediction prediction, boolean toScale) {
         List<Prediction> figures = new ArrayList<>();
         for (WaveformQuantity q : FIGURES) {
             boolean hasInput = setting.first().values().containsKey(q);
@@ -55,7 +58,7 @@ final class PredictedFigures {
     }
 
     /** Nothing is predicted, and why. */
-    static StatePrediction refused(Setting setting, String reason) {
+    static StatePrediction refused(StateAtCondition setting, String reason) {
         WaveformQuantity up = WaveformQuantity.CLIP_UP;
         Prediction none =
                 new Prediction(up.key(), OptionalInt.empty(), Measured.refused(up.unit(), reason), setting.figure(up));

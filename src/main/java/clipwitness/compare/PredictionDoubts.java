@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.job.Clipper;
 import clipwitness.job.Job;
 import clipwitness.measure.Measured;
@@ -36,7 +38,7 @@ final class PredictionDoubts {
     }
 
     /** Why nothing can be predicted, a clause; empty where nothing is in the way. */
-    Optional<String> of(Setting setting) {
+    Optional<String> of(StateAtCondition setting) {
         return gap(setting).or(() -> saturated(setting));
     }
 
@@ -64,7 +66,7 @@ final class PredictionDoubts {
         }
     }
 
-    private static Optional<String> gap(Setting setting) {
+    private static Optional<String> gap(StateAtCondition setting) {
         return setting.first()
                 .transfer()
                 .map(TransferCurve::gap)
@@ -74,14 +76,14 @@ final class PredictionDoubts {
                         + "), so that filters or slow stages shape the wave too");
     }
 
-    private Optional<String> saturated(Setting setting) {
+    private Optional<String> saturated(StateAtCondition setting) {
         return clipper.unclipped()
                 .flatMap(state -> catalogue.at(state, setting.condition()))
                 .filter(bare -> !bare.first().refused())
                 .flatMap(bare -> bare.figure(WaveformQuantity.THD).asValue())
                 .filter(thd -> thd.number() - 2 * thd.standardUncertainty() > MOST_THD)
-                .map(thd -> "without clippers the wave is distorted too (" + percent(thd) + " under this condition): the"
-                        + " stage ahead of the clipper saturates");
+                .map(thd -> "without clippers the wave is distorted too (" + percent(thd)
+                        + " under this condition): the" + " stage ahead of the clipper saturates");
     }
 
     private static String percent(Measured.Value thd) {

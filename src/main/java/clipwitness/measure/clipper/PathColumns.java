@@ -38,7 +38,8 @@ final class PathColumns {
         this.curve = wave.curve();
         this.amplitude = curve.input().maximum();
         double turned = wave.sign() * Math.signum(circuit.smallSignalGain() - circuit.passed());
-        DoubleUnaryOperator output = circuit.clipped(mostDrive * Math.max(1, -curve.input().minimum() / amplitude) * MARGIN);
+        DoubleUnaryOperator output =
+                circuit.clipped(mostDrive * Math.max(1, -curve.input().minimum() / amplitude) * MARGIN);
         this.clipped = u -> wave.sign() * output.applyAsDouble(turned * u);
         this.openGain = Math.abs(circuit.gainWithoutPair() - circuit.passed());
         this.noise = wave.noise();
@@ -104,7 +105,7 @@ final class PathColumns {
         }
         known.ifPresent(k -> line.setEntry(size() - 1, 0, 1 / k.standardUncertainty()));
         RealVector rest = target().subtract(
-                line.operate(new QRDecomposition(line).getSolver().solve(target())));
+                        line.operate(new QRDecomposition(line).getSolver().solve(target())));
         return rest.dotProduct(rest);
     }
 

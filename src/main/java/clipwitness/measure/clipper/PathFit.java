@@ -43,8 +43,7 @@ public final class PathFit {
     private PathFit(PathColumns columns, boolean withClean) {
         this.columns = columns;
         this.withClean = withClean;
-        this.drive =
-                LogSearch.least(d -> columns.chiSquare(d, columns.solve(d)), LEAST_DRIVE, MOST_DRIVE / (1 + STEP));
+        this.drive = LogSearch.least(d -> columns.chiSquare(d, columns.solve(d)), LEAST_DRIVE, MOST_DRIVE / (1 + STEP));
         this.parameters = columns.solve(drive);
         this.chiSquare = columns.chiSquare(drive, parameters);
     }

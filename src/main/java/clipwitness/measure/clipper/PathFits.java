@@ -37,10 +37,8 @@ public final class PathFits {
         changed.put(Source.STIMULUS, PathFit.withCleanPath(circuit.withResistances(1 + RESISTANCE), wave));
         changed.put(Source.METHOD, PathFit.withCleanPath(circuit, wave, BLUR));
         changed.put(
-                Source.TEMPERATURE,
-                PathFit.withCleanPath(circuit.with(pair.scaled(1 + junctions.together())), wave));
-        changed.put(
-                Source.NOISE, PathFit.withCleanPath(circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())), wave));
+                Source.TEMPERATURE, PathFit.withCleanPath(circuit.with(pair.scaled(1 + junctions.together())), wave));
+        changed.put(Source.NOISE, PathFit.withCleanPath(circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())), wave));
     }
 
     /** The fit to the circuit as it is. */
@@ -95,7 +93,9 @@ public final class PathFits {
     private Measured.Value figure(Function<PathFit, Measured.Value> of) {
         Measured.Value value = of.apply(base);
         for (Map.Entry<Source, PathFit> e : changed.entrySet()) {
-            value = value.plus(e.getKey(), Math.abs(of.apply(e.getValue()).number() - of.apply(base).number()));
+            value = value.plus(
+                    e.getKey(),
+                    Math.abs(of.apply(e.getValue()).number() - of.apply(base).number()));
         }
         return value;
     }

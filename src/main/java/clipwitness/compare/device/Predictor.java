@@ -1,0 +1,122 @@
+package clipwitness.compare.device;
+
+import clipwitness.compare.PathPredictor;
+import clipwitness.compare.PredictedFigures;
+import clipwitness.compare.PredictionDoubts;
+import clipwitness.compare.judge.CaptureTemperature;
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.job.Clipper;
+import clipwitness.job.ClipperPair;
+import clipwitness.job.Job;
+import clipwitness.job.State;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.clipper.ClipperCircuit;
+import clipwitness.measure.clipper.ClipperPrediction;
+import clipwitness.measure.clipper.Drive;
+import clipwitness.measure.clipper.JunctionUncertainty;
+import clipwitness.measure.junction.NamedDevice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** Predicts every setting of every state whose pair the sheet names. */
+final class Predictor {
+    private static final double RIGHT_ANGLE = 90;
+
+    private final Job job;
+    private final Clipper clipper;
+    private final Map<String, NamedDevice> devices;
+    private final Catalogue catalogue;
+    private final Repeatability repeatability;
+
+    Predictor(
+            Job job,
+            Clipper clipper,
+            Map<String, NamedDevice> devices,
+            Catalogue catalogue,
+            Repeatability repeatability) {
+        this.job = job;
+        this.clipper = clipper;
+        this.devices = devices;
+        this.catalogue = catalogue;
+        this.repeatability = repeatability;
+    }
+
+    /** All predictions, states in the sheet's order; made side by side. */
+    List<StatePrediction> all() {
+        List<Supplier<StatePrediction>> work = new ArrayList<>();
+        for (State state : job.sheet().states()) {
+            ClipperPair pair = clipper.pairs().get(state.name());
+            if (pair != null) {
+                ClipperOfState legs = new ClipperOfState(pair, devices);
+                catalogue.of(state.name()).forEach(s -> work.add(() -> predict(s, legs)));
+            }
+        }
+        return work.parallelStream().map(Supplier::get).toList();
+    }
+
+    private StatePrediction predict(StateAtCondition setting, ClipperOfState legs) {
+        if (legs.missing().isPresent()) {
+            return PredictedFigures.refused(setting, legs.missing().get());
+        }
+        if (setting.first().refused()) {
+            return PredictedFigures.refused(setting, "the capture itself could not be measured");
+        }
+        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
+        }
+        ClipperCircuit circuit = legs.circuit(clipper, inverts(setting));
+        JunctionUncertainty junctions = legs.uncertainty(CaptureTemperature.of(
+                setting.replicates().get(0).row(), job.sheet().bench()));
+        PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
+        if (clipper.cleanPath()) {
+            return paths.predict(setting, circuit, junctions);
+        }
+        Optional<StatePrediction.Paths> shown = paths.shown(setting, circuit, junctions);
+        return shown.isPresent()
+                ? PredictedFigures.refused(
+                                setting,
+                                "a part of the signal goes round the clipper, and the sheet names no clean path")
+                        .with(shown.get())
+                : clipped(setting, circuit, junctions);
+    }
+
+    private StatePrediction clipped(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
+        ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
+        if (answer instanceof ClipperSource.Answer.Unknown unknown) {
+            return PredictedFigures.refused(setting, unknown.reason());
+        }
+        ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
+        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
+        }
+        double input =
+                setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(known.amplitude());
+        ClipperPrediction prediction = ClipperPrediction.of(
+                circuit,
+                new Drive(known.amplitude(), known.relativeUncertainty(), input),
+                clipper.outputGain().orElse(1),
+                junctions);
+        boolean toScale = clipper.outputGain().isPresent();
+        return new StatePrediction(
+                setting.state(),
+                setting.condition(),
+                Optional.of(known.words()),
+                PredictedFigures.of(setting, prediction, toScale),
+                prediction.cycle(),
+                toScale);
+    }
+
+    private static boolean inverts(StateAtCondition setting) {
+        OptionalDouble phase = setting.figure(WaveformQuantity.PHASE).value();
+        return phase.isPresent() && Math.abs(phase.getAsDouble()) > RIGHT_ANGLE;
+    }
+}

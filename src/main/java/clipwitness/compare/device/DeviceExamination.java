@@ -19,10 +19,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The traced devices of a job: which match, which sit in a clipper, what they predict. */
-final class DeviceExamination {
+public final class DeviceExamination {
     private DeviceExamination() {}
 
-    static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue, Repeatability repeatability) {
+    public static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue, Repeatability repeatability) {
         List<TracedDevice> traced = TracedDevice.among(captures);
         if (traced.isEmpty()) {
             return Devices.NONE;

@@ -1,8 +1,5 @@
 package clipwitness.compare.device;
 
-import clipwitness.compare.PathPredictor;
-import clipwitness.compare.PredictedFigures;
-import clipwitness.compare.PredictionDoubts;
 import clipwitness.compare.judge.CaptureTemperature;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;

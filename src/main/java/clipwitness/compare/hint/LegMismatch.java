@@ -1,9 +1,5 @@
 package clipwitness.compare.hint;
 
-import clipwitness.compare.ClipHalf;
-import clipwitness.compare.Deviation;
-import clipwitness.compare.HalfDeviation;
-import clipwitness.compare.PathDeviation;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.StatePrediction;

@@ -67,7 +67,7 @@ public record StatePrediction(
             boolean stated) {}
 
     /** The same with the paths that the wave shows. */
-    StatePrediction with(Paths shown) {
+    public StatePrediction with(Paths shown) {
         return new StatePrediction(state, condition, source, figures, cycle, toScale, Optional.of(shown));
     }
 

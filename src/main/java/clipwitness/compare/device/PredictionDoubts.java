@@ -1,4 +1,4 @@
-package clipwitness.compare;
+package clipwitness.compare.device;
 
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.StateAtCondition;

@@ -1,4 +1,4 @@
-package clipwitness.compare;
+package clipwitness.compare.hint;
 
 import clipwitness.compare.hint.Evidence;
 import clipwitness.compare.hint.HintRule;

@@ -1,6 +1,5 @@
 package clipwitness.compare.device;
 
-import clipwitness.compare.judge.CaptureTemperature;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
@@ -14,16 +13,18 @@ import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.junction.TemperatureSlope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** A state's clipper made of its traced devices. */
 final class ClipperOfState {
-    /** Silicon and germanium junctions lose about 2 mV/K: common practice. */
+    /** What legs of unlike temperature differ by a kelvin, V: silicon and germanium junctions lose about 2 mV/K, common practice. */
     private static final double VOLTS_PER_KELVIN = 2e-3;
 
     /** How far two legs of one unit may differ in temperature, K. */
@@ -40,7 +41,7 @@ final class ClipperOfState {
         this.missing = names().flatMap(n -> missing(n).stream()).findFirst();
         this.legs = missing.isPresent()
                 ? Optional.empty()
-                : Optional.of(new ClippingPair(leg(pair.up()), leg(pair.down())));
+                : Optional.of(new ClippingPair(leg(pair.up(), l -> 0), leg(pair.down(), l -> 0)));
     }
 
     private Stream<String> names() {
@@ -60,14 +61,21 @@ final class ClipperOfState {
         return refusal.isEmpty() ? Optional.empty() : Optional.of("curve of " + name + ": " + refusal);
     }
 
-    /** The circuit. */
-    ClipperCircuit circuit(Clipper clipper, boolean inverting) {
+    /**
+     * The circuit, its devices referred from the temperatures of their traces to that in the unit.
+     *
+     * @param inUnit temperature of the capture that is predicted
+     */
+    ClipperCircuit circuit(Clipper clipper, boolean inverting, Temperature inUnit) {
+        ClippingPair referred = new ClippingPair(
+                leg(pair.up(), t -> TemperatureSlope.shift(t, inUnit)),
+                leg(pair.down(), t -> TemperatureSlope.shift(t, inUnit)));
         return switch (clipper.topology()) {
             case SHUNT ->
-                new ClipperCircuit.Shunt(pair(), clipper.sourceResistance().orElseThrow());
+                new ClipperCircuit.Shunt(referred, clipper.sourceResistance().orElseThrow());
             case FEEDBACK ->
                 new ClipperCircuit.Feedback(
-                        pair(),
+                        referred,
                         clipper.inputResistance().orElseThrow(),
                         clipper.feedbackResistance().orElseThrow(),
                         inverting);
@@ -79,10 +87,12 @@ final class ClipperOfState {
         return legs.orElseThrow();
     }
 
-    private ClipperLeg leg(Leg leg) {
+    private ClipperLeg leg(Leg leg, ToDoubleFunction<Temperature> shift) {
         List<DeviceLaw> laws = new ArrayList<>();
         for (String name : leg.devices()) {
-            DeviceLaw.of(devices.get(name).result()).ifPresent(laws::add);
+            JunctionResult traced = devices.get(name).result();
+            double volts = shift.applyAsDouble(traced.temperature());
+            DeviceLaw.of(traced).ifPresent(law -> laws.add(volts == 0 ? law : law.shifted(volts)));
         }
         return new ClipperLeg(laws);
     }
@@ -104,10 +114,7 @@ final class ClipperOfState {
             if (volts.isPresent()) {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
                 together = Math.max(
-                        together,
-                        VOLTS_PER_KELVIN
-                                * CaptureTemperature.apart(inUnit, result.temperature())
-                                / volts.getAsDouble());
+                        together, TemperatureSlope.uncertainty(result.temperature(), inUnit) / volts.getAsDouble());
                 ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }
         }

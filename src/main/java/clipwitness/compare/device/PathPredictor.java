@@ -114,11 +114,12 @@ final class PathPredictor {
     /**
      * The clean path that a wave shows although the sheet names none: its transfer curve goes on rising at both ends by more than a tenth of its
      * slope at the centre, where the pair's slope falls under a hundredth, and a fit with a clean path leaves under a fifth of what the
-     * clipper alone leaves.
+     * clipper alone leaves. A stage that passes its source on of itself shows none.
      */
     Optional<StatePrediction.Paths> shown(
             StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
-        Optional<PathFit.Wave> wave = setting.isClipped() ? wave(setting) : Optional.empty();
+        boolean mayShow = setting.isClipped() && circuit.passed() == 0;
+        Optional<PathFit.Wave> wave = mayShow ? wave(setting) : Optional.empty();
         if (wave.isEmpty() || !risesAtItsEnds(wave.get().curve())) {
             return Optional.empty();
         }

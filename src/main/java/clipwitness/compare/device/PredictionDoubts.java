@@ -21,8 +21,8 @@ import java.util.OptionalDouble;
 final class PredictionDoubts {
     private static final NumberText NUMBERS = NumberText.in("en");
 
-    /** Largest distance of the branches over the swing; its root mean square is about half of it. */
-    private static final double MOST_GAP = 0.02;
+    /** Largest distance of the branches over the swing, at one place; over the whole curve that is well above 1 %. */
+    private static final double MOST_GAP = 0.06;
 
     /** Distortion without clippers, percent, above which the source is no sine any more. */
     private static final double MOST_THD = 1;
@@ -67,13 +67,15 @@ final class PredictionDoubts {
     }
 
     private static Optional<String> gap(StateAtCondition setting) {
-        return setting.first()
-                .transfer()
-                .map(TransferCurve::gap)
-                .filter(g -> g > MOST_GAP)
-                .map(g -> "the output does not follow the input at each instant (gap "
-                        + NUMBERS.rounded(100 * g, Unit.PERCENT, 2)
-                        + "), so that filters or slow stages shape the wave too");
+        return setting.first().transfer().flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP)
+                .reason()
+                .or(() -> curve.gap() > MOST_GAP ? Optional.of(loop(curve.gap())) : Optional.empty()));
+    }
+
+    private static String loop(double gap) {
+        return "the output does not follow the input at each instant (branches up to "
+                + NUMBERS.rounded(100 * gap, Unit.PERCENT, 2)
+                + " of the swing apart): filters or slow stages shape the wave too";
     }
 
     private Optional<String> saturated(StateAtCondition setting) {

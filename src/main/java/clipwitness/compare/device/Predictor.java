@@ -15,6 +15,7 @@ import clipwitness.measure.clipper.ClipperPrediction;
 import clipwitness.measure.clipper.Drive;
 import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.junction.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -69,10 +70,16 @@ final class Predictor {
         if (doubt.isPresent()) {
             return PredictedFigures.refused(setting, doubt.get());
         }
-        ClipperCircuit circuit = legs.circuit(clipper, inverts(setting));
-        JunctionUncertainty junctions = legs.uncertainty(CaptureTemperature.of(
-                setting.replicates().get(0).row(), job.sheet().bench()));
+        Temperature inUnit = CaptureTemperature.of(
+                setting.replicates().get(0).row(), job.sheet().bench());
+        ClipperCircuit circuit = legs.circuit(clipper, inverts(setting), inUnit);
+        JunctionUncertainty junctions = legs.uncertainty(inUnit);
         PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
+        if (clipper.cleanPath() && clipper.gainControl() == Clipper.GainControl.FEEDBACK) {
+            return PredictedFigures.refused(
+                    setting,
+                    "a clean path cannot be told from a gain control that is the feedback-resistance of the clipper");
+        }
         if (clipper.cleanPath()) {
             return paths.predict(setting, circuit, junctions);
         }
@@ -82,15 +89,32 @@ final class Predictor {
                                 setting,
                                 "a part of the signal goes round the clipper, and the sheet names no clean path")
                         .with(shown.get())
-                : clipped(setting, circuit, junctions);
+                : circuit instanceof ClipperCircuit.Feedback full && clipper.gainControl() != Clipper.GainControl.SERIES
+                        ? turned(setting, full, junctions)
+                        : clipped(setting, circuit, junctions);
     }
 
     private StatePrediction clipped(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
-        if (answer instanceof ClipperSource.Answer.Unknown unknown) {
-            return PredictedFigures.refused(setting, unknown.reason());
-        }
-        ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
+        return answer instanceof ClipperSource.Answer.Known known
+                ? clipped(setting, circuit, junctions, known)
+                : PredictedFigures.refused(setting, ((ClipperSource.Answer.Unknown) answer).reason());
+    }
+
+    /** A feedback clipper whose gain control is one of its resistances. */
+    private StatePrediction turned(
+            StateAtCondition setting, ClipperCircuit.Feedback full, JunctionUncertainty junctions) {
+        GainControlledStage.Answer answer = new GainControlledStage(clipper, catalogue).of(setting, full);
+        return answer instanceof GainControlledStage.Answer.Known known
+                ? clipped(setting, known.circuit(), junctions, known.source())
+                : PredictedFigures.refused(setting, ((GainControlledStage.Answer.Unknown) answer).reason());
+    }
+
+    private StatePrediction clipped(
+            StateAtCondition setting,
+            ClipperCircuit circuit,
+            JunctionUncertainty junctions,
+            ClipperSource.Answer.Known known) {
         Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
         if (doubt.isPresent()) {
             return PredictedFigures.refused(setting, doubt.get());

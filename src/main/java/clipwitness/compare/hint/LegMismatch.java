@@ -56,14 +56,47 @@ final class LegMismatch implements HintRule {
     private static Optional<Deviation> deviation(Evidence evidence, State state) {
         List<StatePrediction> clipped = clipped(evidence, state);
         List<StatePrediction> before = clipped.stream()
-                .flatMap(p -> before(evidence, state, p).stream())
+                .flatMap(p -> predictedBefore(evidence, state, p).stream())
                 .toList();
-        if (clipped.isEmpty() || before.size() < clipped.size()) {
+        if (clipped.isEmpty()) {
             return Optional.empty();
         }
-        return clipped.get(0).paths().isPresent()
-                ? PathDeviation.of(state, clipped, before)
-                : halves(state, clipped, before);
+        if (before.size() == clipped.size()) {
+            return clipped.get(0).paths().isPresent()
+                    ? PathDeviation.of(state, clipped, before)
+                    : halves(state, clipped, before);
+        }
+        return namesNoPair(evidence, state) ? halvesAgainstMeasured(evidence, state, clipped) : Optional.empty();
+    }
+
+    private static boolean namesNoPair(Evidence evidence, State state) {
+        return evidence.devices().predictions().stream()
+                .noneMatch(p -> beforeOf(evidence, state).contains(p.state()));
+    }
+
+    /** What deviates from the prediction and from the state before as it was measured. */
+    private static Optional<Deviation> halvesAgainstMeasured(
+            Evidence evidence, State state, List<StatePrediction> clipped) {
+        List<StatePrediction> before = new ArrayList<>();
+        List<StatePrediction> change = new ArrayList<>();
+        for (StatePrediction p : clipped) {
+            Optional<StateAtCondition> then = beforeOf(evidence, state).stream()
+                    .flatMap(n -> evidence.catalogue().at(n, p.condition()).stream())
+                    .filter(StateAtCondition::isClipped)
+                    .findFirst();
+            Optional<StateAtCondition> now = evidence.catalogue().at(state.name(), p.condition());
+            if (then.isPresent() && now.isPresent()) {
+                before.add(MeasuredBefore.of(then.get()));
+                change.add(MeasuredBefore.against(then.get(), now.get()));
+            }
+        }
+        return before.size() < clipped.size()
+                ? Optional.empty()
+                : halves(state, clipped, before).filter(d -> alike(d, halves(state, change, before)));
+    }
+
+    private static boolean alike(Deviation found, Optional<Deviation> change) {
+        return change.map(Deviation::finding).equals(Optional.of(found.finding()));
     }
 
     private static Optional<Deviation> halves(
@@ -99,11 +132,16 @@ final class LegMismatch implements HintRule {
                 .isPresent();
     }
 
-    private static Optional<StatePrediction> before(Evidence evidence, State state, StatePrediction at) {
-        Stream<String> names = state.against().isPresent()
-                ? state.against().stream()
-                : evidence.states(Role.BEFORE).stream().map(State::name);
-        return names.flatMap(n -> predictions(evidence, n))
+    /** Names of the states before a state: the one it is compared with, else all. */
+    private static List<String> beforeOf(Evidence evidence, State state) {
+        return state.against().isPresent()
+                ? state.against().stream().toList()
+                : evidence.states(Role.BEFORE).stream().map(State::name).toList();
+    }
+
+    private static Optional<StatePrediction> predictedBefore(Evidence evidence, State state, StatePrediction at) {
+        return beforeOf(evidence, state).stream()
+                .flatMap(n -> predictions(evidence, n))
                 .filter(p -> p.condition().equals(at.condition()))
                 .findFirst();
     }

@@ -1,5 +1,6 @@
 package clipwitness.measure.clipper;
 
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /** The circuit around a clipping pair. */
@@ -124,6 +125,29 @@ public sealed interface ClipperCircuit {
         public DoubleUnaryOperator clipped(double highest) {
             NodeTable table = new NodeTable(pair, 1 / feedback, highest / input);
             return x -> (inverting ? -1 : 1) * table.at(x / input);
+        }
+
+        /**
+         * The stage whose feedback resistance gives it another gain, the input resistance as it is; nothing where none does.
+         *
+         * @param gain        slope of the output over the source, its sign left out
+         * @param conductance of the pair at 0 V where the gain is that for small signals, S; 0 where it is that without pair
+         */
+        public Optional<Feedback> withFeedbackFor(double gain, double conductance) {
+            double across = inverting ? gain : gain - 1;
+            double ohms = 1 / (1 / (input * across) - conductance);
+            return across > 0 && ohms > 0 && ohms < Double.POSITIVE_INFINITY
+                    ? Optional.of(new Feedback(pair, input, ohms, inverting))
+                    : Optional.empty();
+        }
+
+        /** The same with the input resistance, the feedback resistance as it is. */
+        public Optional<Feedback> withInputFor(double gain, double conductance) {
+            double across = inverting ? gain : gain - 1;
+            double ohms = 1 / (across * (1 / feedback + conductance));
+            return across > 0 && ohms > 0 && ohms < Double.POSITIVE_INFINITY
+                    ? Optional.of(new Feedback(pair, ohms, feedback, inverting))
+                    : Optional.empty();
         }
 
         @Override

@@ -48,8 +48,9 @@ public final class JunctionMeasurement {
     }
 
     private JunctionResult measure() {
-        Optional<FitAttempt> attempt =
-                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.attempt()) : Optional.empty();
+        Optional<ShuntChoice> choice =
+                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.choice()) : Optional.empty();
+        Optional<FitAttempt> attempt = choice.map(ShuntChoice::stands);
         String refusal = answer instanceof JunctionFitting.Answer.Refused r ? r.reason() : "";
         VoltageReading reading = new VoltageReading(curve, attempt, points, floor, refusal);
         List<ForwardVoltage> forward = new ArrayList<>();
@@ -62,7 +63,7 @@ public final class JunctionMeasurement {
                 temperature,
                 curve,
                 forward,
-                attempt.map(a -> FittedValues.of(a, temperature)),
+                choice.map(c -> FittedValues.of(c, temperature)),
                 refusal,
                 decadeSlope(forward),
                 attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal)),

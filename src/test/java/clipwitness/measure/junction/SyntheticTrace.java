@@ -40,6 +40,15 @@ final class SyntheticTrace {
         return this;
     }
 
+    /** Currents of a device at reverse voltages in equal steps, with noise of the current, A rms. */
+    SyntheticTrace reverse(DoubleUnaryOperator device, double low, double high, int count, double noise) {
+        for (int i = 0; i < count; i++) {
+            double volts = low + (high - low) * i / (count - 1);
+            points.add(new double[] {volts, device.applyAsDouble(volts) + noise * random.nextGaussian()});
+        }
+        return this;
+    }
+
     SyntheticTrace shuffled() {
         Collections.shuffle(points, random);
         return this;

@@ -79,7 +79,10 @@ public final class RankingWords {
                                 + " was not traced"
                         : "forecast for job " + p.job() + ", against its pair before, "
                                 + String.join(" and ", p.reference())
-                                + p.source().stream().mapToObj(RankingWords::place).findFirst().orElse(""))
+                                + p.source().stream()
+                                        .mapToObj(RankingWords::place)
+                                        .findFirst()
+                                        .orElse(""))
                 .orElse("");
     }
 

@@ -56,9 +56,12 @@ class RankingWordsTest {
     @Test
     void tracesTakenApartHaveARemark() {
         Measured.Value none = Measured.of(0, Unit.VOLT);
-        assertThat(plain(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 3.5, new CurrentRange(1e-6, 1e-3)))))
-                .isEqualTo("traced 3.5 K apart: referred to one temperature, which leaves ± 1.1 mV of the mismatch open");
-        assertThat(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 2.5, new CurrentRange(1e-6, 1e-3))))
+        assertThat(plain(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 3.5, new CurrentRange(1e-6, 1e-3)))))
+                .isEqualTo(
+                        "traced 3.5 K apart: referred to one temperature, which leaves ± 1.1 mV of the mismatch open");
+        assertThat(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 2.5, new CurrentRange(1e-6, 1e-3))))
                 .isEmpty();
     }
 }

@@ -52,8 +52,9 @@ final class GainControlledStage {
         }
         Optional<StateAtCondition> reference = atFullGain(setting);
         if (reference.isEmpty()) {
-            return new Answer.Unknown("the gain control is the " + resistance() + " of the clipper, which the sheet states as at"
-                    + " full gain, and nothing of this state was captured there");
+            return new Answer.Unknown(
+                    "the gain control is the " + resistance() + " of the clipper, which the sheet states as at"
+                            + " full gain, and nothing of this state was captured there");
         }
         Optional<Ratio> ratio = ratio(setting, reference.get(), full);
         Optional<ClipperCircuit.Feedback> here = ratio.flatMap(r -> turned(full, r));
@@ -61,8 +62,7 @@ final class GainControlledStage {
             return new Answer.Unknown("the " + resistance()
                     + " of the clipper at this setting cannot be told from the gain for small signals");
         }
-        return source(
-                reference.get(), full, here.get(), ratio.get().value().relativeUncertainty(), words(here.get()));
+        return source(reference.get(), full, here.get(), ratio.get().value().relativeUncertainty(), words(here.get()));
     }
 
     private Answer source(
@@ -76,9 +76,7 @@ final class GainControlledStage {
             return new Answer.Unknown(unknown.reason());
         }
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
-        double relative = words.isEmpty()
-                ? known.relativeUncertainty()
-                : Math.hypot(known.relativeUncertainty(), more);
+        double relative = words.isEmpty() ? known.relativeUncertainty() : Math.hypot(known.relativeUncertainty(), more);
         return new Answer.Known(
                 here, new ClipperSource.Answer.Known(known.amplitude(), relative, known.words() + words));
     }

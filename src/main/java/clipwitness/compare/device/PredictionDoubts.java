@@ -5,7 +5,6 @@ import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.job.Clipper;
 import clipwitness.job.Job;
 import clipwitness.measure.Measured;
-import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.QuantityFormatException;
@@ -67,9 +66,11 @@ final class PredictionDoubts {
     }
 
     private static Optional<String> gap(StateAtCondition setting) {
-        return setting.first().transfer().flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP)
-                .reason()
-                .or(() -> curve.gap() > MOST_GAP ? Optional.of(loop(curve.gap())) : Optional.empty()));
+        return setting.first()
+                .transfer()
+                .flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP)
+                        .reason()
+                        .or(() -> curve.gap() > MOST_GAP ? Optional.of(loop(curve.gap())) : Optional.empty()));
     }
 
     private static String loop(double gap) {

@@ -1,7 +1,5 @@
 package clipwitness.compare.hint;
 
-import clipwitness.compare.hint.Evidence;
-import clipwitness.compare.hint.HintRule;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;

@@ -1,6 +1,5 @@
 package clipwitness.compare.hint;
 
-import clipwitness.compare.hint.Evidence;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;

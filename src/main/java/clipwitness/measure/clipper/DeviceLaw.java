@@ -23,11 +23,7 @@ public final class DeviceLaw {
     private final double scale;
 
     private DeviceLaw(
-            JunctionModel model,
-            Optional<DoubleUnaryOperator> measured,
-            double lowest,
-            double highest,
-            double scale) {
+            JunctionModel model, Optional<DoubleUnaryOperator> measured, double lowest, double highest, double scale) {
         this.model = model;
         this.measured = measured;
         this.lowest = lowest;

@@ -27,14 +27,14 @@ final class FittedValues {
                 Measured.withNoise(
                                 model.saturationCurrent(),
                                 Unit.AMPERE,
-                                model.saturationCurrent()
-                                        * alike
-                                        * fit.standardUncertainty(ModelRegression.SATURATION))
+                                model.saturationCurrent() * alike * fit.standardUncertainty(ModelRegression.SATURATION))
                         .plus(Source.METHOD, choice.uncertainty(JunctionModel::saturationCurrent)),
                 Measured.withNoise(
                                 ideality, Unit.ONE, ideality * alike * fit.standardUncertainty(ModelRegression.SLOPE))
                         .plus(Source.TEMPERATURE, ideality * temperature.standardUncertainty() / kelvin)
-                        .plus(Source.METHOD, ideality * choice.uncertainty(m -> m.slopeVoltage() / model.slopeVoltage())),
+                        .plus(
+                                Source.METHOD,
+                                ideality * choice.uncertainty(m -> m.slopeVoltage() / model.slopeVoltage())),
                 series(
                         model.seriesResistance(),
                         alike * fit.standardUncertainty(ModelRegression.SERIES),

@@ -96,9 +96,8 @@ final class JunctionFitting {
 
     private Optional<FitAttempt> withShunt(Optional<FitAttempt> plain) {
         List<TracedPoint> points = new ArrayList<>(used);
-        List<TracedPoint> leaking = reverse().stream()
-                .filter(p -> p.amperes() < -floor.threshold())
-                .toList();
+        List<TracedPoint> leaking =
+                reverse().stream().filter(p -> p.amperes() < -floor.threshold()).toList();
         points.addAll(leaking);
         JunctionModel start = plain.map(FitAttempt::model).orElseGet(() -> ModelStart.of(used));
         TracedPoint leakiest = leaking.stream()

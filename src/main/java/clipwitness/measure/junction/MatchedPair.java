@@ -13,11 +13,7 @@ import java.util.List;
  * @param range            currents over which the mismatch counts: above both traces' floors, in both curves
  */
 public record MatchedPair(
-        List<String> devices,
-        Measured mismatch,
-        Measured mismatchAt1mA,
-        double temperatureApart,
-        CurrentRange range) {
+        List<String> devices, Measured mismatch, Measured mismatchAt1mA, double temperatureApart, CurrentRange range) {
     private static final double MOST_APART = 3;
     private static final double LEFT_A_KELVIN = 0.3e-3;
 

@@ -28,7 +28,9 @@ public final class Mismatch {
                 .orElseThrow();
         return Optional.of(new MatchedPair(
                 List.of(a.name(), b.name()),
-                rms.asValue().map(v -> orBound(v.plus(Source.TEMPERATURE, left))).orElse(rms),
+                rms.asValue()
+                        .map(v -> orBound(v.plus(Source.TEMPERATURE, left)))
+                        .orElse(rms),
                 atOneMilliampere(a, b, shift, left),
                 Math.abs(ofA.celsius() - ofB.celsius()),
                 range.get()));
@@ -36,8 +38,7 @@ public final class Mismatch {
 
     /** Why two devices, both junctions, are no pair; empty where they are one. */
     public static Optional<String> refusal(NamedDevice a, NamedDevice b) {
-        boolean junctions =
-                a.result().fit().isPresent() && b.result().fit().isPresent();
+        boolean junctions = a.result().fit().isPresent() && b.result().fit().isPresent();
         return junctions && range(a, b).filter(CurrentRange::spansADecade).isEmpty()
                 ? Optional.of("their curves share less than a decade of current above the floors of the traces")
                 : Optional.empty();

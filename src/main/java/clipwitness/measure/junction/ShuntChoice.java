@@ -25,8 +25,7 @@ record ShuntChoice(FitAttempt stands, Optional<FitAttempt> other, double weight)
      * @param forward forward points above the floor
      * @param reverse reverse points, those in the floor too
      */
-    static ShuntChoice of(
-            FitAttempt plain, FitAttempt shunted, List<TracedPoint> forward, List<TracedPoint> reverse) {
+    static ShuntChoice of(FitAttempt plain, FitAttempt shunted, List<TracedPoint> forward, List<TracedPoint> reverse) {
         double without = plain.chiSquare(forward) + plain.passive().chiSquareOfCurrents(reverse);
         double with = shunted.chiSquare(forward) + shunted.passive().chiSquareOfCurrents(reverse);
         int points = forward.size() + reverse.size();

@@ -20,8 +20,7 @@ public final class TemperatureSlope {
      * counts.
      */
     public static double uncertainty(Temperature from, Temperature to) {
-        return Math.hypot(
-                ofTheSlope(from, to), LOSS * Math.max(from.standardUncertainty(), to.standardUncertainty()));
+        return Math.hypot(ofTheSlope(from, to), LOSS * Math.max(from.standardUncertainty(), to.standardUncertainty()));
     }
 
     /** The share of the slope alone, V. */

@@ -75,7 +75,8 @@ class PathFitsTest {
     void theLevelWithoutClippersNarrowsTheGain() {
         DoubleUnaryOperator output = x -> 0.6 * CIRCUIT.outputAt(25 * x) + 3 * x;
         Measured alone = fits(output, CIRCUIT).gain();
-        Measured together = fits(output, CIRCUIT, new PathFit.Unclipped(18, 0.02)).gain();
+        Measured together =
+                fits(output, CIRCUIT, new PathFit.Unclipped(18, 0.02)).gain();
         assertHolds(together, 25);
         assertThat(together.expandedUncertainty().orElseThrow())
                 .isLessThan(alone.expandedUncertainty().orElseThrow());

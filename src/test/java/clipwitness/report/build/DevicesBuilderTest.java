@@ -64,6 +64,7 @@ class DevicesBuilderTest {
                 .pairs()
                 .get(0);
         assertThat(ExampleDevices.plain(apart.rows().get(0).note()))
-                .isEqualTo("traced 5.0 K apart: referred to one temperature with -1.8 mV a kelvin, which leaves ± 1.5 mV of the mismatch open");
+                .isEqualTo(
+                        "traced 5.0 K apart: referred to one temperature with -1.8 mV a kelvin, which leaves ± 1.5 mV of the mismatch open");
     }
 }

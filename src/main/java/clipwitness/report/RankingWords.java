@@ -1,6 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.compare.device.ClipForecast;
+import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
@@ -9,6 +10,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,18 +37,18 @@ public final class RankingWords {
     }
 
     private static String level(Measured.Value change) {
-        double u = 2 * change.standardUncertainty();
-        return Math.abs(change.number()) <= u
-                ? "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2)
-                : NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
-                        + (change.number() > 0 ? " higher" : " lower");
+        double u = change.expanded();
+        return Significance.of(change)
+                ? NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
+                        + (change.number() > 0 ? " higher" : " lower")
+                : "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2);
     }
 
     private static String symmetry(Measured.Value asymmetry) {
-        double u = 2 * asymmetry.standardUncertainty();
-        return Math.abs(asymmetry.number()) <= u
-                ? "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2)
-                : "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u);
+        double u = asymmetry.expanded();
+        return Significance.of(asymmetry)
+                ? "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u)
+                : "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2);
     }
 
     /** The currents over which a pair's mismatch counts: {@code 3 µA to 10 mA}. */
@@ -94,8 +96,7 @@ public final class RankingWords {
     /** Why each device that shows no junction is left. */
     public static List<String> refusals(Ranking ranking) {
         return ranking.devices().stream()
-                .filter(d -> !d.result().refusal().isEmpty())
-                .map(d -> d.name() + ": " + d.result().refusal())
+                .flatMap(d -> Speech.ENGLISH.clause(d.result().refusal()).map(r -> d.name() + ": " + r).stream())
                 .toList();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 
 import clipwitness.fault.InputException;
+import clipwitness.fixture.TestJob;
 import clipwitness.quantity.Quantity;
 import clipwitness.quantity.Unit;
 import java.io.IOException;

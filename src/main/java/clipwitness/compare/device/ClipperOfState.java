@@ -14,6 +14,10 @@ import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.measure.junction.TemperatureSlope;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,15 +28,12 @@ import java.util.stream.Stream;
 
 /** A state's clipper made of its traced devices. */
 final class ClipperOfState {
-    /** What legs of unlike temperature differ by a kelvin, V: silicon and germanium junctions lose about 2 mV/K, common practice. */
-    private static final double VOLTS_PER_KELVIN = 2e-3;
-
     /** How far two legs of one unit may differ in temperature, K. */
     private static final double BETWEEN_LEGS = 0.3;
 
     private final ClipperPair pair;
     private final Map<String, NamedDevice> devices;
-    private final Optional<String> missing;
+    private final Optional<Reason> missing;
     private final Optional<ClippingPair> legs;
 
     ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
@@ -49,16 +50,18 @@ final class ClipperOfState {
     }
 
     /** Why nothing can be predicted: a device without curve, or whose curve is no junction's. */
-    Optional<String> missing() {
+    Optional<Reason> missing() {
         return missing;
     }
 
-    private Optional<String> missing(String name) {
+    private Optional<Reason> missing(String name) {
         if (!devices.containsKey(name)) {
-            return Optional.of(name + " was not traced");
+            return Optional.of(Reason.of(DeviceReason.NOT_TRACED, Argument.name(name)));
         }
-        String refusal = devices.get(name).result().refusal();
-        return refusal.isEmpty() ? Optional.empty() : Optional.of("curve of " + name + ": " + refusal);
+        return devices.get(name)
+                .result()
+                .refusal()
+                .map(r -> Reason.of(FrameReason.IN_CURVE, Argument.name(name), Argument.inner(r)));
     }
 
     /**
@@ -115,7 +118,8 @@ final class ClipperOfState {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
                 together = Math.max(
                         together, TemperatureSlope.uncertainty(result.temperature(), inUnit) / volts.getAsDouble());
-                ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
+                ofOneLeg = Math.max(
+                        ofOneLeg, Math.hypot(noise, Temperature.VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }
         }
         return new JunctionUncertainty(together, ofOneLeg);

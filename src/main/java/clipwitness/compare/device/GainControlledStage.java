@@ -7,9 +7,15 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.quantity.Decibels;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
+import clipwitness.reason.Word;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A feedback clipper whose gain control is one of its resistances. The sheet states it as at full gain; there the source is found as of any
@@ -17,7 +23,6 @@ import java.util.Optional;
  * captured at both settings, else for small signals.
  */
 final class GainControlledStage {
-    private static final NumberText NUMBERS = NumberText.in("en");
     private static final double FULL = 100;
 
     private final Clipper clipper;
@@ -39,7 +44,7 @@ final class GainControlledStage {
         record Known(ClipperCircuit circuit, ClipperSource.Answer.Known source) implements Answer {}
 
         /** It is not, and why. */
-        record Unknown(String reason) implements Answer {}
+        record Unknown(Reason why) implements Answer {}
     }
 
     /** A gain over that at full gain, and the pair's conductance that loads both. */
@@ -48,37 +53,40 @@ final class GainControlledStage {
     /** The stage at a setting; the circuit is that at full gain. */
     Answer of(StateAtCondition setting, ClipperCircuit.Feedback full) {
         if (setting.condition().gainPercent().orElse(FULL) == FULL) {
-            return source(setting, full, full, 1, "");
+            return source(setting, full, full, OptionalDouble.empty());
         }
         Optional<StateAtCondition> reference = atFullGain(setting);
         if (reference.isEmpty()) {
-            return new Answer.Unknown(
-                    "the gain control is the " + resistance() + " of the clipper, which the sheet states as at"
-                            + " full gain, and nothing of this state was captured there");
+            return new Answer.Unknown(Reason.of(DeviceReason.NOT_AT_FULL_GAIN, resistance()));
         }
         Optional<Ratio> ratio = ratio(setting, reference.get(), full);
         Optional<ClipperCircuit.Feedback> here = ratio.flatMap(r -> turned(full, r));
         if (here.isEmpty()) {
-            return new Answer.Unknown("the " + resistance()
-                    + " of the clipper at this setting cannot be told from the gain for small signals");
+            return new Answer.Unknown(Reason.of(DeviceReason.RESISTANCE_UNKNOWN, resistance()));
         }
-        return source(reference.get(), full, here.get(), ratio.get().value().relativeUncertainty(), words(here.get()));
+        return source(
+                reference.get(),
+                full,
+                here.get(),
+                OptionalDouble.of(ratio.get().value().relativeUncertainty()));
     }
 
     private Answer source(
             StateAtCondition reference,
             ClipperCircuit.Feedback full,
             ClipperCircuit.Feedback here,
-            double more,
-            String words) {
+            OptionalDouble more) {
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(reference, full);
         if (answer instanceof ClipperSource.Answer.Unknown unknown) {
-            return new Answer.Unknown(unknown.reason());
+            return new Answer.Unknown(Reason.of(unknown.why()));
         }
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
-        double relative = words.isEmpty() ? known.relativeUncertainty() : Math.hypot(known.relativeUncertainty(), more);
         return new Answer.Known(
-                here, new ClipperSource.Answer.Known(known.amplitude(), relative, known.words() + words));
+                here,
+                new ClipperSource.Answer.Known(
+                        known.amplitude(),
+                        Math.hypot(known.relativeUncertainty(), more.orElse(0)),
+                        more.isPresent() ? found(known.source(), here) : known.source()));
     }
 
     private Optional<StateAtCondition> atFullGain(StateAtCondition setting) {
@@ -115,12 +123,19 @@ final class GainControlledStage {
                 : full.withInputFor(gain, ratio.conductance());
     }
 
-    private String resistance() {
-        return clipper.gainControl() == Clipper.GainControl.FEEDBACK ? "feedback-resistance" : "input-resistance";
+    private Argument resistance() {
+        return Argument.word(
+                clipper.gainControl() == Clipper.GainControl.FEEDBACK
+                        ? Word.FEEDBACK_RESISTANCE
+                        : Word.INPUT_RESISTANCE);
     }
 
-    private String words(ClipperCircuit.Feedback here) {
+    private Remark found(Remark source, ClipperCircuit.Feedback here) {
         double ohms = clipper.gainControl() == Clipper.GainControl.FEEDBACK ? here.feedback() : here.input();
-        return "; " + resistance() + " " + NUMBERS.rounded(ohms, Unit.OHM, 2) + " at this setting, from the gain";
+        return Remark.of(
+                SourceRemark.RESISTANCE_FOUND,
+                Argument.inner(source),
+                resistance(),
+                Argument.prefixed(ohms, Unit.OHM, 2));
     }
 }

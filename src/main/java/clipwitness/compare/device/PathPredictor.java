@@ -14,6 +14,10 @@ import clipwitness.measure.clipper.ClipperPrediction;
 import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.clipper.PathFit;
 import clipwitness.measure.clipper.PathFits;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.util.Optional;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
@@ -51,7 +55,7 @@ final class PathPredictor {
         Optional<PathFit.Wave> wave = wave(setting);
         if (wave.isEmpty()) {
             return PredictedFigures.refused(
-                    setting, "a clean path is told from the clipped one by the transfer curve, which needs an input");
+                    setting, Reason.of(DeviceReason.PATHS_WITHOUT_INPUT));
         }
         PathFits fits = new PathFits(circuit, wave.get(), junctions);
         Measured share = fits.cleanShare();
@@ -65,7 +69,7 @@ final class PathPredictor {
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
-                Optional.of(words(wave.get())),
+                Optional.of(source(wave.get())),
                 PredictedFigures.of(setting, prediction, true),
                 prediction.cycle(),
                 true,
@@ -105,10 +109,8 @@ final class PathPredictor {
         return new PathFit.Unclipped(gain, gain * Math.max(relative, LEAST_NOISE));
     }
 
-    private static String words(PathFit.Wave wave) {
-        return wave.unclipped().isPresent()
-                ? "clipped and clean path fitted to the wave and to the level without clippers"
-                : "clipped and clean path fitted to the wave";
+    private static Remark source(PathFit.Wave wave) {
+        return Remark.of(wave.unclipped().isPresent() ? SourceRemark.PATHS_AND_UNCLIPPED : SourceRemark.PATHS);
     }
 
     /**

@@ -8,6 +8,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperPrediction;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +59,7 @@ final class PredictedFigures {
     }
 
     /** Nothing is predicted, and why. */
-    static StatePrediction refused(StateAtCondition setting, String reason) {
+    static StatePrediction refused(StateAtCondition setting, Reason reason) {
         WaveformQuantity up = WaveformQuantity.CLIP_UP;
         Prediction none =
                 new Prediction(up.key(), OptionalInt.empty(), Measured.refused(up.unit(), reason), setting.figure(up));

@@ -4,12 +4,13 @@ import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.job.Clipper;
 import clipwitness.job.Job;
-import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.QuantityFormatException;
 import clipwitness.quantity.QuantityParser;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,8 +19,6 @@ import java.util.OptionalDouble;
  * the transfer curve into a loop, and a stage ahead of the clipper that saturates, which the state without clippers shows.
  */
 final class PredictionDoubts {
-    private static final NumberText NUMBERS = NumberText.in("en");
-
     /** Largest distance of the branches over the swing, at one place; over the whole curve that is well above 1 %. */
     private static final double MOST_GAP = 0.06;
 
@@ -36,8 +35,8 @@ final class PredictionDoubts {
         this.catalogue = catalogue;
     }
 
-    /** Why nothing can be predicted, a clause; empty where nothing is in the way. */
-    Optional<String> of(StateAtCondition setting) {
+    /** Why nothing can be predicted; empty where nothing is in the way. */
+    Optional<Reason> of(StateAtCondition setting) {
         return gap(setting).or(() -> saturated(setting));
     }
 
@@ -46,12 +45,13 @@ final class PredictionDoubts {
      *
      * @param amplitude peak of the source as the gain for small signals or the clipped wave tells it, V
      */
-    Optional<String> beyondSupply(double amplitude) {
+    Optional<Reason> beyondSupply(double amplitude) {
         OptionalDouble supply = supply();
         return supply.isPresent() && amplitude > supply.getAsDouble()
-                ? Optional.of("the source would swing to ± " + NUMBERS.rounded(amplitude, Unit.VOLT, 2)
-                        + ", beyond the unit's supply of " + NUMBERS.nominal(supply.getAsDouble(), Unit.VOLT)
-                        + ": the stage ahead of the clipper saturates")
+                ? Optional.of(Reason.of(
+                        DeviceReason.SOURCE_BEYOND_SUPPLY,
+                        Argument.prefixed(amplitude, Unit.VOLT, 2),
+                        Argument.prefixed(supply.getAsDouble(), Unit.VOLT, 2)))
                 : Optional.empty();
     }
 
@@ -65,7 +65,7 @@ final class PredictionDoubts {
         }
     }
 
-    private static Optional<String> gap(StateAtCondition setting) {
+    private static Optional<Reason> gap(StateAtCondition setting) {
         return setting.first()
                 .transfer()
                 .flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP)
@@ -73,23 +73,17 @@ final class PredictionDoubts {
                         .or(() -> curve.gap() > MOST_GAP ? Optional.of(loop(curve.gap())) : Optional.empty()));
     }
 
-    private static String loop(double gap) {
-        return "the output does not follow the input at each instant (branches up to "
-                + NUMBERS.rounded(100 * gap, Unit.PERCENT, 2)
-                + " of the swing apart): filters or slow stages shape the wave too";
+    private static Reason loop(double gap) {
+        return Reason.of(DeviceReason.LOOP, Argument.significant(100 * gap, Unit.PERCENT, 2));
     }
 
-    private Optional<String> saturated(StateAtCondition setting) {
+    private Optional<Reason> saturated(StateAtCondition setting) {
         return clipper.unclipped()
                 .flatMap(state -> catalogue.at(state, setting.condition()))
                 .filter(bare -> !bare.first().refused())
                 .flatMap(bare -> bare.figure(WaveformQuantity.THD).asValue())
                 .filter(thd -> thd.number() - 2 * thd.standardUncertainty() > MOST_THD)
-                .map(thd -> "without clippers the wave is distorted too (" + percent(thd)
-                        + " under this condition): the" + " stage ahead of the clipper saturates");
-    }
-
-    private static String percent(Measured.Value thd) {
-        return NUMBERS.rounded(thd.number(), Unit.PERCENT, 2);
+                .map(thd -> Reason.of(
+                        DeviceReason.SOURCE_DISTORTED, Argument.significant(thd.number(), Unit.PERCENT, 2)));
     }
 }

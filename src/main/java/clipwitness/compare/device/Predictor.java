@@ -16,6 +16,9 @@ import clipwitness.measure.clipper.Drive;
 import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,9 +67,9 @@ final class Predictor {
             return PredictedFigures.refused(setting, legs.missing().get());
         }
         if (setting.first().refused()) {
-            return PredictedFigures.refused(setting, "the capture itself could not be measured");
+            return PredictedFigures.refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
         }
-        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
+        Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
         if (doubt.isPresent()) {
             return PredictedFigures.refused(setting, doubt.get());
         }
@@ -78,7 +81,7 @@ final class Predictor {
         if (clipper.cleanPath() && clipper.gainControl() == Clipper.GainControl.FEEDBACK) {
             return PredictedFigures.refused(
                     setting,
-                    "a clean path cannot be told from a gain control that is the feedback-resistance of the clipper");
+                    Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
         }
         if (clipper.cleanPath()) {
             return paths.predict(setting, circuit, junctions);
@@ -87,7 +90,7 @@ final class Predictor {
         return shown.isPresent()
                 ? PredictedFigures.refused(
                                 setting,
-                                "a part of the signal goes round the clipper, and the sheet names no clean path")
+                                Reason.of(DeviceReason.PATH_NOT_NAMED))
                         .with(shown.get())
                 : circuit instanceof ClipperCircuit.Feedback full && clipper.gainControl() != Clipper.GainControl.SERIES
                         ? turned(setting, full, junctions)
@@ -98,7 +101,7 @@ final class Predictor {
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
         return answer instanceof ClipperSource.Answer.Known known
                 ? clipped(setting, circuit, junctions, known)
-                : PredictedFigures.refused(setting, ((ClipperSource.Answer.Unknown) answer).reason());
+                : PredictedFigures.refused(setting, Reason.of(((ClipperSource.Answer.Unknown) answer).why()));
     }
 
     /** A feedback clipper whose gain control is one of its resistances. */
@@ -107,7 +110,7 @@ final class Predictor {
         GainControlledStage.Answer answer = new GainControlledStage(clipper, catalogue).of(setting, full);
         return answer instanceof GainControlledStage.Answer.Known known
                 ? clipped(setting, known.circuit(), junctions, known.source())
-                : PredictedFigures.refused(setting, ((GainControlledStage.Answer.Unknown) answer).reason());
+                : PredictedFigures.refused(setting, ((GainControlledStage.Answer.Unknown) answer).why());
     }
 
     private StatePrediction clipped(
@@ -115,7 +118,7 @@ final class Predictor {
             ClipperCircuit circuit,
             JunctionUncertainty junctions,
             ClipperSource.Answer.Known known) {
-        Optional<String> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
+        Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
         if (doubt.isPresent()) {
             return PredictedFigures.refused(setting, doubt.get());
         }
@@ -130,7 +133,7 @@ final class Predictor {
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
-                Optional.of(known.words()),
+                Optional.of(known.source()),
                 PredictedFigures.of(setting, prediction, toScale),
                 prediction.cycle(),
                 toScale);

@@ -4,6 +4,8 @@ import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Word;
 import java.util.Optional;
 
 /**
@@ -13,26 +15,40 @@ import java.util.Optional;
  */
 enum ClipHalf {
     /** Where the output goes up. */
-    UPPER("upper", WaveformQuantity.CLIP_UP, WaveformQuantity.PEAK_UP),
+    UPPER(
+            Word.UPPER_HALF,
+            WaveformQuantity.CLIP_UP,
+            Word.UPPER_CLIP_LEVEL,
+            WaveformQuantity.PEAK_UP,
+            Word.UPPER_PEAK),
     /** Where it goes down. */
-    LOWER("lower", WaveformQuantity.CLIP_DOWN, WaveformQuantity.PEAK_DOWN);
+    LOWER(
+            Word.LOWER_HALF,
+            WaveformQuantity.CLIP_DOWN,
+            Word.LOWER_CLIP_LEVEL,
+            WaveformQuantity.PEAK_DOWN,
+            Word.LOWER_PEAK);
 
     private static final double BEYOND = 1.5;
     private static final double LEAST = 0.05;
 
-    private final String word;
+    private final Word half;
     private final WaveformQuantity clip;
+    private final Word clipWord;
     private final WaveformQuantity peak;
+    private final Word peakWord;
 
-    ClipHalf(String word, WaveformQuantity clip, WaveformQuantity peak) {
-        this.word = word;
+    ClipHalf(Word half, WaveformQuantity clip, Word clipWord, WaveformQuantity peak, Word peakWord) {
+        this.half = half;
         this.clip = clip;
+        this.clipWord = clipWord;
         this.peak = peak;
+        this.peakWord = peakWord;
     }
 
     /** Its name in a sentence. */
-    String word() {
-        return word;
+    Argument half() {
+        return Argument.word(half);
     }
 
     /** The figure that is told: the clip level, the peak where there is none. */
@@ -40,9 +56,9 @@ enum ClipHalf {
         return known(prediction, clip).or(() -> known(prediction, peak));
     }
 
-    /** Whether the clip level is told. */
-    boolean tellsClipLevel(StatePrediction prediction) {
-        return known(prediction, clip).isPresent();
+    /** Name of the figure that is told. */
+    Argument level(StatePrediction prediction) {
+        return Argument.word(known(prediction, clip).isPresent() ? clipWord : peakWord);
     }
 
     /**

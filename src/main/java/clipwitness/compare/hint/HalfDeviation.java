@@ -4,9 +4,12 @@ import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
-import java.util.stream.Collectors;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -18,56 +21,58 @@ import java.util.stream.Stream;
  * @param lower   the same of the lower half
  */
 record HalfDeviation(State state, StatePrediction highest, int upper, int lower) implements Deviation {
-    private static final NumberText NUMBERS = NumberText.in("en");
     private static final int DIGITS = 3;
-    private static final String TRACE = ", or a trace of a device that was still warm";
 
     @Override
-    public String finding() {
+    public Remark finding(Argument states) {
         if (upper == 0 || lower == 0) {
-            boolean higher = upper + lower > 0;
-            return clips(upper != 0 ? ClipHalf.UPPER : ClipHalf.LOWER) + " than the traced devices make it: "
-                    + (higher
-                            ? "look for an open leg, a device the wrong way round, or other devices than the traced ones in"
-                                    + " this leg"
-                            : "look for a shorted device or switch, or other devices than the traced ones in this leg")
-                    + TRACE + ".";
+            return Remark.of(
+                    upper + lower > 0 ? HintRemark.LEG_HIGHER : HintRemark.LEG_LOWER,
+                    states,
+                    (upper != 0 ? ClipHalf.UPPER : ClipHalf.LOWER).half());
         }
         return upper == lower
-                ? "the wave clips " + word(upper) + " than the traced devices make it: look for other devices than the"
-                        + " traced ones, another source resistance, or another gain behind the clipper than the sheet states"
-                        + TRACE + "."
-                : clips(ClipHalf.UPPER) + " and " + clips(ClipHalf.LOWER)
-                        + " than the traced devices make it: look for a pair fitted the other way round, or legs named in"
-                        + " the other order in the sheet.";
+                ? Remark.of(HintRemark.LEGS_ALIKE, states, word(upper))
+                : Remark.of(
+                        HintRemark.LEGS_APART,
+                        states,
+                        ClipHalf.UPPER.half(),
+                        word(upper),
+                        ClipHalf.LOWER.half(),
+                        word(lower));
     }
 
-    private String clips(ClipHalf half) {
-        return "the " + half.word() + " half clips " + word(half == ClipHalf.UPPER ? upper : lower);
-    }
-
-    private static String word(int direction) {
-        return direction > 0 ? "higher" : "lower";
+    /** Higher or lower. */
+    static Argument word(int direction) {
+        return Argument.word(direction > 0 ? Word.HIGHER : Word.LOWER);
     }
 
     @Override
-    public String evidence() {
-        return Evidence.place(highest.condition().gainPercent()) + " "
-                + Stream.of(ClipHalf.UPPER, ClipHalf.LOWER)
-                        .filter(h -> (h == ClipHalf.UPPER ? upper : lower) != 0)
-                        .map(this::level)
-                        .collect(Collectors.joining(" and "))
-                + highest.source().map(s -> "; " + s).orElse("");
+    public Remark evidence() {
+        Argument place = Evidence.place(highest.condition().gainPercent());
+        List<Argument> levels = Stream.of(ClipHalf.UPPER, ClipHalf.LOWER)
+                .filter(h -> (h == ClipHalf.UPPER ? upper : lower) != 0)
+                .map(this::level)
+                .toList();
+        Remark evidence = levels.size() == 1
+                ? Remark.of(HintRemark.LEG_BY, place, levels.get(0))
+                : Remark.of(HintRemark.LEGS_BY, place, levels.get(0), levels.get(1));
+        return highest.source()
+                .map(s -> Remark.of(HintRemark.LEG_BY_SOURCE, Argument.inner(evidence), Argument.inner(s)))
+                .orElse(evidence);
     }
 
-    private String level(ClipHalf half) {
+    private Argument level(ClipHalf half) {
         Prediction figure = half.told(highest).orElseThrow();
-        return "the " + half.word() + (half.tellsClipLevel(highest) ? " clip level" : " peak") + " is "
-                + volts(figure.measured()) + " instead of " + volts(figure.predicted()) + " (± "
-                + NUMBERS.rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2) + " on the difference)";
+        return Argument.word(
+                HintRemark.LEG_LEVEL,
+                half.level(highest),
+                volts(figure.measured()),
+                volts(figure.predicted()),
+                Argument.prefixed(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2));
     }
 
-    private static String volts(Measured measured) {
-        return NUMBERS.rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    private static Argument volts(Measured measured) {
+        return Argument.prefixed(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
     }
 }

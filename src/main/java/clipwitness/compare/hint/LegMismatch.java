@@ -6,11 +6,11 @@ import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.Clipper;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,19 +21,26 @@ import java.util.stream.Stream;
  * clippers, and where the prediction is refused nothing is said. States with one deviation share a hint.
  */
 final class LegMismatch implements HintRule {
-    private static final String CODE = "leg-mismatch";
-
     @Override
     public List<Hint> look(Evidence evidence) {
-        Map<String, List<Deviation>> found = new LinkedHashMap<>();
+        List<List<Deviation>> found = new ArrayList<>();
         for (State state : evidence.job().sheet().states()) {
             if (mayBeNamed(evidence, state)) {
-                deviation(evidence, state)
-                        .ifPresent(w -> found.computeIfAbsent(w.finding(), k -> new ArrayList<>())
-                                .add(w));
+                deviation(evidence, state).ifPresent(d -> alike(found, d).add(d));
             }
         }
-        return found.values().stream().map(LegMismatch::hint).toList();
+        return found.stream().map(LegMismatch::hint).toList();
+    }
+
+    /** The deviations that are alike, a new list of them where there are none yet. */
+    private static List<Deviation> alike(List<List<Deviation>> found, Deviation deviation) {
+        return found.stream()
+                .filter(d -> d.get(0).isAlike(deviation))
+                .findFirst()
+                .orElseGet(() -> {
+                    found.add(new ArrayList<>());
+                    return found.get(found.size() - 1);
+                });
     }
 
     private static boolean mayBeNamed(Evidence evidence, State state) {
@@ -42,15 +49,18 @@ final class LegMismatch implements HintRule {
     }
 
     private static Hint hint(List<Deviation> alike) {
-        Optional<String> state =
-                alike.size() == 1 ? Optional.of(alike.get(0).state().name()) : Optional.empty();
+        Deviation first = alike.get(0);
+        List<State> states = alike.stream().map(Deviation::state).toList();
         return new Hint(
-                CODE,
-                state,
-                "In "
-                        + alike.stream().map(w -> "“" + w.state().label() + "”").collect(Collectors.joining(" and "))
-                        + " " + alike.get(0).finding(),
-                alike.get(0).evidence());
+                HintCode.LEG_MISMATCH,
+                states.size() == 1 ? Optional.of(first.state().name()) : Optional.empty(),
+                first.finding(labels(states)),
+                first.evidence());
+    }
+
+    /** Labels of states for a sentence that quotes one. */
+    static Argument labels(List<State> states) {
+        return Argument.name(states.stream().map(State::label).collect(Collectors.joining("” and “")));
     }
 
     private static Optional<Deviation> deviation(Evidence evidence, State state) {
@@ -92,11 +102,8 @@ final class LegMismatch implements HintRule {
         }
         return before.size() < clipped.size()
                 ? Optional.empty()
-                : halves(state, clipped, before).filter(d -> alike(d, halves(state, change, before)));
-    }
-
-    private static boolean alike(Deviation found, Optional<Deviation> change) {
-        return change.map(Deviation::finding).equals(Optional.of(found.finding()));
+                : halves(state, clipped, before).filter(
+                        d -> halves(state, change, before).filter(d::isAlike).isPresent());
     }
 
     private static Optional<Deviation> halves(

@@ -4,6 +4,8 @@ import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -33,6 +35,6 @@ final class MeasuredBefore {
                 .map(q -> new Prediction(q.key(), OptionalInt.empty(), before.figure(q), now.figure(q)))
                 .toList();
         return new StatePrediction(
-                now.state(), now.condition(), Optional.of("the state before"), figures, Optional.empty(), true);
+                now.state(), now.condition(), Optional.of(Remark.of(SourceRemark.STATE_BEFORE)), figures, Optional.empty(), true);
     }
 }

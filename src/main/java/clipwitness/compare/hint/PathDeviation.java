@@ -3,8 +3,10 @@ package clipwitness.compare.hint;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +21,6 @@ import java.util.Optional;
  * @param scale  1 where the clipped path comes higher than before, -1 where lower, 0 where the remainder tells
  */
 record PathDeviation(State state, StatePrediction now, StatePrediction before, int scale) implements Deviation {
-    private static final NumberText NUMBERS = NumberText.in("en");
     private static final double LEAST_REMAINDER = 0.015;
     private static final double OVER_NOISE = 3;
     private static final double OVER_BEFORE = 3;
@@ -67,31 +68,31 @@ record PathDeviation(State state, StatePrediction now, StatePrediction before, i
     }
 
     @Override
-    public String finding() {
-        String look =
-                "look for other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
-                        + " device that was still warm.";
+    public Remark finding(Argument states) {
         return scale == 0
-                ? "the wave is not one that the traced devices make beside a clean path: " + look
-                : "the clipped path clips " + (scale > 0 ? "higher" : "lower")
-                        + " than the traced devices make it beside a clean path: " + look;
+                ? Remark.of(HintRemark.PATHS_DEVIATE, states)
+                : Remark.of(HintRemark.PATHS_SCALED, states, HalfDeviation.word(scale));
     }
 
     @Override
-    public String evidence() {
-        String place = Evidence.place(now.condition().gainPercent()) + " ";
+    public Remark evidence() {
+        Argument place = Evidence.place(now.condition().gainPercent());
         StatePrediction.Paths a = now.paths().orElseThrow();
         StatePrediction.Paths b = before.paths().orElseThrow();
         return scale == 0
-                ? place + percent(a.remainderOverSwing()) + " of the wave remains unexplained, before "
-                        + percent(b.remainderOverSwing())
-                : place + "the clipped path comes with "
-                        + NUMBERS.rounded(a.clipped().value().orElseThrow(), Unit.ONE, 2)
-                        + " of the devices' voltage, before with "
-                        + NUMBERS.rounded(b.clipped().value().orElseThrow(), Unit.ONE, 2);
+                ? Remark.of(
+                        HintRemark.PATHS_DEVIATE_BY,
+                        place,
+                        percent(a.remainderOverSwing()),
+                        percent(b.remainderOverSwing()))
+                : Remark.of(HintRemark.PATHS_SCALED_BY, place, ratio(a.clipped()), ratio(b.clipped()));
     }
 
-    private static String percent(double ratio) {
-        return NUMBERS.rounded(100 * ratio, Unit.PERCENT, 2);
+    private static Argument percent(double ratio) {
+        return Argument.significant(100 * ratio, Unit.PERCENT, 2);
+    }
+
+    private static Argument ratio(Measured measured) {
+        return Argument.significant(measured.value().orElseThrow(), Unit.ONE, 2);
     }
 }

@@ -3,6 +3,7 @@ package clipwitness.measure.clipper;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -74,7 +75,7 @@ public final class PathFits {
         Measured.Value share = figure(PathFit::cleanShare);
         return 2 * share.standardUncertainty() <= SHARE_KNOWN_TO && base.isBent()
                 ? share
-                : Measured.refused(Unit.ONE, "clipping is too slight here to tell the clipped from the clean path");
+                : Measured.refused(Unit.ONE, DeviceReason.PATHS_ALIKE);
     }
 
     /** What the best of the fits leaves, root mean square over the noise of one value: no uncertainty of the devices explains it. */

@@ -14,7 +14,6 @@ import java.util.List;
  */
 public record MatchedPair(
         List<String> devices, Measured mismatch, Measured mismatchAt1mA, double temperatureApart, CurrentRange range) {
-    private static final double MOST_APART = 3;
     private static final double LEFT_A_KELVIN = 0.3e-3;
 
     /** Copies what it is given. */
@@ -32,6 +31,6 @@ public record MatchedPair(
 
     /** Whether the traces were taken more than 3 K apart: then the slope of the voltage over temperature makes the comparison blunt. */
     public boolean tracedApart() {
-        return temperatureApart > MOST_APART;
+        return temperatureApart > Temperature.FAR_APART_KELVIN;
     }
 }

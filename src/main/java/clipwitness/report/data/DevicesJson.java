@@ -77,7 +77,7 @@ final class DevicesJson {
             for (String name : JunctionFit.NAMES) {
                 json.number(name, OptionalDouble.empty());
             }
-            json.text("reason", result.refusal());
+            json.reason(result.refusal());
             return;
         }
         Map<String, Measured> figures = fit.get().figures();
@@ -127,15 +127,12 @@ final class DevicesJson {
         json.number("measured", p.measured().value());
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
-        Optional<String> reason = p.predicted().reason().or(p.measured()::reason);
-        if (reason.isPresent()) {
-            json.text("reason", reason);
-        }
+        json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
         if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
             Measured share = at.paths().get().cleanShare();
             json.number("cleanShare", share.value());
             json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());
         }
-        json.text("source", at.source());
+        json.statement("source", at.source());
     }
 }

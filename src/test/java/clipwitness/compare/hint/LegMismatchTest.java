@@ -2,22 +2,24 @@ package clipwitness.compare.hint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Bench;
-import clipwitness.compare.TestExamination;
+import clipwitness.compare.SaidHint;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
-import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,7 +61,7 @@ class LegMismatchTest {
     @Test
     void bothHalvesInOneDirectionAreTheWave() throws IOException, InputException {
         assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
-                .extracting(Hint::text)
+                .extracting(SaidHint::text)
                 .containsExactly(
                         "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
                                 + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
@@ -111,8 +113,8 @@ class LegMismatchTest {
     private static StatePrediction withPeaks(String state, double clip, double peak) {
         return new StatePrediction(
                 state,
-                Bench.ordinary(state, 100).condition(),
-                Optional.of("source from the gain for small signals"),
+                MadeUpCapture.ordinary(state, 100).condition(),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, clip, 0.6),
                         figure(WaveformQuantity.CLIP_DOWN, 0.6, 0.6),
@@ -122,8 +124,8 @@ class LegMismatchTest {
                 true);
     }
 
-    private static Hint mismatch(String text, String evidence) {
-        return new Hint(
+    private static SaidHint mismatch(String text, String evidence) {
+        return new SaidHint(
                 "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
     }
 
@@ -136,8 +138,8 @@ class LegMismatchTest {
             String state, double gain, double up, double upPredicted, double down, double downPredicted) {
         return new StatePrediction(
                 state,
-                Bench.ordinary(state, gain).condition(),
-                Optional.of("source from the gain for small signals"),
+                MadeUpCapture.ordinary(state, gain).condition(),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, up, upPredicted),
                         figure(WaveformQuantity.CLIP_DOWN, down, downPredicted)),
@@ -154,7 +156,7 @@ class LegMismatchTest {
     }
 
     /** Beside a state before whose prediction holds. */
-    private List<Hint> hints(StatePrediction... predictions) throws IOException, InputException {
+    private List<SaidHint> hints(StatePrediction... predictions) throws IOException, InputException {
         List<StatePrediction> all = new ArrayList<>(List.of(predictions));
         for (StatePrediction p : predictions) {
             all.add(at("before", p.condition().gainPercent().orElseThrow(), 0.6, 0.6, 0.6, 0.6));
@@ -162,10 +164,10 @@ class LegMismatchTest {
         return look(all.toArray(StatePrediction[]::new));
     }
 
-    private List<Hint> look(StatePrediction... predictions) throws IOException, InputException {
+    private List<SaidHint> look(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
-            captures.add(Bench.ordinary(p.state(), p.condition().gainPercent().orElseThrow())
+            captures.add(MadeUpCapture.ordinary(p.state(), p.condition().gainPercent().orElseThrow())
                     .done());
         }
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
@@ -175,7 +177,13 @@ class LegMismatchTest {
         Devices devices =
                 new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
         return new LegMismatch()
-                .look(new Evidence(
-                        job, catalogue, new Repeatability(catalogue, job.sheet().bench()), devices));
+                        .look(new Evidence(
+                                job,
+                                catalogue,
+                                new Repeatability(catalogue, job.sheet().bench()),
+                                devices))
+                        .stream()
+                        .map(SaidHint::of)
+                        .toList();
     }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -67,7 +69,7 @@ class PathFitsTest {
     @Test
     void aWaveThatIsNotBentTellsNothingOfItsPaths() {
         assertThat(fits(x -> 3 * x, CIRCUIT).cleanShare().reason())
-                .contains("clipping is too slight here to tell the clipped from the clean path");
+                .contains(Reason.of(DeviceReason.PATHS_ALIKE));
     }
 
     /** The level without clippers fixes a G + b: 0.6 * 25 + 3 = 18. */

@@ -1,9 +1,12 @@
 package clipwitness.measure.junction;
 
+import clipwitness.fixture.SyntheticTrace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.measure.Measured;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,7 +43,7 @@ class ShuntChoiceTest {
     void aSoundDiodeHasNoneAndItsSaturationCurrentIsHeld(long seed) {
         JunctionFit fit = traced(0, seed).fit().orElseThrow();
         Measured.Value saturation = figure(fit.saturationCurrent());
-        assertThat(fit.shuntResistance().reason()).contains("the data show no shunt");
+        assertThat(fit.shuntResistance().reason()).contains(Reason.of(DeviceReason.NO_SHUNT));
         assertThat(saturation.number()).isCloseTo(SATURATION, within(3 * saturation.standardUncertainty()));
     }
 

@@ -54,8 +54,7 @@ final class PathPredictor {
     StatePrediction predict(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         Optional<PathFit.Wave> wave = wave(setting);
         if (wave.isEmpty()) {
-            return PredictedFigures.refused(
-                    setting, Reason.of(DeviceReason.PATHS_WITHOUT_INPUT));
+            return PredictedFigures.refused(setting, Reason.of(DeviceReason.PATHS_WITHOUT_INPUT));
         }
         PathFits fits = new PathFits(circuit, wave.get(), junctions);
         Measured share = fits.cleanShare();

@@ -83,7 +83,7 @@ final class PredictionDoubts {
                 .filter(bare -> !bare.first().refused())
                 .flatMap(bare -> bare.figure(WaveformQuantity.THD).asValue())
                 .filter(thd -> thd.number() - 2 * thd.standardUncertainty() > MOST_THD)
-                .map(thd -> Reason.of(
-                        DeviceReason.SOURCE_DISTORTED, Argument.significant(thd.number(), Unit.PERCENT, 2)));
+                .map(thd ->
+                        Reason.of(DeviceReason.SOURCE_DISTORTED, Argument.significant(thd.number(), Unit.PERCENT, 2)));
     }
 }

@@ -79,18 +79,14 @@ final class Predictor {
         JunctionUncertainty junctions = legs.uncertainty(inUnit);
         PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
         if (clipper.cleanPath() && clipper.gainControl() == Clipper.GainControl.FEEDBACK) {
-            return PredictedFigures.refused(
-                    setting,
-                    Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
+            return PredictedFigures.refused(setting, Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
         }
         if (clipper.cleanPath()) {
             return paths.predict(setting, circuit, junctions);
         }
         Optional<StatePrediction.Paths> shown = paths.shown(setting, circuit, junctions);
         return shown.isPresent()
-                ? PredictedFigures.refused(
-                                setting,
-                                Reason.of(DeviceReason.PATH_NOT_NAMED))
+                ? PredictedFigures.refused(setting, Reason.of(DeviceReason.PATH_NOT_NAMED))
                         .with(shown.get())
                 : circuit instanceof ClipperCircuit.Feedback full && clipper.gainControl() != Clipper.GainControl.SERIES
                         ? turned(setting, full, junctions)

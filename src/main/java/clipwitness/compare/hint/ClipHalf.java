@@ -15,12 +15,7 @@ import java.util.Optional;
  */
 enum ClipHalf {
     /** Where the output goes up. */
-    UPPER(
-            Word.UPPER_HALF,
-            WaveformQuantity.CLIP_UP,
-            Word.UPPER_CLIP_LEVEL,
-            WaveformQuantity.PEAK_UP,
-            Word.UPPER_PEAK),
+    UPPER(Word.UPPER_HALF, WaveformQuantity.CLIP_UP, Word.UPPER_CLIP_LEVEL, WaveformQuantity.PEAK_UP, Word.UPPER_PEAK),
     /** Where it goes down. */
     LOWER(
             Word.LOWER_HALF,

@@ -102,8 +102,9 @@ final class LegMismatch implements HintRule {
         }
         return before.size() < clipped.size()
                 ? Optional.empty()
-                : halves(state, clipped, before).filter(
-                        d -> halves(state, change, before).filter(d::isAlike).isPresent());
+                : halves(state, clipped, before)
+                        .filter(d ->
+                                halves(state, change, before).filter(d::isAlike).isPresent());
     }
 
     private static Optional<Deviation> halves(

@@ -35,6 +35,11 @@ final class MeasuredBefore {
                 .map(q -> new Prediction(q.key(), OptionalInt.empty(), before.figure(q), now.figure(q)))
                 .toList();
         return new StatePrediction(
-                now.state(), now.condition(), Optional.of(Remark.of(SourceRemark.STATE_BEFORE)), figures, Optional.empty(), true);
+                now.state(),
+                now.condition(),
+                Optional.of(Remark.of(SourceRemark.STATE_BEFORE)),
+                figures,
+                Optional.empty(),
+                true);
     }
 }

@@ -167,7 +167,8 @@ class LegMismatchTest {
     private List<SaidHint> look(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
-            captures.add(MadeUpCapture.ordinary(p.state(), p.condition().gainPercent().orElseThrow())
+            captures.add(MadeUpCapture.ordinary(
+                            p.state(), p.condition().gainPercent().orElseThrow())
                     .done());
         }
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);

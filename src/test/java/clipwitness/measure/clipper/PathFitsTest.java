@@ -68,8 +68,7 @@ class PathFitsTest {
 
     @Test
     void aWaveThatIsNotBentTellsNothingOfItsPaths() {
-        assertThat(fits(x -> 3 * x, CIRCUIT).cleanShare().reason())
-                .contains(Reason.of(DeviceReason.PATHS_ALIKE));
+        assertThat(fits(x -> 3 * x, CIRCUIT).cleanShare().reason()).contains(Reason.of(DeviceReason.PATHS_ALIKE));
     }
 
     /** The level without clippers fixes a G + b: 0.6 * 25 + 3 = 18. */

@@ -1,9 +1,9 @@
 package clipwitness.measure.junction;
 
-import clipwitness.fixture.SyntheticTrace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
 import clipwitness.reason.DeviceReason;
 import clipwitness.reason.Reason;

@@ -61,14 +61,14 @@ public enum DeviceReason implements ReasonCode {
     /** The gain gives no such resistance. */
     RESISTANCE_UNKNOWN("resistance");
 
-    private final List<String> holes;
+    private final String holes;
 
     DeviceReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

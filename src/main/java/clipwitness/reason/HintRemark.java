@@ -71,15 +71,15 @@ public enum HintRemark implements RemarkCode {
     /** Its evidence. */
     CLEAN_PATH_BY("place", "share", "uncertainty", "remainder");
 
-    private final List<String> holes;
+    private final String holes;
 
     HintRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

@@ -19,15 +19,15 @@ public enum SourceRemark implements RemarkCode {
     /** The figures of the state before. */
     STATE_BEFORE;
 
-    private final List<String> holes;
+    private final String holes;
 
     SourceRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

@@ -112,7 +112,8 @@ public final class PairMaking {
                 temperature,
                 job.map(j -> new Ranking.Purpose(
                         j.sheet().report().number(),
-                        forecast.map(ClipForecast::original).orElse(List.of()))),
+                        forecast.map(ClipForecast::original).orElse(List.of()),
+                        forecast.map(f -> OptionalDouble.of(f.source())).orElse(OptionalDouble.empty()))),
                 Sha256.over(digests));
     }
 

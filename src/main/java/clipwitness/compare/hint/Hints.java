@@ -12,6 +12,7 @@ public final class Hints {
             new NoOutput(),
             new Inverted(),
             new LegMismatch(),
+            new CleanPath(),
             new KnobOffset());
 
     private Hints() {}

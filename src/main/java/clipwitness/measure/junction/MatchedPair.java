@@ -10,8 +10,12 @@ import java.util.List;
  * @param mismatch         root mean square of the voltage difference over the common currents, V
  * @param mismatchAt1mA    difference of the forward voltages at 1 mA, V, 0 or more
  * @param temperatureApart difference of the temperatures at which they were traced, K, 0 or more
+ * @param range            currents over which the mismatch counts: above both traces' floors, in both curves
  */
-public record MatchedPair(List<String> devices, Measured mismatch, Measured mismatchAt1mA, double temperatureApart) {
+public record MatchedPair(
+        List<String> devices, Measured mismatch, Measured mismatchAt1mA, double temperatureApart, CurrentRange range) {
+    private static final double LEFT_A_KELVIN = 0.3e-3;
+
     /** Copies what it is given. */
     public MatchedPair {
         devices = List.copyOf(devices);
@@ -20,7 +24,12 @@ public record MatchedPair(List<String> devices, Measured mismatch, Measured mism
         }
     }
 
-    /** Whether the traces were taken more than 3 K apart: then up to 2 mV/K of the mismatch are temperature. */
+    /** What referring both traces to one temperature leaves of the mismatch, V, a bound: 0.3 mV a kelvin. */
+    public double leftByTemperature() {
+        return LEFT_A_KELVIN * temperatureApart;
+    }
+
+    /** Whether the traces were taken more than 3 K apart: then the slope of the voltage over temperature makes the comparison blunt. */
     public boolean tracedApart() {
         return temperatureApart > Temperature.FAR_APART_KELVIN;
     }

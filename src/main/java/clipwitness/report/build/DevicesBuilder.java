@@ -117,7 +117,12 @@ final class DevicesBuilder {
     }
 
     private String apart(MatchedPair pair) {
-        return wording.say("pairs.apart", "kelvin", wording.numbers().rounded(pair.temperatureApart(), Unit.KELVIN, 2));
+        return wording.say(
+                "pairs.apart",
+                "kelvin",
+                wording.numbers().rounded(pair.temperatureApart(), Unit.KELVIN, 2),
+                "left",
+                wording.numbers().rounded(pair.leftByTemperature(), Unit.VOLT, 2));
     }
 
     private List<Table> predicted(Devices devices) {

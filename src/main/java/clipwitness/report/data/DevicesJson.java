@@ -128,6 +128,11 @@ final class DevicesJson {
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
         json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
+        if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
+            Measured share = at.paths().get().cleanShare();
+            json.number("cleanShare", share.value());
+            json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());
+        }
         json.statement("source", at.source());
     }
 }

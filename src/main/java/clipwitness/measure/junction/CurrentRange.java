@@ -15,7 +15,7 @@ public record CurrentRange(double lowest, double highest) {
     }
 
     /** Whether it spans a decade; a millionth of it to spare. */
-    boolean spansADecade() {
+    public boolean spansADecade() {
         return highest >= 10 * lowest * (1 - 1e-6);
     }
 }

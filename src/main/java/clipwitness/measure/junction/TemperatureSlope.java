@@ -24,7 +24,7 @@ public final class TemperatureSlope {
     }
 
     /** The share of the slope alone, V. */
-    static double ofTheSlope(Temperature from, Temperature to) {
+    public static double ofTheSlope(Temperature from, Temperature to) {
         return UNCERTAINTY * Math.abs(to.celsius() - from.celsius());
     }
 }

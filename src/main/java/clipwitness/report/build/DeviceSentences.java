@@ -7,7 +7,7 @@ import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.CurrentRange;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.ForwardVoltage;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.DevicesPart;

@@ -9,7 +9,7 @@ import clipwitness.measure.junction.ForwardVoltage;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.Leakage;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package clipwitness.report.data;
 
-import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.NamedDevice;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -16,7 +16,7 @@ import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.junction.Pairing;
+import clipwitness.measure.match.Pairing;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Remark;
 import clipwitness.reason.SourceRemark;

@@ -1,9 +1,12 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fixture.SyntheticTrace;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.junction.JunctionMeasurement;
+import clipwitness.measure.junction.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

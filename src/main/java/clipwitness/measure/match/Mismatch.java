@@ -1,7 +1,11 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.junction.CurveDistance;
+import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.junction.TemperatureSlope;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,8 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import clipwitness.measure.Measured;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.junction.Temperature;
 import java.util.List;
 
 /**

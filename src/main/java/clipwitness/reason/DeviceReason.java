@@ -43,14 +43,14 @@ public enum DeviceReason implements ReasonCode {
     /** Nothing says what follows the clipper. */
     OUTPUT_GAIN_UNKNOWN;
 
-    private final List<String> holes;
+    private final String holes;
 
     DeviceReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

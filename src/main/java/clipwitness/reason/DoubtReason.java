@@ -73,11 +73,11 @@ public enum DoubtReason implements ReasonCode {
     STIMULUS_CHANGED_SHEET(DoubtCode.STIMULUS_CHANGED, "found", "stated");
 
     private final DoubtCode doubt;
-    private final List<String> holes;
+    private final String holes;
 
     DoubtReason(DoubtCode doubt, String... holes) {
         this.doubt = doubt;
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     /** Which doubt it raises. */
@@ -87,7 +87,7 @@ public enum DoubtReason implements ReasonCode {
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     /** Name in the results: that of the doubt. */

@@ -57,14 +57,14 @@ public enum FigureReason implements ReasonCode {
     /** The predicted wave is too steep at its onset. */
     ONSET_TOO_FAST;
 
-    private final List<String> holes;
+    private final String holes;
 
     FigureReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

@@ -59,15 +59,15 @@ public enum HintRemark implements RemarkCode {
     /** A level, measured and predicted. */
     LEG_LEVEL("level", "measured", "predicted", "uncertainty");
 
-    private final List<String> holes;
+    private final String holes;
 
     HintRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

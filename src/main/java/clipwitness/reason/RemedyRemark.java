@@ -31,15 +31,15 @@ public enum RemedyRemark implements RemarkCode {
     /** One state, to be captured anew. */
     STATE_AGAIN("state");
 
-    private final List<String> holes;
+    private final String holes;
 
     RemedyRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

@@ -11,15 +11,15 @@ public enum SourceRemark implements RemarkCode {
     /** The gain behind the clipper is found, too. */
     OUTPUT_GAIN_FOUND("source");
 
-    private final List<String> holes;
+    private final String holes;
 
     SourceRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

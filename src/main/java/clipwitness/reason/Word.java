@@ -53,15 +53,15 @@ public enum Word implements RemarkCode {
     /** The crest factor. */
     CREST_FACTOR;
 
-    private final List<String> holes;
+    private final String holes;
 
     Word(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

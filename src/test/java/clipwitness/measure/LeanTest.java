@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fixture.Spread;
 import clipwitness.fixture.TestRecord;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -13,16 +14,19 @@ class LeanTest {
     private static final double EDGE = 0.1;
 
     /** From -1 to 1 within a tenth of the period, then straight down to -1; phase 0 is the upward zero crossing. */
-    private static final DoubleUnaryOperator SAG =
-            p -> p < EDGE / 2 ? 2 * p / EDGE : p > 1 - EDGE / 2 ? 2 * (p - 1) / EDGE : (1 - 2 * p) / (1 - EDGE);
+    private static double sag(double p) {
+        return p < EDGE / 2 ? 2 * p / EDGE : p > 1 - EDGE / 2 ? 2 * (p - 1) / EDGE : (1 - 2 * p) / (1 - EDGE);
+    }
 
-    private static final DoubleUnaryOperator RISE = p -> SAG.applyAsDouble(p <= 0.5 ? 0.5 - p : 1.5 - p);
+    private static double rise(double p) {
+        return sag(p <= 0.5 ? 0.5 - p : 1.5 - p);
+    }
 
     /** A triangle over a base of 1 with its top at t has its centroid at (1 + t) / 3; here t = 0.1. */
     @Test
     void aFastEdgeThenASagLeansToTheFrontBy13Point33PercentAndItsMirrorImageToTheBack() {
-        assertThat(lean(SAG)).isCloseTo(-13.333, within(0.05));
-        assertThat(lean(RISE)).isCloseTo(13.333, within(0.05));
+        assertThat(lean(LeanTest::sag)).isCloseTo(-13.333, within(0.05));
+        assertThat(lean(LeanTest::rise)).isCloseTo(13.333, within(0.05));
     }
 
     private static double lean(DoubleUnaryOperator shape) {
@@ -32,7 +36,7 @@ class LeanTest {
     /** Scatter of 200 values is known to 5 %, one standard deviation: the bounds are three of them. */
     @Test
     void theLeanOf200NoisyRecordsScattersAsStated() {
-        for (DoubleUnaryOperator shape : new DoubleUnaryOperator[] {SAG, RISE}) {
+        for (DoubleUnaryOperator shape : List.<DoubleUnaryOperator>of(LeanTest::sag, LeanTest::rise)) {
             Spread spread = new Spread();
             for (int record = 0; record < 200; record++) {
                 spread.add(TestRecord.of(shape)

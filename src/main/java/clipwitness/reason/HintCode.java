@@ -18,6 +18,8 @@ public enum HintCode {
     LEG_MISMATCH,
     /** The knob sits elsewhere. */
     KNOB_OFFSET,
+    /** What changed lies beside the clipper. */
+    BESIDE_THE_CLIPPER,
     /** A clean path runs beside the clipper, and the sheet names none. */
     CLEAN_PATH;
 

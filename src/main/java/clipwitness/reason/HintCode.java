@@ -19,7 +19,9 @@ public enum HintCode {
     /** The knob sits elsewhere. */
     KNOB_OFFSET,
     /** What changed lies beside the clipper. */
-    BESIDE_THE_CLIPPER;
+    BESIDE_THE_CLIPPER,
+    /** A clean path runs beside the clipper, and the sheet names none. */
+    CLEAN_PATH;
 
     /** Name in the results, for example {@code no-output}. */
     public String code() {

@@ -73,7 +73,19 @@ public enum HintRemark implements RemarkCode {
     /** Evidence with where the source's level is known from. */
     LEG_BY_SOURCE("evidence", "source"),
     /** A level, measured and predicted. */
-    LEG_LEVEL("level", "measured", "predicted", "uncertainty");
+    LEG_LEVEL("level", "measured", "predicted", "uncertainty"),
+    /** Beside a clean path: not the devices' wave. */
+    PATHS_DEVIATE("state"),
+    /** Its evidence. */
+    PATHS_DEVIATE_BY("place", "now", "before"),
+    /** Beside a clean path: the clipped one higher or lower. */
+    PATHS_SCALED("state", "direction"),
+    /** Its evidence. */
+    PATHS_SCALED_BY("place", "now", "before"),
+    /** A clean path. */
+    CLEAN_PATH("state"),
+    /** Its evidence. */
+    CLEAN_PATH_BY("place", "share", "uncertainty", "remainder");
 
     private final String holes;
 

@@ -54,8 +54,7 @@ final class KnobOffset implements HintRule {
                 .of(pair.from(), pair.to(), figure);
         return change.asValue()
                 .filter(v -> !pair.from().figure(figure).asValue().orElseThrow().isUpperBound())
-                .map(v -> new Shifted(
-                        v.number(), 2 * v.standardUncertainty(), slope(evidence.catalogue(), pair.from(), figure)));
+                .map(v -> new Shifted(v.number(), v.expanded(), slope(evidence.catalogue(), pair.from(), figure)));
     }
 
     /** Slope between the neighbours of a setting, 0 at the end stops of the control. */

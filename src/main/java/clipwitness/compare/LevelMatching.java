@@ -37,6 +37,6 @@ final class LevelMatching {
     }
 
     private Measured figure(Setting setting, int order) {
-        return repeatability.figure(setting, s -> s.levelMatched(order));
+        return repeatability.levelMatched(setting, order);
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.compare;
 
+import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -34,7 +35,8 @@ final class Remedy {
         this.stays = stays;
         this.words = words;
         this.runs = runs;
-        this.wanted = distance * distance / 4;
+        double standard = distance / Budget.coverageFactor(change.budget());
+        this.wanted = standard * standard;
     }
 
     /**

@@ -16,7 +16,7 @@ public sealed interface Measured {
     /** The value, where there is one. */
     OptionalDouble value();
 
-    /** Expanded uncertainty, k = 2, in the unit; empty where there is no value. */
+    /** Expanded uncertainty, the coverage factor of {@link Budget} times the standard one, in the unit; empty where there is no value. */
     OptionalDouble expandedUncertainty();
 
     /** Why there is no value. */
@@ -67,14 +67,17 @@ public sealed interface Measured {
 
         /** Combined standard uncertainty, root sum square of the contributions. */
         public double standardUncertainty() {
-            return Math.sqrt(budget.stream()
-                    .mapToDouble(c -> c.standardUncertainty() * c.standardUncertainty())
-                    .sum());
+            return Budget.standardUncertainty(budget);
+        }
+
+        /** Expanded uncertainty, Student's factor for 95.45 % times the standard one; k = 2 where all contributions are as good as known. */
+        public double expanded() {
+            return Budget.coverageFactor(budget) * standardUncertainty();
         }
 
         @Override
         public OptionalDouble expandedUncertainty() {
-            return OptionalDouble.of(2 * standardUncertainty());
+            return OptionalDouble.of(expanded());
         }
 
         @Override
@@ -84,8 +87,13 @@ public sealed interface Measured {
 
         /** The same value with one contribution more. */
         public Value plus(Source source, double standardUncertainty) {
+            return plus(List.of(new Contribution(source, standardUncertainty)));
+        }
+
+        /** The same value with more contributions. */
+        public Value plus(List<Contribution> contributions) {
             List<Contribution> more = new ArrayList<>(budget);
-            more.add(new Contribution(source, standardUncertainty));
+            more.addAll(contributions);
             return new Value(number, unit, more, isUpperBound);
         }
 
@@ -105,12 +113,12 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return number > 2 * standardUncertainty() ? this : asUpperBound();
+            return number > expanded() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
-            return isUpperBound ? number + 2 * standardUncertainty() : number;
+            return isUpperBound ? number + expanded() : number;
         }
 
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */

@@ -118,7 +118,7 @@ record OnsetPoint(double input, double noise, double leaving) {
     Measured measured(double relativeInputNoise, double step) {
         Measured.Value onset = Measured.withNoise(input, Unit.VOLT, Math.hypot(noise, input * relativeInputNoise));
         Measured.Value whole = step > 0 ? onset.plus(Source.CONVERTER_STEP, step / leaving) : onset;
-        return 2 * whole.standardUncertainty() < input
+        return whole.expanded() < input
                 ? whole
                 : Measured.refused(whole.unit(), "noise hides where the curve leaves its line");
     }

@@ -1,6 +1,7 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,6 +41,11 @@ public sealed interface Measured {
     /** A refusal. */
     static Refused refused(Unit unit, String reason) {
         return new Refused(unit, reason);
+    }
+
+    /** A value that lies somewhere between two others, nothing says where; without a lower one it lies below the upper one. */
+    static Between between(Unit unit, OptionalDouble lower, double upper) {
+        return new Between(unit, lower, upper);
     }
 
     /**
@@ -163,6 +169,45 @@ public sealed interface Measured {
         @Override
         public Optional<String> reason() {
             return Optional.of(why);
+        }
+    }
+
+    /**
+     * No value, but limits that it lies between.
+     *
+     * @param unit  unit of both
+     * @param lower lower limit; empty where there is none
+     * @param upper upper limit
+     */
+    record Between(Unit unit, OptionalDouble lower, double upper) implements Measured {
+        /** Checks that the limits rise. */
+        public Between {
+            Objects.requireNonNull(unit, "unit");
+            if (!(lower.orElse(Double.NEGATIVE_INFINITY) < upper && upper < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("limits must rise but are " + lower + " and " + upper);
+            }
+        }
+
+        @Override
+        public OptionalDouble value() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public OptionalDouble expandedUncertainty() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public Optional<String> reason() {
+            String to = plain(upper) + " " + unit.symbol();
+            return Optional.of(
+                    (lower.isPresent() ? "between " + plain(lower.getAsDouble()) + " and " + to : "below " + to)
+                            + ", because noise hides the figure at the setting below");
+        }
+
+        private static String plain(double number) {
+            return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
         }
     }
 }

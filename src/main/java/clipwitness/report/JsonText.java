@@ -144,6 +144,10 @@ final class JsonText {
         if (measured.reason().isPresent()) {
             text("reason", measured.reason());
         }
+        if (measured instanceof Measured.Between between) {
+            number("lower", between.lower());
+            number("upper", OptionalDouble.of(between.upper()));
+        }
         if (measured.asValue().filter(Measured.Value::isUpperBound).isPresent()) {
             text("bound", "upper");
         }

@@ -91,6 +91,8 @@ final class OnsetFinding implements FindingRule {
         Optional<Measured> to = gain(pair.to(), mark);
         if (from.isEmpty()
                 || to.isEmpty()
+                || from.get() instanceof Measured.Between
+                || to.get() instanceof Measured.Between
                 || (from.get().value().isEmpty() && to.get().value().isEmpty())) {
             return Optional.empty();
         }

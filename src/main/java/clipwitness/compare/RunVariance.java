@@ -1,5 +1,7 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.CaptureResult;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -24,7 +26,8 @@ record RunVariance(double variance, double noise, int freedom, double slope) {
     private static final Set<Source> WITHIN_A_CAPTURE = EnumSet.of(Source.NOISE, Source.CONVERTER_STEP);
 
     /** Of a setting that was set more than once; empty where fewer than two runs have the figure. */
-    static Optional<RunVariance> of(Setting setting, Function<Setting, Measured> figure, double slope) {
+    static Optional<RunVariance> of(
+            StateAtCondition setting, Function<StateAtCondition, Measured> figure, double slope) {
         List<Measured.Value> runs = runs(setting).stream()
                 .map(figure)
                 .flatMap(m -> m.asValue().stream())
@@ -47,12 +50,12 @@ record RunVariance(double variance, double noise, int freedom, double slope) {
     }
 
     /** The runs of a setting, each with its captures alone. */
-    static List<Setting> runs(Setting setting) {
+    static List<StateAtCondition> runs(StateAtCondition setting) {
         Collection<List<CaptureResult>> byRun = setting.replicates().stream()
                 .collect(Collectors.groupingBy(c -> c.row().run()))
                 .values();
         return byRun.stream()
-                .map(run -> new Setting(setting.state(), setting.label(), setting.condition(), run))
+                .map(run -> new StateAtCondition(setting.state(), setting.label(), setting.condition(), run))
                 .toList();
     }
 

@@ -1,5 +1,8 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.NullItem;
+import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.measure.GainSlope;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
@@ -21,10 +24,10 @@ final class SlopeOverGain {
     }
 
     /** One setting with a figure of it. */
-    private record Point(Setting setting, Measured.Value figure) {}
+    private record Point(StateAtCondition setting, Measured.Value figure) {}
 
     /** The slope in the figure's unit for one percent; empty where the state has no other setting with the figure. */
-    Optional<GainSlope> of(Setting setting, Function<Setting, Measured> figure) {
+    Optional<GainSlope> of(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
         List<Point> points = catalogue.alongGain(setting).stream()
                 .flatMap(s -> figure.apply(s).asValue().map(v -> new Point(s, v)).stream())
                 .toList();
@@ -45,7 +48,7 @@ final class SlopeOverGain {
                 points.indexOf(own)));
     }
 
-    private static boolean isAt(Point point, Setting setting) {
+    private static boolean isAt(Point point, StateAtCondition setting) {
         return point.setting.condition().equals(setting.condition());
     }
 
@@ -63,8 +66,8 @@ final class SlopeOverGain {
      * Slope of the remainder of a null: how fast the wave's shape leaves the setting's own, a ratio for one percent. Between two neighbours
      * it is that of the parabola through the three waves, and as with every slope the largest difference to a chord is its bound.
      */
-    OptionalDouble ofRemainder(Setting setting) {
-        List<Setting> around = catalogue.around(setting);
+    OptionalDouble ofRemainder(StateAtCondition setting) {
+        List<StateAtCondition> around = catalogue.around(setting);
         if (around.size() < 2) {
             return OptionalDouble.empty();
         }
@@ -75,7 +78,7 @@ final class SlopeOverGain {
         return OptionalDouble.of(ofRemainder(around.get(0), around.get(1), around.get(2)));
     }
 
-    private static double ofRemainder(Setting below, Setting own, Setting above) {
+    private static double ofRemainder(StateAtCondition below, StateAtCondition own, StateAtCondition above) {
         double before = width(below, own);
         double after = width(own, above);
         double first = remainder(own, below);
@@ -93,11 +96,11 @@ final class SlopeOverGain {
         return new GainSlope(Math.sqrt(mean), Math.max(before, after) / (before + after) * apart).effective();
     }
 
-    private static double width(Setting below, Setting above) {
+    private static double width(StateAtCondition below, StateAtCondition above) {
         return Catalogue.gain(above) - Catalogue.gain(below);
     }
 
-    private static double remainder(Setting a, Setting b) {
+    private static double remainder(StateAtCondition a, StateAtCondition b) {
         return NullItem.remainder(a, b).orElse(0.0);
     }
 }

@@ -2,9 +2,10 @@ package clipwitness.compare;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.WaveformInput;
-import clipwitness.measure.WaveformMeasurement;
+import clipwitness.compare.judge.ItemValue;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -75,7 +76,7 @@ record KnobWave(DoubleUnaryOperator curve, double least, double most, boolean is
     }
 
     /** The figure in the unit of its item, exact. */
-    double truth(ItemFigure figure, double percent) {
+    double truth(ItemValue figure, double percent) {
         double[] swing = new double[PLACES];
         double mean = 0;
         for (int i = 0; i < PLACES; i++) {

@@ -1,5 +1,13 @@
 package clipwitness.compare;
 
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Change;
+import clipwitness.compare.judge.Drift;
+import clipwitness.compare.judge.ItemValue;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.judge.TemperatureChange;
+import clipwitness.compare.result.CaptureResult;
 import clipwitness.measure.Measured;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +23,8 @@ import java.util.stream.IntStream;
  */
 final class RunsCoverage {
     private static final double[] GAINS = {0, 25, 50, 75, 100};
-    private static final List<ItemFigure> FIGURES =
-            List.of(ItemFigure.LEVEL, ItemFigure.THD, ItemFigure.ASYMMETRY, ItemFigure.CREST_FACTOR);
+    private static final List<ItemValue> FIGURES =
+            List.of(ItemValue.LEVEL, ItemValue.THD, ItemValue.ASYMMETRY, ItemValue.CREST_FACTOR);
     private static final double SHEET = 0.01;
     private static final int FREEDOM = 8;
     private static final int SEED = 7919;
@@ -57,10 +65,10 @@ final class RunsCoverage {
         Catalogue catalogue = Catalogue.of(captures, s -> s);
         Change change = new Change(
                 new Repeatability(catalogue, bench()), new Drift(new TemperatureChange(OptionalDouble.empty(), 1)));
-        for (Setting from : catalogue.of("a")) {
-            Setting to = catalogue.at("b", from.condition()).orElseThrow();
-            for (ItemFigure figure : FIGURES) {
-                if (figure != ItemFigure.THD || from.hasThdToJudge() && to.hasThdToJudge()) {
+        for (StateAtCondition from : catalogue.of("a")) {
+            StateAtCondition to = catalogue.at("b", from.condition()).orElseThrow();
+            for (ItemValue figure : FIGURES) {
+                if (figure != ItemValue.THD || from.hasThdToJudge() && to.hasThdToJudge()) {
                     double gain = Catalogue.gain(from);
                     add(
                             figure,
@@ -88,7 +96,7 @@ final class RunsCoverage {
                 .sum();
     }
 
-    private synchronized void add(ItemFigure figure, double gain, Measured change, double truth) {
+    private synchronized void add(ItemValue figure, double gain, Measured change, double truth) {
         change.asValue().ifPresent(value -> {
             for (String name :
                     List.of(figure.name(), figure.name() + " " + (gain % 100 == 0 ? "at the stops" : "between"))) {

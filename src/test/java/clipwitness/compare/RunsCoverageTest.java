@@ -2,6 +2,7 @@ package clipwitness.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.judge.ItemValue;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -22,8 +23,8 @@ class RunsCoverageTest {
                 + tallies.entrySet().stream()
                         .map(e -> String.format("  %-26s %s%n", e.getKey(), e.getValue()))
                         .collect(Collectors.joining()));
-        for (ItemFigure figure :
-                new ItemFigure[] {ItemFigure.LEVEL, ItemFigure.THD, ItemFigure.ASYMMETRY, ItemFigure.CREST_FACTOR}) {
+        for (ItemValue figure :
+                new ItemValue[] {ItemValue.LEVEL, ItemValue.THD, ItemValue.ASYMMETRY, ItemValue.CREST_FACTOR}) {
             assertThat(tallies.get(figure.name()).share())
                     .as(plan + " " + drift + " " + figure)
                     .isBetween(93.0, 97.5);

@@ -1,7 +1,6 @@
 package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
@@ -11,8 +10,6 @@ import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;
 import clipwitness.measure.series.ThdCurve;
-import clipwitness.measure.wave.HarmonicList;
-import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -63,22 +60,6 @@ class RefusalsTest {
         WaveformResult result = SINE.sampled(9, 40, 0).measured();
         assertThat(result.get(WaveformQuantity.HIGH_HARMONICS).reason())
                 .hasValue("only 4 harmonics lie below 0.45 of the sample rate");
-    }
-
-    @Test
-    void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue("the record holds no such harmonic at all");
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, "there is none").reason())
-                .hasValue("there is none");
-    }
-
-    /** A tenth is -20 dBc; noise of a tenth more may double the amplitude twice over: 20 lg 3 = 9.54 dB. */
-    @Test
-    void aBuriedHarmonicOfATenthIsABoundAtMinus20() {
-        Measured level = HarmonicList.bound(0.1, 0.1, 1, 0);
-        assertThat(level.value().orElseThrow()).isCloseTo(-20, within(1e-9));
-        assertThat(level.expandedUncertainty().orElseThrow()).isCloseTo(9.5424, within(1e-4));
-        assertThat(level.asValue().orElseThrow().isUpperBound()).isTrue();
     }
 
     @Test

@@ -1,15 +1,12 @@
 package clipwitness.compare.judge;
 
-import clipwitness.compare.RunFit;
-import clipwitness.compare.RunVariance;
-import clipwitness.compare.SlopeOverGain;
 import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
-import clipwitness.measure.GainSlope;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.series.GainSlope;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -29,7 +26,7 @@ import java.util.stream.Stream;
  * borrows the slope of the state that was captured at the same position and at others; where there is none, the runs at such positions show
  * the whole.
  */
-final class Repeatability {
+public final class Repeatability {
     private static final double END_STOP_LOW = 0;
     private static final double END_STOP_HIGH = 100;
 
@@ -43,7 +40,7 @@ final class Repeatability {
     private final RunFit level;
     private final Map<String, Fits> fits = new HashMap<>();
 
-    Repeatability(Catalogue catalogue, Bench bench) {
+    public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.slopes = new SlopeOverGain(catalogue);
         this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
@@ -94,7 +91,7 @@ final class Repeatability {
     }
 
     /** A capture's figures and harmonics with this contribution. */
-    WaveformResult applied(StateAtCondition setting, WaveformResult result) {
+    public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> with(v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
                         h.order(), h.amplitude(), with(h.level(), ofHarmonic(setting, h.order())), h.phase()));
@@ -146,7 +143,7 @@ final class Repeatability {
     }
 
     /** Whether a control stands where it may be set amiss: not at an end stop. */
-    static boolean isBetweenStops(StateAtCondition setting) {
+    public static boolean isBetweenStops(StateAtCondition setting) {
         OptionalDouble gain = setting.condition().gainPercent();
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }

@@ -22,12 +22,12 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  *
  * @param series the states' points
  */
-record PointLayer(List<PointSeries> series) implements Layer {
+public record PointLayer(List<PointSeries> series) implements Layer {
     private static final Color CLEAR = new Color(0xFF, 0xFF, 0xFF, 0);
     private static final int MARKER_SIZE = 5;
 
     /** Copies what it is given. */
-    PointLayer {
+    public PointLayer {
         series = List.copyOf(series);
     }
 

@@ -1,7 +1,7 @@
 package clipwitness.figure.chart;
 
 /** Where a value lies along an axis. */
-sealed interface Scale {
+public sealed interface Scale {
     /** Value at the axis' beginning. */
     double low();
 

@@ -2,7 +2,6 @@ package clipwitness.measure.series;
 
 import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
-import clipwitness.measure.CrossingPlace;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;

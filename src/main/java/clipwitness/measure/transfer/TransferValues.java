@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The figures that need an input channel. */
-final class TransferValues {
+public final class TransferValues {
     private static final List<WaveformQuantity> OF_THE_CURVE = List.of(
             WaveformQuantity.SMALL_SIGNAL_GAIN,
             WaveformQuantity.ONSET_UP,
@@ -31,7 +31,7 @@ final class TransferValues {
      * @param down lower extreme of the output
      * @return the transfer curve
      */
-    static TransferCurve write(
+    public static TransferCurve write(
             Map<WaveformQuantity, Measured> values, FittedWave output, FittedWave input, Extreme up, Extreme down) {
         values.put(WaveformQuantity.INPUT_FUNDAMENTAL, OutputValues.fundamental(input));
         values.put(WaveformQuantity.INPUT_THD, TotalHarmonicDistortion.of(input));
@@ -51,7 +51,7 @@ final class TransferValues {
     }
 
     /** Refuses all figures that need an input. */
-    static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+    public static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));

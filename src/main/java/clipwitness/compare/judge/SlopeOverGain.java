@@ -1,10 +1,7 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
-import clipwitness.compare.judge.Catalogue;
-import clipwitness.compare.judge.NullItem;
-import clipwitness.compare.judge.StateAtCondition;
-import clipwitness.measure.GainSlope;
 import clipwitness.measure.Measured;
+import clipwitness.measure.series.GainSlope;
 import clipwitness.quantity.Decibels;
 import java.util.List;
 import java.util.Optional;

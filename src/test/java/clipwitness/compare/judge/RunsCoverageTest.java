@@ -1,8 +1,7 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.judge.ItemValue;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;

@@ -1,4 +1,4 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;

@@ -1,12 +1,6 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
-import clipwitness.compare.judge.Catalogue;
-import clipwitness.compare.judge.Change;
-import clipwitness.compare.judge.Drift;
-import clipwitness.compare.judge.ItemValue;
-import clipwitness.compare.judge.Repeatability;
-import clipwitness.compare.judge.StateAtCondition;
-import clipwitness.compare.judge.TemperatureChange;
+import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.measure.Measured;
 import java.util.ArrayList;

@@ -1,8 +1,7 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
-import clipwitness.compare.judge.ItemValue;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;

@@ -1,6 +1,5 @@
-package clipwitness.compare;
+package clipwitness.compare.judge;
 
-import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;

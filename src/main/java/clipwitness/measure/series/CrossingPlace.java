@@ -1,4 +1,4 @@
-package clipwitness.measure;
+package clipwitness.measure.series;
 
 import clipwitness.signal.Crossing;
 import clipwitness.signal.ShapePreservingInterpolation;

@@ -112,7 +112,7 @@ public final class Bench {
     }
 
     /** Digest of the export; without it each state, setting and run has an export of its own. */
-    Bench sha256(String digest) {
+    public Bench sha256(String digest) {
         sha256 = Optional.of(digest);
         return this;
     }
@@ -143,7 +143,7 @@ public final class Bench {
     }
 
     /** A capture with these figures in place of stated ones. */
-    CaptureResult measured(WaveformResult result) {
+    public CaptureResult measured(WaveformResult result) {
         CaptureResult capture = done();
         return new CaptureResult(
                 capture.row(), capture.export(), result.doubts(), Optional.of(result), Optional.empty());

@@ -32,9 +32,6 @@ final class WaveformDoubts {
     static List<Doubt> ofFit(FittedWave output, Samples samples, WaveformInput capture) {
         double found = output.fit().cyclesPerSample() * capture.output().sampleRate();
         OptionalDouble expected = capture.expectedFrequency();
-        if (!output.hasFundamental()) {
-            return List.of(noFundamental("", expected, Severity.REFUSAL));
-        }
         return Stream.of(
                         overRange("", output, samples, capture.outputScale(), Severity.REFUSAL),
                         lowResolution("", output, samples),
@@ -71,6 +68,21 @@ final class WaveformDoubts {
                 ? String.format(Locale.ROOT, "no line near %.6g Hz", expected.getAsDouble())
                 : "no periodic line";
         return new Doubt(DoubtCode.NO_FUNDAMENTAL, severity, channel + where + " stands above the noise");
+    }
+
+    /** An output without a line at the expected frequency, with the line that is there, cycles a sample, if there is one. */
+    static Doubt noFundamental(OptionalDouble expected, OptionalDouble strongest, double sampleRate) {
+        Doubt doubt = noFundamental("", expected, Severity.REFUSAL);
+        return strongest.isEmpty()
+                ? doubt
+                : new Doubt(
+                        doubt.code(),
+                        doubt.severity(),
+                        doubt.text()
+                                + String.format(
+                                        Locale.ROOT,
+                                        ": the strongest line lies at %.4g Hz",
+                                        strongest.getAsDouble() * sampleRate));
     }
 
     static Optional<Doubt> fewPeriods(double periods) {

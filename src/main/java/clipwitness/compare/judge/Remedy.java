@@ -4,6 +4,7 @@ import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.WaveformResult;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -28,13 +29,16 @@ public final class Remedy {
     private final Map<Source, Double> stays;
     private final Words words;
     private final int runs;
+    private final WaveformResult wave;
     private final double wanted;
 
-    private Remedy(Measured.Value change, Map<Source, Double> stays, Words words, int runs, double distance) {
+    private Remedy(
+            Measured.Value change, Map<Source, Double> stays, Words words, StateAtCondition again, double distance) {
         this.change = change;
         this.stays = stays;
         this.words = words;
-        this.runs = runs;
+        this.runs = again.runs();
+        this.wave = again.first();
         double standard = distance / Budget.coverageFactor(change.budget());
         this.wanted = standard * standard;
     }
@@ -68,7 +72,7 @@ public final class Remedy {
                 from.quoted(),
                 "What was captured of " + from.quoted()
                         + " is too uncertain so near the limit, and it cannot be captured again.");
-        return new Remedy(change, stays, words, to.runs(), distance).sentence(distance);
+        return new Remedy(change, stays, words, to, distance).sentence(distance);
     }
 
     /**
@@ -79,7 +83,7 @@ public final class Remedy {
     public static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
         Words words = new Words(
                 "each state", "the other", "No number of captures would soon show a change as small as the limit.");
-        return new Remedy(change, new EnumMap<>(Source.class), words, setting.runs(), distance).sentence(distance);
+        return new Remedy(change, new EnumMap<>(Source.class), words, setting, distance).sentence(distance);
     }
 
     /** A sentence where there is no figure at all. */
@@ -133,8 +137,16 @@ public final class Remedy {
     private Optional<String> range() {
         return times(EnumSet.of(Source.CONVERTER_STEP))
                 .map(n -> (int) Math.ceil(Math.sqrt(n)))
-                .map(n -> "Capture " + words.what() + " at a vertical range " + n
-                        + " times finer, or with more bits: the converter step hides the change.");
+                .map(n -> "Capture " + words.what() + finer(n) + " the converter step hides the change.");
+    }
+
+    private String finer(int times) {
+        return FinerRange.holds(wave, FinerRange.USUAL_BITS, times)
+                ? " at a vertical range " + times + " times finer, or with more bits:"
+                : String.format(
+                        Locale.ROOT,
+                        " with %.0f bits more: no finer range holds the wave, and",
+                        Math.ceil(Math.log(times) / Math.log(2)));
     }
 
     private Optional<String> moreRuns() {

@@ -4,6 +4,7 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.FinerRange;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Missing;
@@ -13,7 +14,6 @@ import clipwitness.job.Job;
 import clipwitness.job.LimitQuantity;
 import clipwitness.job.Role;
 import clipwitness.job.State;
-import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
@@ -25,9 +25,8 @@ import java.util.OptionalDouble;
 /** What is missing before the unit is opened, most important first: a list to work through at the bench. */
 final class BenchList {
     private static final double PERIODS_FOR_HUM = 5;
+    private static final int MOST_HARMONICS = 20;
     private static final double USUAL_MAINS = 50; // Hz; the longer period of the two that are in use
-    private static final int USUAL_BITS = 8;
-    private static final double HALF = 0.5;
 
     private final Job job;
     private final Catalogue catalogue;
@@ -74,12 +73,21 @@ final class BenchList {
     private void doubts(Severity severity) {
         for (CaptureResult c : captures) {
             for (Doubt d : c.doubts()) {
-                if (d.severity() == severity && d.code() != DoubtCode.UNIT_ASSUMED) {
+                if (d.severity() == severity && canBeMended(c, d)) {
                     missing.add(new Missing(
                             d.code().code(), c.row().file() + ": " + d.sentence(), severity == Severity.REFUSAL));
                 }
             }
         }
+    }
+
+    /** A unit that the file does not state is no fault of the capture, and harmonics beyond all that are counted are the unit's. */
+    private static boolean canBeMended(CaptureResult capture, Doubt doubt) {
+        boolean isBeyondTheLast = doubt.code() == DoubtCode.UNDERSAMPLED
+                && capture.waveform()
+                        .filter(w -> w.harmonicCount() >= MOST_HARMONICS)
+                        .isPresent();
+        return doubt.code() != DoubtCode.UNIT_ASSUMED && !isBeyondTheLast;
     }
 
     private void settings(State state) {
@@ -88,14 +96,17 @@ final class BenchList {
             return;
         }
         String label = "“" + state.label() + "”";
-        if (settings.stream().noneMatch(s -> catalogue.alongGain(s).size() > 1)) {
+        boolean hasControl =
+                settings.stream().anyMatch(s -> s.condition().gainPercent().isPresent());
+        if (hasControl
+                && settings.stream().noneMatch(s -> catalogue.alongGain(s).size() > 1)) {
             add(
                     "one-gain-setting",
                     label
                             + " was captured at one position of the gain control: capture more, the end stops among them, where no"
                             + " knob can be set amiss.");
         }
-        if (settings.stream().noneMatch(s -> s.runs() > 1)) {
+        if (hasControl && settings.stream().noneMatch(s -> s.runs() > 1)) {
             add(
                     "no-replicate",
                     label
@@ -159,28 +170,20 @@ final class BenchList {
         }
     }
 
-    /** A wave that leaves more than half of the converter's codes unused. */
+    /** A wave that the next finer vertical range would hold too. */
     private void screen(CaptureResult capture) {
         Optional<WaveformResult> wave = capture.waveform();
-        OptionalDouble step = wave.map(w -> w.range().codeStep()).orElse(OptionalDouble.empty());
-        if (step.isEmpty()) {
+        if (wave.isEmpty() || !FinerRange.nextHolds(wave.get(), bits(capture))) {
             return;
         }
-        double span = peak(wave.get(), WaveformQuantity.PEAK_UP) + peak(wave.get(), WaveformQuantity.PEAK_DOWN);
-        double used = span / step.getAsDouble() / Math.pow(2, bits(capture));
-        if (span > 0 && used < HALF) {
-            add(
-                    "screen-half-empty",
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the wave fills %.0f %% of the converter's range: a finer vertical range would halve its steps.",
-                            capture.row().file(),
-                            100 * used));
-        }
-    }
-
-    private static double peak(WaveformResult wave, WaveformQuantity quantity) {
-        return wave.get(quantity).asValue().map(Measured.Value::number).orElse(0.0);
+        FinerRange.used(wave.get(), bits(capture))
+                .ifPresent(used -> add(
+                        "screen-half-empty",
+                        String.format(
+                                Locale.ROOT,
+                                "%s: the wave fills %.0f %% of the converter's range: a finer vertical range would halve its steps.",
+                                capture.row().file(),
+                                100 * used)));
     }
 
     private int bits(CaptureResult capture) {
@@ -191,7 +194,7 @@ final class BenchList {
                 .filter(b -> b.isPresent())
                 .mapToInt(b -> b.getAsInt())
                 .findFirst()
-                .orElse(USUAL_BITS);
+                .orElse(FinerRange.USUAL_BITS);
     }
 
     private void rails(List<State> before) {

@@ -1,5 +1,7 @@
 package clipwitness;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -58,6 +60,21 @@ class ArchitectureTest {
                 .check(all));
     }
 
+    /** So that a decision cannot hang on a sentence: what reads, measures and decides sees codes only. */
+    @ArchTest
+    static void whatDecidesCannotReachTheWords(JavaClasses all) {
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        Stream.of("reason", "capture", "reading", "job", "signal", "measure", "compare", "batch")
+                                .map(p -> ROOT + p + "..")
+                                .toArray(String[]::new))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(ROOT + "words..")
+                .check(all);
+    }
+
     @ArchTest
     static void noTwoTypesShareAName(JavaClasses all) {
         assertThat(all.stream()
@@ -72,6 +89,18 @@ class ArchitectureTest {
         noClasses().should().callMethod(Instant.class, "now").check(all);
         noClasses().should().dependOnClassesThat().areAssignableTo(Clock.class).check(all);
         noClasses().should().callMethod(System.class, "currentTimeMillis").check(all);
+    }
+
+    @ArchTest
+    static void nothingSetsASystemPropertyOrMakesATemporaryFile(JavaClasses all) {
+        noClasses()
+                .should()
+                .callMethod(System.class, "setProperty", String.class, String.class)
+                .check(all);
+        noClasses()
+                .should()
+                .callMethodWhere(target(nameMatching("create(Temp|TempFile|TempDirectory)")))
+                .check(all);
     }
 
     @ArchTest

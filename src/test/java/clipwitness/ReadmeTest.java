@@ -28,7 +28,7 @@ class ReadmeTest {
             Pattern.compile("(?<![\\w./-])[\\w.-]+(/[\\w.-]+)+|\\]\\(([^)#]+)\\)|`(\\.?[\\w-]+\\.\\w+)`");
     /** Paths that the user has, or that the program or the build makes. */
     private static final Pattern MADE_OR_THE_USERS =
-            Pattern.compile("(target|report|captures)/.*|job\\.yaml|captures\\.csv|N(-results)?\\.\\w+");
+            Pattern.compile("(target|report|captures)/.*|job\\.yaml|captures\\.csv|N(-results|-fault)?\\.\\w+");
 
     private static final String FIXTURES = "src/test/resources/clipwitness";
 

@@ -80,7 +80,7 @@ final class Changes {
     }
 
     private String told(Measured.Value change, String up, String down, String what) {
-        double uncertainty = 2 * change.standardUncertainty();
+        double uncertainty = change.expanded();
         if (Math.abs(change.number()) <= uncertainty) {
             String bound = context.values().size(Measured.of(uncertainty, change.unit()));
             return "shows no change of " + what + " above its uncertainty of " + bound;

@@ -1,7 +1,10 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
-import java.math.BigDecimal;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,7 +24,7 @@ public sealed interface Measured {
     OptionalDouble expandedUncertainty();
 
     /** Why there is no value. */
-    Optional<String> reason();
+    Optional<Reason> reason();
 
     /** The value with its uncertainty, where there is one. */
     default Optional<Value> asValue() {
@@ -39,8 +42,13 @@ public sealed interface Measured {
     }
 
     /** A refusal. */
-    static Refused refused(Unit unit, String reason) {
+    static Refused refused(Unit unit, Reason reason) {
         return new Refused(unit, reason);
+    }
+
+    /** A refusal whose code says all. */
+    static Refused refused(Unit unit, ReasonCode code) {
+        return new Refused(unit, Reason.of(code));
     }
 
     /** A value that lies somewhere between two others, nothing says where; without a lower one it lies below the upper one. */
@@ -87,7 +95,7 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
+        public Optional<Reason> reason() {
             return Optional.empty();
         }
 
@@ -145,15 +153,13 @@ public sealed interface Measured {
      * A refusal.
      *
      * @param unit unit that the value would have
-     * @param why  a clause fit for the report
+     * @param why  why there is no value
      */
-    record Refused(Unit unit, String why) implements Measured {
+    record Refused(Unit unit, Reason why) implements Measured {
         /** Checks that a reason is given. */
         public Refused {
             Objects.requireNonNull(unit, "unit");
-            if (why.isBlank()) {
-                throw new IllegalArgumentException("a refusal needs its reason");
-            }
+            Objects.requireNonNull(why, "why");
         }
 
         @Override
@@ -167,7 +173,7 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
+        public Optional<Reason> reason() {
             return Optional.of(why);
         }
     }
@@ -199,15 +205,12 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
-            String to = plain(upper) + " " + unit.symbol();
+        public Optional<Reason> reason() {
+            Argument to = Argument.plain(upper, unit, 4);
             return Optional.of(
-                    (lower.isPresent() ? "between " + plain(lower.getAsDouble()) + " and " + to : "below " + to)
-                            + ", because noise hides the figure at the setting below");
-        }
-
-        private static String plain(double number) {
-            return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+                    lower.isPresent()
+                            ? Reason.of(FigureReason.BETWEEN_SETTINGS, Argument.plain(lower.getAsDouble(), unit, 4), to)
+                            : Reason.of(FigureReason.BELOW_SETTING, to));
         }
     }
 }

@@ -1,8 +1,8 @@
 package clipwitness.measure;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -45,7 +45,7 @@ public record WaveformResult(
     /** A figure; a refusal where it was not measured. */
     public Measured get(WaveformQuantity quantity) {
         Measured found = values.get(quantity);
-        return found != null ? found : Measured.refused(quantity.unit(), "this capture has no input channel");
+        return found != null ? found : Measured.refused(quantity.unit(), FigureReason.NO_INPUT_CHANNEL);
     }
 
     /** The same result with each figure made anew from what it was. */
@@ -90,6 +90,6 @@ public record WaveformResult(
 
     /** Whether a doubt refused the figures. */
     public boolean refused() {
-        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+        return doubts.stream().anyMatch(Doubt::refuses);
     }
 }

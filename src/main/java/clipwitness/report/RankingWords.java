@@ -9,6 +9,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +36,7 @@ public final class RankingWords {
     }
 
     private static String level(Measured.Value change) {
-        double u = 2 * change.standardUncertainty();
+        double u = change.expanded();
         return Math.abs(change.number()) <= u
                 ? "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2)
                 : NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
@@ -43,7 +44,7 @@ public final class RankingWords {
     }
 
     private static String symmetry(Measured.Value asymmetry) {
-        double u = 2 * asymmetry.standardUncertainty();
+        double u = asymmetry.expanded();
         return Math.abs(asymmetry.number()) <= u
                 ? "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2)
                 : "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u);
@@ -78,8 +79,7 @@ public final class RankingWords {
     /** Why each device that shows no junction is left. */
     public static List<String> refusals(Ranking ranking) {
         return ranking.devices().stream()
-                .filter(d -> !d.result().refusal().isEmpty())
-                .map(d -> d.name() + ": " + d.result().refusal())
+                .flatMap(d -> Speech.ENGLISH.clause(d.result().refusal()).map(r -> d.name() + ": " + r).stream())
                 .toList();
     }
 }

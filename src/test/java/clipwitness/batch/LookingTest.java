@@ -3,13 +3,14 @@ package clipwitness.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ class LookingTest {
                 .filteredOn(d -> d.code() == DoubtCode.NO_FUNDAMENTAL)
                 .allSatisfy(d -> {
                     assertThat(d.severity()).isEqualTo(Severity.NOTE);
-                    assertThat(d.text()).startsWith("OUT: ");
+                    assertThat(Said.doubt(d)).startsWith("OUT: ");
                 })
                 .isNotEmpty();
         assertThat(look.channels().get(0).waveform()).isPresent();

@@ -1,7 +1,6 @@
 package clipwitness.compare;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.compare.judge.StateAtCondition;
@@ -14,6 +13,8 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.ReasonCode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -70,7 +71,7 @@ public final class Bench {
         return this;
     }
 
-    public Bench refused(WaveformQuantity quantity, String reason) {
+    public Bench refused(WaveformQuantity quantity, ReasonCode reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
     }

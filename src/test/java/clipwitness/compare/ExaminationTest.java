@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
@@ -14,14 +12,18 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.NotExamined;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,14 +36,14 @@ class ExaminationTest {
     void twoStatesWithoutACommonConditionAreUndecided() throws IOException, InputException {
         Comparison old = comparison(Bench.ordinary("before", 25), Bench.ordinary("old", 75));
         assertThat(old.verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(old.reason())
+        assertThat(Said.reason(old.reason()))
                 .hasValue("there is no waveform capture of “As it came” and “Old pair” under the same gain, frequency,"
                         + " level and setting, so nothing says whether it is unchanged");
         assertThat(old.notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(
-                                ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
-                        new NotExamined(ItemQuantity.POLARITY, "no input channel was captured in both states"));
+                        tuple(ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
+                        tuple(ItemQuantity.POLARITY, "no input channel was captured in both states"));
     }
 
     /**
@@ -71,11 +73,12 @@ class ExaminationTest {
     void whatWasNotCapturedIsNamed() throws IOException, InputException {
         assertThat(comparison(Bench.ordinary("before", 50), Bench.ordinary("old", 50))
                         .notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(ItemQuantity.NOISE, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.HUM, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RAIL, "the sheet has no meter readings"));
+                        tuple(ItemQuantity.NOISE, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.HUM, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
+                        tuple(ItemQuantity.RAIL, "the sheet has no meter readings"));
     }
 
     @Test
@@ -84,13 +87,13 @@ class ExaminationTest {
                 Bench.ordinary("before", 100).sha256("aa"),
                 Bench.ordinary("old", 100).sha256("aa"));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::code, Doubt::text)
+                .extracting(Doubt::code, Said::doubt)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
                         "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table): what it"
                                 + " says of itself is not compared"));
         assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(results.comparisons().get(0).reason())
+        assertThat(Said.reason(results.comparisons().get(0).reason()))
                 .hasValue(
                         "one export, byte for byte, stands for “As it came” and “Old pair”, so nothing says whether it is"
                                 + " unchanged");
@@ -104,11 +107,11 @@ class ExaminationTest {
                 Bench.ordinary("before", 0).sha256("aa"),
                 Bench.ordinary("old", 100));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands in line 2 of the captures table too: it is counted once");
         assertThat(results.captures().get(2).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands for another setting too (line 2 of the captures"
                                 + " table): one of them is wrong");
@@ -122,7 +125,7 @@ class ExaminationTest {
     void aControlSetOnceAtOnePositionIsADoubt() throws IOException, InputException {
         JobResults results = examined(Bench.ordinary("before", 50), Bench.ordinary("old", 50));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the gain control was set once and at one position only, so how well it is set again is not"
                                 + " in the uncertainty: a second setting, or a second run, would tell");
@@ -171,5 +174,9 @@ class ExaminationTest {
 
     private JobResults examined(Bench... captures) throws IOException, InputException {
         return new TestExamination(folder).of(captures);
+    }
+
+    private static String why(NotExamined missing) {
+        return Said.reason(Optional.of(missing.reason())).orElseThrow();
     }
 }

@@ -30,6 +30,7 @@ import clipwitness.job.UnitUnderTest;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -143,13 +144,13 @@ final class DemoJob {
                 steps.add(new LevelStep(
                         input,
                         Measured.withNoise(output, Unit.VOLT, 0.01 * output),
-                        Measured.refused(Unit.ONE, "not asked for")));
+                        Measured.refused(Unit.ONE, FigureReason.LOWEST_STEP)));
             }
             levels.add(new LevelSeries(
                     OptionalDouble.of(gain),
                     steps,
                     state == 2
-                            ? Measured.refused(Unit.VOLT, "not reached")
+                            ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
                             : Measured.withNoise(0.0623, Unit.VOLT, 0.001)));
         }
         return levels;
@@ -232,7 +233,7 @@ final class DemoJob {
                     new Item(
                             ItemQuantity.LEVEL,
                             condition(gains[0], 1000),
-                            Measured.refused(Unit.DECIBEL, "the capture is over range"),
+                            Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED),
                             OptionalDouble.of(0.5),
                             Decision.UNDECIDED,
                             OptionalDouble.empty(),

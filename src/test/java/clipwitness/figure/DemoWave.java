@@ -9,6 +9,7 @@ import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -98,7 +99,9 @@ record DemoWave(double gain, double top, double bottom, boolean hasInput, int bi
 
     private Measured onset(double level) {
         double at = level / gain * 1.13;
-        return at > INPUT ? Measured.refused(Unit.VOLT, "not reached") : Measured.withNoise(at, Unit.VOLT, at * 0.015);
+        return at > INPUT
+                ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
+                : Measured.withNoise(at, Unit.VOLT, at * 0.015);
     }
 
     private TransferCurve transfer() {

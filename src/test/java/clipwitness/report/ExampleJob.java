@@ -1,9 +1,6 @@
 package clipwitness.report;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
@@ -24,6 +21,18 @@ import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -89,18 +98,25 @@ public final class ExampleJob {
 
     private static Hint hint() {
         return new Hint(
-                "leg-mismatch",
+                HintCode.LEG_MISMATCH,
                 Optional.of("original"),
-                "One leg of the clipping pair looks weaker than the other in “After, original clippers”.",
-                "clipUp / clipDown grows from 1.02 at 50 % to 1.31 at 100 %");
+                Remark.of(
+                        HintRemark.LEG_HIGHER,
+                        Argument.name("After, original clippers"),
+                        Argument.word(Word.UPPER_HALF)),
+                Remark.of(
+                        HintRemark.ONE_SIDE_BY_LEVELS,
+                        Argument.decimals(1.02, Unit.ONE, 2),
+                        Argument.decimals(50, Unit.PERCENT, 0),
+                        Argument.decimals(1.31, Unit.ONE, 2),
+                        Argument.decimals(100, Unit.PERCENT, 0)));
     }
 
     private CaptureResult capture(clipwitness.job.CaptureRow row) {
         String state = row.state().orElseThrow();
         double gain = row.condition().gainPercent().orElseThrow();
         List<Doubt> doubts = gain == 0
-                ? List.of(new Doubt(
-                        DoubtCode.LOW_RESOLUTION, Severity.WARNING, "The swing uses 27 codes of the converter only."))
+                ? List.of(Doubt.of(Severity.WARNING, DoubtReason.LOW_RESOLUTION, Argument.decimals(27, Unit.ONE, 0)))
                 : List.of();
         return new CaptureResult(
                 row,
@@ -132,11 +148,14 @@ public final class ExampleJob {
                 new OnsetGain(
                         1,
                         isNew
-                                ? Measured.refused(Unit.PERCENT, "below the lowest setting")
+                                ? Measured.refused(Unit.PERCENT, FigureReason.BELOW_LOWEST_SETTING)
                                 : value(18.2, Unit.PERCENT, 1.1)),
                 new OnsetGain(3, isNew ? value(21.7, Unit.PERCENT, 1.2) : value(41.3, Unit.PERCENT, 1.4)),
                 new OnsetGain(
-                        10, isNew ? value(55.1, Unit.PERCENT, 1.5) : Measured.refused(Unit.PERCENT, "not reached")));
+                        10,
+                        isNew
+                                ? value(55.1, Unit.PERCENT, 1.5)
+                                : Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED)));
         return new Series(state.name(), condition(0).withoutGain(), points, onsets, List.of());
     }
 
@@ -189,8 +208,8 @@ public final class ExampleJob {
                 decision > 0 ? Decision.PASS : decision == 0 ? Decision.FAIL : Decision.UNDECIDED,
                 OptionalDouble.of(decision > 0 ? 0.9999 : decision == 0 ? 0.00001 : 0.74),
                 decision < 0
-                        ? Optional.of("Set the controls anew and capture each state until it has 3 runs: how well the "
-                                + "knob is set again is the largest part of the uncertainty.")
+                        ? Optional.of(
+                                Remark.of(RemedyRemark.MORE_RUNS, Argument.word(Word.EACH_STATE), Argument.count(3)))
                         : Optional.empty());
     }
 
@@ -210,7 +229,7 @@ public final class ExampleJob {
                     condition(0).withoutGain(),
                     gain,
                     gain == 0
-                            ? Measured.refused(Unit.PERCENT, "below the lowest setting")
+                            ? Measured.refused(Unit.PERCENT, FigureReason.BELOW_LOWEST_SETTING)
                             : value(0.62 * gain, Unit.PERCENT, 1.5)));
         }
         return new Comparison(
@@ -256,7 +275,7 @@ public final class ExampleJob {
                         ItemQuantity.GAIN,
                         gain,
                         gain == 0
-                                ? Measured.refused(Unit.DECIBEL, "the input of one capture is below its noise")
+                                ? Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED)
                                 : value(-0.4 - 5.53 * drive, Unit.DECIBEL, 0.07)));
     }
 
@@ -271,11 +290,15 @@ public final class ExampleJob {
                 Optional.empty());
     }
 
+    private static Reason none(Word kind) {
+        return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(kind), Argument.name("As received"));
+    }
+
     private static List<NotExamined> notExamined() {
         return List.of(
-                new NotExamined(ItemQuantity.NOISE, "no noise capture"),
-                new NotExamined(ItemQuantity.HUM, "no noise capture"),
-                new NotExamined(ItemQuantity.RESPONSE, "no response capture"));
+                new NotExamined(ItemQuantity.NOISE, none(Word.NOISE)),
+                new NotExamined(ItemQuantity.HUM, none(Word.NOISE)),
+                new NotExamined(ItemQuantity.RESPONSE, none(Word.RESPONSE)));
     }
 
     /** A value with an expanded uncertainty that is noise and knob in equal parts. */

@@ -8,6 +8,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -84,7 +85,7 @@ final class ExampleWave {
 
     private static Measured onset(double gain, double atFull) {
         return gain < 25
-                ? Measured.refused(Unit.VOLT, "not reached")
+                ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
                 : ExampleJob.value(atFull * 100 / gain, Unit.VOLT, 0.0006);
     }
 

@@ -7,6 +7,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class RankingWordsTest {
         assertThat(plain(RankingWords.volts(
                         Measured.withNoise(0.0001, Unit.VOLT, 0.00015).orUpperBound())))
                 .isEqualTo("< 400 µV");
-        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, "the curve ends at 500 µA")))
+        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, DeviceReason.NO_SWEEP_BACK)))
                 .isEqualTo("–");
     }
 

@@ -14,6 +14,10 @@ import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +35,7 @@ final class ClipperOfState {
 
     private final ClipperPair pair;
     private final Map<String, NamedDevice> devices;
-    private final Optional<String> missing;
+    private final Optional<Reason> missing;
     private final Optional<ClippingPair> legs;
 
     ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
@@ -48,16 +52,18 @@ final class ClipperOfState {
     }
 
     /** Why nothing can be predicted: a device without curve, or whose curve is no junction's. */
-    Optional<String> missing() {
+    Optional<Reason> missing() {
         return missing;
     }
 
-    private Optional<String> missing(String name) {
+    private Optional<Reason> missing(String name) {
         if (!devices.containsKey(name)) {
-            return Optional.of(name + " was not traced");
+            return Optional.of(Reason.of(DeviceReason.NOT_TRACED, Argument.name(name)));
         }
-        String refusal = devices.get(name).result().refusal();
-        return refusal.isEmpty() ? Optional.empty() : Optional.of("curve of " + name + ": " + refusal);
+        return devices.get(name)
+                .result()
+                .refusal()
+                .map(r -> Reason.of(FrameReason.IN_CURVE, Argument.name(name), Argument.inner(r)));
     }
 
     /** The circuit. */

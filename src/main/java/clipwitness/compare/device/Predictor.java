@@ -17,6 +17,8 @@ import clipwitness.measure.clipper.ClipperPrediction;
 import clipwitness.measure.clipper.Drive;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -76,12 +78,12 @@ final class Predictor {
             return refused(setting, legs.missing().get());
         }
         if (setting.first().refused()) {
-            return refused(setting, "the capture itself could not be measured");
+            return refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
         }
         ClipperCircuit circuit = legs.circuit(clipper, inverts(setting));
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
         if (answer instanceof ClipperSource.Answer.Unknown unknown) {
-            return refused(setting, unknown.reason());
+            return refused(setting, Reason.of(unknown.why()));
         }
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         double input =
@@ -95,7 +97,7 @@ final class Predictor {
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
-                Optional.of(known.words()),
+                Optional.of(known.source()),
                 figures(setting, prediction),
                 prediction.cycle(),
                 clipper.outputGain().isPresent());
@@ -126,7 +128,7 @@ final class Predictor {
         return figures;
     }
 
-    private static StatePrediction refused(StateAtCondition setting, String reason) {
+    private static StatePrediction refused(StateAtCondition setting, Reason reason) {
         WaveformQuantity up = WaveformQuantity.CLIP_UP;
         Prediction none =
                 new Prediction(up.key(), OptionalInt.empty(), Measured.refused(up.unit(), reason), setting.figure(up));

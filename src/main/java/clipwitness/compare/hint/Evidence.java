@@ -12,8 +12,10 @@ import clipwitness.compare.result.Intent;
 import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintRemark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -72,11 +74,16 @@ public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability
                 .toList();
     }
 
-    /** Where, for a sentence: {@code at 50 % gain}. */
-    static String place(OptionalDouble gainPercent) {
+    /** Where: at a position of the gain control, or at the one setting that there is. */
+    static Argument place(OptionalDouble gainPercent) {
         return gainPercent.isPresent()
-                ? String.format(Locale.ROOT, "at %.0f %% gain", gainPercent.getAsDouble())
-                : "at the one setting captured";
+                ? Argument.word(HintRemark.AT_GAIN, gain(gainPercent.getAsDouble()))
+                : Argument.word(HintRemark.AT_THE_ONE_SETTING);
+    }
+
+    /** A position of the gain control in whole percent. */
+    static Argument gain(double percent) {
+        return Argument.decimals(percent, Unit.PERCENT, 0);
     }
 
     /**
@@ -86,8 +93,8 @@ public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability
      * @param to   after
      */
     record Pair(StateAtCondition from, StateAtCondition to) {
-        /** Where, for a sentence. */
-        String place() {
+        /** Where. */
+        Argument place() {
             return Evidence.place(from.condition().gainPercent());
         }
 

@@ -7,12 +7,15 @@ import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -21,20 +24,18 @@ import java.util.stream.Stream;
  * difference and by more than 5 %, in the same direction at both.
  */
 final class LegMismatch implements HintRule {
-    private static final String CODE = "leg-mismatch";
-    private static final NumberText NUMBERS = NumberText.in("en");
     private static final int DIGITS = 3;
     private static final double BEYOND = 1.5;
     private static final double LEAST = 0.05;
 
     /** One half of the wave: 1 where it clips higher than predicted, -1 where lower, 0 where the figures do not say. */
-    private record Half(String name, String level, WaveformQuantity quantity, int direction) {
-        String clips() {
-            return "the " + name + " half clips " + word();
+    private record Half(Word name, Word level, WaveformQuantity quantity, int direction) {
+        Argument half() {
+            return Argument.word(name);
         }
 
-        String word() {
-            return direction > 0 ? "higher" : "lower";
+        Argument word() {
+            return Argument.word(direction > 0 ? Word.HIGHER : Word.LOWER);
         }
     }
 
@@ -69,27 +70,27 @@ final class LegMismatch implements HintRule {
                         .flatMap(Prediction::agrees)
                         .isPresent());
         List<Half> off = Stream.of(
-                        half("upper", clipped, clip ? WaveformQuantity.CLIP_UP : WaveformQuantity.PEAK_UP, clip),
-                        half("lower", clipped, clip ? WaveformQuantity.CLIP_DOWN : WaveformQuantity.PEAK_DOWN, clip))
+                        clip
+                                ? half(Word.UPPER_HALF, Word.UPPER_CLIP_LEVEL, clipped, WaveformQuantity.CLIP_UP)
+                                : half(Word.UPPER_HALF, Word.UPPER_PEAK, clipped, WaveformQuantity.PEAK_UP),
+                        clip
+                                ? half(Word.LOWER_HALF, Word.LOWER_CLIP_LEVEL, clipped, WaveformQuantity.CLIP_DOWN)
+                                : half(Word.LOWER_HALF, Word.LOWER_PEAK, clipped, WaveformQuantity.PEAK_DOWN))
                 .filter(h -> h.direction != 0)
                 .toList();
         return off.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Hint(
-                        CODE,
+                        HintCode.LEG_MISMATCH,
                         Optional.of(state.name()),
-                        "In “" + state.label() + "” " + finding(off),
+                        finding(Argument.name(state.label()), off),
                         evidence(clipped.get(0), off)));
     }
 
-    private static Half half(String name, List<StatePrediction> clipped, WaveformQuantity quantity, boolean clip) {
+    private static Half half(Word name, Word level, List<StatePrediction> clipped, WaveformQuantity quantity) {
         List<Integer> directions =
                 clipped.stream().map(p -> direction(p, quantity)).distinct().toList();
-        return new Half(
-                name,
-                clip ? name + " clip level" : name + " peak",
-                quantity,
-                directions.size() == 1 ? directions.get(0) : 0);
+        return new Half(name, level, quantity, directions.size() == 1 ? directions.get(0) : 0);
     }
 
     private static int direction(StatePrediction prediction, WaveformQuantity quantity) {
@@ -106,38 +107,40 @@ final class LegMismatch implements HintRule {
         return beyond ? (int) Math.signum(higher) : 0;
     }
 
-    private static String finding(List<Half> off) {
+    private static Remark finding(Argument state, List<Half> off) {
         Half first = off.get(0);
         if (off.size() == 1) {
-            return first.clips() + " than the traced devices make it: "
-                    + (first.direction > 0
-                            ? "look for an open leg, a device the wrong way round, or other devices than the traced ones in"
-                                    + " this leg."
-                            : "look for a shorted device or switch, or other devices than the traced ones in this leg.");
+            return Remark.of(first.direction > 0 ? HintRemark.LEG_HIGHER : HintRemark.LEG_LOWER, state, first.half());
         }
-        return first.direction == off.get(1).direction
-                ? "the wave clips " + first.word() + " than the traced devices make it: look for other devices than the"
-                        + " traced ones, another source resistance, or another gain behind the clipper than the sheet states."
-                : first.clips() + " and " + off.get(1).clips()
-                        + " than the traced devices make it: look for a pair fitted the other way round, or legs named in"
-                        + " the other order in the sheet.";
+        Half other = off.get(1);
+        return first.direction == other.direction
+                ? Remark.of(HintRemark.LEGS_ALIKE, state, first.word())
+                : Remark.of(HintRemark.LEGS_APART, state, first.half(), first.word(), other.half(), other.word());
     }
 
-    private static String evidence(StatePrediction highest, List<Half> off) {
-        return Evidence.place(highest.condition().gainPercent()) + " "
-                + off.stream()
-                        .map(h -> level(h, highest.figure(h.quantity.key()).orElseThrow()))
-                        .collect(Collectors.joining(" and "))
-                + highest.source().map(s -> "; " + s).orElse("");
+    private static Remark evidence(StatePrediction highest, List<Half> off) {
+        Argument place = Evidence.place(highest.condition().gainPercent());
+        List<Argument> levels = off.stream()
+                .map(h -> level(h, highest.figure(h.quantity.key()).orElseThrow()))
+                .toList();
+        Remark evidence = levels.size() == 1
+                ? Remark.of(HintRemark.LEG_BY, place, levels.get(0))
+                : Remark.of(HintRemark.LEGS_BY, place, levels.get(0), levels.get(1));
+        return highest.source()
+                .map(s -> Remark.of(HintRemark.LEG_BY_SOURCE, Argument.inner(evidence), Argument.inner(s)))
+                .orElse(evidence);
     }
 
-    private static String level(Half half, Prediction figure) {
-        return "the " + half.level + " is " + volts(figure.measured()) + " instead of " + volts(figure.predicted())
-                + " (± "
-                + NUMBERS.rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2) + " on the difference)";
+    private static Argument level(Half half, Prediction figure) {
+        return Argument.word(
+                HintRemark.LEG_LEVEL,
+                Argument.word(half.level),
+                volts(figure.measured()),
+                volts(figure.predicted()),
+                Argument.prefixed(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2));
     }
 
-    private static String volts(Measured measured) {
-        return NUMBERS.rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    private static Argument volts(Measured measured) {
+        return Argument.prefixed(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
     }
 }

@@ -4,15 +4,17 @@ import clipwitness.compare.judge.ItemValue;
 import clipwitness.compare.result.Hint;
 import clipwitness.job.State;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The clippers look out of circuit: at the highest gain the distortion is under a fifth of what it was, and the level went up. */
 final class NotClipping implements HintRule {
-    private static final String CODE = "not-clipping";
     private static final double SHARE = 0.2;
 
     @Override
@@ -34,17 +36,14 @@ final class NotClipping implements HintRule {
             return Optional.empty();
         }
         return Optional.of(new Hint(
-                CODE,
+                HintCode.NOT_CLIPPING,
                 Optional.of(state.name()),
-                "“" + state.label()
-                        + "” does not clip where the unit did before: look for clippers that are not connected, a switch that"
-                        + " leaves them out, or devices that do not conduct.",
-                String.format(
-                        Locale.ROOT,
-                        "%s the distortion is %s %% instead of %s %%, and the level is %.1f dB higher",
+                Remark.of(HintRemark.NOT_CLIPPING, Argument.name(state.label())),
+                Remark.of(
+                        HintRemark.NOT_CLIPPING_BY,
                         pair.place(),
-                        NumberText.plain(after.getAsDouble(), 2),
-                        NumberText.plain(before.getAsDouble(), 2),
-                        level.getAsDouble())));
+                        Argument.plain(after.getAsDouble(), Unit.PERCENT, 2),
+                        Argument.plain(before.getAsDouble(), Unit.PERCENT, 2),
+                        Argument.decimals(level.getAsDouble(), Unit.DECIBEL, 1))));
     }
 }

@@ -7,8 +7,14 @@ import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -17,7 +23,6 @@ import java.util.Optional;
  * 4.3 times, a one-to-two pair 1.13). Without an input channel the peaks stand for the clip levels, and only of unchanged states.
  */
 final class OneSideNotClipping implements HintRule {
-    private static final String CODE = "one-side-not-clipping";
     private static final double GROWTH = 1.5;
 
     @Override
@@ -37,19 +42,13 @@ final class OneSideNotClipping implements HintRule {
         if (up.value().isPresent() == down.value().isPresent() || top.first().refused()) {
             return Optional.empty();
         }
-        String missing = up.value().isPresent() ? "lower" : "upper";
+        Word missing = up.value().isPresent() ? Word.LOWER_HALF : Word.UPPER_HALF;
         Measured refused = up.value().isPresent() ? down : up;
-        if (!refused.reason().orElse("").contains("not reached")) {
+        if (refused.reason().filter(r -> r.is(FigureReason.NOT_REACHED)).isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(hint(
-                state,
-                missing,
-                String.format(
-                        Locale.ROOT,
-                        "at %.0f %% gain the %s half does not reach its onset, the other half does",
-                        Catalogue.gain(top),
-                        missing)));
+        Argument gain = Evidence.gain(Catalogue.gain(top));
+        return Optional.of(hint(state, missing, Remark.of(HintRemark.ONE_SIDE_BY_ONSET, gain, Argument.word(missing))));
     }
 
     private static Optional<Hint> growth(Evidence evidence, State state, StateAtCondition top) {
@@ -68,14 +67,13 @@ final class OneSideNotClipping implements HintRule {
         }
         return Optional.of(hint(
                 state,
-                growth > 1 ? "upper" : "lower",
-                String.format(
-                        Locale.ROOT,
-                        "upper over lower clip level is %.2f at %.0f %% gain and %.2f at %.0f %%",
-                        low.get(),
-                        Catalogue.gain(middle.get()),
-                        high.get(),
-                        Catalogue.gain(top))));
+                growth > 1 ? Word.UPPER_HALF : Word.LOWER_HALF,
+                Remark.of(
+                        HintRemark.ONE_SIDE_BY_LEVELS,
+                        Argument.decimals(low.get(), Unit.ONE, 2),
+                        Evidence.gain(Catalogue.gain(middle.get())),
+                        Argument.decimals(high.get(), Unit.ONE, 2),
+                        Evidence.gain(Catalogue.gain(top)))));
     }
 
     private static Optional<StateAtCondition> middle(List<StateAtCondition> along) {
@@ -108,13 +106,11 @@ final class OneSideNotClipping implements HintRule {
                 : Optional.empty();
     }
 
-    private static Hint hint(State state, String half, String evidence) {
+    private static Hint hint(State state, Word half, Remark evidence) {
         return new Hint(
-                CODE,
+                HintCode.ONE_SIDE_NOT_CLIPPING,
                 Optional.of(state.name()),
-                "In “" + state.label() + "” the " + half
-                        + " half of the wave does not clip where the other does: look for an open leg, a lifted joint or a"
-                        + " device that does not conduct.",
+                Remark.of(HintRemark.ONE_SIDE_NOT_CLIPPING, Argument.name(state.label()), Argument.word(half)),
                 evidence);
     }
 }

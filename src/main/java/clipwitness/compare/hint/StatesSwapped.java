@@ -9,6 +9,10 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +22,6 @@ import java.util.Optional;
  * unchanged one, and the unchanged state fails the null-depth limit at one setting or more.
  */
 final class StatesSwapped implements HintRule {
-    private static final String CODE = "states-swapped";
-
     @Override
     public List<Hint> look(Evidence evidence) {
         List<Hint> hints = new ArrayList<>();
@@ -53,13 +55,14 @@ final class StatesSwapped implements HintRule {
 
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
         long settings = ofChanged.stream().map(Item::condition).distinct().count();
+        Argument moved = Argument.name(changed.label());
+        Argument kept = Argument.name(unchanged.label());
         return new Hint(
-                CODE,
+                HintCode.STATES_SWAPPED,
                 Optional.of(unchanged.name()),
-                "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
-                        + "” does not: the two positions, or their captures, look swapped.",
-                "“" + changed.label() + "” meets every limit for an unchanged state at " + settings
-                        + (settings == 1 ? " clipped setting; “" : " clipped settings; “") + unchanged.label()
-                        + "” fails the null-depth limit");
+                Remark.of(HintRemark.STATES_SWAPPED, moved, kept),
+                settings == 1
+                        ? Remark.of(HintRemark.STATES_SWAPPED_BY_ONE, moved, kept)
+                        : Remark.of(HintRemark.STATES_SWAPPED_BY, moved, Argument.count(settings), kept));
     }
 }

@@ -9,6 +9,7 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.series.CrossingPlace;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,9 +37,7 @@ final class LevelSteps {
         List<LevelStep> rows = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step s = steps.get(i);
-            Measured slope = i == 0
-                    ? Measured.refused(Unit.ONE, "the lowest step has none below it")
-                    : slope(steps.get(i - 1), s);
+            Measured slope = i == 0 ? Measured.refused(Unit.ONE, FigureReason.LOWEST_STEP) : slope(steps.get(i - 1), s);
             rows.add(new LevelStep(s.inputVolts, s.output, slope));
         }
         return new LevelSeries(settings.get(0).condition().gainPercent(), rows, compressionPoint(steps));
@@ -67,7 +66,7 @@ final class LevelSteps {
                         (above.outputDb - below.outputDb) / in,
                         Unit.ONE,
                         Math.hypot(above.uncertaintyDb, below.uncertaintyDb) / in)
-                : Measured.refused(Unit.ONE, "two steps have the same input level");
+                : Measured.refused(Unit.ONE, FigureReason.SAME_INPUT_LEVEL);
     }
 
     private static Measured compressionPoint(List<Step> steps) {
@@ -77,10 +76,10 @@ final class LevelSteps {
                 .toArray();
         boolean rises = IntStream.range(1, steps.size()).allMatch(i -> inputs[i] > inputs[i - 1]);
         return steps.size() < 2 || !rises
-                ? Measured.refused(Unit.VOLT, "not reached")
+                ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
                 : CrossingPlace.of(inputs, shortfalls, COMPRESSION_DB)
                         .map(place -> crossing(steps, place, shortfalls))
-                        .orElse(Measured.refused(Unit.VOLT, "not reached"));
+                        .orElse(Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED));
     }
 
     private static Measured crossing(List<Step> steps, CrossingPlace place, double[] shortfalls) {

@@ -1,14 +1,17 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.job.CaptureKind;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,15 +24,15 @@ import java.util.Optional;
  */
 public final class ReplicatesThatDiffer {
     private static final double MOST_DECIBELS = 3;
-    private static final Map<WaveformQuantity, String> FIGURES = figures();
+    private static final Map<WaveformQuantity, Word> FIGURES = figures();
 
     private ReplicatesThatDiffer() {}
 
-    private static Map<WaveformQuantity, String> figures() {
-        Map<WaveformQuantity, String> figures = new LinkedHashMap<>();
-        figures.put(WaveformQuantity.RMS, "level");
-        figures.put(WaveformQuantity.FUNDAMENTAL, "fundamental");
-        figures.put(WaveformQuantity.THD, "distortion");
+    private static Map<WaveformQuantity, Word> figures() {
+        Map<WaveformQuantity, Word> figures = new LinkedHashMap<>();
+        figures.put(WaveformQuantity.RMS, Word.RMS);
+        figures.put(WaveformQuantity.FUNDAMENTAL, Word.FUNDAMENTAL);
+        figures.put(WaveformQuantity.THD, Word.THD);
         return figures;
     }
 
@@ -62,7 +65,7 @@ public final class ReplicatesThatDiffer {
     private static CaptureResult refused(CaptureResult capture, List<CaptureResult> group) {
         for (CaptureResult a : group) {
             for (CaptureResult b : group) {
-                for (Map.Entry<WaveformQuantity, String> figure : FIGURES.entrySet()) {
+                for (Map.Entry<WaveformQuantity, Word> figure : FIGURES.entrySet()) {
                     Optional<Double> apart = apart(a, b, figure.getKey());
                     if (apart.isPresent()) {
                         return refused(capture, doubt(a, b, figure.getValue(), apart.get()));
@@ -92,13 +95,14 @@ public final class ReplicatesThatDiffer {
         return capture.waveform().flatMap(w -> w.get(quantity).asValue()).filter(v -> v.shown() > 0);
     }
 
-    private static Doubt doubt(CaptureResult more, CaptureResult less, String figure, double decibels) {
-        return new Doubt(
-                DoubtCode.REPLICATES_DIFFER,
+    private static Doubt doubt(CaptureResult more, CaptureResult less, Word figure, double decibels) {
+        return Doubt.of(
                 Severity.REFUSAL,
-                more.row().file() + " and " + less.row().file()
-                        + " are given as captures of one wave, and their " + figure + " differs by "
-                        + Math.round(decibels) + " dB: one file a channel? name the input in input-file");
+                DoubtReason.REPLICATES_DIFFER,
+                Argument.name(more.row().file()),
+                Argument.name(less.row().file()),
+                Argument.word(figure),
+                Argument.decimals(decibels, Unit.DECIBEL, 0));
     }
 
     private static CaptureResult refused(CaptureResult capture, Doubt doubt) {

@@ -8,6 +8,10 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,7 +62,11 @@ public record StateAtCondition(String state, String label, Condition condition, 
                         .filter(h -> h.order() == order)
                         .findFirst()
                         .map(Harmonic::level)
-                        .orElse(Measured.refused(Unit.DBC, "harmonic " + order + " was not measured")))
+                        .orElse(Measured.refused(
+                                Unit.DBC,
+                                Reason.of(
+                                        FigureReason.HARMONIC_NOT_MEASURED,
+                                        Argument.word(Word.HARMONIC, Argument.count(order))))))
                 .toList());
     }
 
@@ -86,9 +94,9 @@ public record StateAtCondition(String state, String label, Condition condition, 
         return new StateAtCondition(state, label, condition, List.of(capture));
     }
 
-    /** The label in quotes, fit for a sentence. */
-    String quoted() {
-        return "“" + label + "”";
+    /** The label as an argument of a statement. */
+    Argument name() {
+        return Argument.name(label);
     }
 
     /** The first capture whose figures were not refused, else the first. */

@@ -1,13 +1,14 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
-import java.util.Locale;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -48,14 +49,11 @@ final class TemperatureChange {
     Optional<Doubt> doubt(StateAtCondition from, StateAtCondition to) {
         double kelvin = difference(from, to);
         return kelvin > WORTH_SAYING
-                ? Optional.of(new Doubt(
-                        DoubtCode.NOT_COMPARABLE,
+                ? Optional.of(Doubt.of(
                         Severity.NOTE,
-                        String.format(
-                                Locale.ROOT,
-                                "captured %.1f K away from %s: a junction's clip level moves by about 2 mV/K",
-                                kelvin,
-                                from.quoted())))
+                        DoubtReason.NOT_COMPARABLE_TEMPERATURE,
+                        Argument.decimals(kelvin, Unit.KELVIN, 1),
+                        from.name()))
                 : Optional.empty();
     }
 

@@ -1,5 +1,7 @@
 package clipwitness.compare.result;
 
+import clipwitness.reason.HintCode;
+import clipwitness.reason.Remark;
 import java.util.Optional;
 
 /**
@@ -7,7 +9,7 @@ import java.util.Optional;
  *
  * @param code     which
  * @param state    state that it concerns
- * @param text     a sentence for the report
+ * @param text     what is seen and what to look for
  * @param evidence the figures behind it
  */
-public record Hint(String code, Optional<String> state, String text, String evidence) {}
+public record Hint(HintCode code, Optional<String> state, Remark text, Remark evidence) {}

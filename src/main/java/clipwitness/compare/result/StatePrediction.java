@@ -2,6 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.CycleTrace;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import java.util.Optional;
  *
  * @param state     state
  * @param condition condition
- * @param source    how the clipper's source is known, a clause; empty where nothing is predicted
+ * @param source    how the clipper's source is known; empty where nothing is predicted
  * @param figures   figures, predicted and measured
  * @param cycle     predicted mean cycle, in V of the captured output; of arbitrary scale where the gain behind the clipper is not known
  * @param toScale   whether the cycle's volts are those of the captured output
@@ -19,7 +20,7 @@ import java.util.Optional;
 public record StatePrediction(
         String state,
         Condition condition,
-        Optional<String> source,
+        Optional<Remark> source,
         List<Prediction> figures,
         Optional<CycleTrace> cycle,
         boolean toScale) {

@@ -1,8 +1,6 @@
 package clipwitness.measure.capture;
 
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
@@ -14,6 +12,9 @@ import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.HarmonicList;
 import clipwitness.measure.wave.OutputValues;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
 import clipwitness.signal.JointFit;
 import java.util.ArrayList;
@@ -56,14 +57,14 @@ public final class WaveformMeasurement {
      * A capture whose file shows already that it is no even record of a wave: nothing is measured.
      *
      * @param capture what would be measured
-     * @param reason  why not, as a refusal's reason is worded
+     * @param reason  why not
      */
-    public static WaveformResult refused(WaveformInput capture, String reason) {
+    public static WaveformResult refused(WaveformInput capture, Reason reason) {
         return new WaveformMeasurement(capture).refusal(reason);
     }
 
     private WaveformResult measure() {
-        WaveformDoubts.missingSamples("", samples, Severity.REFUSAL).ifPresent(doubts::add);
+        WaveformDoubts.missingSamples(samples, Severity.REFUSAL).ifPresent(doubts::add);
         if (isRefused()) {
             return refusal();
         }
@@ -155,9 +156,13 @@ public final class WaveformMeasurement {
     }
 
     private Doubt noFundamental() {
-        OptionalDouble strongest =
-                capture.expectedFrequency().isEmpty() ? OptionalDouble.empty() : FundamentalSearch.strongest(samples);
-        return WaveformDoubts.noFundamental(capture.expectedFrequency(), strongest, sampleRate);
+        if (capture.expectedFrequency().isEmpty()) {
+            return WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL);
+        }
+        OptionalDouble line = FundamentalSearch.strongest(samples);
+        return WaveformDoubts.noFundamental(
+                capture.expectedFrequency().getAsDouble(),
+                line.isPresent() ? OptionalDouble.of(line.getAsDouble() * sampleRate) : line);
     }
 
     private Measured frequency(JointFit joint, FittedWave output) {
@@ -175,18 +180,15 @@ public final class WaveformMeasurement {
     }
 
     private boolean isRefused() {
-        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+        return doubts.stream().anyMatch(Doubt::refuses);
     }
 
     private WaveformResult refusal() {
-        return refusal(doubts.stream()
-                .filter(d -> d.severity() == Severity.REFUSAL)
-                .findFirst()
-                .orElseThrow()
-                .text());
+        return refusal(
+                doubts.stream().filter(Doubt::refuses).findFirst().orElseThrow().reason());
     }
 
-    private WaveformResult refusal(String reason) {
+    private WaveformResult refusal(Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (!q.needsInput() || capture.input().isPresent()) {
                 values.put(q, Measured.refused(q.unit(), reason));

@@ -7,6 +7,8 @@ import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -68,8 +70,7 @@ public final class ClipperPrediction {
         Measured figure = withBudget(r -> r.get(quantity));
         boolean onset = quantity == WaveformQuantity.ONSET_UP || quantity == WaveformQuantity.ONSET_DOWN;
         if (onset && figure.value().orElse(0) < LEAST_ONSET * inputAmplitude) {
-            return Measured.refused(
-                    quantity.unit(), figure.reason().orElse("the wave passes its onset too fast to read it"));
+            return Measured.refused(quantity.unit(), figure.reason().orElse(Reason.of(FigureReason.ONSET_TOO_FAST)));
         }
         return quantity == WaveformQuantity.THD
                 ? figure.asValue()

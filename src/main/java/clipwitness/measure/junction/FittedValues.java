@@ -4,6 +4,7 @@ import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 import clipwitness.signal.NonlinearFit;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -43,7 +44,7 @@ final class FittedValues {
 
     private static Measured shunt(JunctionModel model, NonlinearFit fit, double alike) {
         if (model.shuntConductance() == 0) {
-            return Measured.refused(Unit.OHM, "the data show no shunt");
+            return Measured.refused(Unit.OHM, DeviceReason.NO_SHUNT);
         }
         double ohms = 1 / model.shuntConductance();
         return Measured.withNoise(ohms, Unit.OHM, ohms * alike * fit.standardUncertainty(ModelRegression.SHUNT));

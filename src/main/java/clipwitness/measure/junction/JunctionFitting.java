@@ -1,5 +1,8 @@
 package clipwitness.measure.junction;
 
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,25 +48,25 @@ final class JunctionFitting {
         record Fitted(FitAttempt attempt) implements Answer {}
 
         /** The curve is no junction's, and why. */
-        record Refused(String reason) implements Answer {}
+        record Refused(Reason why) implements Answer {}
     }
 
     Answer answer() {
-        Optional<String> shape = CurveShape.notAJunction(all, used, floor);
+        Optional<Reason> shape = CurveShape.notAJunction(all, used, floor);
         if (shape.isPresent()) {
             return new Answer.Refused(shape.get());
         }
         if (used.size() < FEWEST_POINTS) {
-            return new Answer.Refused("only " + used.size()
-                    + " points lie above the instrument's floor, and a fit needs " + FEWEST_POINTS);
+            return new Answer.Refused(
+                    Reason.of(DeviceReason.FEW_POINTS, Argument.count(used.size()), Argument.count(FEWEST_POINTS)));
         }
         if (used.get(used.size() - 1).amperes() < LEAST_RATIO * used.get(0).amperes()) {
-            return new Answer.Refused("the curve spans less than one decade of current above the floor");
+            return refused(DeviceReason.LESS_THAN_A_DECADE);
         }
         Optional<FitAttempt> plain = FitAttempt.of(used, ModelStart.of(used));
         Optional<FitAttempt> best = withShunt(plain).or(() -> plain);
         return best.isEmpty()
-                ? new Answer.Refused("no exponential describes the curve: the fit does not settle")
+                ? refused(DeviceReason.FIT_DOES_NOT_SETTLE)
                 : checked(best.get().passive());
     }
 
@@ -72,13 +75,14 @@ final class JunctionFitting {
         TracedPoint top = used.get(used.size() - 1);
         JunctionModel model = attempt.model();
         if (model.resistanceAt(low.amperes()) < CURVED * model.resistanceAt(top.amperes())) {
-            return new Answer.Refused("the current does not rise exponentially: the curve is nearly straight");
+            return refused(DeviceReason.NEARLY_STRAIGHT);
         }
         boolean misfit = attempt.scatter() > MISFIT * (top.volts() - low.volts());
-        return misfit
-                ? new Answer.Refused(
-                        "no exponential describes the curve: the best one misses it by more than a tenth of its span")
-                : new Answer.Fitted(attempt);
+        return misfit ? refused(DeviceReason.NOT_EXPONENTIAL) : new Answer.Fitted(attempt);
+    }
+
+    private static Answer refused(DeviceReason reason) {
+        return new Answer.Refused(Reason.of(reason));
     }
 
     private Optional<FitAttempt> withShunt(Optional<FitAttempt> plain) {

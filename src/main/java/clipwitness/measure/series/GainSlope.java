@@ -25,7 +25,7 @@ public record GainSlope(double slope, double bound) {
      * @param at      index of the setting
      */
     public static GainSlope at(double[] gains, double[] figures, int at) {
-        double slope = new ShapePreservingInterpolation(gains, figures).slope(gains[at]);
+        double slope = new ShapePreservingInterpolation(gains, figures).slopeAtPoint(at);
         if (gains.length == 2) {
             return new GainSlope(slope, Math.abs(slope));
         }

@@ -5,6 +5,7 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.ShapePreservingInterpolation;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,17 +67,18 @@ public final class ThdCurve {
     }
 
     /**
-     * Setting at which the distortion first reaches a mark, in percent of rotation; refused with "below the lowest setting" or "not
-     * reached"; between two settings where noise hides the distortion at one of them.
+     * Setting at which the distortion first reaches a mark, in percent of rotation; refused where the lowest setting
+     * lies above it, where no setting reaches it, and where there are fewer than two settings; between two settings where noise
+     * hides the distortion at the lower one.
      *
      * @param mark distortion in percent, above 0, with the uncertainty of its own
      */
     public Measured gainAt(Measured.Value mark) {
         if (points.isEmpty()) {
-            return Measured.refused(Unit.PERCENT, "no setting has a distortion figure");
+            return Measured.refused(Unit.PERCENT, FigureReason.NO_DISTORTION_FIGURE);
         }
         if (points.size() == 1) {
-            return Measured.refused(Unit.PERCENT, "one setting alone does not say where it is reached");
+            return Measured.refused(Unit.PERCENT, FigureReason.ONE_SETTING_ONLY);
         }
         OptionalInt end = endThatEquals(mark);
         return end.isPresent() ? atEnd(end.getAsInt(), mark) : crossing(mark);
@@ -121,7 +123,7 @@ public final class ThdCurve {
     }
 
     private static Measured flat() {
-        return Measured.refused(Unit.PERCENT, "the distortion does not change along the gain control there");
+        return Measured.refused(Unit.PERCENT, FigureReason.DISTORTION_LEVEL);
     }
 
     private Measured crossing(Measured.Value mark) {
@@ -130,14 +132,14 @@ public final class ThdCurve {
                         !points.get(i).thd.isUpperBound() && points.get(i).thd.number() >= mark.number())
                 .findFirst();
         if (first.isEmpty()) {
-            return Measured.refused(Unit.PERCENT, "not reached");
+            return Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED);
         }
         int above = first.getAsInt();
         OptionalInt below = IntStream.iterate(above - 1, i -> i >= 0, i -> i - 1)
                 .filter(i -> points.get(i).isBelow(mark.number()))
                 .findFirst();
         if (above == 0) {
-            return Measured.refused(Unit.PERCENT, "below the lowest setting");
+            return Measured.refused(Unit.PERCENT, FigureReason.BELOW_LOWEST_SETTING);
         }
         if (below.isEmpty()) {
             return Measured.between(Unit.PERCENT, OptionalDouble.empty(), points.get(above).gain);

@@ -9,6 +9,8 @@ import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.OutputValues;
 import clipwitness.measure.wave.ReferenceLevel;
 import clipwitness.measure.wave.TotalHarmonicDistortion;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,7 +53,7 @@ public final class TransferValues {
     }
 
     /** Refuses all figures that need an input. */
-    public static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+    public static void refuse(Map<WaveformQuantity, Measured> values, Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));
@@ -69,11 +71,11 @@ public final class TransferValues {
             SmallSignal.Answer answer,
             double relativeInputNoise,
             double step) {
-        if (answer.found().isEmpty()) {
-            OF_THE_CURVE.forEach(q -> values.put(q, Measured.refused(q.unit(), answer.reason())));
+        if (answer instanceof SmallSignal.Answer.Unknown unknown) {
+            OF_THE_CURVE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
             return;
         }
-        SmallSignal found = answer.found().get();
+        SmallSignal found = answer.found().orElseThrow();
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
         values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
@@ -86,11 +88,9 @@ public final class TransferValues {
     private static Measured onset(
             SmallSignalLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
         if (!line.tellsOneDecibel()) {
-            return Measured.refused(
-                    WaveformQuantity.ONSET_UP.unit(),
-                    "noise hides the small-signal slope: 1 dB cannot be told from it");
+            return Measured.refused(WaveformQuantity.ONSET_UP.unit(), FigureReason.SLOPE_HIDDEN);
         }
         return point.map(p -> p.measured(relativeInputNoise, step))
-                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), "not reached"));
+                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), FigureReason.NOT_REACHED));
     }
 }

@@ -2,6 +2,9 @@ package clipwitness.measure.wave;
 
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 
 /**
  * Root-sum-square of a group of harmonics over the fundamental, noise removed, in dBc: the even ones A_2, A_4, .., the odd ones
@@ -26,13 +29,13 @@ final class HarmonicGroup {
 
     private static Measured of(FittedWave wave, int from, int step) {
         if (wave.count() < from) {
-            return Measured.refused(Unit.DBC, "only " + wave.count() + " harmonics lie below 0.45 of the sample rate");
+            return Measured.refused(Unit.DBC, Reason.of(FigureReason.TOO_FEW_HARMONICS, Argument.count(wave.count())));
         }
         return wave.harmonicPower(from, step)
                 .levelOver(
                         wave.fit().amplitude(1),
                         Math.sqrt(wave.quadratureVariance(1)),
                         Unit.DBC,
-                        "the record holds no such harmonic at all");
+                        FigureReason.NO_SUCH_HARMONIC);
     }
 }

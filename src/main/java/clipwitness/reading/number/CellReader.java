@@ -15,13 +15,21 @@ public final class CellReader {
     /** A power of ten up to this one is exact in a double. */
     public static final int EXACT_POWER = 22;
 
-    /** The exact powers of ten; not to be changed. */
-    public static final double[] POWERS = new double[EXACT_POWER + 1];
+    private static final double[] POWERS = new double[EXACT_POWER + 1];
 
     static {
         for (int i = 0; i <= EXACT_POWER; i++) {
             POWERS[i] = Double.parseDouble("1e" + i);
         }
+    }
+
+    /**
+     * A value times a power of ten.
+     *
+     * @param power from -22 to 22, where powers of ten are exact
+     */
+    public static double scaled(double value, int power) {
+        return power < 0 ? value / POWERS[-power] : value * POWERS[power];
     }
 
     private final int mark;
@@ -170,7 +178,7 @@ public final class CellReader {
     /** The number without its sign, rounded once: from exact parts where they are exact, else by the full parser. */
     private double magnitude(byte[] bytes, int start, int to, int power) {
         if (digits <= EXACT_DIGITS && Math.abs(power) <= EXACT_POWER) {
-            return power < 0 ? mantissa / POWERS[-power] : mantissa * POWERS[power];
+            return scaled((double) mantissa, power);
         }
         int length = to - start;
         byte[] plain = new byte[length];

@@ -84,7 +84,7 @@ public record WrittenUnit(Unit unit, int exponent) {
 
     /** A value in this unit, without the prefix: 1.5 mV is 0.0015 V. Rounded once. */
     public double resolve(double value) {
-        return exponent < 0 ? value / CellReader.POWERS[-exponent] : value * CellReader.POWERS[exponent];
+        return CellReader.scaled(value, exponent);
     }
 
     /** As it is written on paper, {@code mV}. */

@@ -27,14 +27,11 @@ final class DeviceSentences {
     List<String> of(Devices devices) {
         List<String> sentences = new ArrayList<>();
         for (TracedDevice d : devices.traced()) {
-            if (!d.result().refusal().isEmpty()) {
-                sentences.add(wording.say(
-                        "device.refused",
-                        "device",
-                        d.name(),
-                        "reason",
-                        d.result().refusal()));
-            }
+            d.result()
+                    .refusal()
+                    .map(wording.speech()::clause)
+                    .ifPresent(reason ->
+                            sentences.add(wording.say("device.refused", "device", d.name(), "reason", reason)));
         }
         for (Map.Entry<String, MatchedPair> e : devices.fitted().entrySet()) {
             sentences.add(wording.say(
@@ -80,6 +77,7 @@ final class DeviceSentences {
                 || up.get().difference().isEmpty()
                 || down.get().difference().isEmpty()) {
             return up.flatMap(f -> f.predicted().reason())
+                    .map(wording.speech()::clause)
                     .map(reason ->
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
@@ -103,7 +101,7 @@ final class DeviceSentences {
                 "uncertaintyDown",
                 uncertainty(down.get()),
                 "source",
-                p.source().orElseThrow());
+                wording.speech().text(p.source().orElseThrow()));
     }
 
     private static String agreement(Prediction up, Prediction down) {

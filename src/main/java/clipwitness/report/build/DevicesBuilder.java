@@ -90,11 +90,7 @@ final class DevicesBuilder {
 
     private Row fitted(
             Cells cells, String name, List<TracedDevice> devices, Function<JunctionFit, Measured> figure, Unit unit) {
-        return row(
-                cells,
-                wording.say(name),
-                devices,
-                r -> r.fit().map(figure).orElseGet(() -> Measured.refused(unit, r.refusal())));
+        return row(cells, wording.say(name), devices, r -> r.fitted(figure, unit));
     }
 
     private static Row row(

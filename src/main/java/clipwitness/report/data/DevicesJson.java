@@ -77,7 +77,7 @@ final class DevicesJson {
             for (String name : JunctionFit.NAMES) {
                 json.number(name, OptionalDouble.empty());
             }
-            json.text("reason", result.refusal());
+            json.reason(result.refusal());
             return;
         }
         Map<String, Measured> figures = fit.get().figures();
@@ -127,10 +127,7 @@ final class DevicesJson {
         json.number("measured", p.measured().value());
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
-        Optional<String> reason = p.predicted().reason().or(p.measured()::reason);
-        if (reason.isPresent()) {
-            json.text("reason", reason);
-        }
-        json.text("source", at.source());
+        json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
+        json.statement("source", at.source());
     }
 }

@@ -3,6 +3,10 @@ package clipwitness.report.data;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Message;
+import clipwitness.reason.Reason;
+import clipwitness.words.Speech;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -141,9 +145,7 @@ final class JsonText {
 
     private void measuredRest(Measured measured) throws IOException {
         number("expandedUncertainty", measured.expandedUncertainty());
-        if (measured.reason().isPresent()) {
-            text("reason", measured.reason());
-        }
+        reasonOfNone(measured.reason());
         if (measured instanceof Measured.Between between) {
             number("lower", between.lower());
             number("upper", OptionalDouble.of(between.upper()));
@@ -151,6 +153,31 @@ final class JsonText {
         if (measured.asValue().filter(Measured.Value::isUpperBound).isPresent()) {
             text("bound", "upper");
         }
+    }
+
+    /** Why there is no value, in words and as a code; no fields where there is one. */
+    void reasonOfNone(Optional<Reason> reason) throws IOException {
+        if (reason.isPresent()) {
+            reason(reason);
+        }
+    }
+
+    /** A reason in words and as a code, both null where there is none. */
+    void reason(Optional<Reason> reason) throws IOException {
+        text("reason", Speech.ENGLISH.clause(reason));
+        text("reasonCode", reason.map(Reason::resultCode));
+    }
+
+    /** A statement in words, null where there is none. */
+    void statement(String name, Optional<? extends Message> statement) throws IOException {
+        text(name, Speech.ENGLISH.text(statement));
+    }
+
+    /** Code, severity and words of a doubt. */
+    void doubt(Doubt doubt) throws IOException {
+        text("code", doubt.code().code());
+        text("severity", doubt.severity().code());
+        text("text", Speech.ENGLISH.text(doubt));
     }
 
     /** The budget of a measured value, largest part first. */
@@ -161,6 +188,9 @@ final class JsonText {
                 object(() -> {
                     text("source", c.source().code());
                     number("standardUncertainty", c.standardUncertainty());
+                    if (Double.isFinite(c.degreesOfFreedom())) {
+                        number("degreesOfFreedom", c.degreesOfFreedom());
+                    }
                 });
             }
         });

@@ -1,6 +1,5 @@
 package clipwitness.report.data;
 
-import clipwitness.capture.Doubt;
 import clipwitness.compare.judge.ClockDifference;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
@@ -22,6 +21,7 @@ import clipwitness.measure.WaveformResult;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The results of a job as JSON, schema {@code clipwitness-results/1}. */
 public final class ResultsJson {
@@ -98,17 +98,11 @@ public final class ResultsJson {
         json.texts("channels", c.export().channels());
         json.integer(
                 "harmonicCount", c.waveform().map(WaveformResult::harmonicCount).orElse(0));
-        json.array("quality", () -> each(c.doubts(), this::doubt));
+        json.array("quality", () -> each(c.doubts(), json::doubt));
         json.object("values", () -> values(c));
         json.array(
                 "harmonics",
                 () -> each(c.waveform().map(WaveformResult::harmonics).orElse(List.of()), this::harmonic));
-    }
-
-    private void doubt(Doubt d) throws IOException {
-        json.text("code", d.code().code());
-        json.text("severity", d.severity().code());
-        json.text("text", d.text());
     }
 
     private void values(CaptureResult c) throws IOException {
@@ -161,7 +155,7 @@ public final class ResultsJson {
         json.text("to", c.to());
         json.text("intent", c.intent().code());
         json.text("verdict", c.verdict().code());
-        json.text("reason", c.reason());
+        json.reason(c.reason());
         json.texts("judged", c.judged().stream().map(q -> q.key()).toList());
         json.array("notExamined", () -> each(c.notExamined(), this::notExamined));
         json.array("items", () -> each(c.items(), this::item));
@@ -177,7 +171,7 @@ public final class ResultsJson {
 
     private void notExamined(NotExamined n) throws IOException {
         json.text("quantity", n.quantity().key());
-        json.text("reason", n.reason());
+        json.reason(Optional.of(n.reason()));
     }
 
     private void item(Item i) throws IOException {
@@ -188,7 +182,7 @@ public final class ResultsJson {
         json.text("decision", i.decision().code());
         json.number("conformanceProbability", i.conformanceProbability());
         json.budget(i.change());
-        json.text("remedy", i.remedy());
+        json.statement("remedy", i.remedy());
     }
 
     private void levelMatched(LevelMatchedHarmonic h) throws IOException {
@@ -206,9 +200,9 @@ public final class ResultsJson {
     }
 
     private void hint(Hint h) throws IOException {
-        json.text("code", h.code());
+        json.text("code", h.code().code());
         json.text("state", h.state());
-        json.text("text", h.text());
-        json.text("evidence", h.evidence());
+        json.statement("text", Optional.of(h.text()));
+        json.statement("evidence", Optional.of(h.evidence()));
     }
 }

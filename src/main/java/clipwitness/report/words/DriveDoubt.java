@@ -1,12 +1,12 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.Comparison;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DoubtCode;
 import java.util.Optional;
 
 /** Says where a state was driven harder or softer than the one it is compared with: what changed there may be the drive, not the unit. */

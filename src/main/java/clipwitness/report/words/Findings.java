@@ -1,11 +1,10 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
+import clipwitness.reason.Doubt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,13 +57,16 @@ public final class Findings {
 
     private Stream<String> refused() {
         return results.captures().stream()
-                .flatMap(c -> c.doubts().stream()
-                        .filter(d -> d.severity() == Severity.REFUSAL)
-                        .limit(1)
-                        .map(d -> refused(c, d)));
+                .flatMap(c ->
+                        c.doubts().stream().filter(d -> d.refuses()).limit(1).map(d -> refused(c, d)));
     }
 
     private String refused(CaptureResult capture, Doubt doubt) {
-        return wording.say("finding.refused", "file", capture.row().file(), "reason", doubt.text());
+        return wording.say(
+                "finding.refused",
+                "file",
+                capture.row().file(),
+                "reason",
+                wording.speech().sentence(doubt));
     }
 }

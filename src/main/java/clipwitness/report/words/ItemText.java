@@ -46,7 +46,7 @@ public final class ItemText {
                         wording.numbers().signed(change, Unit.ONE, 0),
                         wording.numbers().atMost(uncertainty, Unit.ONE, 0),
                         item.quantity().symbol()),
-                "");
+                Optional.empty());
     }
 
     /** A number with the unit of a quantity's changes behind it. */

@@ -9,6 +9,9 @@ import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -75,6 +78,16 @@ public final class JobWording {
         return several;
     }
 
+    /** Puts statements into the words and numbers of this report. */
+    public Speech speech() {
+        return new Speech(words, numbers);
+    }
+
+    /** Why something is not known, as a clause; empty where it is. */
+    public String reason(Optional<Reason> reason) {
+        return speech().clause(reason).orElse("");
+    }
+
     /** Numbers. */
     public NumberText numbers() {
         return numbers;
@@ -114,7 +127,7 @@ public final class JobWording {
                 .max()
                 .orElse(0);
         return figures.stream()
-                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none("")))
+                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none(Optional.empty())))
                 .toList();
     }
 

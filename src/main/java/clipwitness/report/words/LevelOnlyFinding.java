@@ -60,8 +60,7 @@ final class LevelOnlyFinding implements FindingRule {
     }
 
     private static boolean stays(Measured.Value change) {
-        return Math.abs(change.number())
-                <= Math.max(SMALL_DECIBELS, WhatDiffers.OF_MANY * 2 * change.standardUncertainty());
+        return Math.abs(change.number()) <= Math.max(SMALL_DECIBELS, WhatDiffers.OF_MANY * change.expanded());
     }
 
     private String sentence(Comparison comparison, Item level) {

@@ -8,6 +8,8 @@ import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,7 +24,6 @@ final class OnsetFinding implements FindingRule {
     private static final double HALF_WAY_PERCENT = 50;
     private static final String SAME = "same";
     private static final String FIGURE = ".figure";
-    private static final String BELOW = "below the lowest setting";
 
     private final JobWording wording;
     private final List<Series> series;
@@ -72,7 +73,7 @@ final class OnsetFinding implements FindingRule {
         return equal.toGainPercent()
                 .asValue()
                 .filter(v -> Math.abs(v.number() - equal.fromGainPercent())
-                        > Math.max(2 * v.standardUncertainty(), 2 * Math.sqrt(2) * knobPercent))
+                        > Math.max(v.expanded(), 2 * Math.sqrt(2) * knobPercent))
                 .isPresent();
     }
 
@@ -96,7 +97,12 @@ final class OnsetFinding implements FindingRule {
                 || (from.get().value().isEmpty() && to.get().value().isEmpty())) {
             return Optional.empty();
         }
-        String kind = kind(from.get(), to.get());
+        return kind(from.get(), to.get()).flatMap(kind -> finding(comparison, pair, mark, kind));
+    }
+
+    private Optional<String> finding(Comparison comparison, Pair pair, double mark, String kind) {
+        Optional<Measured> from = gain(pair.from(), mark);
+        Optional<Measured> to = gain(pair.to(), mark);
         Optional<OnsetHalves.Told> apart =
                 kind.equals(SAME) ? halves.of(comparison, pair.from().condition()) : Optional.empty();
         if (apart.isPresent()) {
@@ -143,20 +149,29 @@ final class OnsetFinding implements FindingRule {
                 .findFirst();
     }
 
-    private static String kind(Measured from, Measured to) {
+    /** Which finding; none where it is not known whether a state reaches the mark, as of a state captured at one setting only. */
+    private static Optional<String> kind(Measured from, Measured to) {
         if (to.value().isEmpty()) {
-            return to.reason().orElse("").startsWith(BELOW) ? "below" : "never";
+            return outside(to, "below", "never");
         }
         if (from.value().isEmpty()) {
-            return from.reason().orElse("").startsWith(BELOW) ? "above" : "new";
+            return outside(from, "above", "new");
         }
         double difference = to.value().getAsDouble() - from.value().getAsDouble();
         double uncertainty = Math.hypot(
                 to.expandedUncertainty().orElse(0), from.expandedUncertainty().orElse(0));
         if (Math.abs(difference) <= uncertainty) {
-            return SAME;
+            return Optional.of(SAME);
         }
-        return difference < 0 ? "earlier" : "later";
+        return Optional.of(difference < 0 ? "earlier" : "later");
+    }
+
+    private static Optional<String> outside(Measured gain, String below, String beyond) {
+        Reason reason = gain.reason().orElseThrow();
+        if (reason.is(FigureReason.BELOW_LOWEST_SETTING)) {
+            return Optional.of(below);
+        }
+        return reason.is(FigureReason.NOT_REACHED) ? Optional.of(beyond) : Optional.empty();
     }
 
     private String text(Measured gain) {

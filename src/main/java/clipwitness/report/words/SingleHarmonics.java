@@ -36,7 +36,7 @@ final class SingleHarmonics {
                 .filter(h -> h.change()
                         .asValue()
                         .filter(v -> !v.isUpperBound())
-                        .filter(v -> sign * v.number() - 2 * v.standardUncertainty() >= MatchedFinding.HEARD_DECIBELS)
+                        .filter(v -> sign * v.number() - v.expanded() >= MatchedFinding.HEARD_DECIBELS)
                         .isPresent())
                 .toList();
         return found.stream()
@@ -55,6 +55,6 @@ final class SingleHarmonics {
                 "orders",
                 many ? wording.count(orders.size()) : wording.list(orders),
                 "change",
-                texts.round(Math.abs(most.number()), 2 * most.standardUncertainty(), Unit.DECIBEL));
+                texts.round(Math.abs(most.number()), most.expanded(), Unit.DECIBEL));
     }
 }

@@ -50,7 +50,7 @@ public final class VerdictText {
     /** The sentence. */
     public String sentence(Comparison comparison) {
         if (comparison.items().isEmpty()) {
-            return wording.say("verdict.nothing", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.nothing", "reason", wording.reason(comparison.reason()));
         }
         return switch (comparison.verdict()) {
             case PASS -> comparison.intent() == Intent.CHANGED ? changedPass(comparison) : unchangedPass(comparison);
@@ -90,8 +90,7 @@ public final class VerdictText {
 
     private String described(Comparison comparison) {
         if (comparison.intent() == Intent.UNCHANGED) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         String key = "verdict." + comparison.intent().code() + ".described";
         return wording.say(
@@ -109,8 +108,7 @@ public final class VerdictText {
         String key = "verdict." + comparison.intent().code() + "." + decision;
         Optional<Item> worst = ItemText.worst(ItemText.decided(comparison, wanted));
         if (worst.isEmpty()) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
@@ -121,7 +119,7 @@ public final class VerdictText {
                     "quantity",
                     quantity,
                     "reason",
-                    item.change().reason().orElse(""));
+                    wording.reason(item.change().reason()));
         }
         return wording.under(
                 item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
@@ -160,11 +158,12 @@ public final class VerdictText {
     }
 
     /** What would decide the item that needs most. */
-    private static Optional<String> remedy(Comparison comparison) {
+    private Optional<String> remedy(Comparison comparison) {
         return ItemText.decided(comparison, Decision.UNDECIDED).stream()
                 .filter(i -> i.remedy().isPresent())
                 .max(Comparator.comparingDouble(VerdictText::need))
-                .flatMap(Item::remedy);
+                .flatMap(Item::remedy)
+                .map(wording.speech()::text);
     }
 
     private static double need(Item item) {

@@ -3,14 +3,14 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.Bench;
+import clipwitness.compare.SaidHint;
 import clipwitness.compare.TestExamination;
-import clipwitness.compare.result.Hint;
 import clipwitness.fault.InputException;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,12 +27,12 @@ class HintsTest {
 
     @Test
     void anOldPairThatNoLongerNullsBesideANewOneThatDoesLooksSwapped() throws IOException, InputException {
-        List<Hint> hints = hints(
+        List<SaidHint> hints = hints(
                 Bench.ordinary("before", 50),
                 Bench.ordinary("old", 50).harmonics(1, 0.2, 0.1),
                 Bench.ordinary("new", 50));
         assertThat(hints)
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "states-swapped",
                         Optional.of("old"),
                         "“New pair” sounds as the unit did before and “Old pair” does not: the two positions, or their"
@@ -55,7 +55,7 @@ class HintsTest {
                 .with(WaveformQuantity.RMS, 0.7 * 1.5849, 0.001)
                 .harmonics(1, 0, 0.01);
         assertThat(hints(Bench.ordinary("before", 100), clean))
-                .contains(new Hint(
+                .contains(new SaidHint(
                         "not-clipping",
                         Optional.of("old"),
                         "“Old pair” does not clip where the unit did before: look for clippers that are not connected, a switch"
@@ -72,7 +72,7 @@ class HintsTest {
                 .with(WaveformQuantity.RMS, 1, 0.001)
                 .harmonics(1, 0, 0.01);
         assertThat(hints(before, clean))
-                .extracting(Hint::evidence)
+                .extracting(SaidHint::evidence)
                 .anyMatch(e -> e.startsWith("at 100 % gain the distortion is 0.13 % instead of 120 %,"));
     }
 
@@ -87,10 +87,10 @@ class HintsTest {
     void anOutputWithoutTheTestToneIsNone() throws IOException, InputException {
         Bench dead = Bench.capture("old")
                 .gain(50)
-                .refused(WaveformQuantity.RMS, "no line at 1000 Hz")
-                .doubting(new Doubt(DoubtCode.NO_FUNDAMENTAL, Severity.REFUSAL, "no line at 1000 Hz"));
+                .refused(WaveformQuantity.RMS, DoubtReason.NO_FUNDAMENTAL)
+                .doubting(Doubt.of(Severity.REFUSAL, DoubtReason.NO_FUNDAMENTAL));
         assertThat(hints(Bench.ordinary("before", 50), dead))
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "no-output",
                         Optional.of("old"),
                         "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
@@ -103,7 +103,7 @@ class HintsTest {
     void anOutputOf46DecibelsLessIsNone() throws IOException, InputException {
         Bench faint = Bench.ordinary("old", 50).with(WaveformQuantity.RMS, 0.0035, 1e-5);
         assertThat(hints(Bench.ordinary("before", 50), faint))
-                .extracting(Hint::code, Hint::evidence)
+                .extracting(SaidHint::code, SaidHint::evidence)
                 .contains(tuple("no-output", "at 50 % gain the level is 46 dB lower"));
     }
 
@@ -113,7 +113,7 @@ class HintsTest {
         assertThat(hints(
                         Bench.ordinary("before", 50).harmonics(1, 0.3, 0.1),
                         Bench.ordinary("old", 50).harmonics(-1, -0.3, -0.1)))
-                .extracting(Hint::code, Hint::text)
+                .extracting(SaidHint::code, SaidHint::text)
                 .containsExactly(tuple(
                         "inverted",
                         "The wave of “Old pair” is upside down: look for a pair fitted the other way round, or a stage that"
@@ -131,7 +131,7 @@ class HintsTest {
     @Test
     void aPhaseThatMovedByHalfATurnIsInverted() throws IOException, InputException {
         assertThat(hints(phase("before", 3), phase("new", -178)))
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "inverted",
                         Optional.of("new"),
                         "“New pair” turns the wave over, which the unit did not before: look for a stage wired the other way"
@@ -144,7 +144,7 @@ class HintsTest {
     void changesThatFivePercentOfTheKnobWouldMakeAreAKnobOffset() throws IOException, InputException {
         assertThat(hints(alongGain(0.0))).as("the same settings").isEmpty();
         assertThat(hints(alongGain(5.0)))
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "knob-offset",
                         Optional.of("old"),
                         "All changes of “Old pair” are what the gain control would make if it stood elsewhere: the knob may sit"
@@ -180,7 +180,8 @@ class HintsTest {
                 .with(WaveformQuantity.PHASE, degrees, 0.1);
     }
 
-    private List<Hint> hints(Bench... captures) throws IOException, InputException {
-        return new TestExamination(folder).of(captures).hints();
+    private List<SaidHint> hints(Bench... captures) throws IOException, InputException {
+        return new TestExamination(folder)
+                .of(captures).hints().stream().map(SaidHint::of).toList();
     }
 }

@@ -3,12 +3,12 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.Bench;
+import clipwitness.compare.SaidHint;
 import clipwitness.compare.TestExamination;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
-import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.fault.InputException;
@@ -18,6 +18,8 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +59,7 @@ class LegMismatchTest {
     @Test
     void bothHalvesInOneDirectionAreTheWave() throws IOException, InputException {
         assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
-                .extracting(Hint::text)
+                .extracting(SaidHint::text)
                 .containsExactly(
                         "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
                                 + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
@@ -89,8 +91,8 @@ class LegMismatchTest {
                 .isEmpty();
     }
 
-    private static Hint mismatch(String text, String evidence) {
-        return new Hint(
+    private static SaidHint mismatch(String text, String evidence) {
+        return new SaidHint(
                 "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
     }
 
@@ -99,7 +101,7 @@ class LegMismatchTest {
         return new StatePrediction(
                 "new",
                 Bench.ordinary("new", gain).condition(),
-                Optional.of("source from the gain for small signals"),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, up, upPredicted),
                         figure(WaveformQuantity.CLIP_DOWN, down, downPredicted)),
@@ -115,7 +117,7 @@ class LegMismatchTest {
                 Measured.withNoise(measured, Unit.VOLT, 0.004));
     }
 
-    private List<Hint> hints(StatePrediction... predictions) throws IOException, InputException {
+    private List<SaidHint> hints(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
             captures.add(Bench.ordinary("new", p.condition().gainPercent().orElseThrow())
@@ -128,7 +130,13 @@ class LegMismatchTest {
         Devices devices =
                 new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
         return new LegMismatch()
-                .look(new Evidence(
-                        job, catalogue, new Repeatability(catalogue, job.sheet().bench()), devices));
+                        .look(new Evidence(
+                                job,
+                                catalogue,
+                                new Repeatability(catalogue, job.sheet().bench()),
+                                devices))
+                        .stream()
+                        .map(SaidHint::of)
+                        .toList();
     }
 }

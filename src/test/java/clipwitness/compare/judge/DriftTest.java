@@ -3,10 +3,10 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.compare.Bench;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -90,7 +90,7 @@ class DriftTest {
         StateAtCondition a = clipping("a").temperature(18).coupling("dc").setting();
         StateAtCondition b = clipping("b").temperature(28).coupling("ac").setting();
         assertThat(DRIFT.doubts(a, b))
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "captured 10.0 K away from “State a”: a junction's clip level moves by about 2 mV/K",
                         "coupling is ac here and dc in “State a”: what changed may be that");

@@ -9,10 +9,12 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.fixture.Said;
 import clipwitness.job.Limits;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -85,30 +87,30 @@ class ItemBuilderTest {
 
     @Test
     void aRefusedFigureIsUndecidedAndSaysWhatToCaptureAgain() {
-        Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
+        Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
         Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(level.change().reason()).contains("in “State b”: the converter was at its end");
-        assertThat(level.remedy()).contains("Capture it again: in “State b”: the converter was at its end.");
+        assertThat(Said.reason(level.change().reason())).contains("in “State b”: the capture could not be measured");
+        assertThat(Said.remark(level.remedy()))
+                .contains("Capture it again: in “State b”: the capture could not be measured.");
     }
 
     @Test
     void whatWasRefusedBeforeTheWorkIsNotSimplyToBeCapturedAgain() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
-        assertThat(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
-                        .remedy())
-                .contains(
-                        "Capture it again if the unit can be put back into this state: in “State a”: the converter was at "
-                                + "its end.");
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.remark(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .remedy()))
+                .contains("Capture it again if the unit can be put back into this state: in “State a”: the capture "
+                        + "could not be measured.");
     }
 
     @Test
     void aRefusalBeforeTheWorkIsNamedByItsState() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
-        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.reason(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
                         .change()
-                        .reason())
-                .hasValue("in “State a”: no line");
+                        .reason()))
+                .hasValue("in “State a”: the capture could not be measured");
     }
 
     @Test
@@ -118,7 +120,8 @@ class ItemBuilderTest {
                 .done()
                 .waveform()
                 .orElseThrow();
-        assertThat(ItemValue.LEVEL.of(silent).reason()).hasValue("a level cannot be given, because the rms is zero");
+        assertThat(Said.reason(ItemValue.LEVEL.of(silent).reason()))
+                .hasValue("a level cannot be given, because the rms is zero");
     }
 
     /**
@@ -149,7 +152,7 @@ class ItemBuilderTest {
         assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(2.0, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
                 .isEqualTo(Source.KNOB);
-        assertThat(level.remedy())
+        assertThat(Said.remark(level.remedy()))
                 .hasValue(
                         "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured again.");
     }

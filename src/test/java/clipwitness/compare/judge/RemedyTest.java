@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.VerticalRange;
 import clipwitness.compare.Bench;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -30,7 +31,8 @@ class RemedyTest {
                 .with(WaveformQuantity.PEAK_DOWN, 1, 0.001)
                 .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)))
                 .setting();
-        assertThat(Remedy.beforehand(change(new Contribution(Source.CONVERTER_STEP, 0.15)), DISTANCE, full))
+        assertThat(Said.remark(
+                        Remedy.beforehand(change(new Contribution(Source.CONVERTER_STEP, 0.15)), DISTANCE, full)))
                 .isEqualTo(
                         "Capture each state with 2 bits more: no finer range holds the wave, and the converter step hides"
                                 + " the change.");
@@ -47,7 +49,7 @@ class RemedyTest {
             METHOD | 0.6 | No number of captures would soon show a change as small as the limit.
             """)
     void beforeTheWorkBothStatesCanBeCapturedBetter(Source source, double uncertainty, String remedy) {
-        assertThat(Remedy.beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
+        assertThat(beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
                 .isEqualTo(remedy);
     }
 
@@ -89,14 +91,14 @@ class RemedyTest {
                 List.of(
                         Bench.ordinary("a", 50).done(),
                         Bench.ordinary("a", 50).run(2).done()));
-        assertThat(Remedy.beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
+        assertThat(beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
                 .contains("until there are 8 runs");
     }
 
     /** 0.04² of knob is left: noise must fall from 0.12 to 0.03, sixteen times as long a record. Runs alone would need seven. */
     @Test
     void aLongerRecordComesBeforeMoreRuns() {
-        assertThat(Remedy.beforehand(
+        assertThat(beforehand(
                         change(new Contribution(Source.KNOB, 0.04), new Contribution(Source.NOISE, 0.12)),
                         DISTANCE,
                         BEFORE))
@@ -106,7 +108,7 @@ class RemedyTest {
     /** Neither alone would do: the sum of squares 0.06² + 0.08² = 0.1² has to fall to 0.05². */
     @Test
     void runsAverageNoiseToo() {
-        assertThat(Remedy.beforehand(
+        assertThat(beforehand(
                         change(new Contribution(Source.KNOB, 0.06), new Contribution(Source.NOISE, 0.08)),
                         DISTANCE,
                         BEFORE))
@@ -115,12 +117,16 @@ class RemedyTest {
 
     @Test
     void onTheLimitNothingHelps() {
-        assertThat(Remedy.beforehand(change(new Contribution(Source.NOISE, 0.1)), 0, BEFORE))
+        assertThat(beforehand(change(new Contribution(Source.NOISE, 0.1)), 0, BEFORE))
                 .isEqualTo("The change lies on the limit; more captures would not decide.");
     }
 
+    private static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
+        return Said.remark(Remedy.beforehand(change, distance, setting));
+    }
+
     private static String after(Map<Source, Double> stays, Contribution part) {
-        return Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays);
+        return Said.remark(Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays));
     }
 
     private static Measured.Value change(Contribution... budget) {

@@ -2,11 +2,12 @@ package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,10 +22,9 @@ class ReplicatesThatDifferTest {
             assertThat(c.doubts()).hasSize(1);
             assertThat(c.doubts().get(0).code()).isEqualTo(DoubtCode.REPLICATES_DIFFER);
             assertThat(c.doubts().get(0).severity()).isEqualTo(Severity.REFUSAL);
-            assertThat(c.doubts().get(0).text())
-                    .isEqualTo(
-                            "captures/before.csv and captures/before.csv are given as captures of one wave, and their"
-                                    + " level differs by 20 dB: one file a channel? name the input in input-file");
+            assertThat(Said.doubt(c.doubts().get(0)))
+                    .isEqualTo("captures/before.csv and captures/before.csv are given as captures of one wave, and the"
+                            + " rms differs by 20 dB: one file a channel? name the input in input-file");
             assertThat(c.waveform().orElseThrow().refused()).isTrue();
             assertThat(c.waveform().orElseThrow().get(WaveformQuantity.RMS).value())
                     .isEmpty();

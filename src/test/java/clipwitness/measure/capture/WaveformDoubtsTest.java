@@ -3,14 +3,15 @@ package clipwitness.measure.capture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.Said;
 import clipwitness.measure.TestRecord;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -89,7 +90,7 @@ class WaveformDoubtsTest {
                 WaveformInput.of(TestRecord.of(clipped).noisy(1e-3, 0, 6).waveform())
                         .expecting(3 * TestRecord.FREQUENCY));
         hasOnly(result, DoubtCode.WRONG_FREQUENCY, Severity.WARNING);
-        assertThat(result.doubts().get(0).text())
+        assertThat(Said.doubt(result.doubts().get(0)))
                 .startsWith("the fundamental lies at 999.99")
                 .endsWith("expected was 3000.00 Hz");
     }
@@ -99,7 +100,7 @@ class WaveformDoubtsTest {
         WaveformResult result = WaveformMeasurement.of(
                 WaveformInput.of(CLEAN.noisy(0.05, 0, 7).waveform()).expecting(TestRecord.FREQUENCY / 3));
         hasOnly(result, DoubtCode.NO_FUNDAMENTAL, Severity.REFUSAL);
-        assertThat(result.doubts().get(0).text())
+        assertThat(Said.doubt(result.doubts().get(0)))
                 .isEqualTo("no line near 333.333 Hz stands above the noise: the strongest line lies at 1000 Hz");
     }
 

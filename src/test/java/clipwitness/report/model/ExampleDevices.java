@@ -14,11 +14,7 @@ import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.WordBundle;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import clipwitness.words.WordBundle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,12 +29,7 @@ public final class ExampleDevices {
 
     /** The words of the program about the example job. */
     public static JobWording wording() {
-        try {
-            WordBundle words = WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
-            return new JobWording(words, ExampleJob.good().results());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new JobWording(WordBundle.builtIn(), ExampleJob.good().results());
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */

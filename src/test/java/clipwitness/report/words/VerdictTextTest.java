@@ -11,6 +11,7 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.reason.FigureReason;
 import org.junit.jupiter.api.Test;
 
 class VerdictTextTest {
@@ -84,10 +85,10 @@ class VerdictTextTest {
                         "original",
                         Intent.UNCHANGED,
                         Decision.UNDECIDED,
-                        refused(ItemQuantity.LEVEL, 50, "the capture is over-range", Decision.UNDECIDED))))
+                        refused(ItemQuantity.LEVEL, 50, FigureReason.CAPTURE_NOT_MEASURED, Decision.UNDECIDED))))
                 .isEqualTo(
-                        "Cannot be said yet: at 50 % gain the change of the level could not be measured (the capture is "
-                                + "over-range).");
+                        "Cannot be said yet: at 50 % gain the change of the level could not be measured (the capture "
+                                + "could not be measured).");
     }
 
     @Test
@@ -198,7 +199,7 @@ class VerdictTextTest {
     @Test
     void statesWithoutCommonCapturesSaySo() {
         assertThat(sentence(comparison("original", Intent.UNCHANGED, Decision.UNDECIDED)))
-                .isEqualTo("Nothing could be compared: no capture of both states.");
+                .isEqualTo("Nothing could be compared: no waveform capture under a condition that both states share.");
     }
 
     @Test
@@ -228,6 +229,6 @@ class VerdictTextTest {
                 item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
         assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
                 .extracting(Sentences::plain)
-                .containsExactly("Take two more runs.");
+                .containsExactly("The change lies on the limit; more captures would not decide.");
     }
 }

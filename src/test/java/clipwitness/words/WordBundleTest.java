@@ -1,4 +1,4 @@
-package clipwitness.report.words;
+package clipwitness.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import clipwitness.fault.InputException;
 import org.junit.jupiter.api.Test;
 
-class WordsTest {
+class WordBundleTest {
     private static final WordBundle OWN = WordBundle.of("""
             # a comment
             greeting = Hello {name}, it is {time}.

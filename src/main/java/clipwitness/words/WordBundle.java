@@ -1,8 +1,12 @@
-package clipwitness.report.words;
+package clipwitness.words;
 
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -18,14 +22,34 @@ import java.util.regex.Pattern;
 public final class WordBundle {
     private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
 
+    private static final String FILE = "/report-templates/common/words.properties";
+
     private final Map<String, String> sentences;
 
     private WordBundle(Map<String, String> sentences) {
         this.sentences = Collections.unmodifiableMap(sentences);
     }
 
+    /** The program's own sentences, in English. */
+    public static WordBundle builtIn() {
+        return BuiltIn.WORDS;
+    }
+
+    /** Read when first used. */
+    private static final class BuiltIn {
+        static final WordBundle WORDS = of(text());
+
+        private static String text() {
+            try (InputStream in = WordBundle.class.getResourceAsStream(FILE)) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                throw new UncheckedIOException("the program's own file " + FILE + " cannot be read", e);
+            }
+        }
+    }
+
     /**
-     * The program's own sentences.
+     * Sentences of a file.
      *
      * @param file {@code name = sentence} line by line
      */
@@ -82,7 +106,7 @@ public final class WordBundle {
     }
 
     /** Whether there is a sentence of this name. */
-    boolean has(String name) {
+    public boolean has(String name) {
         return sentences.containsKey(name);
     }
 
@@ -108,6 +132,21 @@ public final class WordBundle {
             }
         }
         throw new IllegalArgumentException("hole " + hole + " of sentence " + sentence + " stays open");
+    }
+
+    /** Whether a sentence of this name begins with a word of its own, not with a hole. */
+    boolean beginsWithWord(String name) {
+        return !sentences.get(name).startsWith("{");
+    }
+
+    /** Names of all sentences. */
+    Set<String> names() {
+        return sentences.keySet();
+    }
+
+    /** The holes of a sentence; empty where there is no such sentence. */
+    Set<String> holesOf(String name) {
+        return holes(sentences.getOrDefault(name, ""));
     }
 
     private static Set<String> holes(String sentence) {

@@ -1,4 +1,4 @@
-package clipwitness.capture;
+package clipwitness.reason;
 
 import java.util.Locale;
 

@@ -206,11 +206,15 @@ public sealed interface Measured {
 
         @Override
         public Optional<Reason> reason() {
-            Argument to = Argument.plain(upper, unit, 4);
+            Argument to = written(upper);
             return Optional.of(
                     lower.isPresent()
-                            ? Reason.of(FigureReason.BETWEEN_SETTINGS, Argument.plain(lower.getAsDouble(), unit, 4), to)
+                            ? Reason.of(FigureReason.BETWEEN_SETTINGS, written(lower.getAsDouble()), to)
                             : Reason.of(FigureReason.BELOW_SETTING, to));
+        }
+
+        private Argument written(double number) {
+            return Argument.decimals(number, unit, number == Math.rint(number) ? 0 : 1);
         }
     }
 }

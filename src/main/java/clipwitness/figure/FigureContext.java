@@ -25,8 +25,8 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
     }
 
     /** The comparisons in words. */
-    Changes changes() {
-        return new Changes(this);
+    PictureWords comparisons() {
+        return new PictureWords(this);
     }
 
     /** Puts reasons into words. */

@@ -14,6 +14,9 @@ import java.util.OptionalDouble;
 
 /** A measured value with its uncertainty, or a refusal with its reason. Never NaN. */
 public sealed interface Measured {
+    /** Coverage factor of every expanded uncertainty: about 95 % of a normal distribution (JCGM 100, 6.3; measurement book, section 5). */
+    double COVERAGE_FACTOR = 2;
+
     /** The unit that the value has or would have. */
     Unit unit();
 

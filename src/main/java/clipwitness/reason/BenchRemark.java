@@ -25,6 +25,7 @@ public enum BenchRemark implements RemarkCode {
     /** A capture that is doubted. */
     DOUBTED("file", "doubt");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     BenchRemark(String... holes) {

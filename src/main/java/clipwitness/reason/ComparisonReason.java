@@ -21,6 +21,7 @@ public enum ComparisonReason implements ReasonCode {
     /** A kind of capture is listed only. */
     KIND_NOT_MEASURED("kind");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     ComparisonReason(String... holes) {

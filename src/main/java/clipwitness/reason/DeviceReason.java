@@ -43,6 +43,7 @@ public enum DeviceReason implements ReasonCode {
     /** Nothing says what follows the clipper. */
     OUTPUT_GAIN_UNKNOWN;
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     DeviceReason(String... holes) {

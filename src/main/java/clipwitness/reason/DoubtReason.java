@@ -77,6 +77,8 @@ public enum DoubtReason implements ReasonCode {
     STIMULUS_CHANGED_SHEET(DoubtCode.STIMULUS_CHANGED, "found", "stated");
 
     private final DoubtCode doubt;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     DoubtReason(DoubtCode doubt, String... holes) {

@@ -61,6 +61,7 @@ public enum FigureReason implements ReasonCode {
     /** The predicted wave is too steep at its onset. */
     ONSET_TOO_FAST;
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     FigureReason(String... holes) {

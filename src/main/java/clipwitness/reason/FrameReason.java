@@ -15,6 +15,7 @@ public enum FrameReason implements ReasonCode {
     /** What the reason means for a state that must not change. */
     NOTHING_SAYS_UNCHANGED("reason");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     FrameReason(String... holes) {

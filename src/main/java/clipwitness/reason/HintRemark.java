@@ -59,6 +59,7 @@ public enum HintRemark implements RemarkCode {
     /** A level, measured and predicted. */
     LEG_LEVEL("level", "measured", "predicted", "uncertainty");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     HintRemark(String... holes) {

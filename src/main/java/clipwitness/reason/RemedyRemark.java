@@ -33,6 +33,7 @@ public enum RemedyRemark implements RemarkCode {
     /** One state, to be captured anew. */
     STATE_AGAIN("state");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     RemedyRemark(String... holes) {

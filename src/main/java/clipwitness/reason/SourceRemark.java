@@ -11,6 +11,7 @@ public enum SourceRemark implements RemarkCode {
     /** The gain behind the clipper is found, too. */
     OUTPUT_GAIN_FOUND("source");
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     SourceRemark(String... holes) {

@@ -55,6 +55,7 @@ public enum Word implements RemarkCode {
     /** The crest factor. */
     CREST_FACTOR;
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
     private final List<String> holes;
 
     Word(String... holes) {

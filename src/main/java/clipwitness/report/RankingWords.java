@@ -1,6 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.compare.device.ClipForecast;
+import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
@@ -37,17 +38,17 @@ public final class RankingWords {
 
     private static String level(Measured.Value change) {
         double u = change.expanded();
-        return Math.abs(change.number()) <= u
-                ? "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2)
-                : NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
-                        + (change.number() > 0 ? " higher" : " lower");
+        return Significance.of(change)
+                ? NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
+                        + (change.number() > 0 ? " higher" : " lower")
+                : "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2);
     }
 
     private static String symmetry(Measured.Value asymmetry) {
         double u = asymmetry.expanded();
-        return Math.abs(asymmetry.number()) <= u
-                ? "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2)
-                : "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u);
+        return Significance.of(asymmetry)
+                ? "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u)
+                : "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2);
     }
 
     /** A remark on a pair; empty where there is none. */

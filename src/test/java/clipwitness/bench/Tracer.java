@@ -13,7 +13,7 @@ import java.util.stream.DoubleStream;
  * @param folder where the exports go
  * @param layout how it writes voltage in V and current in A
  */
-record Tracer(JobFolder folder, Function<List<Column>, String> layout) {
+record Tracer(JobFiles folder, Function<List<Column>, String> layout) {
     private static final double LIMIT = 12e-3;
     private static final double FINEST_RANGE = 10e-6;
     private static final double DIGITS = 1e4;

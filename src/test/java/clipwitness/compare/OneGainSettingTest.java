@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.tuple;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.rule.Findings;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.FigureReason;
 import clipwitness.report.data.ResultsJson;
-import clipwitness.report.words.Findings;
+import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
 import clipwitness.words.WordBundle;
 import java.io.IOException;
@@ -48,7 +51,8 @@ class OneGainSettingTest {
     @Test
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
-        List<String> findings = new Findings(new JobWording(WordBundle.builtIn(), results), results).all();
+        List<String> findings =
+                new FindingText(new JobWording(WordBundle.builtIn(), results)).firstPage(Findings.of(results));
         assertThat(findings).noneMatch(f -> f.contains("does not reach") || f.contains("distortion at"));
     }
 
@@ -61,11 +65,12 @@ class OneGainSettingTest {
     }
 
     private JobResults results() throws IOException, InputException {
-        List<Bench> captures = new ArrayList<>();
+        List<MadeUpCapture> captures = new ArrayList<>();
         for (int i = 0; i < BEFORE_PERCENT.length; i++) {
-            captures.add(Bench.ordinary("before", 25.0 * i).with(WaveformQuantity.THD, BEFORE_PERCENT[i], 0.01));
+            captures.add(
+                    MadeUpCapture.ordinary("before", 25.0 * i).with(WaveformQuantity.THD, BEFORE_PERCENT[i], 0.01));
         }
-        captures.add(Bench.ordinary("new", 50).with(WaveformQuantity.THD, 28.1, 0.01));
-        return new TestExamination(folder).of(captures.toArray(new Bench[0]));
+        captures.add(MadeUpCapture.ordinary("new", 50).with(WaveformQuantity.THD, 28.1, 0.01));
+        return new TestExamination(folder).of(captures.toArray(new MadeUpCapture[0]));
     }
 }

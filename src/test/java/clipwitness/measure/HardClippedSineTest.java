@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fixture.Said;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;

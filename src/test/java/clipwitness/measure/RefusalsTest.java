@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
 import clipwitness.fixture.Said;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;

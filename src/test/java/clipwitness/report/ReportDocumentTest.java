@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
+import clipwitness.fixture.ExampleJob;
+import clipwitness.fixture.ExampleJob.Ending;
+import clipwitness.fixture.ExampleSheet;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob.Ending;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSName;

@@ -27,9 +27,6 @@ import java.util.stream.Stream;
 
 /** A state's clipper made of its traced devices. */
 final class ClipperOfState {
-    /** Silicon and germanium junctions lose about 2 mV/K: common practice. */
-    private static final double VOLTS_PER_KELVIN = 2e-3;
-
     /** How far two legs of one unit may differ in temperature, K. */
     private static final double BETWEEN_LEGS = 0.3;
 
@@ -111,10 +108,11 @@ final class ClipperOfState {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
                 together = Math.max(
                         together,
-                        VOLTS_PER_KELVIN
+                        Temperature.VOLTS_PER_KELVIN
                                 * CaptureTemperature.apart(inUnit, result.temperature())
                                 / volts.getAsDouble());
-                ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
+                ofOneLeg = Math.max(
+                        ofOneLeg, Math.hypot(noise, Temperature.VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }
         }
         return new JunctionUncertainty(together, ofOneLeg);

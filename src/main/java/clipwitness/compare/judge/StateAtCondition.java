@@ -24,11 +24,6 @@ import java.util.Optional;
  * @param replicates captures, at least one
  */
 public record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
-    private static final double CLIPPED_THD_PERCENT = 3;
-
-    /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
-    private static final double LEAST_THD_PERCENT = 1;
-
     public StateAtCondition {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
@@ -70,14 +65,14 @@ public record StateAtCondition(String state, String label, Condition condition, 
                 .toList());
     }
 
-    /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
+    /** Whether it distorts so much that its clippers work: it is clearly clipped. */
     public boolean isClipped() {
-        return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
+        return thd().filter(t -> t > CommonPractice.CLEARLY_CLIPPED_PERCENT).isPresent();
     }
 
     /** Whether a change of its distortion can matter: 1 % or more, or not known. */
     public boolean hasThdToJudge() {
-        return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
+        return thd().filter(t -> t < CommonPractice.LEAST_JUDGED_PERCENT).isEmpty();
     }
 
     private Optional<Double> thd() {

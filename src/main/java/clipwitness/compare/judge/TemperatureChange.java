@@ -3,6 +3,7 @@ package clipwitness.compare.judge;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
@@ -17,8 +18,6 @@ import java.util.OptionalDouble;
  * over its clip level. The clip level is that of the node, taken from the output by the sheet's output gain where it states one.
  */
 final class TemperatureChange {
-    private static final double VOLTS_PER_KELVIN = 0.002;
-    private static final double WORTH_SAYING = 3; // K, as for junctions
 
     private final OptionalDouble bench;
     private final double outputGain;
@@ -41,14 +40,18 @@ final class TemperatureChange {
         return kelvin > 0 && clip.isPresent()
                 ? Optional.of(new Contribution(
                         Source.TEMPERATURE,
-                        Decibels.PER_RELATIVE_AMPLITUDE * VOLTS_PER_KELVIN * kelvin * outputGain / clip.get()))
+                        Decibels.PER_RELATIVE_AMPLITUDE
+                                * Temperature.VOLTS_PER_KELVIN
+                                * kelvin
+                                * outputGain
+                                / clip.get()))
                 : Optional.empty();
     }
 
     /** The doubt that two temperatures more than 3 K apart raise. */
     Optional<Doubt> doubt(StateAtCondition from, StateAtCondition to) {
         double kelvin = difference(from, to);
-        return kelvin > WORTH_SAYING
+        return kelvin > Temperature.FAR_APART_KELVIN
                 ? Optional.of(Doubt.of(
                         Severity.NOTE,
                         DoubtReason.NOT_COMPARABLE_TEMPERATURE,

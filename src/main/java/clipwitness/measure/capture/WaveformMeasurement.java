@@ -17,6 +17,7 @@ import clipwitness.reason.Reason;
 import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
 import clipwitness.signal.JointFit;
+import clipwitness.signal.UsableBand;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -27,7 +28,6 @@ import java.util.OptionalDouble;
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
     private static final int MOST_HARMONICS = 20;
-    private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
     private static final double SAMPLES_PER_HARMONIC = 3;
     /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
     private static final double LEFT_OVER = 0.2;
@@ -88,7 +88,7 @@ public final class WaveformMeasurement {
     /** Number of harmonics below 0.45 of the sample rate, 20 at most, fewer where the record has fewer samples. */
     private int harmonics(double cyclesPerSample) {
         double fitting = (samples.size() - samples.gaps() - 3) / SAMPLES_PER_HARMONIC;
-        return (int) Math.min(MOST_HARMONICS, Math.min(fitting, HIGHEST_OVER_SAMPLE_RATE / cyclesPerSample));
+        return (int) Math.min(MOST_HARMONICS, Math.min(fitting, UsableBand.HIGHEST_OVER_SAMPLE_RATE / cyclesPerSample));
     }
 
     private WaveformResult measuredFrom(double start) {

@@ -12,8 +12,6 @@ import java.util.List;
  * @param temperatureApart difference of the temperatures at which they were traced, K, 0 or more
  */
 public record MatchedPair(List<String> devices, Measured mismatch, Measured mismatchAt1mA, double temperatureApart) {
-    private static final double MOST_APART = 3;
-
     /** Copies what it is given. */
     public MatchedPair {
         devices = List.copyOf(devices);
@@ -24,6 +22,6 @@ public record MatchedPair(List<String> devices, Measured mismatch, Measured mism
 
     /** Whether the traces were taken more than 3 K apart: then up to 2 mV/K of the mismatch are temperature. */
     public boolean tracedApart() {
-        return temperatureApart > MOST_APART;
+        return temperatureApart > Temperature.FAR_APART_KELVIN;
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.measure.wave;
 
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
@@ -11,8 +12,6 @@ import clipwitness.reason.Reason;
  * A_3, A_5, .., or the high ones A_8 .. A_K. What noise buries is an upper bound.
  */
 final class HarmonicGroup {
-    private static final int FIRST_HIGH = 8;
-
     private HarmonicGroup() {}
 
     static Measured even(FittedWave wave) {
@@ -24,7 +23,7 @@ final class HarmonicGroup {
     }
 
     static Measured high(FittedWave wave) {
-        return of(wave, FIRST_HIGH, 1);
+        return of(wave, Harmonic.FIRST_HIGH, 1);
     }
 
     private static Measured of(FittedWave wave, int from, int step) {

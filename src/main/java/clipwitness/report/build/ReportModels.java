@@ -2,13 +2,14 @@ package clipwitness.report.build;
 
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Findings;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Photo;
 import clipwitness.report.model.Fact;
 import clipwitness.report.model.ReportModel;
 import clipwitness.report.model.ShownFigure;
 import clipwitness.report.model.ShownPhoto;
-import clipwitness.report.words.Findings;
+import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
 import clipwitness.words.WordBundle;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ public final class ReportModels {
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
-                new Findings(wording, results).all(),
+                new FindingText(wording).firstPage(Findings.of(results)),
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new KeyTable(wording).of(results),

@@ -56,6 +56,7 @@ public final class ResultsJson {
             for (String later : new String[] {"noise", "response", "rails"}) {
                 json.array(later, () -> {});
             }
+            new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));
         });
     }

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Samples;
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.Curves;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
@@ -69,7 +69,7 @@ class ClipForecastTest {
     }
 
     private static CaptureResult captured(String name, double celsius) {
-        CaptureResult shell = Bench.capture("before").device(name).done();
+        CaptureResult shell = MadeUpCapture.capture("before").device(name).done();
         return new CaptureResult(
                 shell.row(), shell.export(), List.of(), Optional.empty(), Optional.of(traced(1, celsius)));
     }

@@ -3,9 +3,9 @@ package clipwitness.compare.device;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.job.Clipper;
 import clipwitness.measure.WaveformQuantity;
@@ -33,8 +33,8 @@ class ClipperSourceTest {
     void theStateWithoutClippersShowsTheSource() {
         ClipperSource.Answer answer = answer(
                 clipper(OptionalDouble.of(0.7), Optional.of("open")),
-                Bench.ordinary("new", 50),
-                Bench.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, 1.4, 0.014));
+                MadeUpCapture.ordinary("new", 50),
+                MadeUpCapture.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, 1.4, 0.014));
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         assertThat(known.amplitude()).isCloseTo(2, within(1e-9));
         assertThat(known.relativeUncertainty()).isCloseTo(0.01, within(1e-9));
@@ -46,7 +46,7 @@ class ClipperSourceTest {
     void theGainForSmallSignalsShowsItToo() {
         ClipperSource.Answer answer = answer(
                 clipper(OptionalDouble.of(1), Optional.empty()),
-                Bench.ordinary("new", 50)
+                MadeUpCapture.ordinary("new", 50)
                         .with(WaveformQuantity.SMALL_SIGNAL_GAIN, 20, 0.01)
                         .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 0.0001)
                         .with(WaveformQuantity.ONSET_UP, 0.04, 0.001));
@@ -57,7 +57,7 @@ class ClipperSourceTest {
 
     @Test
     void withoutEitherTheSourceIsNotKnown() {
-        assertThat(answer(clipper(OptionalDouble.of(1), Optional.empty()), Bench.ordinary("new", 50)))
+        assertThat(answer(clipper(OptionalDouble.of(1), Optional.empty()), MadeUpCapture.ordinary("new", 50)))
                 .isEqualTo(new ClipperSource.Answer.Unknown(DeviceReason.SOURCE_UNKNOWN));
     }
 
@@ -85,8 +85,8 @@ class ClipperSourceTest {
     private static ClipperSource.Answer matched(double rms, double open) {
         return answer(
                 clipper(OptionalDouble.empty(), Optional.of("open")),
-                Bench.ordinary("new", 50).with(WaveformQuantity.RMS, rms, rms / 1000),
-                Bench.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, open, open / 100));
+                MadeUpCapture.ordinary("new", 50).with(WaveformQuantity.RMS, rms, rms / 1000),
+                MadeUpCapture.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, open, open / 100));
     }
 
     private static double rmsAt(double amplitude) {
@@ -98,9 +98,9 @@ class ClipperSourceTest {
         return Math.sqrt(square);
     }
 
-    private static ClipperSource.Answer answer(Clipper clipper, Bench... captures) {
+    private static ClipperSource.Answer answer(Clipper clipper, MadeUpCapture... captures) {
         List<CaptureResult> results = new ArrayList<>();
-        for (Bench b : captures) {
+        for (MadeUpCapture b : captures) {
             results.add(b.done());
         }
         return new ClipperSource(clipper, Catalogue.of(results, s -> s)).of(captures[0].setting(), CIRCUIT);

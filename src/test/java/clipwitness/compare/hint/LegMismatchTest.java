@@ -2,9 +2,7 @@ package clipwitness.compare.hint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.SaidHint;
-import clipwitness.compare.TestExamination;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.result.CaptureResult;
@@ -12,6 +10,8 @@ import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
@@ -100,7 +100,7 @@ class LegMismatchTest {
     private static StatePrediction at(double gain, double up, double upPredicted, double down, double downPredicted) {
         return new StatePrediction(
                 "new",
-                Bench.ordinary("new", gain).condition(),
+                MadeUpCapture.ordinary("new", gain).condition(),
                 Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, up, upPredicted),
@@ -120,8 +120,9 @@ class LegMismatchTest {
     private List<SaidHint> hints(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
-            captures.add(Bench.ordinary("new", p.condition().gainPercent().orElseThrow())
-                    .done());
+            captures.add(
+                    MadeUpCapture.ordinary("new", p.condition().gainPercent().orElseThrow())
+                            .done());
         }
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
         Files.writeString(folder.resolve("captures.csv"), "file,kind\n");

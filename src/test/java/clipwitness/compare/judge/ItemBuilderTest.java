@@ -3,12 +3,12 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.job.Limits;
 import clipwitness.measure.Source;
@@ -29,7 +29,7 @@ class ItemBuilderTest {
 
     @Test
     void theSameFiguresPassEveryLimit() {
-        List<Item> items = items(Intent.UNCHANGED, Bench.ordinary("a", 50), Bench.ordinary("b", 50));
+        List<Item> items = items(Intent.UNCHANGED, MadeUpCapture.ordinary("a", 50), MadeUpCapture.ordinary("b", 50));
         assertThat(items)
                 .extracting(Item::quantity)
                 .containsExactly(
@@ -48,8 +48,8 @@ class ItemBuilderTest {
                 ItemQuantity.LEVEL,
                 items(
                         Intent.UNCHANGED,
-                        Bench.ordinary("a", 50),
-                        Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 1.4, 0.001)));
+                        MadeUpCapture.ordinary("a", 50),
+                        MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.RMS, 1.4, 0.001)));
         assertThat(level.change().value().orElseThrow()).isCloseTo(6.0206, within(1e-4));
         assertThat(level.decision()).isEqualTo(Decision.FAIL);
         assertThat(level.conformanceProbability().orElseThrow()).isLessThan(1e-9);
@@ -57,22 +57,22 @@ class ItemBuilderTest {
 
     @Test
     void distortionIsNotJudgedWhileItIsUnderOnePercentInBoth() {
-        Bench a = Bench.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
-        Bench b = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
+        MadeUpCapture a = MadeUpCapture.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
+        MadeUpCapture b = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, b)).decision())
                 .isEqualTo(Decision.DESCRIBED);
-        Bench c = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
+        MadeUpCapture c = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, c)).decision())
                 .isEqualTo(Decision.FAIL);
     }
 
     @Test
     void aChangedStateIsDescribedAndOnlyItsPolarityJudged() {
-        Bench a = Bench.ordinary("a", 50)
+        MadeUpCapture a = MadeUpCapture.ordinary("a", 50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
                 .with(WaveformQuantity.GAIN, 20, 0.01)
                 .with(WaveformQuantity.PHASE, 178, 0.1);
-        Bench b = Bench.ordinary("b", 50)
+        MadeUpCapture b = MadeUpCapture.ordinary("b", 50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
                 .with(WaveformQuantity.GAIN, 14, 0.01)
                 .with(WaveformQuantity.PHASE, -178, 0.1);
@@ -87,8 +87,9 @@ class ItemBuilderTest {
 
     @Test
     void aRefusedFigureIsUndecidedAndSaysWhatToCaptureAgain() {
-        Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
-        Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
+        MadeUpCapture b =
+                MadeUpCapture.ordinary("b", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
+        Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, MadeUpCapture.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
         assertThat(Said.reason(level.change().reason())).contains("in “State b”: the capture could not be measured");
         assertThat(Said.remark(level.remedy()))
@@ -97,8 +98,9 @@ class ItemBuilderTest {
 
     @Test
     void whatWasRefusedBeforeTheWorkIsNotSimplyToBeCapturedAgain() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
-        assertThat(Said.remark(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+        MadeUpCapture a =
+                MadeUpCapture.ordinary("a", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.remark(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
                         .remedy()))
                 .contains("Capture it again if the unit can be put back into this state: in “State a”: the capture "
                         + "could not be measured.");
@@ -106,8 +108,9 @@ class ItemBuilderTest {
 
     @Test
     void aRefusalBeforeTheWorkIsNamedByItsState() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, FigureReason.CAPTURE_NOT_MEASURED);
-        assertThat(Said.reason(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+        MadeUpCapture a =
+                MadeUpCapture.ordinary("a", 50).refused(WaveformQuantity.THD, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.reason(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
                         .change()
                         .reason()))
                 .hasValue("in “State a”: the capture could not be measured");
@@ -115,7 +118,7 @@ class ItemBuilderTest {
 
     @Test
     void aSilentOutputHasNoLevelInDecibels() {
-        WaveformResult silent = Bench.ordinary("b", 50)
+        WaveformResult silent = MadeUpCapture.ordinary("b", 50)
                 .with(WaveformQuantity.RMS, 0, 0)
                 .done()
                 .waveform()
@@ -132,13 +135,13 @@ class ItemBuilderTest {
     void aKnobSetByEyeLeavesASmallChangeUndecided() {
         List<CaptureResult> captures = new ArrayList<>();
         for (String state : List.of("a", "b")) {
-            captures.add(Bench.ordinary(state, 25)
+            captures.add(MadeUpCapture.ordinary(state, 25)
                     .with(WaveformQuantity.RMS, 0.35, 1e-5)
                     .done());
-            captures.add(Bench.ordinary(state, 50)
+            captures.add(MadeUpCapture.ordinary(state, 50)
                     .with(WaveformQuantity.RMS, state.equals("a") ? 0.495 : 0.5065, 1e-5)
                     .done());
-            captures.add(Bench.ordinary(state, 75)
+            captures.add(MadeUpCapture.ordinary(state, 75)
                     .with(WaveformQuantity.RMS, 0.7, 1e-5)
                     .done());
         }
@@ -163,13 +166,14 @@ class ItemBuilderTest {
         List<CaptureResult> captures = new ArrayList<>();
         for (int run = 1; run <= 3; run++) {
             double rms = 0.7 * Math.pow(10, 0.2 * (run - 2) / 20);
-            captures.add(Bench.ordinary("a", 50)
+            captures.add(MadeUpCapture.ordinary("a", 50)
                     .run(run)
                     .with(WaveformQuantity.RMS, rms, 1e-6)
                     .done());
         }
-        captures.add(
-                Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 0.7, 1e-6).done());
+        captures.add(MadeUpCapture.ordinary("b", 50)
+                .with(WaveformQuantity.RMS, 0.7, 1e-6)
+                .done());
         Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Item level = item(
                 ItemQuantity.LEVEL,
@@ -183,7 +187,7 @@ class ItemBuilderTest {
                 .isCloseTo(4.53 * Math.hypot(0.11547, 0.2), within(1e-3));
     }
 
-    private static List<Item> items(Intent intent, Bench a, Bench b) {
+    private static List<Item> items(Intent intent, MadeUpCapture a, MadeUpCapture b) {
         CaptureResult x = a.done();
         CaptureResult y = b.done();
         Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);

@@ -3,9 +3,9 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.LevelSeries;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
@@ -43,7 +43,7 @@ class LevelStepsTest {
     }
 
     private static StateAtCondition setting(double level, double output, double uncertainty) {
-        CaptureResult capture = Bench.capture("before")
+        CaptureResult capture = MadeUpCapture.capture("before")
                 .gain(50)
                 .level(level)
                 .with(WaveformQuantity.FUNDAMENTAL, output, uncertainty)

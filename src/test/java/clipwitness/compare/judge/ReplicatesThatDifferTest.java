@@ -2,8 +2,8 @@ package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.DoubtCode;
@@ -48,15 +48,16 @@ class ReplicatesThatDifferTest {
                 .allSatisfy(c -> assertThat(c.doubts()).hasSize(1));
     }
 
-    private static Bench level(double rms, int run) {
-        return Bench.ordinary("before", 50).run(run).with(WaveformQuantity.RMS, rms, 0.001);
+    private static MadeUpCapture level(double rms, int run) {
+        return MadeUpCapture.ordinary("before", 50).run(run).with(WaveformQuantity.RMS, rms, 0.001);
     }
 
-    private static Bench distortion(double percent) {
-        return Bench.ordinary("before", 50).with(WaveformQuantity.THD, percent, 0.01);
+    private static MadeUpCapture distortion(double percent) {
+        return MadeUpCapture.ordinary("before", 50).with(WaveformQuantity.THD, percent, 0.01);
     }
 
-    private static List<CaptureResult> refused(Bench... captures) {
-        return ReplicatesThatDiffer.refused(Stream.of(captures).map(Bench::done).toList());
+    private static List<CaptureResult> refused(MadeUpCapture... captures) {
+        return ReplicatesThatDiffer.refused(
+                Stream.of(captures).map(MadeUpCapture::done).toList());
     }
 }

@@ -1,7 +1,7 @@
 package clipwitness.compare.judge;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.measure.Measured;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +79,10 @@ final class RunsCoverage {
         for (int run = 1; run <= plan.runs(state, gain, random); run++) {
             double error = gain > 0 && gain < 100 ? knob * random.nextGaussian() : 0;
             double seen = 1 + drift * random.nextGaussian();
-            captures.add(Bench.capture(state).gain(gain).run(run).measured(wave.measured(gain + error, seen, random)));
+            captures.add(MadeUpCapture.capture(state)
+                    .gain(gain)
+                    .run(run)
+                    .measured(wave.measured(gain + error, seen, random)));
         }
         return captures;
     }

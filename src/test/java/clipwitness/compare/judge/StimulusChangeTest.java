@@ -3,8 +3,8 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import java.util.List;
@@ -47,7 +47,7 @@ class StimulusChangeTest {
     }
 
     private static CaptureResult capture(String state, double input) {
-        return Bench.capture(state)
+        return MadeUpCapture.capture(state)
                 .gain(50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, input, 1e-5)
                 .done();

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.VerticalRange;
-import clipwitness.compare.Bench;
-import clipwitness.compare.TestExamination;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.Missing;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
+import clipwitness.fixture.TestExamination;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.Argument;
@@ -103,7 +103,7 @@ class ReadinessTest {
 
     @Test
     void whatIsMissingComesMostImportantFirst() throws IOException, InputException {
-        Bench clipped = Bench.ordinary("before", 100)
+        MadeUpCapture clipped = MadeUpCapture.ordinary("before", 100)
                 .doubting(Doubt.of(
                         Severity.REFUSAL, DoubtReason.OVER_RANGE, Argument.count(7), Argument.word(Word.UPPER_HALF)));
         ReadyResult result = ready("", clipped);
@@ -149,7 +149,7 @@ class ReadinessTest {
     @Test
     void aFinerRangeThatWouldNotHoldTheWaveIsNotAdvised() throws IOException, InputException {
         for (double perDivision : new double[] {0.5, 0.2}) {
-            Bench half = full(100, 1)
+            MadeUpCapture half = full(100, 1)
                     .with(WaveformQuantity.PEAK_UP, 0.6, 0.001)
                     .with(WaveformQuantity.PEAK_DOWN, 0.6, 0.001)
                     .range(new VerticalRange(OptionalDouble.of(perDivision), OptionalDouble.of(0.01)));
@@ -162,7 +162,7 @@ class ReadinessTest {
     void aUnitWithoutAGainControlIsNotToBeCapturedAtMorePositions() throws IOException, InputException {
         assertThat(ready(
                                 "",
-                                Bench.capture("before")
+                                MadeUpCapture.capture("before")
                                         .with(WaveformQuantity.GAIN, 20, 0.01)
                                         .harmonics(1, 0.1))
                         .missing())
@@ -173,7 +173,7 @@ class ReadinessTest {
     /** 60 codes of 256. */
     @Test
     void aWaveOnAQuarterOfTheScreenIsSaid() throws IOException, InputException {
-        Bench small = full(100, 1)
+        MadeUpCapture small = full(100, 1)
                 .with(WaveformQuantity.PEAK_UP, 0.3, 0.001)
                 .with(WaveformQuantity.PEAK_DOWN, 0.3, 0.001)
                 .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)));
@@ -192,12 +192,12 @@ class ReadinessTest {
                 .contains("“supply” has no meter reading from before the work: measure it now.");
     }
 
-    private static Bench end() {
-        return Bench.ordinary("before", 100);
+    private static MadeUpCapture end() {
+        return MadeUpCapture.ordinary("before", 100);
     }
 
-    private static Bench full(double gain, int run) {
-        return Bench.ordinary("before", gain).run(run).with(WaveformQuantity.GAIN, 20, 0.01);
+    private static MadeUpCapture full(double gain, int run) {
+        return MadeUpCapture.ordinary("before", gain).run(run).with(WaveformQuantity.GAIN, 20, 0.01);
     }
 
     private static ReadyItem item(ReadyResult result, ItemQuantity quantity) {
@@ -207,10 +207,11 @@ class ReadinessTest {
                 .orElseThrow();
     }
 
-    private ReadyResult ready(String sheet, Bench... captures) throws IOException, InputException {
+    private ReadyResult ready(String sheet, MadeUpCapture... captures) throws IOException, InputException {
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET + sheet);
         Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
         return Readiness.of(
-                JobReader.read(folder), Stream.of(captures).map(Bench::done).toList());
+                JobReader.read(folder),
+                Stream.of(captures).map(MadeUpCapture::done).toList());
     }
 }

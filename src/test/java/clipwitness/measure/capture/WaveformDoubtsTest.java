@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
 import clipwitness.fixture.Said;
-import clipwitness.measure.TestRecord;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.capture.Samples;
 import clipwitness.fixture.Curves;
 import clipwitness.fixture.Said;
+import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
 import java.util.Map;
 import java.util.Random;

@@ -3,6 +3,7 @@ package clipwitness.measure.junction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.SyntheticTrace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.fixture.ExampleDevices;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -12,8 +14,6 @@ import clipwitness.reason.DeviceReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
 import clipwitness.reason.SourceRemark;
-import clipwitness.report.ExampleJob;
-import clipwitness.report.model.ExampleDevices;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;

@@ -3,8 +3,8 @@ package clipwitness.report.build;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.TracedDevice;
+import clipwitness.fixture.ExampleDevices;
 import clipwitness.report.model.DevicesPart;
-import clipwitness.report.model.ExampleDevices;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import java.util.List;

@@ -15,6 +15,8 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.compare.rule.Findings;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -24,7 +26,6 @@ import clipwitness.reason.DoubtReason;
 import clipwitness.reason.FigureReason;
 import clipwitness.reason.Severity;
 import clipwitness.reason.Word;
-import clipwitness.report.ExampleJob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,8 +38,8 @@ class FindingsTest {
     private static final Measured NEVER = Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED);
 
     private static List<String> findings(JobResults results) {
-        return new Findings(Sentences.wording(results), results)
-                .all().stream().map(Sentences::plain).toList();
+        return new FindingText(Sentences.wording(results))
+                .firstPage(Findings.of(results)).stream().map(Sentences::plain).toList();
     }
 
     /** What is found of an unchanged state that passes with these items. */

@@ -19,6 +19,18 @@ class VerdictTextTest {
         return plain(new VerdictText(Sentences.wording(Sentences.with(comparison))).sentence(comparison));
     }
 
+    /** A null of -12 dB leaves more than one of -28 dB does: less is better, so it lies farther beyond the limit. */
+    @Test
+    void ofTwoNullsBeyondTheLimitTheOneThatLeavesMoreIsNamed() {
+        Comparison failed = comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.FAIL,
+                item(ItemQuantity.NULL_DEPTH, 50, -12, 0.5, Decision.FAIL),
+                item(ItemQuantity.NULL_DEPTH, 100, -28, 0.5, Decision.FAIL));
+        assertThat(sentence(failed)).contains("−12").doesNotContain("−28");
+    }
+
     @Test
     void anUnchangedStateThatPassesNamesTheLargestMoveOfLevelRoundedUp() {
         assertThat(sentence(comparison(

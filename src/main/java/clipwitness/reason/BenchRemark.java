@@ -25,16 +25,15 @@ public enum BenchRemark implements RemarkCode {
     /** A capture that is doubted. */
     DOUBTED("file", "doubt");
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     BenchRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

@@ -21,15 +21,14 @@ public enum ComparisonReason implements ReasonCode {
     /** A kind of capture is listed only. */
     KIND_NOT_MEASURED("kind");
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     ComparisonReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

@@ -77,13 +77,11 @@ public enum DoubtReason implements ReasonCode {
     STIMULUS_CHANGED_SHEET(DoubtCode.STIMULUS_CHANGED, "found", "stated");
 
     private final DoubtCode doubt;
-
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     DoubtReason(DoubtCode doubt, String... holes) {
         this.doubt = doubt;
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     /** Which doubt it raises. */
@@ -93,7 +91,7 @@ public enum DoubtReason implements ReasonCode {
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     /** Name in the results: that of the doubt. */

@@ -61,15 +61,14 @@ public enum FigureReason implements ReasonCode {
     /** The predicted wave is too steep at its onset. */
     ONSET_TOO_FAST;
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     FigureReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

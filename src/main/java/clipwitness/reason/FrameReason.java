@@ -15,15 +15,14 @@ public enum FrameReason implements ReasonCode {
     /** What the reason means for a state that must not change. */
     NOTHING_SAYS_UNCHANGED("reason");
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     FrameReason(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 }

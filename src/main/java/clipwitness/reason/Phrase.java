@@ -18,4 +18,14 @@ public sealed interface Phrase permits ReasonCode, RemarkCode {
     default String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
+
+    /** Names of holes as an enum can hold them: one text, which does not change, as a list might. */
+    static String joined(String... holes) {
+        return String.join(" ", holes);
+    }
+
+    /** The names of such a text. */
+    static List<String> parted(String holes) {
+        return holes.isEmpty() ? List.of() : List.of(holes.split(" ", -1));
+    }
 }

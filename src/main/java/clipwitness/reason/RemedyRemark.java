@@ -33,16 +33,15 @@ public enum RemedyRemark implements RemarkCode {
     /** One state, to be captured anew. */
     STATE_AGAIN("state");
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     RemedyRemark(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

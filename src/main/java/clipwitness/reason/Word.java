@@ -20,6 +20,10 @@ public enum Word implements RemarkCode {
     UPPER_PEAK,
     /** Peak of the lower half. */
     LOWER_PEAK,
+    /** A resistance of the clipper. */
+    FEEDBACK_RESISTANCE,
+    /** The other resistance of the clipper. */
+    INPUT_RESISTANCE,
     /** More drive. */
     STRONGER,
     /** Less drive. */
@@ -55,16 +59,15 @@ public enum Word implements RemarkCode {
     /** The crest factor. */
     CREST_FACTOR;
 
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which cannot be changed
-    private final List<String> holes;
+    private final String holes;
 
     Word(String... holes) {
-        this.holes = List.of(holes);
+        this.holes = Phrase.joined(holes);
     }
 
     @Override
     public List<String> holes() {
-        return holes;
+        return Phrase.parted(holes);
     }
 
     @Override

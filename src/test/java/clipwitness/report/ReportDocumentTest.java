@@ -109,7 +109,7 @@ class ReportDocumentTest {
         try (Rendered report = Rendered.of(ExampleJob.good().results(), "bench")) {
             assertThat(report.text())
                     .contains("gain at the test tone dB –¹")
-                    .contains("¹ the input of one capture is below its noise")
+                    .contains("¹ the capture could not be measured")
                     .contains("¹ below the lowest setting · ² not reached");
         }
     }
@@ -131,7 +131,7 @@ class ReportDocumentTest {
             assertThat(report.page(1))
                     .contains("? Undecided")
                     .contains("Cannot be said yet: at 50 % gain")
-                    .contains("Set the controls anew and capture each state until it has 3 runs");
+                    .contains("Set the controls anew and capture each state until there are 3 runs");
         }
     }
 

@@ -102,7 +102,7 @@ public final class Repeatability {
     }
 
     /** A figure of a setting with this contribution. */
-    Measured figure(StateAtCondition setting, WaveformQuantity quantity) {
+    public Measured figure(StateAtCondition setting, WaveformQuantity quantity) {
         return with(setting.figure(quantity), of(setting, quantity));
     }
 

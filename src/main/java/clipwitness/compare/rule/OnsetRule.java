@@ -97,7 +97,7 @@ final class OnsetRule implements FindingRule {
                                 e.fromGainPercent(),
                                 v)))
                 .min(Comparator.comparingDouble(e -> Math.abs(e.fromGainPercent() - CommonPractice.HALF_WAY_PERCENT)))
-                .map(e -> e);
+                .map(Finding.class::cast);
     }
 
     private static Condition at(Condition open, double gainPercent) {

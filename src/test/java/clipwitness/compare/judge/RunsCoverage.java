@@ -62,7 +62,7 @@ final class RunsCoverage {
         for (StateAtCondition from : catalogue.of("a")) {
             StateAtCondition to = catalogue.at("b", from.condition()).orElseThrow();
             for (ItemValue figure : FIGURES) {
-                if (figure != ItemValue.THD || from.hasThdToJudge() && to.hasThdToJudge()) {
+                if (figure != ItemValue.THD || (from.hasThdToJudge() && to.hasThdToJudge())) {
                     double gain = Catalogue.gain(from);
                     add(
                             figure,

@@ -55,7 +55,7 @@ final class LegMismatch implements HintRule {
     private static boolean isClipped(Evidence evidence, StatePrediction prediction) {
         return evidence.catalogue()
                 .at(prediction.state(), prediction.condition())
-                .filter(Setting::isClipped)
+                .filter(s -> s.isClipped() && s.first().branchesAgree())
                 .isPresent();
     }
 

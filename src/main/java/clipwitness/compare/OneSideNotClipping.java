@@ -25,7 +25,7 @@ final class OneSideNotClipping implements HintRule {
     }
 
     private static Optional<Hint> hint(Evidence evidence, State state) {
-        return evidence.highest(state.name()).flatMap(top -> onsets(state, top).or(() -> growth(evidence, state, top)));
+        return evidence.highest(state.name()).filter(top -> top.first().branchesAgree()).flatMap(top -> onsets(state, top).or(() -> growth(evidence, state, top)));
     }
 
     private static Optional<Hint> onsets(State state, Setting top) {
@@ -51,7 +51,7 @@ final class OneSideNotClipping implements HintRule {
 
     private static Optional<Hint> growth(Evidence evidence, State state, Setting top) {
         Optional<Setting> middle = middle(evidence.catalogue().alongGain(top));
-        if (middle.isEmpty()) {
+        if (middle.isEmpty() || !middle.get().first().branchesAgree()) {
             return Optional.empty();
         }
         Optional<Double> low = ratio(state, middle.get());

@@ -7,6 +7,8 @@ import clipwitness.signal.HarmonicFit;
  * inverts, so that it rises with the output. Harmonics of the input that noise may have made are left out.
  */
 final class AlignedInput {
+    private static final int HALVINGS = 30;
+
     private final double[] cosines;
     private final double[] sines;
     private final double amplitude;
@@ -48,6 +50,36 @@ final class AlignedInput {
             }
         }
         return sum;
+    }
+
+    /** Whether nothing but the fundamental stands out of the noise. */
+    boolean isSine() {
+        for (int k = 2; k <= cosines.length; k++) {
+            if (cosines[k - 1] != 0 || sines[k - 1] != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Where the falling input has the value that the rising one has at a phase.
+     *
+     * @param rising phase from -0.25 to 0.25 cycles
+     */
+    double fallingLike(double rising) {
+        double wanted = at(rising);
+        double low = 0.25;
+        double high = 0.75;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (at(middle) > wanted) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 
     /** Variance of its mean over a rising and a falling crossing, V²: noise of even harmonics, for odd ones cancel and the mean is out. */

@@ -51,6 +51,11 @@ record FittedWave(
         return new FittedWave(fit, cycle, origin, residual, rest, noise, step, converter.ofOneValue());
     }
 
+    /** The wave with another mean cycle, the noise as it is. */
+    FittedWave with(MeanCycle other) {
+        return new FittedWave(other.fit(), other, origin, residual, rest, noise, codeStep, undithered);
+    }
+
     /** Scatter of single samples, V. */
     double scatter() {
         return cycle.noise();

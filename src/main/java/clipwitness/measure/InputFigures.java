@@ -1,44 +1,33 @@
 package clipwitness.measure;
 
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The figures that need an input channel. */
 final class InputFigures {
-    private static final List<WaveformQuantity> OF_THE_CURVE = List.of(
-            WaveformQuantity.SMALL_SIGNAL_GAIN,
-            WaveformQuantity.ONSET_UP,
-            WaveformQuantity.ONSET_DOWN,
-            WaveformQuantity.KNEE_UP,
-            WaveformQuantity.KNEE_DOWN);
-
     private InputFigures() {}
 
     /**
      * Writes the figures of output against input.
      *
-     * @param up   upper extreme of the output
-     * @param down lower extreme of the output
-     * @return the transfer curve
+     * @param up        upper extreme of the output
+     * @param down      lower extreme of the output
+     * @param frequency of the fundamental, Hz
+     * @return what was measured of the transfer curve
      */
-    static TransferCurve write(
-            Map<WaveformQuantity, Measured> values, FittedWave output, FittedWave input, Extreme up, Extreme down) {
+    static TransferMeasurement write(
+            Map<WaveformQuantity, Measured> values,
+            FittedWave output,
+            FittedWave input,
+            Extreme up,
+            Extreme down,
+            double frequency) {
         values.put(WaveformQuantity.INPUT_FUNDAMENTAL, OutputFigures.fundamental(input));
         values.put(WaveformQuantity.INPUT_THD, TotalHarmonicDistortion.of(input));
         values.put(WaveformQuantity.GAIN, LinearResponse.gain(output, input));
         values.put(WaveformQuantity.PHASE, LinearResponse.phase(output, input));
-        Centre centre = Centre.of(output, input);
-        ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
-        values.put(WaveformQuantity.CLIP_UP, up.distanceFrom(level));
-        values.put(WaveformQuantity.CLIP_DOWN, down.distanceFrom(level));
-        values.put(WaveformQuantity.CLIP_ASYMMETRY, Asymmetry.of(up, down, level));
-        Transfer transfer = Transfer.of(output, input);
-        SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
-        writeCurve(values, transfer, answer, relativeNoise(input), output.undithered());
-        double middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
-        return new TransferCurve(
-                transfer.input(), transfer.output().map(v -> v - middle), transfer.gap(), transfer.inverting());
+        TransferMeasurement transfer = new TransferMeasurement(output, input, up, down, frequency);
+        values.putAll(transfer.values());
+        return transfer;
     }
 
     /** Refuses all figures that need an input. */
@@ -48,39 +37,5 @@ final class InputFigures {
                 values.put(q, Measured.refused(q.unit(), reason));
             }
         }
-    }
-
-    private static double relativeNoise(FittedWave input) {
-        return Math.sqrt(input.quadratureVariance(1)) / input.fit().amplitude(1);
-    }
-
-    private static void writeCurve(
-            Map<WaveformQuantity, Measured> values,
-            Transfer transfer,
-            SmallSignal.Answer answer,
-            double relativeInputNoise,
-            double step) {
-        if (answer.found().isEmpty()) {
-            OF_THE_CURVE.forEach(q -> values.put(q, Measured.refused(q.unit(), answer.reason())));
-            return;
-        }
-        SmallSignal found = answer.found().get();
-        values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
-        values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
-        values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
-        values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, found.line().slope()));
-        values.put(
-                WaveformQuantity.KNEE_DOWN,
-                Knee.of(transfer.mirrored(), found.line().slope()));
-    }
-
-    private static Measured onset(CentreLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
-        if (!line.tellsOneDecibel()) {
-            return Measured.refused(
-                    WaveformQuantity.ONSET_UP.unit(),
-                    "noise hides the small-signal slope: 1 dB cannot be told from it");
-        }
-        return point.map(p -> p.measured(relativeInputNoise, step))
-                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), "not reached"));
     }
 }

@@ -27,6 +27,18 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
         return new NoisyPower(square, variance, whole * whole, whole);
     }
 
+    /**
+     * Square of one measured quadrature q of variance v: it exceeds q² by v on average and has variance 4 q² v + 2 v².
+     *
+     * @param random random variance, whose share of the square is taken off
+     * @param whole  variance with everything that is uncertain
+     */
+    static NoisyPower ofQuadrature(double value, double random, double whole) {
+        double square = value * value - random;
+        double variance = 4 * Math.max(0, square) * whole + 2 * whole * whole;
+        return new NoisyPower(square, variance, whole * whole / 2, whole);
+    }
+
     NoisyPower plus(NoisyPower other) {
         return new NoisyPower(
                 power + other.power,

@@ -93,11 +93,14 @@ public final class WaveformMeasurement {
         Extreme down = CrestSearch.of(output, -1);
         values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
         OutputFigures.write(values, output, up, down, sampleRate);
-        Optional<TransferCurve> curve = input.map(i -> InputFigures.write(values, output, i, up, down));
+        double hertz = joint.cyclesPerSample() * sampleRate;
+        Optional<TransferMeasurement> transfer =
+                input.map(i -> InputFigures.write(values, output, i, up, down, hertz));
         if (capture.input().isPresent() && input.isEmpty()) {
             InputFigures.refuse(values, inputScreen.reason());
         }
         doubts.addAll(inputScreen.doubts());
+        transfer.ifPresent(t -> doubts.addAll(t.doubts()));
         return new WaveformResult(
                 values,
                 HarmonicList.of(output),
@@ -105,7 +108,7 @@ public final class WaveformMeasurement {
                 Optional.of(HarmonicList.spectrum(output, sampleRate)),
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
-                curve,
+                transfer.map(TransferMeasurement::curve),
                 new VerticalRange(perDivision(), output.codeStep()),
                 doubts);
     }

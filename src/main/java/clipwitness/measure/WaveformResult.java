@@ -69,6 +69,11 @@ public record WaveformResult(
                 doubts);
     }
 
+    /** Whether rising and falling input give one curve as captured: no hint may rest on clip levels or onsets where they part. */
+    public boolean branchesAgree() {
+        return transfer.map(t -> t.loop().isEmpty()).orElse(true);
+    }
+
     /** Whether a doubt refused the figures. */
     public boolean refused() {
         return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);

@@ -2,11 +2,11 @@ package clipwitness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.job.read.JobReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,19 @@
 package clipwitness.reading;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.file.Head;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.file.SourceFile;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.layout.DialectFinder;
+import clipwitness.reading.layout.Header;
+import clipwitness.reading.rows.DataPass;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.RowPlan;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;

@@ -1,10 +1,10 @@
 package clipwitness.batch;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
 import java.nio.file.Files;

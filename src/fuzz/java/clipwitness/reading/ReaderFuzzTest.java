@@ -1,11 +1,14 @@
 package clipwitness.reading;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;

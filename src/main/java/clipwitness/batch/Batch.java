@@ -1,9 +1,9 @@
 package clipwitness.batch;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import clipwitness.report.ReportDocument;
 import java.nio.file.Path;

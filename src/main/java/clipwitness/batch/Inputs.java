@@ -1,6 +1,6 @@
 package clipwitness.batch;
 
-import clipwitness.compare.CaptureResult;
+import clipwitness.compare.result.CaptureResult;
 import clipwitness.job.Job;
 import clipwitness.job.Photo;
 import java.io.IOException;

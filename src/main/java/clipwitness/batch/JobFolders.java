@@ -1,7 +1,7 @@
 package clipwitness.batch;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
 import clipwitness.job.Job;
 import java.io.IOException;
 import java.nio.file.Files;

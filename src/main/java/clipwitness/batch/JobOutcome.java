@@ -1,7 +1,7 @@
 package clipwitness.batch;
 
-import clipwitness.capture.Problem;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.Problem;
 import java.nio.file.Path;
 import java.util.List;
 

@@ -1,9 +1,9 @@
 package clipwitness.batch;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
-import clipwitness.compare.CaptureResult;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.reading.Progress;

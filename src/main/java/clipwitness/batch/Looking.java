@@ -1,22 +1,23 @@
 package clipwitness.batch;
 
+import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
 import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.WaveformInput;
-import clipwitness.measure.WaveformMeasurement;
+import clipwitness.fault.InputException;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
-import clipwitness.report.Look;
+import clipwitness.report.data.Look;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clipwitness.batch;
 
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import java.nio.file.Path;
 
 /** A fault of the program itself, put so that whoever mends it finds the place. */

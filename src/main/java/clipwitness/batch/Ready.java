@@ -1,12 +1,12 @@
 package clipwitness.batch;
 
-import clipwitness.capture.InputException;
-import clipwitness.compare.Readiness;
-import clipwitness.compare.ReadyResult;
+import clipwitness.compare.ready.Readiness;
+import clipwitness.compare.result.ReadyResult;
+import clipwitness.fault.InputException;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
 import clipwitness.job.Role;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import java.nio.file.Path;
 

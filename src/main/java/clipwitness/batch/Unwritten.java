@@ -1,7 +1,7 @@
 package clipwitness.batch;
 
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;

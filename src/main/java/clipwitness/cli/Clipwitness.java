@@ -1,6 +1,6 @@
 package clipwitness.cli;
 
-import clipwitness.job.Nearest;
+import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;

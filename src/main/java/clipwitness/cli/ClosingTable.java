@@ -1,9 +1,9 @@
 package clipwitness.cli;
 
 import clipwitness.batch.JobOutcome;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
 import java.util.ArrayList;
 import java.util.List;
 

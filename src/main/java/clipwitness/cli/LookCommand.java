@@ -1,11 +1,11 @@
 package clipwitness.cli;
 
 import clipwitness.batch.Looking;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ReadingOptions;
-import clipwitness.report.Look;
-import clipwitness.report.LookJson;
+import clipwitness.report.data.Look;
+import clipwitness.report.data.LookJson;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -8,7 +8,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
-import clipwitness.report.Look;
+import clipwitness.report.data.Look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

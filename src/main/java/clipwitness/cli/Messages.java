@@ -1,6 +1,6 @@
 package clipwitness.cli;
 
-import clipwitness.capture.Problem;
+import clipwitness.fault.Problem;
 import java.io.PrintWriter;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package clipwitness.cli;
 
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -2,13 +2,13 @@ package clipwitness.cli;
 
 import clipwitness.batch.PairMaking;
 import clipwitness.batch.Unwritten;
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import clipwitness.report.DrawerSheet;
 import clipwitness.report.FolderSink;
-import clipwitness.report.Ranking;
-import clipwitness.report.RankingJson;
+import clipwitness.report.data.Ranking;
+import clipwitness.report.data.RankingJson;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

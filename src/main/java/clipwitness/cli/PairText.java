@@ -1,8 +1,8 @@
 package clipwitness.cli;
 
-import clipwitness.report.RankedPair;
-import clipwitness.report.Ranking;
 import clipwitness.report.RankingWords;
+import clipwitness.report.data.RankedPair;
+import clipwitness.report.data.Ranking;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,9 @@
 package clipwitness.cli;
 
 import clipwitness.batch.Ready;
-import clipwitness.capture.InputException;
-import clipwitness.compare.ReadyResult;
-import clipwitness.report.ReadyJson;
+import clipwitness.compare.result.ReadyResult;
+import clipwitness.fault.InputException;
+import clipwitness.report.data.ReadyJson;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;

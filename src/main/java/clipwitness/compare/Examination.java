@@ -1,5 +1,17 @@
 package clipwitness.compare;
 
+import clipwitness.compare.device.DeviceExamination;
+import clipwitness.compare.hint.Evidence;
+import clipwitness.compare.hint.Hints;
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Comparer;
+import clipwitness.compare.judge.GainSeries;
+import clipwitness.compare.judge.PairDoubts;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.JobResults;
 import clipwitness.job.Job;
 import clipwitness.job.State;
 import java.util.List;
@@ -38,7 +50,7 @@ public final class Examination {
         if (capture.waveform().isEmpty()) {
             return capture;
         }
-        Setting setting = catalogue
+        StateAtCondition setting = catalogue
                 .at(capture.row().state().orElseThrow(), capture.row().condition())
                 .orElseThrow()
                 .only(capture);

@@ -1,9 +1,9 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.Measured;
 import java.util.ArrayList;
 import java.util.Comparator;

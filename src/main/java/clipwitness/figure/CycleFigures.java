@@ -2,6 +2,15 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -72,8 +81,8 @@ final class CycleFigures {
         return new Curve(style, Cycles.times(cycle, Cycles.period(wave)), swing);
     }
 
-    private static Range range(List<WaveSetting> settings) {
-        return Range.ofAll(settings.stream()
+    private static Extent range(List<WaveSetting> settings) {
+        return Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.cycle().orElseThrow().swing()));
     }

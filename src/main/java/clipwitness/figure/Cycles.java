@@ -1,6 +1,9 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -23,7 +26,7 @@ final class Cycles {
     /** Time axis of the first wave's period. */
     static Axis timeAxis(Axes axes, WaveSetting setting, int steps) {
         double period = period(setting.waves().values().iterator().next());
-        return axes.exact("Time", Unit.SECOND, new Range(0, period), steps);
+        return axes.exact("Time", Unit.SECOND, new Extent(0, period), steps);
     }
 
     /** A cycle with its last bin again before the first and its first again after the last, so that it spans the whole period. */

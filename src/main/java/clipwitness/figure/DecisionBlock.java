@@ -1,7 +1,15 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.canvas.Texts;
+import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.Plot;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
@@ -55,7 +63,7 @@ final class DecisionBlock {
         Box strip =
                 new Box(x + names + GAP, y + HEADING, width - names - VERDICT - 2 * GAP, items.size() * ROW * stretch);
         Axis axis = axis();
-        Plot plot = new Plot(canvas, strip, axis, Axis.named("", new Range(0, 1), List.of()));
+        Plot plot = new Plot(canvas, strip, axis, Axis.named("", new Extent(0, 1), List.of()));
         paintBand(plot);
         for (int i = 0; i < items.size(); i++) {
             double middle = strip.y() + (i + 0.5) * ROW * stretch;
@@ -96,22 +104,22 @@ final class DecisionBlock {
     }
 
     private Axis axis() {
-        Range shown = range();
+        Extent shown = range();
         return limit().isPresent() && !oneSided()
                 ? Axis.named("", shown, limitTicks(Math.abs(limit().getAsDouble())))
                 : context.axes().exact("", quantity.unit(), shown, 5);
     }
 
     /** The limit with some room, and the intervals as far as they lie within a few limits of it. */
-    private Range range() {
+    private Extent range() {
         double limit = limit().orElse(0);
         double size = Math.abs(limit);
-        Range band = oneSided() ? new Range(limit, limit) : new Range(-size, size);
-        Range farthest = limit().isPresent() && !oneSided()
-                ? new Range(-FARTHEST * size, FARTHEST * size)
-                : new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        Extent band = oneSided() ? new Extent(limit, limit) : new Extent(-size, size);
+        Extent farthest = limit().isPresent() && !oneSided()
+                ? new Extent(-FARTHEST * size, FARTHEST * size)
+                : new Extent(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         double room = size * (oneSided() ? 0.2 : 0.5);
-        Range shown = new Range(band.low() - room, band.high() + room);
+        Extent shown = new Extent(band.low() - room, band.high() + room);
         for (Item item : items) {
             Optional<Measured.Value> value = item.change().asValue();
             if (value.isPresent()) {

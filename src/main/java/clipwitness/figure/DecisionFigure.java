@@ -1,9 +1,11 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Figure;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

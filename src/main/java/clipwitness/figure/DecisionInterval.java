@@ -1,5 +1,9 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.chart.Plot;
 import clipwitness.measure.Measured;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;

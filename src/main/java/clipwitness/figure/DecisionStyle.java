@@ -1,6 +1,6 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Decision;
+import clipwitness.compare.result.Decision;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

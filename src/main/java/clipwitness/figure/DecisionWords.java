@@ -1,6 +1,6 @@
 package clipwitness.figure;
 
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.job.LimitQuantity;
 
 /** Quantities of decisions in words. */

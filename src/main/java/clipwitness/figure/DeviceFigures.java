@@ -1,8 +1,16 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Devices;
-import clipwitness.compare.PairCurve;
-import clipwitness.compare.TracedDevice;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.PairCurve;
+import clipwitness.compare.result.TracedDevice;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.junction.NamedDevice;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -48,9 +56,9 @@ final class DeviceFigures {
         List<Curve> curves = new ArrayList<>();
         devices.combined().forEach((state, c) -> curves.add(curve(state, c)));
         Axis x = context.axes()
-                .round("Voltage", Unit.VOLT, Range.ofAll(curves.stream().map(Curve::x)), 8);
+                .round("Voltage", Unit.VOLT, Extent.ofAll(curves.stream().map(Curve::x)), 8);
         Axis y = context.axes()
-                .round("Current", Unit.AMPERE, Range.ofAll(curves.stream().map(Curve::y)), STEPS);
+                .round("Current", Unit.AMPERE, Extent.ofAll(curves.stream().map(Curve::y)), STEPS);
         return new PanelFigure(
                 "Current through the clipping pair of each state",
                 "The legs of each pair side by side, from the traced curves: where a curve turns up or down, that half of the"

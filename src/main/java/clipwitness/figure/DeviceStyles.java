@@ -1,5 +1,8 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.LinePalette;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.LegendEntry;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,10 +1,11 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.Series;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Series;
+import clipwitness.figure.canvas.Figure;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -1,7 +1,8 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.figure.chart.Axes;
 import clipwitness.job.JobSheet;
 import clipwitness.quantity.NumberText;
 

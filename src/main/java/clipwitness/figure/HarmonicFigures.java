@@ -1,5 +1,18 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Bar;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.Layer;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Lists;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
+import clipwitness.figure.chart.PointLayer;
+import clipwitness.figure.chart.PointSeries;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
@@ -87,14 +100,14 @@ final class HarmonicFigures {
         List<Axis.Tick> names = IntStream.rangeClosed(2, last)
                 .mapToObj(k -> new Axis.Tick(k, Integer.toString(k)))
                 .toList();
-        return Axis.named("Harmonic", new Range(1.5, last + 0.5), names);
+        return Axis.named("Harmonic", new Extent(1.5, last + 0.5), names);
     }
 
     private Axis levels(List<WaveSetting> settings, int last) {
-        Range all = Range.over(
+        Extent all = Extent.over(
                 points(settings, last).map(PointSeries.Point::covered).toList());
         double low = Math.max(DEEPEST, Math.min(SHALLOWEST, all.low()));
-        return context.axes().round("Level", Unit.DBC, new Range(low, Math.max(0, all.high())), 6);
+        return context.axes().round("Level", Unit.DBC, new Extent(low, Math.max(0, all.high())), 6);
     }
 
     private static Stream<PointSeries.Point> points(List<WaveSetting> settings, int last) {

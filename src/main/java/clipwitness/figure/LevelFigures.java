@@ -1,9 +1,18 @@
 package clipwitness.figure;
 
-import clipwitness.compare.LevelSeries;
-import clipwitness.compare.LevelStep;
-import clipwitness.compare.Series;
-import clipwitness.figure.PointSeries.Point;
+import clipwitness.compare.result.LevelSeries;
+import clipwitness.compare.result.LevelStep;
+import clipwitness.compare.result.Series;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
+import clipwitness.figure.chart.PointLayer;
+import clipwitness.figure.chart.PointSeries;
+import clipwitness.figure.chart.PointSeries.Point;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -87,7 +96,7 @@ final class LevelFigures {
     }
 
     private Axis axis(String quantity, Stream<Double> values) {
-        return context.axes().logarithmic(quantity, Unit.VOLT, Range.of(values.mapToDouble(v -> v)));
+        return context.axes().logarithmic(quantity, Unit.VOLT, Extent.of(values.mapToDouble(v -> v)));
     }
 
     private String finding() {

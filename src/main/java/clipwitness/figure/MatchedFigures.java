@@ -1,7 +1,16 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
-import clipwitness.compare.Comparison;
+import clipwitness.compare.result.Comparison;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -70,7 +79,7 @@ final class MatchedFigures {
     }
 
     private Axis axis(String label, Stream<Curve> curves, int steps) {
-        return context.axes().round(label, Unit.ONE, Range.ofAll(curves.map(Curve::y)), steps);
+        return context.axes().round(label, Unit.ONE, Extent.ofAll(curves.map(Curve::y)), steps);
     }
 
     private List<Curve> matched(WaveSetting setting) {

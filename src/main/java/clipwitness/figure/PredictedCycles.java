@@ -1,7 +1,20 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Prediction;
-import clipwitness.compare.StatePrediction;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.canvas.MarkerShape;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.Layer;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Lists;
+import clipwitness.figure.chart.Marker;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -74,8 +87,8 @@ final class PredictedCycles {
         Curve predicted = curve(PREDICTED, trace, period, scale, zero(p, Prediction::predicted));
         return Panel.of(
                 style.label(),
-                context.axes().exact("Time", Unit.SECOND, new Range(0, period), 4),
-                context.axes().round("Output", Unit.VOLT, Range.ofAll(Stream.of(measured.y(), predicted.y())), STEPS),
+                context.axes().exact("Time", Unit.SECOND, new Extent(0, period), 4),
+                context.axes().round("Output", Unit.VOLT, Extent.ofAll(Stream.of(measured.y(), predicted.y())), STEPS),
                 Lists.<Layer>joined(List.of(measured), marks(predicted)));
     }
 

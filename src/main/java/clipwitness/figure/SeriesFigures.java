@@ -1,8 +1,17 @@
 package clipwitness.figure;
 
-import clipwitness.compare.Series;
-import clipwitness.compare.SeriesPoint;
-import clipwitness.figure.PointSeries.Point;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
+import clipwitness.figure.chart.PointLayer;
+import clipwitness.figure.chart.PointSeries;
+import clipwitness.figure.chart.PointSeries.Point;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -34,19 +43,19 @@ final class SeriesFigures {
     SeriesFigures(FigureContext context, List<Series> series) {
         this.context = context;
         this.series = List.copyOf(series);
-        Range settings =
-                Range.of(series.stream().flatMap(s -> s.points().stream()).mapToDouble(SeriesPoint::gainPercent));
+        Extent settings =
+                Extent.of(series.stream().flatMap(s -> s.points().stream()).mapToDouble(SeriesPoint::gainPercent));
         this.gain = gainAxis(settings);
     }
 
-    private Axis gainAxis(Range settings) {
+    private Axis gainAxis(Extent settings) {
         List<Double> positions = series.stream()
                 .flatMap(s -> s.points().stream())
                 .map(SeriesPoint::gainPercent)
                 .distinct()
                 .sorted()
                 .toList();
-        Range padded = settings.widened(1).padded(0.035);
+        Extent padded = settings.widened(1).padded(0.035);
         Axis round = context.axes().exact("Gain control", Unit.PERCENT, padded, 6);
         return positions.size() > MOST_POSITIONS
                 ? round
@@ -125,7 +134,7 @@ final class SeriesFigures {
 
     private Panel panel(SeriesQuantity quantity, String heading, int steps, double sidestep) {
         List<PointSeries> lines = lines(quantity, sidestep);
-        Range range = Range.over(lines.stream()
+        Extent range = Extent.over(lines.stream()
                 .flatMap(l -> l.points().stream())
                 .map(Point::covered)
                 .toList());

@@ -1,5 +1,8 @@
 package clipwitness.figure;
 
+import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import java.util.List;
@@ -80,7 +83,7 @@ enum SeriesQuantity {
      * An axis that holds what is drawn; logarithmic where the quantity is, and all of it lies above zero.
      * Below a bound there is room for its arrow.
      */
-    Axis axis(Axes axes, Range range, boolean bounds, int steps) {
+    Axis axis(Axes axes, Extent range, boolean bounds, int steps) {
         return logarithmic && range.low() > 0
                 ? axes.logarithmic(axis, unit, bounds ? range.with(range.low() / ROOM_BELOW_BOUND) : range)
                 : axes.round(axis, unit, range, steps);

@@ -1,5 +1,8 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.LinePalette;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.LegendEntry;
 import clipwitness.job.State;
 import java.util.LinkedHashMap;
 import java.util.List;

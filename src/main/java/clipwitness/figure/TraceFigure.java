@@ -1,6 +1,19 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.canvas.MarkerShape;
+import clipwitness.figure.canvas.StateStyle;
+import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Lists;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
@@ -66,13 +79,13 @@ public final class TraceFigure {
                 .mapToDouble(d -> d.result().curve().orElseThrow().lowest())
                 .min()
                 .orElseThrow();
-        Axis log = axes.logarithmic("Current", Unit.AMPERE, new Range(Math.max(bottom / 2, LOWEST_SHARE * top), top));
+        Axis log = axes.logarithmic("Current", Unit.AMPERE, new Extent(Math.max(bottom / 2, LOWEST_SHARE * top), top));
         List<Panel> panels = new ArrayList<>();
         panels.add(Panel.of("Linear", volts, linear, measured(false)));
         panels.add(Panel.of("Logarithmic, and models", volts, log, Lists.joined(measured(true), models())));
         List<Curve> residuals = residuals();
         if (!residuals.isEmpty()) {
-            Range span = Range.ofAll(residuals.stream().map(Curve::y));
+            Extent span = Extent.ofAll(residuals.stream().map(Curve::y));
             panels.add(Panel.of(
                     "Measured less model", volts, axes.round("Difference", Unit.VOLT, span.with(0), STEPS), residuals));
         }
@@ -84,9 +97,9 @@ public final class TraceFigure {
                 residuals.isEmpty() ? List.of() : List.of(LegendEntry.line(MODEL)));
     }
 
-    private Range range(Function<JunctionResult, Samples> column) {
-        Range all = Range.ofAll(framing().stream().map(d -> column.apply(d.result())));
-        return new Range(Math.max(all.low(), 0), all.high());
+    private Extent range(Function<JunctionResult, Samples> column) {
+        Extent all = Extent.ofAll(framing().stream().map(d -> column.apply(d.result())));
+        return new Extent(Math.max(all.low(), 0), all.high());
     }
 
     /** The devices that the axes suit: the junctions, where there is one; a resistor may leave the frame. */

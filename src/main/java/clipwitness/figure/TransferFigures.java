@@ -1,6 +1,17 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Curve;
+import clipwitness.figure.chart.Extent;
+import clipwitness.figure.chart.Layer;
+import clipwitness.figure.chart.LegendEntry;
+import clipwitness.figure.chart.Lists;
+import clipwitness.figure.chart.Marker;
+import clipwitness.figure.chart.Panel;
+import clipwitness.figure.chart.PanelFigure;
+import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
@@ -61,7 +72,7 @@ final class TransferFigures {
     }
 
     private Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
-        Range range = Range.ofAll(settings.stream()
+        Extent range = Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.transfer().orElseThrow())
                 .map(t -> input ? t.input() : t.output()));

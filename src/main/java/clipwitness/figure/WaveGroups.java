@@ -1,8 +1,8 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.State;
 import clipwitness.measure.WaveformResult;

@@ -1,5 +1,8 @@
 package clipwitness.measure;
 
+import clipwitness.measure.transfer.AlignedInput;
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.HarmonicFit;
 import org.apache.commons.math3.complex.Complex;
@@ -26,8 +29,8 @@ final class Branches {
         double ofPhase = output.quadratureVariance(1) / Math.pow(fit.amplitude(1), 2);
         for (int k = 1; k <= count; k++) {
             double turn = 2 * Math.PI * k * output.origin();
-            harmonics[k] = new Complex(fit.cosine(k), -fit.sine(k))
-                    .multiply(new Complex(Math.cos(turn), Math.sin(turn)));
+            harmonics[k] =
+                    new Complex(fit.cosine(k), -fit.sine(k)).multiply(new Complex(Math.cos(turn), Math.sin(turn)));
             double delayed = Math.pow(k * fit.amplitude(k), 2) * ofPhase;
             random[k] = fit.quadratureVariance(k) * Math.pow(output.rest().at(k), 2) + delayed;
             whole[k] = output.quadratureVariance(k) + delayed;

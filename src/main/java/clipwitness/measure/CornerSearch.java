@@ -36,8 +36,7 @@ final class CornerSearch {
     Corners drawn(Random random) {
         double first = random.nextGaussian();
         double second = random.nextGaussian();
-        return Corners.within(
-                best.low() + spread[0] * first, best.high() + spread[1] * first + spread[2] * second);
+        return Corners.within(best.low() + spread[0] * first, best.high() + spread[1] * first + spread[2] * second);
     }
 
     /** Standard uncertainties of {@link Corners#low} and {@link Corners#high}. */

@@ -1,5 +1,15 @@
 package clipwitness.measure;
 
+import clipwitness.measure.transfer.Knee;
+import clipwitness.measure.transfer.MeanCrossing;
+import clipwitness.measure.transfer.OnsetPoint;
+import clipwitness.measure.transfer.SmallSignal;
+import clipwitness.measure.transfer.SmallSignalLine;
+import clipwitness.measure.transfer.Transfer;
+import clipwitness.measure.wave.Asymmetry;
+import clipwitness.measure.wave.Extreme;
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.measure.wave.ReferenceLevel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +41,7 @@ final class CurveFigures {
      * @param down lower extreme of the output
      */
     CurveFigures(FittedWave output, FittedWave input, Extreme up, Extreme down) {
-        Centre centre = Centre.of(output, input);
+        MeanCrossing centre = MeanCrossing.of(output, input);
         ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
         values.put(WaveformQuantity.CLIP_UP, bound(up.distanceFrom(level), centre.apart()));
         values.put(WaveformQuantity.CLIP_DOWN, bound(down.distanceFrom(level), centre.apart()));
@@ -82,7 +92,8 @@ final class CurveFigures {
         values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope));
     }
 
-    private static Measured onset(CentreLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
+    private static Measured onset(
+            SmallSignalLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
         if (!line.tellsOneDecibel()) {
             return Measured.refused(
                     WaveformQuantity.ONSET_UP.unit(),

@@ -1,7 +1,9 @@
 package clipwitness.measure;
 
+import clipwitness.measure.wave.Extreme;
+import clipwitness.measure.wave.ExtremeSearch;
+import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.HarmonicChange;
-import clipwitness.signal.MeanCycle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -40,7 +42,7 @@ final class Straightening {
     /** The figures from the straightened wave. */
     CurveFigures figures() {
         FittedWave straight = straight(search.best(), NO_NOISE);
-        return new CurveFigures(straight, input, CrestSearch.of(straight, 1), CrestSearch.of(straight, -1));
+        return new CurveFigures(straight, input, ExtremeSearch.of(straight, 1), ExtremeSearch.of(straight, -1));
     }
 
     /**
@@ -73,9 +75,7 @@ final class Straightening {
     }
 
     private static double spread(
-            WaveformQuantity quantity,
-            Map<WaveformQuantity, Double> base,
-            List<Map<WaveformQuantity, Double>> others) {
+            WaveformQuantity quantity, Map<WaveformQuantity, Double> base, List<Map<WaveformQuantity, Double>> others) {
         if (!base.containsKey(quantity)) {
             return 0;
         }
@@ -125,9 +125,8 @@ final class Straightening {
             }
             Complex factor = corners.undelayed(k);
             Complex noise = new Complex(gauss.getAsDouble(), gauss.getAsDouble()).multiply(Math.sqrt(variance));
-            Complex harmonic = new Complex(cosine, -sine)
-                    .multiply(factor)
-                    .add(noise.multiply(factor.subtract(Complex.ONE)));
+            Complex harmonic =
+                    new Complex(cosine, -sine).multiply(factor).add(noise.multiply(factor.subtract(Complex.ONE)));
             return new double[] {harmonic.getReal(), -harmonic.getImaginary()};
         };
     }

@@ -4,6 +4,10 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
+import clipwitness.measure.transfer.MeanCrossing;
+import clipwitness.measure.transfer.Transfer;
+import clipwitness.measure.wave.Extreme;
+import clipwitness.measure.wave.FittedWave;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -64,9 +68,7 @@ final class TransferMeasurement {
     }
 
     private static boolean isCurve(Measured gap) {
-        return gap.asValue().orElseThrow().number()
-                        + gap.expandedUncertainty().orElseThrow()
-                <= LARGEST_GAP;
+        return gap.asValue().orElseThrow().number() + gap.expandedUncertainty().orElseThrow() <= LARGEST_GAP;
     }
 
     private TransferCurve straightened(Branches branches) {
@@ -79,7 +81,7 @@ final class TransferMeasurement {
         }
         CurveFigures.ALL.forEach(q -> values.put(q, Measured.refused(q.unit(), reason())));
         Transfer transfer = Transfer.of(output, input);
-        double middle = Centre.of(output, input).value();
+        double middle = MeanCrossing.of(output, input).value();
         return new TransferCurve(
                 transfer.input(),
                 transfer.output().map(v -> v - middle),
@@ -106,7 +108,7 @@ final class TransferMeasurement {
                 transfer.output().map(v -> v - figures.middle()),
                 transfer.gap(),
                 transfer.inverting(),
-                corners.map(c -> loop(Centre.of(output, input).value(), corners)));
+                corners.map(c -> loop(MeanCrossing.of(output, input).value(), corners)));
     }
 
     private TransferLoop loop(double middle, Optional<FilterCorners> corners) {
@@ -125,7 +127,8 @@ final class TransferMeasurement {
     /** A note where the curve was straightened. */
     List<Doubt> doubts() {
         List<Doubt> doubts = new ArrayList<>();
-        curve.straightened().ifPresent(corners -> doubts.add(new Doubt(DoubtCode.STRAIGHTENED, Severity.NOTE, note(corners))));
+        curve.straightened()
+                .ifPresent(corners -> doubts.add(new Doubt(DoubtCode.STRAIGHTENED, Severity.NOTE, note(corners))));
         return doubts;
     }
 

@@ -1,5 +1,8 @@
 package clipwitness.reading;
 
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -31,7 +34,7 @@ final class ChannelNames {
     private static List<String> sources(Preamble preamble, int channels) {
         return preamble.facts().stream()
                 .filter(f -> SOURCE.contains(f.words()) && f.values().size() == channels)
-                .map(Fact::values)
+                .map(Statement::values)
                 .findFirst()
                 .orElse(List.of());
     }

@@ -1,6 +1,7 @@
 package clipwitness.reading;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
@@ -17,7 +18,7 @@ record ChannelUnit(Optional<Unit> unit, DoubleUnaryOperator resolve) {
     }
 
     /** Values in a unit with a prefix, to be multiplied by a factor first. */
-    static ChannelUnit of(UnitText unit, double factor) {
+    static ChannelUnit of(WrittenUnit unit, double factor) {
         return new ChannelUnit(Optional.of(unit.unit()), v -> unit.resolve(v * factor));
     }
 

@@ -3,6 +3,12 @@ package clipwitness.reading;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.ColumnRole;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Units;
+import clipwitness.reading.number.WrittenUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,8 +51,8 @@ final class ChannelUnits {
     }
 
     private Optional<ChannelUnit> stated(int i, double[] written) {
-        Optional<UnitText> heading = columns.get(i).heading().unit();
-        Optional<UnitText> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Optional<WrittenUnit> heading = columns.get(i).heading().unit();
+        Optional<WrittenUnit> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
         Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
         boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
         boolean counts = heading.isEmpty()
@@ -64,7 +70,7 @@ final class ChannelUnits {
     }
 
     /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
-    private Optional<ChannelUnit> ofCounts(int i, Optional<UnitText> unit) {
+    private Optional<ChannelUnit> ofCounts(int i, Optional<WrittenUnit> unit) {
         Optional<CodeScale> scale = CodeScale.of(preamble, i, columns.size());
         scale.ifPresent(s -> notes.evidence(names.get(i) + " in counts of the converter, which the preamble scales: "
                 + s.increment() + " a count from count " + s.reference() + " on"));
@@ -73,17 +79,17 @@ final class ChannelUnits {
                     + " in counts of the converter: whole numbers, though the preamble speaks of " + u.symbol()));
         }
         return scale.map(
-                s -> new ChannelUnit(Optional.of(unit.map(UnitText::unit).orElse(Unit.VOLT)), s::volts));
+                s -> new ChannelUnit(Optional.of(unit.map(WrittenUnit::unit).orElse(Unit.VOLT)), s::volts));
     }
 
     private ChannelUnit users(int i, Optional<ChannelUnit> stated) {
-        Unit byName = columns.get(i).heading().role() == Role.CURRENT ? Unit.AMPERE : Unit.VOLT;
+        Unit byName = columns.get(i).heading().role() == ColumnRole.CURRENT ? Unit.AMPERE : Unit.VOLT;
         Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
         double scale = options.scale().orElse(1);
         notes.evidence("channel “" + names.get(i) + "” in " + unit.symbol()
                 + (scale == 1 ? "" : ", " + scale + " a count") + ", as the user states it"
                 + (stated.isPresent() ? "; the file itself states a unit or a scale, which gives way" : ""));
-        return ChannelUnit.of(new UnitText(unit, 0), scale);
+        return ChannelUnit.of(new WrittenUnit(unit, 0), scale);
     }
 
     private void noteOpen(List<Optional<ChannelUnit>> stated) {

@@ -2,12 +2,15 @@ package clipwitness.reading;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.DoubtCode;
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalScale;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
 import clipwitness.quantity.NumberText;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Preamble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,8 @@
 package clipwitness.reading;
 
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Statement;
+import clipwitness.reading.number.ValueText;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -46,7 +49,7 @@ record CodeScale(double increment, double reference, double origin) {
     }
 
     private static Optional<Double> value(Preamble preamble, Set<String> keys, int channel, int channels) {
-        for (Fact fact : preamble.facts()) {
+        for (Statement fact : preamble.facts()) {
             List<String> values = fact.values();
             if (keys.contains(fact.words()) && (values.size() == channels || values.size() == 1)) {
                 Optional<ValueText> value = ValueText.parse(values.get(values.size() == 1 ? 0 : channel));

@@ -3,6 +3,18 @@ package clipwitness.reading;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
 import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.ColumnRole;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.layout.Header;
+import clipwitness.reading.layout.Heading;
+import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reading.time.FirstCells;
+import clipwitness.reading.time.Sampling;
+import clipwitness.reading.time.Stamps;
+import clipwitness.reading.time.TimeUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +62,7 @@ final class ColumnUses {
 
     private Column.Use byHeading(Column column, boolean axisKnown) {
         Heading heading = column.heading();
-        Optional<Unit> unit = heading.unit().map(UnitText::unit);
+        Optional<Unit> unit = heading.unit().map(WrittenUnit::unit);
         if (unit.filter(u -> u == Unit.VOLT || u == Unit.AMPERE).isPresent()) {
             return Column.Use.VALUE;
         }
@@ -58,11 +70,11 @@ final class ColumnUses {
         if (unit.isPresent() && !seconds) {
             return Column.Use.LEFT_OUT;
         }
-        if (seconds || heading.role() == Role.TIME) {
-            boolean named = heading.name().isEmpty() || heading.role() == Role.TIME;
+        if (seconds || heading.role() == ColumnRole.TIME) {
+            boolean named = heading.name().isEmpty() || heading.role() == ColumnRole.TIME;
             return !axisKnown && (named || cells.axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
         }
-        return heading.role() == Role.INDEX && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+        return heading.role() == ColumnRole.INDEX && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
     }
 
     private void noteOtherUnits(Columns columns) {

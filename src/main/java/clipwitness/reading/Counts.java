@@ -1,6 +1,7 @@
 package clipwitness.reading;
 
 import clipwitness.capture.VerticalScale;
+import clipwitness.reading.layout.Preamble;
 import java.util.Optional;
 
 /**

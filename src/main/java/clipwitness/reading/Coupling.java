@@ -1,5 +1,7 @@
 package clipwitness.reading;
 
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Statement;
 import java.util.List;
 import java.util.Locale;
 
@@ -15,7 +17,7 @@ final class Coupling {
      * @param channels number of channels
      */
     static boolean isAc(Preamble preamble, String name, int channel, int channels) {
-        for (Fact fact : preamble.facts()) {
+        for (Statement fact : preamble.facts()) {
             String words = fact.words();
             List<String> values = fact.values();
             boolean named = List.of(words.split(" ")).contains(name.toLowerCase(Locale.ROOT));

@@ -2,6 +2,8 @@ package clipwitness.reading;
 
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

@@ -1,7 +1,20 @@
 package clipwitness.reading;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.file.ForeignFormat;
+import clipwitness.reading.file.Head;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.file.SourceFile;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.layout.DialectFinder;
+import clipwitness.reading.layout.Header;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.RowStyle;
+import clipwitness.reading.rows.Work;
+import clipwitness.reading.time.FurtherTimes;
+import clipwitness.reading.time.Sampling;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -1,5 +1,8 @@
 package clipwitness.reading;
 
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Statement;
+import clipwitness.reading.number.ValueText;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +21,7 @@ final class ScaleFactors {
      * @param channels number of channels
      */
     static Optional<Double> of(Preamble preamble, int channel, int channels) {
-        for (Fact fact : preamble.facts()) {
+        for (Statement fact : preamble.facts()) {
             List<String> values = fact.values();
             if (KEYS.contains(fact.words()) && (values.size() == channels || values.size() == 1)) {
                 return ValueText.parse(values.get(values.size() == 1 ? 0 : channel))

@@ -2,6 +2,10 @@ package clipwitness.reading;
 
 import clipwitness.capture.VerticalScale;
 import clipwitness.quantity.Unit;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Statement;
+import clipwitness.reading.number.ValueText;
+import clipwitness.reading.number.WrittenUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,7 +54,7 @@ final class VerticalFacts {
     }
 
     private Optional<Double> value(Pattern key, int channel, int channels) {
-        for (Fact fact : preamble.facts()) {
+        for (Statement fact : preamble.facts()) {
             List<String> values = fact.values();
             if (key.matcher(fact.words()).matches()
                     && (values.size() == channels || (values.size() == 1 && channels == 1))) {
@@ -75,8 +79,8 @@ final class VerticalFacts {
     private static Optional<Double> resolved(String text) {
         return ValueText.parse(text).flatMap(v -> {
             String unit = v.rest().replaceFirst("(?i)/div$", "");
-            Optional<UnitText> parsed =
-                    UnitText.parse(unit).filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE);
+            Optional<WrittenUnit> parsed =
+                    WrittenUnit.parse(unit).filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE);
             return unit.isEmpty() ? Optional.of(v.value()) : parsed.map(u -> u.resolve(v.value()));
         });
     }

@@ -1,6 +1,8 @@
 package clipwitness.report;
 
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.report.data.RankedPair;
+import clipwitness.report.data.Ranking;
 import clipwitness.report.model.Fact;
 import java.util.ArrayList;
 import java.util.List;

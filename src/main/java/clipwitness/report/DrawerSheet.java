@@ -1,9 +1,12 @@
 package clipwitness.report;
 
-import clipwitness.capture.InputException;
-import clipwitness.figure.Figure;
+import clipwitness.fault.InputException;
 import clipwitness.figure.TraceFigure;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.quantity.NumberText;
+import clipwitness.report.data.Ranking;
+import clipwitness.report.page.PageTemplate;
+import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;

@@ -1,11 +1,13 @@
 package clipwitness.report;
 
-import clipwitness.compare.ClipForecast;
+import clipwitness.compare.device.ClipForecast;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.report.data.RankedPair;
+import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
 import java.util.List;
 import java.util.Optional;

@@ -1,17 +1,20 @@
 package clipwitness.report;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Origin;
-import clipwitness.compare.JobResults;
-import clipwitness.figure.Figure;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Job;
+import clipwitness.report.build.ReportModels;
 import clipwitness.report.model.IdentityPart;
 import clipwitness.report.model.ReportModel;
-import clipwitness.report.model.ReportModels;
+import clipwitness.report.page.PageTemplate;
+import clipwitness.report.page.ReportFiles;
+import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
-import clipwitness.report.words.Words;
+import clipwitness.report.words.WordBundle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +44,7 @@ public final class ReportDocument {
             throws InputException {
         ReportFiles files = new ReportFiles(template, results.job());
         files.check();
-        Words words = words(template);
+        WordBundle words = words(template);
         checkLanguage(results.job(), words, template);
         ReportModel model = new ReportModels(words).of(results, figures, files.logo(), files.photos(), software);
         String page = new PageTemplate(template).fill(model);
@@ -70,14 +73,15 @@ public final class ReportDocument {
         }
     }
 
-    private static Words words(TemplateSource template) throws InputException {
-        Words words = Words.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
+    private static WordBundle words(TemplateSource template) throws InputException {
+        WordBundle words =
+                WordBundle.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
     }
 
     /** A page in one language must not say that it is in another. */
-    private static void checkLanguage(Job job, Words words, TemplateSource template) throws InputException {
+    private static void checkLanguage(Job job, WordBundle words, TemplateSource template) throws InputException {
         String wanted = job.sheet().report().language();
         if (!words.speaks(wanted)) {
             throw new InputException(

@@ -1,6 +1,6 @@
 package clipwitness.report;
 
-import clipwitness.capture.Origin;
+import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
 import clipwitness.job.Job;

@@ -1,7 +1,7 @@
 package clipwitness.report;
 
-import clipwitness.capture.Origin;
-import clipwitness.capture.Problem;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import clipwitness.job.Job;
 import clipwitness.report.paper.Coverage;
 import java.util.ArrayList;

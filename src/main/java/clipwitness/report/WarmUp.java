@@ -1,8 +1,10 @@
 package clipwitness.report;
 
-import clipwitness.capture.InputException;
-import clipwitness.figure.Canvas;
-import clipwitness.figure.Figure;
+import clipwitness.fault.InputException;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.report.page.PageTemplate;
+import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;

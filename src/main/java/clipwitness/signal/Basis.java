@@ -17,7 +17,7 @@ record Basis(DecompositionSolver solver, RealMatrix timed, RealMatrix timedTwice
     private static final double SYMMETRIC = 1e-9;
     private static final double POSITIVE = 1e-13;
 
-    Basis(Series series, double cyclesPerSample, int orders) {
+    Basis(FitSamples series, double cyclesPerSample, int orders) {
         this(new BasisSums(series, cyclesPerSample, 2 * orders), orders);
     }
 

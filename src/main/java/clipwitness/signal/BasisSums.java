@@ -14,7 +14,7 @@ final class BasisSums {
      * @param cyclesPerSample frequency of the fundamental over the sample rate
      * @param order           highest multiple m
      */
-    BasisSums(Series series, double cyclesPerSample, int order) {
+    BasisSums(FitSamples series, double cyclesPerSample, int order) {
         real = new double[3][order + 1];
         imaginary = new double[3][order + 1];
         double n = series.size();

@@ -22,7 +22,7 @@ final class FoldedResiduals {
      * @param origin where the cycle begins, in cycles from the middle of the record
      * @param bins   number of bins, a power of 2 up to 2048
      */
-    FoldedResiduals(Series series, HarmonicFit fit, FitTable table, double origin, int bins) {
+    FoldedResiduals(FitSamples series, HarmonicFit fit, FitTable table, double origin, int bins) {
         this.bins = bins;
         count = new int[bins];
         sum = new double[bins];

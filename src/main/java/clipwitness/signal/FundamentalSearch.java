@@ -38,7 +38,7 @@ public final class FundamentalSearch {
     private static double nearest(Samples samples, double expectedPerSample) {
         int length = (int) Math.min(samples.size(), Math.ceil(SECTION_PERIODS / expectedPerSample));
         int factor = Math.max(1, (int) (1 / (expectedPerSample * SAMPLES_PER_PERIOD)));
-        Series section = section(samples, length, factor);
+        FitSamples section = section(samples, length, factor);
         double best = strongestOnGrid(section, expectedPerSample * factor) / factor;
         int harmonics = harmonicsFor(best * REACH);
         best = refined(section, best * factor, harmonics) / factor;
@@ -50,7 +50,7 @@ public final class FundamentalSearch {
     }
 
     /** The frequency that fits best; the start, where the section has too few samples with a value to tell. */
-    private static double refined(Series section, double start, int harmonics) {
+    private static double refined(FitSamples section, double start, int harmonics) {
         if (section.count() <= 2 * harmonics + 2) {
             return start;
         }
@@ -58,7 +58,7 @@ public final class FundamentalSearch {
         return Math.abs(found - start) * section.size() < 0.5 ? found : start;
     }
 
-    private static double strongestOnGrid(Series section, double expected) {
+    private static double strongestOnGrid(FitSamples section, double expected) {
         double step = GRID / section.size();
         double lowest = Math.max(expected / REACH, SHORTEST / section.size());
         double best = expected;
@@ -103,7 +103,7 @@ public final class FundamentalSearch {
     private static boolean isHarmonic(Samples samples, double candidate, int part) {
         int length = (int) Math.min(samples.size(), Math.ceil(SECTION_PERIODS / candidate));
         int orders = Math.min(2 * part, (int) (HIGHEST / candidate));
-        Series section = section(samples, length, 1);
+        FitSamples section = section(samples, length, 1);
         if (orders <= part || section.count() <= 4 * orders) {
             return false;
         }
@@ -121,7 +121,7 @@ public final class FundamentalSearch {
     }
 
     /** The beginning of a record, thinned by averaging. */
-    private static Series section(Samples samples, int length, int factor) {
+    private static FitSamples section(Samples samples, int length, int factor) {
         double[] thinned = new double[length / factor];
         for (int i = 0; i < thinned.length; i++) {
             double sum = 0;
@@ -130,6 +130,6 @@ public final class FundamentalSearch {
             }
             thinned[i] = sum / factor;
         }
-        return Series.of(Samples.of(thinned));
+        return FitSamples.of(Samples.of(thinned));
     }
 }

@@ -35,7 +35,7 @@ public final class HarmonicFit {
     }
 
     /** Fit of a number of harmonics at the frequency of this fit, with the covariances of as many as this one has. */
-    HarmonicFit withHarmonics(Series series, int harmonics) {
+    HarmonicFit withHarmonics(FitSamples series, int harmonics) {
         LinearFit fit = new LinearFit(series, cyclesPerSample, harmonics);
         return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance, count());
     }

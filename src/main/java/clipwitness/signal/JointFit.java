@@ -34,11 +34,11 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
      * @throws IllegalArgumentException if the record has too few samples for so many harmonics
      */
     public static JointFit of(List<Samples> channels, double cyclesPerSample, int harmonics) {
-        return ofSeries(channels.stream().map(Series::of).toList(), cyclesPerSample, harmonics);
+        return ofSeries(channels.stream().map(FitSamples::of).toList(), cyclesPerSample, harmonics);
     }
 
-    static JointFit ofSeries(List<Series> channels, double start, int harmonics) {
-        for (Series s : channels) {
+    static JointFit ofSeries(List<FitSamples> channels, double start, int harmonics) {
+        for (FitSamples s : channels) {
             if (s.count() <= 2 * harmonics + 2) {
                 throw new IllegalArgumentException(harmonics + " harmonics do not fit " + s.count() + " samples");
             }
@@ -64,14 +64,14 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
 
     /** The fits at one frequency, and the step of the frequency that they ask for. */
     private record Step(List<LinearFit> fits, double change, double uncertainty, List<Double> phaseVariances) {
-        static Step at(List<Series> channels, double cyclesPerSample, int harmonics) {
+        static Step at(List<FitSamples> channels, double cyclesPerSample, int harmonics) {
             List<LinearFit> fits = new ArrayList<>();
             List<Double> variances = new ArrayList<>();
             double slope = 0;
             double curvature = 0;
-            Series first = channels.get(0);
+            FitSamples first = channels.get(0);
             Basis basis = new Basis(first, cyclesPerSample, harmonics);
-            for (Series s : channels) {
+            for (FitSamples s : channels) {
                 LinearFit fit = s.hasGapsOf(first)
                         ? new LinearFit(s, cyclesPerSample, harmonics, basis)
                         : new LinearFit(s, cyclesPerSample, harmonics);
@@ -99,7 +99,7 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             return Math.abs(secant - change) < Math.abs(change) / 2 ? secant : change;
         }
 
-        JointFit result(List<Series> channels, double cyclesPerSample, int harmonics) {
+        JointFit result(List<FitSamples> channels, double cyclesPerSample, int harmonics) {
             List<HarmonicFit> results = new ArrayList<>();
             for (int i = 0; i < fits.size(); i++) {
                 results.add(new HarmonicFit(

@@ -18,11 +18,11 @@ final class LinearFit {
     private final double derivativeEnergy;
     private final double residualEnergy;
 
-    LinearFit(Series series, double cyclesPerSample, int orders) {
+    LinearFit(FitSamples series, double cyclesPerSample, int orders) {
         this(series, cyclesPerSample, orders, new Basis(series, cyclesPerSample, orders));
     }
 
-    LinearFit(Series series, double cyclesPerSample, int orders, Basis basis) {
+    LinearFit(FitSamples series, double cyclesPerSample, int orders, Basis basis) {
         sums = new PhaseSums(series, cyclesPerSample, orders);
         double[] right = new double[2 * orders + 1];
         right[0] = sums.cosine(0);
@@ -49,7 +49,7 @@ final class LinearFit {
     }
 
     /** Energy about the mean of the fit first, so that a large offset costs no digits. */
-    private double residualEnergy(Series series, RealVector target) {
+    private double residualEnergy(FitSamples series, RealVector target) {
         double mean = coefficients.getEntry(0);
         double explained =
                 coefficients.dotProduct(target) - 2 * mean * target.getEntry(0) + mean * mean * series.count();

@@ -37,7 +37,7 @@ public final class MeanCycle {
     private final double freedom;
     private final boolean filled;
 
-    private MeanCycle(Series series, HarmonicFit base, int harmonics, double origin, int bins, boolean filled) {
+    private MeanCycle(FitSamples series, HarmonicFit base, int harmonics, double origin, int bins, boolean filled) {
         this.fit = base.first(harmonics);
         this.base = base;
         this.origin = origin;
@@ -79,7 +79,7 @@ public final class MeanCycle {
      * @param origin  where the cycle begins, in cycles from the middle of the record
      */
     public static MeanCycle of(Samples samples, HarmonicFit fit, double origin) {
-        Series series = Series.of(samples);
+        FitSamples series = FitSamples.of(samples);
         double perPeriod = 1 / fit.cyclesPerSample();
         boolean filled = perPeriod >= FEWEST_BINS && series.count() >= FEWEST_SAMPLES_IN_A_BIN * FEWEST_BINS;
         int bins = FEWEST_BINS;
@@ -92,7 +92,7 @@ public final class MeanCycle {
         return new MeanCycle(series, base, fit.count(), origin, bins, filled);
     }
 
-    private static int harmonics(Series series, HarmonicFit fit, boolean filled) {
+    private static int harmonics(FitSamples series, HarmonicFit fit, boolean filled) {
         int most = filled ? HARMONICS_BELOW_BINS : MOST_HARMONICS;
         int below = (int) Math.min(most, HIGHEST_OVER_SAMPLE_RATE / fit.cyclesPerSample());
         return Math.max(fit.count(), Math.min(below, (series.count() - 3) / 3));

@@ -23,7 +23,7 @@ final class PhaseSums {
      * @param cyclesPerSample frequency of the fundamental over the sample rate
      * @param order           highest harmonic, 0 or more
      */
-    PhaseSums(Series series, double cyclesPerSample, int order) {
+    PhaseSums(FitSamples series, double cyclesPerSample, int order) {
         bins = Math.max(64, Integer.highestOneBit(BINS_PER_ORDER * Math.max(1, order)) * 2);
         filled = new boolean[bins];
         moments = new double[bins * 2 * MOMENTS];
@@ -53,7 +53,7 @@ final class PhaseSums {
         return new double[] {sum[0], -sum[1]};
     }
 
-    private void sort(Series series, double cyclesPerSample) {
+    private void sort(FitSamples series, double cyclesPerSample) {
         int n = series.size();
         double middle = (n - 1) / 2.0;
         for (int i = 0; i < n; i++) {

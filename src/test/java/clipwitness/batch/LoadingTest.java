@@ -3,11 +3,11 @@ package clipwitness.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
 import clipwitness.fixture.JobFolder;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import java.io.IOException;
 import java.nio.file.Path;

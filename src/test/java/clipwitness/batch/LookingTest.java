@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.DoubtCode;
-import clipwitness.capture.InputException;
 import clipwitness.capture.Severity;
+import clipwitness.fault.InputException;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
-import clipwitness.report.Look;
+import clipwitness.report.data.Look;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

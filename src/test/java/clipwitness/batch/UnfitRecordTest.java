@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
-import clipwitness.capture.InputException;
-import clipwitness.compare.CaptureResult;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.fault.InputException;
 import clipwitness.fixture.JobFolder;
 import clipwitness.job.Job;
-import clipwitness.job.JobReader;
+import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reading.Progress;
 import java.io.IOException;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.WaveformInput;
-import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;

@@ -15,7 +15,7 @@ import clipwitness.measure.WaveFigures;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
-import clipwitness.report.Look;
+import clipwitness.report.data.Look;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -4,6 +4,9 @@ import clipwitness.capture.Condition;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.ExportFacts;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.HarmonicSpectrum;
@@ -119,9 +122,9 @@ final class Bench {
         return this;
     }
 
-    Setting setting() {
+    StateAtCondition setting() {
         CaptureResult capture = done();
-        return new Setting(state, "State " + state, capture.row().condition(), List.of(capture));
+        return new StateAtCondition(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     /** Level, distortion, asymmetry and crest factor of an ordinary wave. */

@@ -6,7 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
-import clipwitness.capture.InputException;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.NotExamined;
+import clipwitness.fault.InputException;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;

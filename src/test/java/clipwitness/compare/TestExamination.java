@@ -1,7 +1,8 @@
 package clipwitness.compare;
 
-import clipwitness.capture.InputException;
-import clipwitness.job.JobReader;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
+import clipwitness.job.read.JobReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

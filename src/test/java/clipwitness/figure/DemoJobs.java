@@ -1,6 +1,6 @@
 package clipwitness.figure;
 
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
 import clipwitness.job.Role;
 import java.util.Collections;
 import java.util.LinkedHashMap;

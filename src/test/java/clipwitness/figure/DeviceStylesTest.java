@@ -2,6 +2,7 @@ package clipwitness.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.figure.canvas.StateStyle;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import java.util.Arrays;

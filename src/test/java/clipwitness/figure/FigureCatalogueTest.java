@@ -2,7 +2,8 @@ package clipwitness.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Role;
 import java.util.List;
 import java.util.Map;

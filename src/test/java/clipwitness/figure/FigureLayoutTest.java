@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -2,6 +2,7 @@ package clipwitness.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.figure.canvas.Figure;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.Figure;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
 import java.io.IOException;

@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.Canvas;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.io.IOException;

@@ -1,5 +1,7 @@
 package clipwitness.figure;
 
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;

@@ -3,6 +3,7 @@ package clipwitness.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clipwitness.figure.canvas.StateStyle;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import java.awt.Color;

@@ -3,6 +3,7 @@ package clipwitness.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Samples;
+import clipwitness.figure.canvas.Figure;
 import clipwitness.fixture.Curves;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.NamedDevice;

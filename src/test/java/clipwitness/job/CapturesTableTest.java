@@ -3,7 +3,7 @@ package clipwitness.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Condition;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -3,7 +3,7 @@ package clipwitness.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.quantity.Quantity;
 import clipwitness.quantity.Unit;
 import java.io.IOException;

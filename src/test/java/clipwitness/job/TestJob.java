@@ -1,7 +1,8 @@
 package clipwitness.job;
 
-import clipwitness.capture.InputException;
-import clipwitness.capture.Problem;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
+import clipwitness.job.read.JobReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

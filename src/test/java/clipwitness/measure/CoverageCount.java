@@ -1,5 +1,7 @@
 package clipwitness.measure;
 
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Severity;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;

@@ -7,6 +7,12 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.measure.pair.HarmonicAtEqualLevel;
+import clipwitness.measure.series.ThdCurve;
+import clipwitness.measure.wave.HarmonicList;
+import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -78,10 +84,12 @@ class RefusalsTest {
     @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(LevelMatched.of(SINE.sampled(500, 0.8, 0).measured(), 1).reason())
+        assertThat(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
+                        .reason())
                 .hasValue("one of the captures could not be measured");
-        assertThat(LevelMatched.of(sine, 21).reason()).hasValue("harmonic 21 was not measured in both captures");
-        assertThat(LevelMatched.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
+        assertThat(HarmonicAtEqualLevel.of(sine, 21).reason())
+                .hasValue("harmonic 21 was not measured in both captures");
+        assertThat(HarmonicAtEqualLevel.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */

@@ -2,6 +2,8 @@ package clipwitness.measure;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,8 +3,8 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

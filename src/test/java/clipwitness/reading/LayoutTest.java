@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -3,8 +3,8 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;

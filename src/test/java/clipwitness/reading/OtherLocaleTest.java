@@ -3,7 +3,7 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.capture.Export;
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.rows.Room;
+import clipwitness.reading.rows.Split;
+import clipwitness.reading.rows.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

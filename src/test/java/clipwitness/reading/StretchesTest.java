@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
-import clipwitness.capture.InputException;
 import clipwitness.capture.Severity;
+import clipwitness.fault.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,8 @@ package clipwitness.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
+import clipwitness.reading.file.SourceFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;

@@ -3,7 +3,7 @@ package clipwitness.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import clipwitness.job.Photo;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -2,7 +2,7 @@ package clipwitness.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.ClipForecast;
+import clipwitness.compare.device.ClipForecast;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;

@@ -1,8 +1,9 @@
 package clipwitness.report;
 
-import clipwitness.capture.InputException;
-import clipwitness.compare.JobResults;
-import clipwitness.figure.Figure;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
+import clipwitness.figure.canvas.Figure;
+import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;

@@ -2,8 +2,8 @@ package clipwitness.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.report.ExampleJob.Ending;

@@ -1,7 +1,7 @@
 package clipwitness.report;
 
-import clipwitness.figure.Canvas;
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Figure;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

@@ -3,8 +3,9 @@ package clipwitness.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clipwitness.capture.InputException;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
+import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package clipwitness.measure.clipper;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.WaveformInput;
-import clipwitness.measure.WaveformMeasurement;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.WaveformInput;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import java.util.Arrays;
 

@@ -62,7 +62,7 @@ public final class JunctionMeasurement {
                 temperature,
                 curve,
                 forward,
-                attempt.map(a -> FittedFigures.of(a, temperature)),
+                attempt.map(a -> FittedValues.of(a, temperature)),
                 refusal,
                 decadeSlope(forward),
                 attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal)),

@@ -1,6 +1,6 @@
 package clipwitness.report.model;
 
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Figure;
 import java.util.regex.Pattern;
 
 /**

@@ -1,6 +1,6 @@
 package clipwitness.report.paper;
 
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Figure;
 import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;

@@ -1,6 +1,6 @@
 package clipwitness.report.paper;
 
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Figure;
 import com.openhtmltopdf.extend.FSDOMMutator;
 import java.util.Locale;
 import java.util.Map;

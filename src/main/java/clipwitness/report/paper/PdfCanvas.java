@@ -1,6 +1,6 @@
 package clipwitness.report.paper;
 
-import clipwitness.figure.Canvas;
+import clipwitness.figure.canvas.Canvas;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;

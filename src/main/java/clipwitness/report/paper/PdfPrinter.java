@@ -1,6 +1,6 @@
 package clipwitness.report.paper;
 
-import clipwitness.figure.Figure;
+import clipwitness.figure.canvas.Figure;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;

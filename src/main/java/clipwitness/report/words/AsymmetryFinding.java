@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import java.util.List;
@@ -18,11 +18,11 @@ final class AsymmetryFinding implements FindingRule {
     /** Both halves count as alike below this, percent: the usual limit for an unchanged state. */
     private static final double ALIKE_PERCENT = 2;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
-    private final Figures figures;
+    private final StateValues figures;
 
-    AsymmetryFinding(Wording wording, Figures figures) {
+    AsymmetryFinding(JobWording wording, StateValues figures) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.figures = figures;

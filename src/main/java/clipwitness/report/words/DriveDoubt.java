@@ -2,7 +2,7 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.DoubtCode;
-import clipwitness.compare.Comparison;
+import clipwitness.compare.result.Comparison;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
@@ -14,10 +14,10 @@ final class DriveDoubt {
     /** What prints as 0.0 dB is not worth a sentence. */
     private static final double LEAST_DECIBELS = 0.05;
 
-    private final Wording wording;
-    private final Figures figures;
+    private final JobWording wording;
+    private final StateValues figures;
 
-    DriveDoubt(Wording wording, Figures figures) {
+    DriveDoubt(JobWording wording, StateValues figures) {
         this.wording = wording;
         this.figures = figures;
     }

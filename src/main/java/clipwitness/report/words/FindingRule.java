@@ -1,6 +1,6 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Comparison;
+import clipwitness.compare.result.Comparison;
 import java.util.List;
 
 /** Makes plain findings of one comparison; none where its figures do not carry one. */

@@ -2,10 +2,10 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Severity;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,16 +16,16 @@ import java.util.stream.Stream;
 public final class Findings {
     private static final int MOST = 5;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final JobResults results;
     private final LevelOnlyFinding levelOnly;
     private final List<FindingRule> rules;
 
     /** The findings of a job. */
-    public Findings(Wording wording, JobResults results) {
+    public Findings(JobWording wording, JobResults results) {
         this.wording = wording;
         this.results = results;
-        Figures figures = new Figures(results);
+        StateValues figures = new StateValues(results);
         this.levelOnly = new LevelOnlyFinding(wording);
         this.rules = List.of(
                 new OnsetFinding(wording, results),

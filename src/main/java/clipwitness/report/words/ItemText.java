@@ -1,9 +1,9 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -17,10 +17,10 @@ import java.util.Optional;
 public final class ItemText {
     private static final int LEAST_DECIMALS = 2;
 
-    private final Wording wording;
+    private final JobWording wording;
 
     /** Texts in a wording. */
-    public ItemText(Wording wording) {
+    public ItemText(JobWording wording) {
         this.wording = wording;
     }
 

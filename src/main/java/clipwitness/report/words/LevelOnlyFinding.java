@@ -1,9 +1,9 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.LevelMatchedHarmonic;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import java.util.Comparator;
 import java.util.List;
@@ -17,11 +17,11 @@ final class LevelOnlyFinding implements FindingRule {
     /** A level-matched harmonic that moves by less is not heard, dB: the usual limit of the distortion. */
     private static final double SMALL_DECIBELS = 1;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final NullText nulls;
 
-    LevelOnlyFinding(Wording wording) {
+    LevelOnlyFinding(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.nulls = new NullText(wording);

@@ -1,8 +1,8 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;

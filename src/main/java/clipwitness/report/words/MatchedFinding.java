@@ -1,11 +1,11 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.LevelMatchedHarmonic;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -26,13 +26,13 @@ final class MatchedFinding implements FindingRule {
     /** Harmonics that move by less do not make a wave rounder or harsher to a listener, dB (common practice). */
     static final double HEARD_DECIBELS = 1;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
-    private final Figures figures;
+    private final StateValues figures;
     private final DriveDoubt drive;
     private final SingleHarmonics singles;
 
-    MatchedFinding(Wording wording, Figures figures) {
+    MatchedFinding(JobWording wording, StateValues figures) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.figures = figures;

@@ -1,6 +1,6 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Item;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
@@ -9,9 +9,9 @@ import java.util.List;
 
 /** Null depths in words. A null of −38 dB leaves 10^(−38/20) = 1.3 % of the wave's rms. */
 final class NullText {
-    private final Wording wording;
+    private final JobWording wording;
 
-    NullText(Wording wording) {
+    NullText(JobWording wording) {
         this.wording = wording;
     }
 

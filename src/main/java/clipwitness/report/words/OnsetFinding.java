@@ -1,11 +1,11 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.EquivalentGain;
-import clipwitness.compare.Intent;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.OnsetGain;
-import clipwitness.compare.Series;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Series;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -24,13 +24,13 @@ final class OnsetFinding implements FindingRule {
     private static final String FIGURE = ".figure";
     private static final String BELOW = "below the lowest setting";
 
-    private final Wording wording;
+    private final JobWording wording;
     private final List<Series> series;
     private final double knobPercent;
     private final OnsetHalves halves;
 
-    OnsetFinding(Wording wording, JobResults results) {
-        this.halves = new OnsetHalves(wording, new Figures(results));
+    OnsetFinding(JobWording wording, JobResults results) {
+        this.halves = new OnsetHalves(wording, new StateValues(results));
         this.wording = wording;
         this.series = results.series();
         this.knobPercent = 100 * results.job().sheet().bench().knobRepeatability();

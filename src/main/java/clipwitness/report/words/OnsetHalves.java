@@ -1,8 +1,8 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
@@ -20,10 +20,10 @@ final class OnsetHalves {
     /** What lies closer together begins alike to a listener, dB (common practice). */
     private static final double LEAST_DECIBELS = 1;
 
-    private final Wording wording;
-    private final Figures figures;
+    private final JobWording wording;
+    private final StateValues figures;
 
-    OnsetHalves(Wording wording, Figures figures) {
+    OnsetHalves(JobWording wording, StateValues figures) {
         this.wording = wording;
         this.figures = figures;
     }

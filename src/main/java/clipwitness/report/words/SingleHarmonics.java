@@ -1,8 +1,8 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.LevelMatchedHarmonic;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.Comparator;
@@ -16,10 +16,10 @@ final class SingleHarmonics {
     /** More than so many are counted, not listed. */
     private static final int LISTED = 4;
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
 
-    SingleHarmonics(Wording wording) {
+    SingleHarmonics(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
     }

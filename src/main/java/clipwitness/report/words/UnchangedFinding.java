@@ -1,10 +1,10 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,11 +16,11 @@ final class UnchangedFinding implements FindingRule {
             ItemQuantity.THD, "finding.moved.thd",
             ItemQuantity.ASYMMETRY, "finding.moved.asymmetry");
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final NullText nulls;
 
-    UnchangedFinding(Wording wording) {
+    UnchangedFinding(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.nulls = new NullText(wording);

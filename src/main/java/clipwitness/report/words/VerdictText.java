@@ -1,11 +1,11 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,12 +13,12 @@ import java.util.Optional;
 
 /** A comparison's verdict as a sentence for the first page. */
 public final class VerdictText {
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final DriveDoubt drive;
 
     /** Sentences in a wording. */
-    public VerdictText(Wording wording) {
+    public VerdictText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.drive = new DriveDoubt(wording, wording.figures());

@@ -1,9 +1,9 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -32,14 +32,14 @@ final class WhatDiffers {
     private static final List<ItemQuantity> FIRST = List.of(ItemQuantity.LEVEL, ItemQuantity.THD);
     private static final List<ItemQuantity> FURTHER = List.of(ItemQuantity.ASYMMETRY, ItemQuantity.CREST_FACTOR);
 
-    private final Wording wording;
+    private final JobWording wording;
     private final ItemText texts;
     private final Comparison comparison;
     private final List<Item> telling = new ArrayList<>();
     private final Optional<Item> further;
     private final Optional<Item> shape;
 
-    WhatDiffers(Wording wording, Comparison comparison) {
+    WhatDiffers(JobWording wording, Comparison comparison) {
         this.wording = wording;
         this.texts = new ItemText(wording);
         this.comparison = comparison;

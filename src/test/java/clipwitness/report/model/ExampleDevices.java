@@ -2,9 +2,9 @@ package clipwitness.report.model;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
-import clipwitness.compare.Devices;
-import clipwitness.compare.StatePrediction;
-import clipwitness.compare.TracedDevice;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
 import clipwitness.fixture.Curves;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -13,8 +13,8 @@ import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.report.ExampleJob;
-import clipwitness.report.words.Wording;
-import clipwitness.report.words.Words;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.WordBundle;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -32,10 +32,10 @@ final class ExampleDevices {
     private ExampleDevices() {}
 
     /** The words of the program about the example job. */
-    static Wording wording() {
+    static JobWording wording() {
         try {
-            Words words = Words.of(Files.readString(Path.of("report-templates/common/words.properties")));
-            return new Wording(words, ExampleJob.good().results());
+            WordBundle words = WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
+            return new JobWording(words, ExampleJob.good().results());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,17 +8,17 @@ import org.junit.jupiter.api.Test;
 class ColumnTest {
     @Test
     void decimalMarksStandUnderOneAnotherWhenSetFlushRight() {
-        assertThat(Column.align(List.of("−41.2", "0.078", "12", "–", "")))
+        assertThat(AlignedNumbers.align(List.of("−41.2", "0.078", "12", "–", "")))
                 .containsExactly("−41.2\u2007\u2007", "0.078", "12\u00A0\u2007\u2007\u2007", "–", "");
     }
 
     @Test
     void aDecimalCommaIsAMarkToo() {
-        assertThat(Column.align(List.of("1,5", "2,25"))).containsExactly("1,5\u2007", "2,25");
+        assertThat(AlignedNumbers.align(List.of("1,5", "2,25"))).containsExactly("1,5\u2007", "2,25");
     }
 
     @Test
     void wholeNumbersStayAsTheyAre() {
-        assertThat(Column.align(List.of("1", "22"))).containsExactly("1", "22");
+        assertThat(AlignedNumbers.align(List.of("1", "22"))).containsExactly("1", "22");
     }
 }

@@ -2,7 +2,7 @@ package clipwitness.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.JobResults;
 import clipwitness.report.ExampleJob;
 import java.util.List;
 import org.junit.jupiter.api.Test;

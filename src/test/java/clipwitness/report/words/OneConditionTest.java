@@ -5,12 +5,12 @@ import static clipwitness.report.words.Sentences.item;
 import static clipwitness.report.words.Sentences.plain;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
 import clipwitness.report.ExampleJob;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +22,7 @@ class OneConditionTest {
     private static final JobResults FULL = Sentences.only(100);
 
     /** The good example as if nothing had been said of the gain control, with other comparisons. */
-    private static Wording nameless(Comparison... comparisons) {
+    private static JobWording nameless(Comparison... comparisons) {
         JobResults good = ExampleJob.good().results();
         return Sentences.wording(
                 new JobResults(good.job(), good.inputsDigest(), List.of(), List.of(), List.of(comparisons), List.of()));
@@ -42,7 +42,7 @@ class OneConditionTest {
 
     @Test
     void findingsLeaveItOutAndTheVerdictNamesIt() {
-        Wording wording = Sentences.wording(FULL);
+        JobWording wording = Sentences.wording(FULL);
         List<String> findings =
                 new Findings(wording, FULL).all().stream().map(Sentences::plain).toList();
         assertThat(findings)

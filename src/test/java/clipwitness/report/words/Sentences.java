@@ -1,15 +1,15 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Doubt;
-import clipwitness.compare.CaptureResult;
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
-import clipwitness.compare.JobResults;
-import clipwitness.compare.Series;
-import clipwitness.compare.SeriesPoint;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -28,16 +28,16 @@ import java.util.OptionalDouble;
 final class Sentences {
     private Sentences() {}
 
-    static Words words() {
+    static WordBundle words() {
         try {
-            return Words.of(Files.readString(Path.of("report-templates/common/words.properties")));
+            return WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    static Wording wording(JobResults results) {
-        return new Wording(words(), results);
+    static JobWording wording(JobResults results) {
+        return new JobWording(words(), results);
     }
 
     /** The good example with other comparisons. */

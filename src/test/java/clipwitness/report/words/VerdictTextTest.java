@@ -6,11 +6,11 @@ import static clipwitness.report.words.Sentences.plain;
 import static clipwitness.report.words.Sentences.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Comparison;
-import clipwitness.compare.Decision;
-import clipwitness.compare.Intent;
-import clipwitness.compare.Item;
-import clipwitness.compare.ItemQuantity;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
 import org.junit.jupiter.api.Test;
 
 class VerdictTextTest {

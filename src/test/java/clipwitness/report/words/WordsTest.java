@@ -3,11 +3,11 @@ package clipwitness.report.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clipwitness.capture.InputException;
+import clipwitness.fault.InputException;
 import org.junit.jupiter.api.Test;
 
 class WordsTest {
-    private static final Words OWN = Words.of("""
+    private static final WordBundle OWN = WordBundle.of("""
             # a comment
             greeting = Hello {name}, it is {time}.
             parting  = Good bye
@@ -27,7 +27,7 @@ class WordsTest {
 
     @Test
     void aTemplateRewordsSomeSentencesAndKeepsTheOthers() throws InputException {
-        Words words = OWN.reworded("greeting = {time}: {name}", "x/words.properties");
+        WordBundle words = OWN.reworded("greeting = {time}: {name}", "x/words.properties");
         assertThat(words.say("greeting", "name", "A", "time", "noon")).isEqualTo("noon: A");
         assertThat(words.say("parting")).isEqualTo("Good bye");
     }

@@ -1,9 +1,0 @@
-package clipwitness.compare;
-
-/**
- * A quantity that a comparison could not look at.
- *
- * @param quantity which
- * @param reason   why, a clause
- */
-public record NotExamined(ItemQuantity quantity, String reason) {}

@@ -1,0 +1,22 @@
+package clipwitness.compare.hint;
+
+import clipwitness.compare.result.Hint;
+import java.util.List;
+
+/** All hints of a job, in the order of the measurement book. */
+final class Hints {
+    private static final List<HintRule> RULES = List.of(
+            new StatesSwapped(),
+            new OneSideNotClipping(),
+            new NotClipping(),
+            new NoOutput(),
+            new Inverted(),
+            new LegMismatch(),
+            new KnobOffset());
+
+    private Hints() {}
+
+    static List<Hint> of(Evidence evidence) {
+        return RULES.stream().flatMap(r -> r.look(evidence).stream()).toList();
+    }
+}

@@ -1,0 +1,120 @@
+package clipwitness.compare.hint;
+
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Change;
+import clipwitness.compare.judge.Drift;
+import clipwitness.compare.judge.ItemValue;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.result.Hint;
+import clipwitness.job.Role;
+import clipwitness.job.State;
+import clipwitness.measure.Measured;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * All changes are what another position of the gain control would make. The shift is the least-squares answer of the changes of level and
+ * distortion, in dB, at all settings between the end stops over their slopes along the gain control before the work. It explains them when it
+ * exceeds two standard deviations of the knob's repeatability, leaves none beyond its expanded uncertainty, and takes nine tenths of their
+ * squares away; at the end stops, where no knob can be off, nothing may have changed.
+ */
+final class KnobOffset implements HintRule {
+    private static final String CODE = "knob-offset";
+    private static final List<ItemValue> FIGURES = List.of(ItemValue.LEVEL, ItemValue.THD);
+    private static final int FEWEST_CHANGES = 3;
+    private static final double LEFT_OVER = 0.1;
+
+    /** One change, with the slope of its figure over the gain control, dB per percent; no slope at an end stop. */
+    private record Shifted(double change, double expanded, double slope) {
+        double left(double shift) {
+            return change - slope * shift;
+        }
+    }
+
+    @Override
+    public List<Hint> look(Evidence evidence) {
+        return evidence.states(Role.UNCHANGED).stream()
+                .flatMap(s -> hint(evidence, s).stream())
+                .toList();
+    }
+
+    private static Optional<Hint> hint(Evidence evidence, State state) {
+        List<Shifted> changes = new ArrayList<>();
+        for (Evidence.Pair pair : evidence.pairs(state)) {
+            if (pair.from().condition().gainPercent().isPresent()) {
+                FIGURES.forEach(f -> change(evidence, pair, f).ifPresent(changes::add));
+            }
+        }
+        double shift = shift(changes);
+        double least = 200 * evidence.job().sheet().bench().knobRepeatability();
+        return Math.abs(shift) > least && explains(changes, shift)
+                ? Optional.of(hint(state, changes, shift))
+                : Optional.empty();
+    }
+
+    private static Optional<Shifted> change(Evidence evidence, Evidence.Pair pair, ItemValue figure) {
+        Measured change = new Change(
+                        evidence.repeatability(), Drift.of(evidence.job().sheet()))
+                .of(pair.from(), pair.to(), figure);
+        return change.asValue()
+                .filter(v -> !pair.from().figure(figure).asValue().orElseThrow().isUpperBound())
+                .map(v -> new Shifted(
+                        v.number(), 2 * v.standardUncertainty(), slope(evidence.catalogue(), pair.from(), figure)));
+    }
+
+    /** Slope between the neighbours of a setting, 0 at the end stops of the control. */
+    private static double slope(Catalogue catalogue, StateAtCondition setting, ItemValue figure) {
+        List<StateAtCondition> around = catalogue.around(setting);
+        if (!Repeatability.isBetweenStops(setting) || around.size() < 2) {
+            return 0;
+        }
+        Evidence.Pair neighbours = new Evidence.Pair(around.get(0), around.get(around.size() - 1));
+        return neighbours.change(figure).orElse(0)
+                / (Catalogue.gain(neighbours.to()) - Catalogue.gain(neighbours.from()));
+    }
+
+    private static double shift(List<Shifted> changes) {
+        double product = 0;
+        double square = 0;
+        for (Shifted c : changes) {
+            double weight = 1 / Math.max(c.expanded * c.expanded, Double.MIN_NORMAL);
+            product += weight * c.slope * c.change;
+            square += weight * c.slope * c.slope;
+        }
+        return square > 0 ? product / square : 0;
+    }
+
+    private static boolean explains(List<Shifted> changes, double shift) {
+        double before = 0;
+        double after = 0;
+        for (Shifted c : changes) {
+            if (Math.abs(c.left(shift)) > c.expanded) {
+                return false;
+            }
+            before += c.change * c.change;
+            after += c.left(shift) * c.left(shift);
+        }
+        long sloping = changes.stream().filter(c -> c.slope != 0).count();
+        boolean moved = changes.stream().anyMatch(c -> Math.abs(c.change) > c.expanded);
+        return moved && sloping >= FEWEST_CHANGES && after < LEFT_OVER * before;
+    }
+
+    private static Hint hint(State state, List<Shifted> changes, double shift) {
+        double left =
+                changes.stream().mapToDouble(c -> Math.abs(c.left(shift))).max().orElse(0);
+        return new Hint(
+                CODE,
+                Optional.of(state.name()),
+                "All changes of “" + state.label()
+                        + "” are what the gain control would make if it stood elsewhere: the knob may sit differently on its shaft,"
+                        + " or was set by another mark.",
+                String.format(
+                        Locale.ROOT,
+                        "turning it by %+.1f %% of its rotation leaves no change of level or distortion above %.2f dB",
+                        shift,
+                        left));
+    }
+}

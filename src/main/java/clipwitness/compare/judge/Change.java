@@ -1,0 +1,91 @@
+package clipwitness.compare.judge;
+
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The change of a figure from one setting to another, with its budget. */
+final class Change {
+    private final Repeatability repeatability;
+    private final Drift drift;
+
+    /** Changes in a job in which figures come back so well, and the bench drifts so. */
+    Change(Repeatability repeatability, Drift drift) {
+        this.repeatability = repeatability;
+        this.drift = drift;
+    }
+
+    /** Difference of the figures, contributions of equal source combined as independent (JCGM 100, 5.1.2). */
+    Measured of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+        Measured a = from.figure(figure);
+        Measured b = to.figure(figure);
+        if (a.asValue().isEmpty()) {
+            return Measured.refused(figure.item().unit(), inState(from, a));
+        }
+        if (b.asValue().isEmpty()) {
+            return Measured.refused(figure.item().unit(), inState(to, b));
+        }
+        Measured.Value x = a.asValue().get();
+        Measured.Value y = b.asValue().get();
+        List<Contribution> parts = parts(from, figure);
+        parts.addAll(parts(to, figure));
+        parts.addAll(drift.of(from, to, figure));
+        return new Measured.Value(
+                figure.difference(y.number(), x.number()), figure.item().unit(), bySource(parts), false);
+    }
+
+    /** Share of the first setting in the variance of each source of {@link #of}. */
+    Map<Source, Double> shareOfFirst(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+        return shares(parts(from, figure), parts(to, figure));
+    }
+
+    /** What one setting alone brings. */
+    private List<Contribution> parts(StateAtCondition setting, ItemValue figure) {
+        List<Contribution> parts = new ArrayList<>(
+                setting.figure(figure).asValue().map(Measured.Value::budget).orElse(List.of()));
+        repeatability.of(setting, figure).ifPresent(parts::add);
+        return parts;
+    }
+
+    /** Variance share of the first of two lists in each source. */
+    static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
+        Map<Source, Double> firsts = squares(first);
+        Map<Source, Double> seconds = squares(second);
+        Map<Source, Double> shares = new EnumMap<>(Source.class);
+        firsts.forEach((source, square) -> {
+            double sum = square + seconds.getOrDefault(source, 0.0);
+            shares.put(source, sum > 0 ? square / sum : 0);
+        });
+        return shares;
+    }
+
+    private static Map<Source, Double> squares(List<Contribution> parts) {
+        Map<Source, Double> squares = new EnumMap<>(Source.class);
+        for (Contribution c : parts) {
+            squares.merge(c.source(), c.standardUncertainty() * c.standardUncertainty(), Double::sum);
+        }
+        return squares;
+    }
+
+    /** One contribution a source. */
+    static List<Contribution> bySource(List<Contribution> parts) {
+        return squares(parts).entrySet().stream()
+                .map(e -> new Contribution(e.getKey(), Math.sqrt(e.getValue())))
+                .toList();
+    }
+
+    private static String inState(StateAtCondition setting, Measured refused) {
+        Optional<String> reason = refused.reason();
+        return in(setting) + reason.orElseThrow();
+    }
+
+    /** How a reason begins that is about one of the two states. */
+    static String in(StateAtCondition setting) {
+        return "in " + setting.quoted() + ": ";
+    }
+}

@@ -1,0 +1,103 @@
+package clipwitness.compare.judge;
+
+import clipwitness.compare.result.LevelSeries;
+import clipwitness.compare.result.LevelStep;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Output against input over level steps: dB out a dB in, and the 1 dB compression point, the input level at which the output's
+ * fundamental is 1 dB short of the line of slope 1 through the lowest step (linear interpolation in dB between the steps).
+ */
+final class LevelSteps {
+    private static final double COMPRESSION_DB = 1;
+
+    private LevelSteps() {}
+
+    /** One step in dB over 1 V, with the standard uncertainty of its gain. */
+    private record Step(double inputVolts, double inputDb, Measured output, double outputDb, double uncertaintyDb) {}
+
+    /** Series of one state at one setting of the gain control. */
+    static LevelSeries series(List<StateAtCondition> settings) {
+        List<Step> steps = settings.stream()
+                .flatMap(s -> step(s).stream())
+                .sorted(Comparator.comparingDouble(Step::inputDb))
+                .toList();
+        List<LevelStep> rows = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            Step s = steps.get(i);
+            Measured slope = i == 0
+                    ? Measured.refused(Unit.ONE, "the lowest step has none below it")
+                    : slope(steps.get(i - 1), s);
+            rows.add(new LevelStep(s.inputVolts, s.output, slope));
+        }
+        return new LevelSeries(settings.get(0).condition().gainPercent(), rows, compressionPoint(steps));
+    }
+
+    private static Optional<Step> step(StateAtCondition setting) {
+        Measured output = setting.figure(WaveformQuantity.FUNDAMENTAL);
+        double input = setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL)
+                .value()
+                .orElse(setting.condition().level().orElseThrow());
+        return output.asValue()
+                .filter(v -> v.number() > 0 && input > 0)
+                .map(v -> v.without(Source.VERTICAL_ACCURACY)) // all steps are taken at one scale
+                .map(v -> new Step(
+                        input,
+                        Decibels.ofAmplitude(input),
+                        v,
+                        Decibels.ofAmplitude(v.number()),
+                        Decibels.PER_RELATIVE_AMPLITUDE * v.standardUncertainty() / v.number()));
+    }
+
+    private static Measured slope(Step below, Step above) {
+        double in = above.inputDb - below.inputDb;
+        return in > 0
+                ? Measured.withNoise(
+                        (above.outputDb - below.outputDb) / in,
+                        Unit.ONE,
+                        Math.hypot(above.uncertaintyDb, below.uncertaintyDb) / in)
+                : Measured.refused(Unit.ONE, "two steps have the same input level");
+    }
+
+    private static Measured compressionPoint(List<Step> steps) {
+        for (int i = 1; i < steps.size(); i++) {
+            double short1 = shortfall(steps, i);
+            double short0 = shortfall(steps, i - 1);
+            if (short1 >= COMPRESSION_DB && short0 < COMPRESSION_DB) {
+                return crossing(steps, i, short0, short1);
+            }
+        }
+        return Measured.refused(Unit.VOLT, "not reached");
+    }
+
+    private static Measured crossing(List<Step> steps, int i, double short0, double short1) {
+        Step below = steps.get(i - 1);
+        double width = steps.get(i).inputDb - below.inputDb;
+        double db = below.inputDb + (COMPRESSION_DB - short0) / (short1 - short0) * width;
+        double input = Decibels.toAmplitude(db);
+        double perShortfall = input / Decibels.PER_RELATIVE_AMPLITUDE * width / (short1 - short0);
+        double noise = Math.hypot(steps.get(i).uncertaintyDb, steps.get(0).uncertaintyDb);
+        // Between two steps the bend is not known: the chord errs by at most a quarter of a step.
+        double method = input / Decibels.PER_RELATIVE_AMPLITUDE * width / 4 / Math.sqrt(3);
+        return Measured.of(
+                input,
+                Unit.VOLT,
+                new Contribution(Source.NOISE, perShortfall * noise),
+                new Contribution(Source.METHOD, method));
+    }
+
+    private static double shortfall(List<Step> steps, int i) {
+        Step lowest = steps.get(0);
+        Step s = steps.get(i);
+        return s.inputDb - lowest.inputDb - (s.outputDb - lowest.outputDb);
+    }
+}

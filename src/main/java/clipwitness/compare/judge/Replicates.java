@@ -1,0 +1,64 @@
+package clipwitness.compare.judge;
+
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** The mean of one figure over replicates. */
+final class Replicates {
+    private Replicates() {}
+
+    /**
+     * Mean of the values, refusals left out; the first refusal where there is no value. Noise is independent from capture to
+     * capture and falls with the root of their number; every other contribution is common to them and stays (JCGM 100, 5.2).
+     * Angles are averaged about the first.
+     *
+     * @param figures at least one, all in one unit
+     */
+    static Measured mean(List<Measured> figures) {
+        List<Measured.Value> values =
+                figures.stream().flatMap(f -> f.asValue().stream()).toList();
+        if (values.isEmpty()) {
+            return figures.get(0);
+        }
+        if (values.size() == 1) {
+            return values.get(0);
+        }
+        double sum = 0;
+        for (Measured.Value v : values) {
+            sum += nearFirst(v, values.get(0));
+        }
+        return new Measured.Value(
+                sum / values.size(),
+                values.get(0).unit(),
+                budget(values),
+                values.stream().allMatch(Measured.Value::isUpperBound));
+    }
+
+    private static double nearFirst(Measured.Value v, Measured.Value first) {
+        return v.unit() == Unit.DEGREE
+                ? first.number() + Math.IEEEremainder(v.number() - first.number(), 360)
+                : v.number();
+    }
+
+    private static List<Contribution> budget(List<Measured.Value> values) {
+        Map<Source, Double> squares = new EnumMap<>(Source.class);
+        for (Measured.Value v : values) {
+            for (Contribution c : v.budget()) {
+                squares.merge(c.source(), c.standardUncertainty() * c.standardUncertainty(), Double::sum);
+            }
+        }
+        List<Contribution> budget = new ArrayList<>();
+        squares.forEach((source, square) -> {
+            double meanSquare = square / values.size();
+            budget.add(new Contribution(
+                    source, Math.sqrt(source == Source.NOISE ? meanSquare / values.size() : meanSquare)));
+        });
+        return budget;
+    }
+}

@@ -1,0 +1,112 @@
+package clipwitness.compare.judge;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.measure.Harmonic;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.measure.pair.HarmonicAtEqualLevel;
+import clipwitness.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One state under one condition: its waveform captures, replicates together.
+ *
+ * @param state      state
+ * @param label      the state's label, for sentences
+ * @param condition  condition
+ * @param replicates captures, at least one
+ */
+record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
+    private static final double CLIPPED_THD_PERCENT = 3;
+
+    /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
+    private static final double LEAST_THD_PERCENT = 1;
+
+    StateAtCondition {
+        replicates = List.copyOf(replicates);
+        if (replicates.isEmpty()) {
+            throw new IllegalArgumentException("a setting needs a capture");
+        }
+    }
+
+    /** The figure, averaged over the replicates that have it; else the first refusal. */
+    Measured figure(WaveformQuantity quantity) {
+        return Replicates.mean(
+                replicates.stream().map(r -> waveform(r).get(quantity)).toList());
+    }
+
+    /** The figure in the unit of an item, averaged likewise. */
+    Measured figure(ItemValue figure) {
+        return Replicates.mean(
+                replicates.stream().map(r -> figure.of(waveform(r))).toList());
+    }
+
+    /** A harmonic over the rms, averaged likewise. */
+    Measured levelMatched(int order) {
+        return Replicates.mean(replicates.stream()
+                .map(r -> HarmonicAtEqualLevel.of(waveform(r), order))
+                .toList());
+    }
+
+    /** Level of a harmonic over the fundamental, averaged likewise; refused where there is no such harmonic. */
+    Measured harmonic(int order) {
+        return Replicates.mean(replicates.stream()
+                .map(r -> waveform(r).harmonics().stream()
+                        .filter(h -> h.order() == order)
+                        .findFirst()
+                        .map(Harmonic::level)
+                        .orElse(Measured.refused(Unit.DBC, "harmonic " + order + " was not measured")))
+                .toList());
+    }
+
+    /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
+    boolean isClipped() {
+        return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
+    }
+
+    /** Whether a change of its distortion can matter: 1 % or more, or not known. */
+    boolean hasThdToJudge() {
+        return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
+    }
+
+    private Optional<Double> thd() {
+        return figure(WaveformQuantity.THD).asValue().map(Measured.Value::number);
+    }
+
+    /** Whether one export stands for both settings. */
+    boolean sharesExport(StateAtCondition other) {
+        return replicates.stream().anyMatch(c -> other.replicates.stream().anyMatch(c::isOfSameExport));
+    }
+
+    /** The same setting with one of its captures alone. */
+    StateAtCondition only(CaptureResult capture) {
+        return new StateAtCondition(state, label, condition, List.of(capture));
+    }
+
+    /** The label in quotes, fit for a sentence. */
+    String quoted() {
+        return "“" + label + "”";
+    }
+
+    /** The first capture whose figures were not refused, else the first. */
+    WaveformResult first() {
+        return replicates.stream()
+                .map(StateAtCondition::waveform)
+                .filter(w -> !w.refused())
+                .findFirst()
+                .orElseGet(() -> waveform(replicates.get(0)));
+    }
+
+    /** Number of occasions on which the controls were set. */
+    int runs() {
+        return (int) replicates.stream().mapToInt(r -> r.row().run()).distinct().count();
+    }
+
+    private static WaveformResult waveform(CaptureResult capture) {
+        Optional<WaveformResult> waveform = capture.waveform();
+        return waveform.orElseThrow(() -> new IllegalArgumentException("not a waveform capture"));
+    }
+}

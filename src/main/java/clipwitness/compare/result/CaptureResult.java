@@ -1,0 +1,54 @@
+package clipwitness.compare.result;
+
+import clipwitness.capture.Doubt;
+import clipwitness.job.CaptureRow;
+import clipwitness.measure.WaveformResult;
+import clipwitness.measure.junction.JunctionResult;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One row of the captures table, read and measured.
+ *
+ * @param row      the row
+ * @param export   the export that it names
+ * @param doubts   every doubt, the file's and the measuring's
+ * @param waveform what was measured, for waveforms
+ * @param junction what was measured, for traced devices
+ */
+public record CaptureResult(
+        CaptureRow row,
+        ExportFacts export,
+        List<Doubt> doubts,
+        Optional<WaveformResult> waveform,
+        Optional<JunctionResult> junction) {
+    /** Copies what it is given. */
+    public CaptureResult {
+        Objects.requireNonNull(row, "row");
+        Objects.requireNonNull(export, "export");
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Whether another capture is one channel of the same bytes. */
+    boolean isOfSameExport(CaptureResult other) {
+        return export.areOfSameBytes(other.export);
+    }
+
+    /** The same capture with other figures. */
+    CaptureResult withWaveform(WaveformResult other) {
+        return new CaptureResult(row, export, doubts, Optional.of(other), junction);
+    }
+
+    /** The same capture with one more sentence on how it was read, if there is one. */
+    public CaptureResult withEvidence(Optional<String> more) {
+        return more.isEmpty()
+                ? this
+                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction);
+    }
+
+    /** The same capture with other doubts. */
+    CaptureResult withDoubts(List<Doubt> others) {
+        return new CaptureResult(row, export, others, waveform, junction);
+    }
+}

@@ -1,0 +1,40 @@
+package clipwitness.compare.result;
+
+import clipwitness.capture.Condition;
+import clipwitness.measure.Measured;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One figure of a comparison under one condition.
+ *
+ * @param quantity               what was compared
+ * @param condition              under which condition
+ * @param change                 the change; for null depth the depth itself
+ * @param limit                  limit, in the unit of the change
+ * @param decision               what was decided
+ * @param conformanceProbability probability that the true change lies within the limit (JCGM 106, 7.3 to 7.5)
+ * @param remedy                 what would decide an undecided item
+ */
+public record Item(
+        ItemQuantity quantity,
+        Condition condition,
+        Measured change,
+        OptionalDouble limit,
+        Decision decision,
+        OptionalDouble conformanceProbability,
+        Optional<String> remedy) {
+    /** Checks that all parts are there. */
+    public Item {
+        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(condition, "condition");
+        Objects.requireNonNull(change, "change");
+        Objects.requireNonNull(decision, "decision");
+    }
+
+    /** Whether the item was to be judged. */
+    public boolean judged() {
+        return decision != Decision.DESCRIBED;
+    }
+}

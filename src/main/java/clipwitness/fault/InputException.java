@@ -1,0 +1,30 @@
+package clipwitness.fault;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The user's input cannot be used. Carries every problem that was found, so that one run names them all. */
+public final class InputException extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Problem> problems;
+
+    /** Several problems, at least one. */
+    public InputException(List<Problem> problems) {
+        super(problems.stream().map(Problem::message).collect(Collectors.joining("\n")));
+        if (problems.isEmpty()) {
+            throw new IllegalArgumentException("no problem, no exception");
+        }
+        this.problems = List.copyOf(problems);
+    }
+
+    /** One problem. */
+    public InputException(Origin where, String what, String remedy) {
+        this(List.of(new Problem(where, what, remedy)));
+    }
+
+    /** The problems, in the order in which they stand in the input. */
+    public List<Problem> problems() {
+        return problems;
+    }
+}

@@ -1,0 +1,30 @@
+package clipwitness.figure.chart;
+
+import java.util.List;
+
+/**
+ * An axis: its scale and its marks.
+ *
+ * @param label quantity and unit, {@code Output, mV}
+ * @param scale scale, in the unit without prefix
+ * @param ticks marks, rising
+ */
+record Axis(String label, Scale scale, List<Tick> ticks) {
+    /** Copies what it is given. */
+    Axis {
+        ticks = List.copyOf(ticks);
+    }
+
+    /**
+     * One mark.
+     *
+     * @param value where, in the unit without prefix
+     * @param text  its number
+     */
+    record Tick(double value, String text) {}
+
+    /** A linear axis with marks at named places. */
+    static Axis named(String label, Extent range, List<Tick> names) {
+        return new Axis(label, new Scale.Linear(range.low(), range.high()), names);
+    }
+}

@@ -1,0 +1,76 @@
+package clipwitness.figure.chart;
+
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Figure;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A figure of panels in a grid, their legend above them. Where there is one panel, names stand at its lines instead, if they find
+ * room there.
+ */
+final class PanelFigure implements Figure {
+    private final String title;
+    private final String finding;
+    private final PanelGrid grid;
+    private final List<LegendEntry> states;
+    private final List<LegendEntry> signs;
+
+    /**
+     * A figure.
+     *
+     * @param title   title
+     * @param finding what it says
+     * @param grid    panels
+     * @param states  the states' legend entries
+     * @param signs   legend entries of other signs, never written at lines
+     */
+    PanelFigure(String title, String finding, PanelGrid grid, List<LegendEntry> states, List<LegendEntry> signs) {
+        this.title = title;
+        this.finding = finding;
+        this.grid = grid;
+        this.states = List.copyOf(states);
+        this.signs = List.copyOf(signs);
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public String finding() {
+        return finding;
+    }
+
+    @Override
+    public double aspect() {
+        return grid.aspect(states.size() + signs.size());
+    }
+
+    @Override
+    public void paint(Canvas canvas, double width, double height) {
+        Box all = new Box(0, 0, width, height);
+        Legend shorter = new Legend(signs);
+        Optional<List<LineLabels.Placed>> labels = labels(canvas, all, shorter);
+        Legend legend = labels.isPresent() ? shorter : new Legend(Lists.joined(states, signs));
+        legend.paint(canvas, 0, 0, width);
+        grid.paint(canvas, below(canvas, all, legend));
+        labels.ifPresent(found -> found.forEach(label -> label.paint(canvas)));
+    }
+
+    private static Box below(Canvas canvas, Box all, Legend legend) {
+        return all.inset(0, legend.height(canvas, all.width()), 0, 0);
+    }
+
+    private Optional<List<LineLabels.Placed>> labels(Canvas canvas, Box all, Legend legend) {
+        Optional<Plot> only = grid.onlyPlot(canvas, below(canvas, all, legend));
+        if (only.isEmpty() || states.size() < 2) {
+            return Optional.empty();
+        }
+        List<Trace> traces = grid.traces(only.get());
+        boolean eachStateOnce = traces.size() == states.size();
+        return eachStateOnce ? LineLabels.place(canvas, only.get().area().grown(-2), traces) : Optional.empty();
+    }
+}

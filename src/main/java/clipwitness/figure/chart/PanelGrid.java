@@ -1,0 +1,163 @@
+package clipwitness.figure.chart;
+
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.canvas.Texts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Panels in rows and columns, plots of one size. The lowest panel of each column carries the numbers of the x axis; those of the
+ * y axis stand left of the first column, or left of every panel where the panels' y axes differ.
+ *
+ * @param panels    panels, row by row
+ * @param columns   panels a row
+ * @param sharedY   whether all panels have the same y axes
+ * @param plotShape height over width of a panel, headings and numbers left out
+ */
+record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double plotShape) {
+    private static final double NOMINAL_WIDTH = 482;
+    private static final double MOST_ASPECT = 1.36;
+    private static final double NOMINAL_LEFT = 34;
+    private static final double RIGHT = 10;
+    private static final double GAP = 12;
+    private static final double ROW_GAP = 7;
+    private static final double TIER_GAP = 7;
+    private static final double TOP = 4;
+
+    /** Copies what it is given. */
+    PanelGrid {
+        panels = List.copyOf(panels);
+    }
+
+    /** A figure of one panel. */
+    static PanelGrid single(Panel panel, double plotShape) {
+        return new PanelGrid(List.of(panel), 1, true, plotShape);
+    }
+
+    private int rows() {
+        return (panels.size() + columns - 1) / columns;
+    }
+
+    private boolean hasHeadings() {
+        return panels.stream().anyMatch(p -> !p.heading().isEmpty());
+    }
+
+    private double headingHeight() {
+        return hasHeadings() ? Ink.HEADING * Ink.LEADING + 2 : TOP;
+    }
+
+    /** Height over width of a figure with this grid and so many legend entries; never more than a page has room for. */
+    double aspect(int legendEntries) {
+        double lefts = sharedY ? NOMINAL_LEFT : columns * NOMINAL_LEFT;
+        double plotWidth = (NOMINAL_WIDTH - lefts - RIGHT - (columns - 1) * GAP) / columns;
+        double row = headingHeight() + plotWidth * plotShape;
+        double legend = Math.ceil(legendEntries / 4.0) * Ink.SMALL * 1.45;
+        double height = rows() * row + (rows() - 1) * ROW_GAP + Plot.bottomMargin() + legend + 3;
+        return Math.min(height / NOMINAL_WIDTH, MOST_ASPECT);
+    }
+
+    /** The plot of a grid that has but one. */
+    Optional<Plot> onlyPlot(Canvas canvas, Box box) {
+        boolean one = panels.size() == 1 && panels.get(0).tiers().size() == 1;
+        return one ? Optional.of(plots(canvas, box).get(0).get(0)) : Optional.empty();
+    }
+
+    /** The lines of the first panel's first plot. */
+    List<Trace> traces(Plot plot) {
+        return panels.get(0).tiers().get(0).layers().stream()
+                .flatMap(layer -> layer.traces(plot).stream())
+                .toList();
+    }
+
+    /** Paints the panels into a rectangle. */
+    void paint(Canvas canvas, Box box) {
+        List<List<Plot>> plots = plots(canvas, box);
+        for (int i = 0; i < panels.size(); i++) {
+            paintHeading(canvas, panels.get(i), plots.get(i).get(0).area());
+            paintPanel(plots.get(i), panels.get(i), i);
+        }
+    }
+
+    private void paintPanel(List<Plot> plots, Panel panel, int index) {
+        for (int t = 0; t < plots.size(); t++) {
+            Plot plot = plots.get(t);
+            plot.paintGround();
+            panel.tiers().get(t).layers().forEach(layer -> layer.paint(plot));
+            if (!sharedY || index % columns == 0) {
+                plot.paintYTexts();
+            }
+        }
+        if (index + columns >= panels.size()) {
+            plots.get(plots.size() - 1).paintXTexts();
+        }
+    }
+
+    private static void paintHeading(Canvas canvas, Panel panel, Box area) {
+        String heading = Texts.fitted(canvas, panel.heading(), Ink.HEADING, true, area.width());
+        if (!heading.isEmpty()) {
+            canvas.text(heading, area.x(), area.y() - 4, Ink.HEADING, true, Canvas.Anchor.START, 0, Ink.TEXT);
+        }
+    }
+
+    private List<List<Plot>> plots(Canvas canvas, Box box) {
+        double[] lefts = lefts(canvas);
+        double allLefts = 0;
+        for (double left : lefts) {
+            allLefts += left;
+        }
+        double gap = gap(canvas);
+        double width = (box.width() - allLefts - RIGHT - (columns - 1) * gap) / columns;
+        double rowHeight = (box.height() - Plot.bottomMargin() - (rows() - 1) * ROW_GAP) / rows();
+        List<List<Plot>> plots = new ArrayList<>();
+        for (int i = 0; i < panels.size(); i++) {
+            int column = i % columns;
+            int row = i / columns;
+            double x = box.x() + column * (width + gap);
+            for (int c = 0; c <= column; c++) {
+                x += lefts[c];
+            }
+            double y = box.y() + row * (rowHeight + ROW_GAP);
+            Box cell = new Box(x, y, width, rowHeight).inset(0, headingHeight(), 0, 0);
+            plots.add(tiers(canvas, panels.get(i), cell));
+        }
+        return plots;
+    }
+
+    /** Room between columns: the numbers at the ends of two neighbouring x axes must not meet. */
+    private double gap(Canvas canvas) {
+        List<Axis.Tick> ticks = panels.get(0).x().ticks();
+        double widest = 0;
+        for (Axis.Tick tick : ticks) {
+            widest = Math.max(widest, canvas.textWidth(tick.text(), Ink.SMALL, false));
+        }
+        return sharedY ? Math.max(GAP, widest + ROW_GAP) : GAP;
+    }
+
+    private static List<Plot> tiers(Canvas canvas, Panel panel, Box cell) {
+        double weights = panel.tiers().stream().mapToDouble(Panel.Tier::weight).sum();
+        double room = cell.height() - (panel.tiers().size() - 1) * TIER_GAP;
+        List<Plot> plots = new ArrayList<>();
+        double y = cell.y();
+        for (Panel.Tier tier : panel.tiers()) {
+            double height = room * tier.weight() / weights;
+            plots.add(new Plot(canvas, new Box(cell.x(), y, cell.width(), height), panel.x(), tier.y()));
+            y += height + TIER_GAP;
+        }
+        return plots;
+    }
+
+    private double[] lefts(Canvas canvas) {
+        double[] lefts = new double[columns];
+        for (int i = 0; i < panels.size(); i++) {
+            if (!sharedY || i % columns == 0) {
+                for (Panel.Tier tier : panels.get(i).tiers()) {
+                    lefts[i % columns] = Math.max(lefts[i % columns], Plot.leftMargin(canvas, tier.y()));
+                }
+            }
+        }
+        return lefts;
+    }
+}

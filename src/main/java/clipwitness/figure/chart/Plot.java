@@ -1,0 +1,131 @@
+package clipwitness.figure.chart;
+
+import clipwitness.figure.canvas.Box;
+import clipwitness.figure.canvas.Canvas;
+import clipwitness.figure.canvas.Ink;
+import clipwitness.figure.canvas.Texts;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A rectangle of the canvas with two axes.
+ *
+ * @param canvas where to draw
+ * @param area   the rectangle that the axes span
+ * @param x      axis to the right
+ * @param y      axis upward
+ */
+record Plot(Canvas canvas, Box area, Axis x, Axis y) {
+    private static final double ZERO_SHARE = 0.05;
+    private static final double MARK = 2.5;
+    private static final double GAP = 2;
+    private static final double LABEL_GAP = 3;
+
+    /** Where a value of the x axis lies on the canvas. */
+    double px(double value) {
+        return area.x() + x.scale().share(value) * area.width();
+    }
+
+    /** Where a value of the y axis lies on the canvas. */
+    double py(double value) {
+        return area.bottom() - y.scale().share(value) * area.height();
+    }
+
+    /** Room that the numbers and the label of a y axis need to its left. */
+    static double leftMargin(Canvas canvas, Axis y) {
+        double widest = 0;
+        for (Axis.Tick tick : y.ticks()) {
+            widest = Math.max(widest, canvas.textWidth(tick.text(), Ink.SMALL, false));
+        }
+        return MARK + GAP + widest + LABEL_GAP + Ink.SMALL * (Ink.CAP_HEIGHT + Ink.DEPTH) + 1;
+    }
+
+    /** Room that the numbers and the label of an x axis need below it. */
+    static double bottomMargin() {
+        return MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT + LABEL_GAP + Ink.SMALL * (Ink.CAP_HEIGHT + Ink.DEPTH) + 1;
+    }
+
+    /** Grid, axis lines and marks, without numbers. */
+    void paintGround() {
+        Graphics2D g = canvas.graphics();
+        g.setStroke(Ink.HAIR);
+        for (Axis.Tick tick : x.ticks()) {
+            g.setColor(gridColor(tick, x));
+            g.draw(new Line2D.Double(px(tick.value()), area.y(), px(tick.value()), area.bottom()));
+        }
+        for (Axis.Tick tick : y.ticks()) {
+            g.setColor(gridColor(tick, y));
+            g.draw(new Line2D.Double(area.x(), py(tick.value()), area.right(), py(tick.value())));
+        }
+        g.setColor(Ink.AXIS);
+        g.draw(new Line2D.Double(area.x(), area.y(), area.x(), area.bottom()));
+        g.draw(new Line2D.Double(area.x(), area.bottom(), area.right(), area.bottom()));
+    }
+
+    private static Color gridColor(Axis.Tick tick, Axis axis) {
+        return tick.value() == 0 && axis.scale().share(0) > ZERO_SHARE ? Ink.ZERO : Ink.GRID;
+    }
+
+    /** Numbers and label of the x axis. */
+    void paintXTexts() {
+        double base = paintXNumbers();
+        double labelBase = base + LABEL_GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+        String label = Texts.fitted(canvas, x.label(), Ink.SMALL, false, area.width());
+        canvas.text(label, area.middleX(), labelBase, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+    }
+
+    /** Numbers of the x axis with their marks; their base line is the result. */
+    double paintXNumbers() {
+        Graphics2D g = canvas.graphics();
+        double base = area.bottom() + MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+        List<Span> spans = new ArrayList<>();
+        for (Axis.Tick tick : x.ticks()) {
+            double half = canvas.textWidth(tick.text(), Ink.SMALL, false) / 2 + GAP;
+            spans.add(new Span(px(tick.value()) - half, px(tick.value()) + half));
+        }
+        for (int i : Span.apart(spans)) {
+            Axis.Tick tick = x.ticks().get(i);
+            double at = px(tick.value());
+            g.setColor(Ink.AXIS);
+            g.setStroke(Ink.HAIR);
+            g.draw(new Line2D.Double(at, area.bottom(), at, area.bottom() + MARK));
+            canvas.text(tick.text(), at, base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+        }
+        return base;
+    }
+
+    /** Numbers and label of the y axis. */
+    void paintYTexts() {
+        Graphics2D g = canvas.graphics();
+        List<Span> spans = new ArrayList<>();
+        double half = Ink.SMALL * Ink.CAP_HEIGHT / 2 + GAP / 2;
+        for (Axis.Tick tick : y.ticks()) {
+            spans.add(new Span(py(tick.value()) - half, py(tick.value()) + half));
+        }
+        for (int i : Span.apart(spans)) {
+            Axis.Tick tick = y.ticks().get(i);
+            double at = py(tick.value());
+            g.setColor(Ink.AXIS);
+            g.setStroke(Ink.HAIR);
+            g.draw(new Line2D.Double(area.x() - MARK, at, area.x(), at));
+            double base = Ink.centred(at, Ink.SMALL);
+            canvas.text(tick.text(), area.x() - MARK - GAP, base, Ink.SMALL, false, Canvas.Anchor.END, 0, Ink.TEXT);
+        }
+        double at = area.x() - leftMargin(canvas, y) + 1 + Ink.SMALL * Ink.CAP_HEIGHT;
+        String label = Texts.fitted(canvas, y.label(), Ink.SMALL, false, area.height());
+        canvas.text(label, at, area.middleY(), Ink.SMALL, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
+    }
+
+    /** Runs a painter whose marks beyond the axes are cut off. */
+    void clipped(Runnable painter) {
+        Graphics2D g = canvas.graphics();
+        Shape before = g.getClip();
+        g.clip(area.shape());
+        painter.run();
+        g.setClip(before);
+    }
+}

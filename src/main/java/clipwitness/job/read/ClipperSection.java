@@ -1,0 +1,87 @@
+package clipwitness.job.read;
+
+import clipwitness.job.Clipper;
+import clipwitness.job.ClipperPair;
+import clipwitness.job.Leg;
+import clipwitness.quantity.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the section {@code clipper}. */
+final class ClipperSection {
+    private static final AllowedRange RESISTANCE = AllowedRange.above(0, Unit.OHM);
+
+    private ClipperSection() {}
+
+    /** The section, or nothing where its topology is missing or wrong. */
+    static Optional<Clipper> read(Section section, List<String> states) {
+        Optional<Clipper.Topology> topology = section.required("topology", "Write shunt or feedback")
+                .flatMap(f -> f.choice(List.of(Clipper.Topology.values()), ClipperSection::code, "topology"));
+        OptionalDouble source = resistance(section, "source-resistance", topology, Clipper.Topology.SHUNT);
+        OptionalDouble input = resistance(section, "input-resistance", topology, Clipper.Topology.FEEDBACK);
+        OptionalDouble feedback = resistance(section, "feedback-resistance", topology, Clipper.Topology.FEEDBACK);
+        OptionalDouble gain =
+                section.field("output-gain").map(ClipperSection::gain).orElse(OptionalDouble.empty());
+        Optional<String> unclipped = section.field("unclipped").flatMap(f -> f.oneOf(states, "state"));
+        Map<String, ClipperPair> pairs = section.section("pairs", s -> pairs(s, states));
+        return topology.map(t -> new Clipper(t, source, input, feedback, gain, unclipped, pairs));
+    }
+
+    private static String code(Clipper.Topology topology) {
+        return topology.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static OptionalDouble resistance(
+            Section section, String key, Optional<Clipper.Topology> topology, Clipper.Topology owner) {
+        Optional<Field> field = section.field(key);
+        if (topology.isPresent() && field.isPresent() != (topology.get() == owner)) {
+            boolean missing = field.isEmpty();
+            section.fault(
+                    key,
+                    missing
+                            ? "a " + code(owner) + " clipper needs the key '" + key + "'"
+                            : "a " + code(topology.get()) + " clipper has no " + key,
+                    missing
+                            ? "Write for example " + key + ": 1 kΩ"
+                            : "Remove the key, or write topology: " + code(owner));
+        }
+        return field.map(f -> f.number(RESISTANCE)).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble gain(Field field) {
+        OptionalDouble gain = field.number(AllowedRange.anyNumber());
+        if (gain.isPresent() && gain.getAsDouble() == 0) {
+            field.fault(
+                    "with an output gain of 0 nothing would come out",
+                    "Write a ratio such as 0.71, or leave the key out");
+        }
+        return gain;
+    }
+
+    private static Map<String, ClipperPair> pairs(Section section, List<String> states) {
+        Map<String, ClipperPair> pairs = new LinkedHashMap<>();
+        section.values(states).forEach((state, node) -> pair(node).ifPresent(pair -> pairs.put(state, pair)));
+        return pairs;
+    }
+
+    private static Optional<ClipperPair> pair(SheetNode node) {
+        if (!(node.node() instanceof YamlNode.Items legs) || legs.items().size() != 2) {
+            node.fault(
+                    "a pair has two legs",
+                    "Write [leg that conducts on positive node voltage, the other], for example [D1, [D2, D3]] or [D1, null]");
+            return Optional.empty();
+        }
+        List<SheetNode> items = node.items();
+        return Optional.of(new ClipperPair(leg(items.get(0)), leg(items.get(1))));
+    }
+
+    private static Leg leg(SheetNode node) {
+        return node.node().isNull()
+                ? new Leg(List.of())
+                : new Leg(node.texts().stream().map(Field::text).toList());
+    }
+}

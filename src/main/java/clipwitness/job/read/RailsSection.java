@@ -1,0 +1,84 @@
+package clipwitness.job.read;
+
+import clipwitness.job.Rail;
+import clipwitness.job.RailReading;
+import clipwitness.quantity.QuantityFormatException;
+import clipwitness.quantity.QuantityParser;
+import clipwitness.quantity.Unit;
+import clipwitness.quantity.WrittenQuantity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the lists {@code rails} and {@code readings}: two names for one list, joined where both are there. */
+final class RailsSection {
+    private RailsSection() {}
+
+    static List<Rail> read(Section sheet, List<String> states) {
+        List<SheetNode> nodes = new ArrayList<>(sheet.items("rails"));
+        nodes.addAll(sheet.items("readings"));
+        List<Rail> rails = new ArrayList<>();
+        for (SheetNode node : nodes) {
+            Rail rail = Section.read(node, section -> rail(section, states));
+            if (rails.stream()
+                    .anyMatch(r -> r.name().equals(rail.name()) && !rail.name().isEmpty())) {
+                node.fault(
+                        "a second rail is called " + NameWords.quoted(rail.name()),
+                        "Put all its readings into one entry");
+            }
+            rails.add(rail);
+        }
+        return rails;
+    }
+
+    private static Rail rail(Section section, List<String> states) {
+        String name = section.required("name", "Write for example name: positive rail")
+                .map(Field::text)
+                .orElse("");
+        Optional<WrittenQuantity> expected = section.field("expected").flatMap(RailsSection::expected);
+        OptionalDouble tolerance = section.field("tolerance")
+                .map(f -> f.ratio(AllowedRange.above(0, Unit.PERCENT)))
+                .orElse(OptionalDouble.empty());
+        List<WrittenQuantity> inOneUnit = new ArrayList<>(expected.stream().toList());
+        Map<String, RailReading> readings = new LinkedHashMap<>();
+        section.values(states)
+                .forEach((state, node) -> node.text()
+                        .flatMap(field -> reading(field, inOneUnit))
+                        .ifPresent(reading -> readings.put(state, reading)));
+        return new Rail(name, expected.map(WrittenQuantity::quantity), tolerance, readings);
+    }
+
+    private static Optional<WrittenQuantity> expected(Field field) {
+        Optional<WrittenQuantity> expected = quantity(field);
+        if (expected.filter(e -> e.number().signum() == 0).isPresent()) {
+            field.fault(
+                    "no deviation from 0 can be given in percent",
+                    "Write what the meter should read, or leave expected out");
+        }
+        return expected;
+    }
+
+    private static Optional<RailReading> reading(Field field, List<WrittenQuantity> inOneUnit) {
+        Optional<WrittenQuantity> reading = quantity(field);
+        reading.ifPresent(inOneUnit::add);
+        if (reading.isPresent() && reading.get().unit() != inOneUnit.get(0).unit()) {
+            field.fault(
+                    field.quoted() + " is not in the unit of this rail, "
+                            + inOneUnit.get(0).unit().symbol(),
+                    "Write expectation and readings of a rail in one unit");
+        }
+        return reading.map(r -> new RailReading(r.quantity(), r.digit().doubleValue()));
+    }
+
+    private static Optional<WrittenQuantity> quantity(Field field) {
+        try {
+            return Optional.of(QuantityParser.inAnyUnit(field.text()));
+        } catch (QuantityFormatException e) {
+            field.fault(e.what(), e.remedy());
+            return Optional.empty();
+        }
+    }
+}

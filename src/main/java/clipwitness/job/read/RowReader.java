@@ -1,0 +1,151 @@
+package clipwitness.job.read;
+
+import clipwitness.capture.Condition;
+import clipwitness.fault.Nearest;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
+import clipwitness.job.Instrument;
+import clipwitness.quantity.Unit;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Turns a row of the captures table into a capture. */
+final class RowReader {
+    private static final List<String> KINDS =
+            Stream.of(CaptureKind.values()).map(CaptureKind::code).toList();
+
+    private static final List<String> COUPLINGS = List.of("dc", "ac");
+
+    /** Kinds that have a stimulus. */
+    private static final Set<CaptureKind> STIMULATED = EnumSet.of(CaptureKind.WAVEFORM, CaptureKind.RESPONSE);
+
+    private static final AllowedRange GAIN =
+            AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
+    private static final AllowedRange FREQUENCY =
+            AllowedRange.above(0, Unit.HERTZ).orBare();
+    private static final AllowedRange LEVEL = AllowedRange.above(0, Unit.VOLT).orBare();
+    private static final AllowedRange INTERVAL =
+            AllowedRange.above(0, Unit.SECOND).orBare();
+    private static final AllowedRange PROBE = AllowedRange.above(0, Unit.ONE).orBare();
+
+    private final SheetTerms terms;
+    private final JobFiles files;
+
+    RowReader(SheetTerms terms, JobFiles files) {
+        this.terms = terms;
+        this.files = files;
+    }
+
+    /** The capture, or nothing where file or kind are missing or wrong. */
+    Optional<CaptureRow> read(TableRow row) {
+        Optional<String> file = row.required(TableColumn.FILE, "Write the path of the export, from the job folder")
+                .flatMap(files::file);
+        Optional<CaptureKind> kind = row.required(TableColumn.KIND, "Write " + NameWords.either(KINDS))
+                .flatMap(f -> f.choice(List.of(CaptureKind.values()), CaptureKind::code, "kind"));
+        Optional<String> state = state(row);
+        Optional<String> device = row.isJunction()
+                ? row.required(TableColumn.DEVICE, "Write the name of the device, for example D1")
+                        .map(Field::text)
+                : row.text(TableColumn.DEVICE);
+        CaptureRow capture = capture(row, file.orElse(""), state, kind.orElse(CaptureKind.WAVEFORM), device);
+        return file.isPresent() && kind.isPresent() ? Optional.of(capture) : Optional.empty();
+    }
+
+    private CaptureRow capture(
+            TableRow row, String file, Optional<String> state, CaptureKind kind, Optional<String> device) {
+        RowChannels channels = RowChannels.of(row, files);
+        Optional<Unit> unit = row.field(TableColumn.UNIT).flatMap(RowReader::unit);
+        return new CaptureRow(
+                row.line(),
+                file,
+                state,
+                kind,
+                condition(row, kind),
+                row.field(TableColumn.RUN).map(f -> f.whole(1, 9999).orElse(1)).orElse(1),
+                channels.input(),
+                channels.output(),
+                channels.inputFile(),
+                number(row, TableColumn.INPUT_PROBE, PROBE).orElse(1),
+                number(row, TableColumn.OUTPUT_PROBE, PROBE).orElse(1),
+                number(row, TableColumn.INTERVAL, INTERVAL),
+                unit,
+                number(
+                        row,
+                        TableColumn.SCALE,
+                        AllowedRange.above(0, unit.orElse(Unit.VOLT)).orBare()),
+                device,
+                number(row, TableColumn.TEMPERATURE, BenchSection.TEMPERATURE.orBare()),
+                row.field(TableColumn.DATE).flatMap(Field::date),
+                row.field(TableColumn.INSTRUMENT).flatMap(this::instrument),
+                row.field(TableColumn.COUPLING).flatMap(RowReader::coupling),
+                row.field(TableColumn.ACQUISITION).flatMap(Acquisition::of),
+                row.text(TableColumn.NOTE).orElse(""));
+    }
+
+    private Condition condition(TableRow row, CaptureKind kind) {
+        boolean stimulated = STIMULATED.contains(kind);
+        OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
+        OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
+        OptionalDouble level = row.field(TableColumn.LEVEL)
+                .map(f -> PeakLevel.of(f, LEVEL, terms.stimulus().shape()))
+                .orElse(OptionalDouble.empty());
+        return new Condition(
+                gain,
+                stimulated ? or(frequency, terms.stimulus().frequency()) : OptionalDouble.empty(),
+                stimulated ? or(level, terms.stimulus().level()) : OptionalDouble.empty(),
+                row.field(TableColumn.SETTING)
+                        .map(this::setting)
+                        .orElse(terms.settings().stream().findFirst()));
+    }
+
+    private Optional<String> state(TableRow row) {
+        Optional<Field> field = row.isJunction()
+                ? row.field(TableColumn.STATE)
+                : row.required(TableColumn.STATE, "Write " + NameWords.either(terms.states()));
+        return field.flatMap(f -> f.oneOf(terms.states(), "state"));
+    }
+
+    private Optional<String> setting(Field field) {
+        if (terms.settings().isEmpty()) {
+            field.fault("the job sheet has no settings", "Leave the cell empty, or describe the setting on the sheet");
+            return Optional.empty();
+        }
+        return field.oneOf(terms.settings(), "setting");
+    }
+
+    /** A name that no instrument of the sheet has is refused only where it looks like a slip: the sheet need not list all. */
+    private Optional<String> instrument(Field field) {
+        List<String> names = terms.instruments().stream().map(Instrument::name).toList();
+        return Nearest.slipOf(field.text(), names).isPresent()
+                ? field.oneOf(names, "instrument")
+                : Optional.of(field.text());
+    }
+
+    private static Optional<String> coupling(Field field) {
+        return field.choice(COUPLINGS, c -> c, "coupling");
+    }
+
+    private static Optional<Unit> unit(Field field) {
+        for (Unit unit : List.of(Unit.VOLT, Unit.AMPERE)) {
+            if (unit.symbol().equals(field.text())) {
+                return Optional.of(unit);
+            }
+        }
+        field.fault(
+                field.quoted() + " is not the unit of an export",
+                "Write V or A; for an export in mV write V, and 0.001 in the column scale");
+        return Optional.empty();
+    }
+
+    private static OptionalDouble number(TableRow row, TableColumn column, AllowedRange range) {
+        return row.field(column).map(f -> f.number(range)).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble or(OptionalDouble first, OptionalDouble second) {
+        return first.isPresent() ? first : second;
+    }
+}

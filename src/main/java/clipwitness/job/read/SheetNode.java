@@ -1,0 +1,71 @@
+package clipwitness.job.read;
+
+import clipwitness.fault.Origin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A node of the job sheet with the place that messages name.
+ *
+ * @param node   the node
+ * @param origin file, line and path of the node, for example {@code bench.instruments[2].bits}
+ * @param faults takes what is wrong with it
+ */
+record SheetNode(YamlNode node, Origin origin, Faults faults) {
+    static String keyPath(String path, String key) {
+        return (path.isEmpty() ? "" : path + ".") + NameWords.clipped(key);
+    }
+
+    /** Path of an item; people count from 1, indexes from 0. */
+    static String itemPath(String path, int index) {
+        return path + "[" + (index + 1) + "]";
+    }
+
+    SheetNode at(String key, YamlNode.Entry entry) {
+        String path = keyPath(origin.column(), key);
+        return new SheetNode(entry.value(), new Origin(origin.file(), entry.line(), path), faults);
+    }
+
+    void fault(String what, String remedy) {
+        faults.add(origin, what, remedy);
+    }
+
+    /** The same node, its faults going elsewhere. */
+    SheetNode reportingTo(Faults other) {
+        return new SheetNode(node, origin, other);
+    }
+
+    boolean isText() {
+        return node instanceof YamlNode.Text;
+    }
+
+    /** The node as a text; a fault and nothing where it is something else. */
+    Optional<Field> text() {
+        if (node instanceof YamlNode.Text text && !text.isNull()) {
+            return Optional.of(new Field(origin, text.text().strip(), faults));
+        }
+        fault("a single text or number belongs here", "Write it behind the colon");
+        return Optional.empty();
+    }
+
+    /** The node as a list of nodes; a fault and nothing where it is something else. */
+    List<SheetNode> items() {
+        if (!(node instanceof YamlNode.Items list)) {
+            fault("a list belongs here", "Put the entry in brackets: [...]");
+            return List.of();
+        }
+        List<SheetNode> items = new ArrayList<>();
+        for (YamlNode item : list.items()) {
+            Origin at = new Origin(origin.file(), item.line(), itemPath(origin.column(), items.size()));
+            items.add(new SheetNode(item, at, faults));
+        }
+        return items;
+    }
+
+    /** The node's texts: one, or those of a list. */
+    List<Field> texts() {
+        List<SheetNode> nodes = isText() ? List.of(this) : items();
+        return nodes.stream().map(SheetNode::text).flatMap(Optional::stream).toList();
+    }
+}

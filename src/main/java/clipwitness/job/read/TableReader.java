@@ -1,0 +1,98 @@
+package clipwitness.job.read;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.job.CaptureRow;
+import clipwitness.job.Job;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a captures table. */
+final class TableReader {
+    private final RowReader rows;
+    private final Faults faults;
+
+    TableReader(SheetTerms terms, JobFiles files, Faults faults) {
+        this.rows = new RowReader(terms, files);
+        this.faults = faults;
+    }
+
+    /**
+     * Reads the text of a table.
+     *
+     * @throws InputException if the text is no table
+     */
+    List<CaptureRow> read(String text) throws InputException {
+        List<TableText.Line> lines = TableText.lines(text);
+        if (lines.isEmpty()) {
+            throw new InputException(
+                    Origin.of(Job.TABLE_FILE),
+                    "the table is empty",
+                    "It needs a header row with the columns file, state and kind, and a row for each export");
+        }
+        TableText.Line header = lines.get(0);
+        Map<Integer, TableColumn> columns = columns(header);
+        List<TableRow> table = lines.subList(1, lines.size()).stream()
+                .map(line -> row(line, header, columns))
+                .toList();
+        refuseMissingColumns(header, columns, table);
+        return table.stream().map(rows::read).flatMap(Optional::stream).toList();
+    }
+
+    private Map<Integer, TableColumn> columns(TableText.Line header) {
+        Map<Integer, TableColumn> columns = new HashMap<>();
+        for (int i = 0; i < header.cells().size(); i++) {
+            String name = header.cell(i);
+            Optional<TableColumn> column = TableColumn.of(name);
+            if (column.filter(columns::containsValue).isPresent()) {
+                faults.add(
+                        header.origin(name),
+                        "the column " + NameWords.quoted(name) + " stands twice",
+                        "Keep one of them");
+            } else if (column.isPresent()) {
+                columns.put(i, column.get());
+            } else if (!name.isEmpty()) {
+                faults.add(
+                        header.origin(name),
+                        "unknown column " + NameWords.quoted(name),
+                        NameWords.nearest(name, TableColumn.codes(), "column"));
+            }
+        }
+        return columns;
+    }
+
+    private void refuseMissingColumns(TableText.Line header, Map<Integer, TableColumn> columns, List<TableRow> table) {
+        Set<TableColumn> needed = EnumSet.of(TableColumn.FILE, TableColumn.KIND);
+        for (TableRow row : table) {
+            needed.add(row.isJunction() ? TableColumn.DEVICE : TableColumn.STATE);
+        }
+        needed.removeAll(columns.values());
+        for (TableColumn missing : needed) {
+            faults.add(
+                    header.origin(""),
+                    "the column '" + missing.code() + "' is missing",
+                    "Add it to the header row and fill it in below");
+        }
+    }
+
+    private TableRow row(TableText.Line line, TableText.Line header, Map<Integer, TableColumn> columns) {
+        Map<TableColumn, String> cells = new EnumMap<>(TableColumn.class);
+        for (int i = 0; i < line.cells().size(); i++) {
+            String cell = line.cell(i);
+            if (!cell.isEmpty() && columns.containsKey(i)) {
+                cells.put(columns.get(i), cell);
+            } else if (!cell.isEmpty() && header.cell(i).isEmpty()) {
+                faults.add(
+                        line.origin(""),
+                        NameWords.quoted(cell) + " stands under no column",
+                        "Put a cell that holds a comma in quotes, or give the column a name");
+            }
+        }
+        return new TableRow(line.number(), Set.copyOf(columns.values()), cells, faults);
+    }
+}

@@ -1,0 +1,169 @@
+package clipwitness.measure.capture;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.Samples;
+import clipwitness.capture.Severity;
+import clipwitness.capture.VerticalRange;
+import clipwitness.measure.Measured;
+import clipwitness.measure.TransferMeasurement;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.measure.transfer.TransferValues;
+import clipwitness.measure.wave.Extreme;
+import clipwitness.measure.wave.ExtremeSearch;
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.measure.wave.HarmonicList;
+import clipwitness.measure.wave.OutputValues;
+import clipwitness.signal.FundamentalSearch;
+import clipwitness.signal.JointFit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
+public final class WaveformMeasurement {
+    private static final int MOST_HARMONICS = 20;
+    private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
+    private static final double SAMPLES_PER_HARMONIC = 3;
+
+    private final WaveformInput capture;
+    private final Samples samples;
+    private final double sampleRate;
+    private final List<Doubt> doubts = new ArrayList<>();
+    private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
+
+    private WaveformMeasurement(WaveformInput capture) {
+        this.capture = capture;
+        this.samples = capture.output().samples();
+        this.sampleRate = capture.output().sampleRate();
+    }
+
+    /** Measures a capture; what cannot be measured is refused with its reason. */
+    public static WaveformResult of(WaveformInput capture) {
+        return new WaveformMeasurement(capture).measure();
+    }
+
+    /**
+     * A capture whose file shows already that it is no even record of a wave: nothing is measured.
+     *
+     * @param capture what would be measured
+     * @param reason  why not, as a refusal's reason is worded
+     */
+    public static WaveformResult refused(WaveformInput capture, String reason) {
+        return new WaveformMeasurement(capture).refusal(reason);
+    }
+
+    private WaveformResult measure() {
+        WaveformDoubts.missingSamples("", samples, Severity.REFUSAL).ifPresent(doubts::add);
+        if (isRefused()) {
+            return refusal();
+        }
+        OptionalDouble start = start();
+        if (start.isEmpty() || harmonics(start.getAsDouble()) < 1) {
+            doubts.add(WaveformDoubts.noFundamental("", capture.expectedFrequency(), Severity.REFUSAL));
+            return refusal();
+        }
+        WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
+        WaveformDoubts.undersampled(1 / start.getAsDouble()).ifPresent(doubts::add);
+        return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
+    }
+
+    private OptionalDouble start() {
+        if (capture.expectedFrequency().isEmpty()) {
+            return FundamentalSearch.strongest(samples);
+        }
+        return FundamentalSearch.near(samples, capture.expectedFrequency().getAsDouble() / sampleRate);
+    }
+
+    /** Number of harmonics below 0.45 of the sample rate, 20 at most, fewer where the record has fewer samples. */
+    private int harmonics(double cyclesPerSample) {
+        double fitting = (samples.size() - samples.gaps() - 3) / SAMPLES_PER_HARMONIC;
+        return (int) Math.min(MOST_HARMONICS, Math.min(fitting, HIGHEST_OVER_SAMPLE_RATE / cyclesPerSample));
+    }
+
+    private WaveformResult measuredFrom(double start) {
+        InputScreen inputScreen = new InputScreen(capture);
+        List<Samples> channels = new ArrayList<>(List.of(samples));
+        inputScreen.usableSamples().ifPresent(channels::add);
+        JointFit joint = JointFit.of(channels, start, harmonics(start));
+        double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
+        FittedWave output = FittedWave.of(samples, joint.channels().get(0), origin);
+        doubts.addAll(WaveformDoubts.ofFit(output, samples, capture));
+        if (isRefused()) {
+            return refusal();
+        }
+        Optional<FittedWave> input = inputScreen
+                .usableSamples()
+                .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
+                .filter(inputScreen::accepts);
+        Extreme up = ExtremeSearch.of(output, 1);
+        Extreme down = ExtremeSearch.of(output, -1);
+        values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
+        OutputValues.write(values, output, up, down, sampleRate);
+        double hertz = joint.cyclesPerSample() * sampleRate;
+        Optional<TransferMeasurement> transfer =
+                input.map(i -> TransferValues.write(values, output, i, up, down, hertz));
+        if (capture.input().isPresent() && input.isEmpty()) {
+            TransferValues.refuse(values, inputScreen.reason());
+        }
+        doubts.addAll(inputScreen.doubts());
+        transfer.ifPresent(t -> doubts.addAll(t.doubts()));
+        return new WaveformResult(
+                values,
+                HarmonicList.of(output),
+                output.count(),
+                Optional.of(HarmonicList.spectrum(output, sampleRate)),
+                Optional.of(output.trace()),
+                input.map(FittedWave::trace),
+                transfer.map(TransferMeasurement::curve),
+                new VerticalRange(perDivision(), output.codeStep()),
+                doubts);
+    }
+
+    private Measured frequency(JointFit joint, FittedWave output) {
+        double more = output.scatter() > 0 ? output.noise().at(1) / output.scatter() : 1;
+        return Measured.withNoise(
+                joint.cyclesPerSample() * sampleRate,
+                WaveformQuantity.FREQUENCY.unit(),
+                joint.standardUncertainty() * sampleRate * more);
+    }
+
+    private OptionalDouble perDivision() {
+        return capture.outputScale()
+                .map(s -> OptionalDouble.of(s.perDivision()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private boolean isRefused() {
+        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+    }
+
+    private WaveformResult refusal() {
+        return refusal(doubts.stream()
+                .filter(d -> d.severity() == Severity.REFUSAL)
+                .findFirst()
+                .orElseThrow()
+                .text());
+    }
+
+    private WaveformResult refusal(String reason) {
+        for (WaveformQuantity q : WaveformQuantity.values()) {
+            if (!q.needsInput() || capture.input().isPresent()) {
+                values.put(q, Measured.refused(q.unit(), reason));
+            }
+        }
+        return new WaveformResult(
+                values,
+                List.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VerticalRange.UNKNOWN,
+                doubts);
+    }
+}

@@ -1,0 +1,39 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
+
+/**
+ * Width of the knee on the upper side of a transfer curve: 20 lg of the ratio of the input levels where the slope has fallen by 90 % and by
+ * 10 % of the way from the small-signal slope to the slope at the input's peak, in dB. 0 dB for a perfect corner; 14.9 dB for tanh
+ * driven far, 19.1 dB for an arctangent. Averaging widens the knee as a blur widens a line: by the root of the squares, the blur in
+ * proportion to the stretches. Slopes over stretches twice as wide tell how much; it is taken off, and counts as uncertainty of the
+ * method.
+ */
+final class Knee {
+    private Knee() {}
+
+    static Measured of(Transfer transfer, double smallSignalSlope) {
+        SlopeProfile narrow = new SlopeProfile(transfer, smallSignalSlope, 1);
+        if (narrow.last() > smallSignalSlope / 2) {
+            return Measured.refused(Unit.DECIBEL, "the slope at the input's peak exceeds half the small-signal slope");
+        }
+        SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, 2);
+        double way = smallSignalSlope - narrow.last();
+        double beginning = smallSignalSlope - 0.1 * way;
+        double end = smallSignalSlope - 0.9 * way;
+        double widened = width(narrow, beginning, end);
+        double widenedTwice = width(wide, beginning, end);
+        double blur = Math.max(0, (widenedTwice * widenedTwice - widened * widened) / 3);
+        double width = Math.sqrt(Math.max(0, widened * widened - blur));
+        double noise = Math.hypot(narrow.relativeUncertainty(beginning), narrow.relativeUncertainty(end));
+        return Measured.withNoise(width, Unit.DECIBEL, Decibels.PER_RELATIVE_AMPLITUDE * noise)
+                .plus(Source.METHOD, (widened - width) / Math.sqrt(3));
+    }
+
+    private static double width(SlopeProfile slopes, double beginning, double end) {
+        return Math.max(0, Decibels.ofAmplitude(slopes.crossing(end) / slopes.crossing(beginning)));
+    }
+}

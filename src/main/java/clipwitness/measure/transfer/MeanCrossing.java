@@ -1,0 +1,54 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.signal.PolynomialFit;
+import clipwitness.signal.WeightedPoints;
+
+/**
+ * The output where the input crosses its mean, the average of its rising and its falling crossing: clip levels are the distances of the
+ * extremes from it.
+ *
+ * @param value V
+ * @param noise standard uncertainty, V
+ * @param apart half the distance of the two crossings beyond what noise makes of it, V: a bound
+ */
+record MeanCrossing(double value, double noise, double apart) {
+    private static final double WIDEST = 0.03;
+
+    static MeanCrossing of(FittedWave output, FittedWave input) {
+        AlignedInput aligned = new AlignedInput(output, input);
+        double rising = crossing(aligned, 0);
+        double falling = crossing(aligned, 0.5);
+        PolynomialFit up = around(output, rising);
+        PolynomialFit down = around(output, falling);
+        double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
+        double ofOutput = output.scatter() * Math.sqrt(variance);
+        double gain = up.slopeAt(rising) / (2 * Math.PI * aligned.amplitude());
+        double ofInput = gain * Math.sqrt(aligned.crossingVariance());
+        double noise = Math.hypot(ofOutput, ofInput);
+        double half = (up.at(rising) - down.at(falling)) / 2;
+        double apart = Math.sqrt(Math.max(0, half * half - noise * noise));
+        return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, noise, apart);
+    }
+
+    private static double crossing(AlignedInput input, double near) {
+        double low = near - 0.1;
+        double high = near + 0.1;
+        boolean rises = input.at(low) < input.at(high);
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            if (input.at(middle) < 0 == rises) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** Parabola through the folded samples around a phase. */
+    private static PolynomialFit around(FittedWave wave, double phase) {
+        WeightedPoints points = wave.cycle().points().cycleFrom(phase - 0.5);
+        return PolynomialFit.around(points, phase, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
+    }
+}

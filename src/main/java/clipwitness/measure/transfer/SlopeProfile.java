@@ -1,0 +1,111 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.signal.PolynomialFit;
+
+/**
+ * Slope of the upper side of a transfer curve, from parabolas over stretches that are just wide enough for the slope to be known to 3 % of
+ * the small-signal slope, at places from 2 % of the input's amplitude up to its peak.
+ */
+final class SlopeProfile {
+    private static final double WELL_KNOWN = 0.03;
+    private static final double NARROWEST = 0.004;
+    private static final double WIDEST = 0.2;
+    private static final double WIDER = 1.5;
+    private static final double INNERMOST = 0.02;
+    private static final int FEWEST_POINTS = 12;
+    private static final int PLACES = 64;
+    private static final int HALVINGS = 6;
+
+    private final Transfer transfer;
+    private final double wanted;
+    private final double widening;
+    private final double[] places = new double[PLACES];
+    private final double[] slopes = new double[PLACES];
+
+    /**
+     * @param widening factor on the width of each stretch
+     */
+    SlopeProfile(Transfer transfer, double smallSignalSlope, double widening) {
+        this.transfer = transfer;
+        this.wanted = WELL_KNOWN * smallSignalSlope;
+        this.widening = widening;
+        for (int i = 0; i < PLACES; i++) {
+            places[i] = transfer.amplitude() * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
+            slopes[i] = slopeAt(places[i]);
+        }
+    }
+
+    private double slopeAt(double input) {
+        return parabola(input, reach(input) * widening).slopeAt(input);
+    }
+
+    private double reach(double input) {
+        double reach = NARROWEST * transfer.amplitude();
+        while (reach < WIDEST * transfer.amplitude()
+                && (!transfer.points().holds(FEWEST_POINTS, input - reach, input + reach)
+                        || uncertainty(input, reach) > wanted)) {
+            reach *= WIDER;
+        }
+        return reach;
+    }
+
+    /** Standard uncertainty of a slope; steps that no noise dithers lift both ends of a stretch by their own errors. */
+    private double uncertainty(double input, double reach) {
+        double noise = transfer.scatter() * Math.sqrt(parabola(input, reach).slopeVarianceAt(input));
+        return Math.hypot(noise, transfer.undithered() / (Math.sqrt(2) * reach));
+    }
+
+    private PolynomialFit parabola(double input, double reach) {
+        return PolynomialFit.around(transfer.points(), input, reach, 2, Double.POSITIVE_INFINITY);
+    }
+
+    /** Slope at the input's peak. */
+    double last() {
+        return slopes[PLACES - 1];
+    }
+
+    /** Input where the slope falls to a level, the middle between first and last time, V. */
+    double crossing(double level) {
+        return Math.sqrt(refined(first(level), level) * refined(last(level), level));
+    }
+
+    /** Standard uncertainty of that over its value, 1 at most. */
+    double relativeUncertainty(double level) {
+        int low = Math.max(0, Math.min(first(level), last(level)) - 2);
+        int high = Math.min(PLACES - 1, Math.max(first(level), last(level)) + 3);
+        double perLogarithm = (slopes[low] - slopes[high]) / Math.log(places[high] / places[low]);
+        double place = places[last(level)];
+        return perLogarithm > 0 ? Math.min(1, uncertainty(place, reach(place)) / perLogarithm) : 1;
+    }
+
+    private int first(double level) {
+        int i = 0;
+        while (i < PLACES - 2 && slopes[i + 1] > level) {
+            i++;
+        }
+        return i;
+    }
+
+    private int last(double level) {
+        int i = PLACES - 2;
+        while (i > 0 && slopes[i] < level) {
+            i--;
+        }
+        return i;
+    }
+
+    /** Halves the stretch from one place to the next until the crossing is known to a thousandth. */
+    private double refined(int place, double level) {
+        double low = places[place];
+        double high = places[place + 1];
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = Math.sqrt(low * high);
+            if (slopeAt(middle) > level) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.sqrt(low * high);
+    }
+}

@@ -1,0 +1,109 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Decibels;
+import clipwitness.quantity.Unit;
+import clipwitness.signal.PolynomialFit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
+ * input's mean, repeated until it stands; the first window is 15 % of the input's amplitude, none is under 5 %.
+ *
+ * @param line      the straight part
+ * @param onsetUp   onset on the side where the output goes up, where reached
+ * @param onsetDown onset on the other side, where reached
+ */
+record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<OnsetPoint> onsetDown) {
+    private static final double FIRST_WINDOW = 0.15;
+    private static final double SMALLEST_WINDOW = 0.05;
+    private static final double SHARE_OF_ONSET = 0.75;
+    private static final double FEWEST_CODES = 5;
+    private static final int FEWEST_POINTS = 8;
+    private static final int MOST_ROUNDS = 25;
+    private static final int ROUNDS_AT_FULL_STEP = 10;
+    private static final double STANDS = 0.002;
+    private static final double WIDER = 1.2;
+    private static final double MOST_FEEDBACK = 0.5;
+
+    /** The line, or why there is none. */
+    record Answer(Optional<SmallSignal> found, String reason) {
+        static Answer refused(String reason) {
+            return new Answer(Optional.empty(), reason);
+        }
+    }
+
+    static Answer of(Transfer transfer, OptionalDouble inputStep) {
+        double window = FIRST_WINDOW * transfer.amplitude();
+        OutputProfile up = new OutputProfile(transfer);
+        OutputProfile down = new OutputProfile(transfer.mirrored());
+        for (int round = 0; ; round++) {
+            if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
+                return Answer.refused("fewer than 5 codes of the input lie in the straight part");
+            }
+            if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
+                return Answer.refused("too few samples lie in the straight part");
+            }
+            SmallSignal found = over(window, up, down);
+            if (found.line().slope() <= 0) {
+                return Answer.refused("the output does not rise with the input at its centre");
+            }
+            double next = found.next(transfer);
+            if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
+                return new Answer(Optional.of(found.fedBack(window, up, down)), "");
+            }
+            window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
+        }
+    }
+
+    private static SmallSignal over(double window, OutputProfile up, OutputProfile down) {
+        SmallSignalLine line = line(up.transfer(), window);
+        return new SmallSignal(line, OnsetPoint.of(up, line), OnsetPoint.of(down, line.mirrored()));
+    }
+
+    /** The window that these onsets ask for. */
+    private double next(Transfer transfer) {
+        return Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * smallerOnset(transfer));
+    }
+
+    /**
+     * An onset that noise moves moves the window with it, which moves the onset again, by a share g: all in all by 1 / (1 - g). The share is
+     * taken from a wider and a narrower window.
+     */
+    private SmallSignal fedBack(double window, OutputProfile up, OutputProfile down) {
+        double wide = window * WIDER;
+        double narrow = window / WIDER;
+        double asked = over(wide, up, down).next(up.transfer())
+                - over(narrow, up, down).next(up.transfer());
+        double share = Math.max(0, Math.min(asked / (wide - narrow), MOST_FEEDBACK));
+        return new SmallSignal(
+                line, onsetUp.map(o -> o.wider(1 / (1 - share))), onsetDown.map(o -> o.wider(1 / (1 - share))));
+    }
+
+    private double smallerOnset(Transfer transfer) {
+        double up = onsetUp.map(OnsetPoint::input).orElse(transfer.amplitude());
+        double down = onsetDown.map(OnsetPoint::input).orElse(transfer.amplitude());
+        return Math.min(up, down);
+    }
+
+    /** Steps that no noise dithers may lift one end of the window against the other by their own errors. */
+    private static SmallSignalLine line(Transfer transfer, double window) {
+        PolynomialFit cubic = new PolynomialFit(transfer.points().between(-window, window), 3);
+        return new SmallSignalLine(
+                cubic.slopeAt(0),
+                Math.hypot(transfer.scatter() * Math.sqrt(cubic.slopeVarianceAt(0)), transfer.undithered() / window),
+                cubic.at(0),
+                transfer.scatter() * Math.sqrt(cubic.varianceAt(0)),
+                window);
+    }
+
+    /** The slope as gain in dB. */
+    Measured gain(double relativeInputUncertainty) {
+        return Measured.withNoise(
+                Decibels.ofAmplitude(line.slope()),
+                Unit.DECIBEL,
+                Decibels.PER_RELATIVE_AMPLITUDE
+                        * Math.hypot(line.slopeUncertainty() / line.slope(), relativeInputUncertainty));
+    }
+}

@@ -1,0 +1,48 @@
+package clipwitness.measure.transfer;
+
+import clipwitness.measure.Measured;
+import clipwitness.measure.TransferMeasurement;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.wave.Extreme;
+import clipwitness.measure.wave.FittedWave;
+import clipwitness.measure.wave.OutputValues;
+import clipwitness.measure.wave.TotalHarmonicDistortion;
+import java.util.Map;
+
+/** The figures that need an input channel. */
+final class TransferValues {
+    private TransferValues() {}
+
+    /**
+     * Writes the figures of output against input.
+     *
+     * @param up        upper extreme of the output
+     * @param down      lower extreme of the output
+     * @param frequency of the fundamental, Hz
+     * @return what was measured of the transfer curve
+     */
+    static TransferMeasurement write(
+            Map<WaveformQuantity, Measured> values,
+            FittedWave output,
+            FittedWave input,
+            Extreme up,
+            Extreme down,
+            double frequency) {
+        values.put(WaveformQuantity.INPUT_FUNDAMENTAL, OutputValues.fundamental(input));
+        values.put(WaveformQuantity.INPUT_THD, TotalHarmonicDistortion.of(input));
+        values.put(WaveformQuantity.GAIN, LinearResponse.gain(output, input));
+        values.put(WaveformQuantity.PHASE, LinearResponse.phase(output, input));
+        TransferMeasurement transfer = new TransferMeasurement(output, input, up, down, frequency);
+        values.putAll(transfer.values());
+        return transfer;
+    }
+
+    /** Refuses all figures that need an input. */
+    static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+        for (WaveformQuantity q : WaveformQuantity.values()) {
+            if (q.needsInput()) {
+                values.put(q, Measured.refused(q.unit(), reason));
+            }
+        }
+    }
+}

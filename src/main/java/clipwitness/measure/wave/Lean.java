@@ -1,0 +1,90 @@
+package clipwitness.measure.wave;
+
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import clipwitness.quantity.Unit;
+import clipwitness.signal.MeanCycle;
+import java.util.Optional;
+
+/**
+ * Where the area of the positive half-wave lies: (its centroid - its middle) / its length, in percent. The half-wave is the stretch of
+ * swing above zero around the upper peak. 0 for a sine; negative when it leans early (a fast edge, then a sag), positive when late
+ * (a slow rise, then a drop); a right-angled ramp has 16.67 %.
+ */
+final class Lean {
+    private static final int FEWEST_BINS = 8;
+
+    private final double[] swing;
+    private final ZeroCrossing start;
+    private final ZeroCrossing end;
+    private final int first;
+    private final int last;
+
+    private Lean(double[] swing, ZeroCrossing start, ZeroCrossing end) {
+        this.swing = swing;
+        this.start = start;
+        this.end = end;
+        this.first = (int) Math.floor(start.place()) + 1;
+        this.last = (int) Math.ceil(end.place()) - 1;
+    }
+
+    static Measured of(FittedWave wave, Extreme upper, Extreme lower) {
+        MeanCycle cycle = wave.cycle();
+        int bins = cycle.bins();
+        double mean = wave.fit().mean();
+        double[] swing = cycle.values();
+        for (int i = 0; i < bins; i++) {
+            swing[i] -= mean;
+        }
+        int top = Math.min((int) (upper.phase() * bins), bins - 1);
+        double smaller = Math.min(upper.value() - mean, mean - lower.value());
+        Optional<ZeroCrossing> start = ZeroCrossing.of(swing, top, -1, smaller);
+        Optional<ZeroCrossing> end = ZeroCrossing.of(swing, top, 1, smaller);
+        double length = start.isEmpty() || end.isEmpty()
+                ? 0
+                : end.get().place() - start.get().place();
+        if (length < FEWEST_BINS || length >= bins) {
+            return Measured.refused(Unit.PERCENT, "the upper half-wave is not to be told from the lower one");
+        }
+        return new Lean(swing, start.get(), end.get()).measured(cycle.independentBinUncertainty(), wave.undithered());
+    }
+
+    private double swing(int bin) {
+        return swing[Math.floorMod(bin, swing.length)];
+    }
+
+    private Measured measured(double binUncertainty, double undithered) {
+        double area = 0;
+        double moment = 0;
+        double x = start.place();
+        double y = 0;
+        for (int i = first; i <= last + 1; i++) {
+            double nextX = i > last ? end.place() : i;
+            double nextY = i > last ? 0 : swing(i);
+            double width = nextX - x;
+            area += width * (y + nextY) / 2;
+            moment += width * (x * (2 * y + nextY) + nextX * (y + 2 * nextY)) / 6;
+            x = nextX;
+            y = nextY;
+        }
+        double length = end.place() - start.place();
+        double centroid = moment / area;
+        double lean = (centroid - (start.place() + end.place()) / 2) / length;
+        double sensitivity = 100 * sensitivity(area, centroid, lean) / length;
+        Measured.Value measured = Measured.withNoise(100 * lean, Unit.PERCENT, binUncertainty * sensitivity);
+        return undithered > 0 ? measured.plus(Source.CONVERTER_STEP, undithered * sensitivity) : measured;
+    }
+
+    /** Root sum square of the changes that all bins cause, in bins: through the centroid, and through start and end. */
+    private double sensitivity(double area, double centroid, double lean) {
+        double sum = 0;
+        for (int i = Math.min(first, start.from()); i <= Math.max(last, end.to()); i++) {
+            double ofCentroid = i >= first && i <= last ? (i - centroid) / area : 0;
+            double ofStart = (lean - 0.5) * start.sensitivity(i);
+            double ofEnd = -(lean + 0.5) * end.sensitivity(i);
+            double whole = ofCentroid + ofStart + ofEnd;
+            sum += whole * whole;
+        }
+        return Math.sqrt(sum);
+    }
+}

@@ -1,0 +1,100 @@
+package clipwitness.reading.file;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * How the bytes of a file stand for characters.
+ *
+ * @param charset  the character set
+ * @param mark     length of the byte-order mark in bytes, 0 where there is none
+ * @param evidence what it was told by
+ */
+record Encoding(Charset charset, int mark, String evidence) {
+    private static final Charset EIGHT_BIT = Charset.forName("windows-1252");
+    private static final int LOOKED_AT = 4096;
+
+    /** Two bytes a character: the bytes need decoding before rows can be scanned. */
+    boolean wide() {
+        return charset.equals(StandardCharsets.UTF_16LE) || charset.equals(StandardCharsets.UTF_16BE);
+    }
+
+    /**
+     * Tells the encoding from the first bytes of a file.
+     *
+     * @param first the first bytes, cut anywhere
+     */
+    static Encoding of(byte[] first) {
+        if (startsWith(first, 0xEF, 0xBB, 0xBF)) {
+            return new Encoding(StandardCharsets.UTF_8, 3, "encoding UTF-8, as its byte-order mark says");
+        }
+        if (startsWith(first, 0xFF, 0xFE)) {
+            return new Encoding(StandardCharsets.UTF_16LE, 2, "encoding UTF-16 LE, as its byte-order mark says");
+        }
+        if (startsWith(first, 0xFE, 0xFF)) {
+            return new Encoding(StandardCharsets.UTF_16BE, 2, "encoding UTF-16 BE, as its byte-order mark says");
+        }
+        if (zerosAt(first, 1) && !zerosAt(first, 0)) {
+            return new Encoding(StandardCharsets.UTF_16LE, 0, "encoding UTF-16 LE: every second byte is zero");
+        }
+        if (zerosAt(first, 0) && !zerosAt(first, 1)) {
+            return new Encoding(StandardCharsets.UTF_16BE, 0, "encoding UTF-16 BE: every first byte of two is zero");
+        }
+        return ofBytes(first);
+    }
+
+    private static Encoding ofBytes(byte[] first) {
+        boolean ascii = true;
+        for (byte b : first) {
+            ascii &= b >= 0;
+        }
+        if (ascii) {
+            return new Encoding(StandardCharsets.UTF_8, 0, "encoding ASCII");
+        }
+        if (isUtf8(first)) {
+            return new Encoding(StandardCharsets.UTF_8, 0, "encoding UTF-8: all bytes beyond ASCII form its sequences");
+        }
+        return new Encoding(
+                EIGHT_BIT, 0, "encoding an 8-bit page, read as Windows-1252: bytes beyond ASCII that are not UTF-8");
+    }
+
+    private static boolean isUtf8(byte[] first) {
+        int end = first.length;
+        for (int back = 0; back < 3 && end > 0 && first[end - 1] < 0; back++) {
+            end--; // a sequence may be cut at the end
+        }
+        return isUtf8(first, 0, end);
+    }
+
+    /** Whether bytes from one place up to, not including, another are UTF-8. */
+    static boolean isUtf8(byte[] bytes, int from, int to) {
+        try {
+            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, from, to - from));
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
+        }
+    }
+
+    private static boolean startsWith(byte[] bytes, int... mark) {
+        for (int i = 0; i < mark.length; i++) {
+            if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether at least three quarters of the bytes at odd (1) or even (0) places are zero. */
+    private static boolean zerosAt(byte[] bytes, int first) {
+        int places = 0;
+        int zeros = 0;
+        for (int i = first; i < Math.min(bytes.length, LOOKED_AT); i += 2) {
+            places++;
+            zeros += bytes[i] == 0 ? 1 : 0;
+        }
+        return places > 1 && zeros * 4 >= places * 3;
+    }
+}

@@ -1,0 +1,142 @@
+package clipwitness.reading.file;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** An export on disk, with its encoding known and its first part at hand. */
+final class SourceFile {
+    /** Size of the first part from which the layout is told. */
+    static final int HEAD_BYTES = 1 << 18;
+
+    private static final int END_BYTES = 1 << 16;
+
+    private final Path path;
+    private final String name;
+    private final Encoding encoding;
+    private final byte[] head;
+    private final boolean whole;
+    private final byte[] end;
+
+    private SourceFile(Path path, String name, Encoding encoding, byte[] head, boolean whole, byte[] end) {
+        this.path = path;
+        this.name = name;
+        this.encoding = encoding;
+        this.head = head;
+        this.whole = whole;
+        this.end = end;
+    }
+
+    /** Opens an export and looks at its first part. */
+    static SourceFile open(Path path, String name) throws InputException {
+        if (Files.isDirectory(path)) {
+            throw new InputException(
+                    Origin.of(name), "this is a folder, not a file", "Name the exports in it one by one");
+        }
+        try {
+            byte[] first;
+            try (InputStream in = Files.newInputStream(path)) {
+                first = in.readNBytes(HEAD_BYTES);
+            }
+            Encoding encoding = Encoding.of(first);
+            try (InputStream in = decoded(path, encoding)) {
+                byte[] head = in.readNBytes(HEAD_BYTES);
+                boolean whole = in.read() < 0;
+                byte[] end = whole || encoding.wide() ? new byte[0] : lastBytes(path);
+                return new SourceFile(path, name, encoding, head, whole, end);
+            }
+        } catch (IOException e) {
+            throw unreadable(name, e);
+        }
+    }
+
+    /** The file's name as the user wrote it. */
+    String name() {
+        return name;
+    }
+
+    /** How its bytes stand for characters. */
+    Encoding encoding() {
+        return encoding;
+    }
+
+    /** The first part after the byte-order mark, UTF-16 recoded as UTF-8; not to be changed. */
+    byte[] head() {
+        return head;
+    }
+
+    /** Whether the head is the whole file. */
+    boolean whole() {
+        return whole;
+    }
+
+    /** The last part of a file of which the head is not the whole; empty for UTF-16. Not to be changed. */
+    byte[] end() {
+        return end;
+    }
+
+    /** The file from its first character on, with UTF-16 recoded as UTF-8. */
+    InputStream stream() throws IOException {
+        return decoded(path, encoding);
+    }
+
+    /** The file as it lies on the disk, byte-order mark included. */
+    DiskBytes bytes() throws IOException {
+        return DiskBytes.of(path);
+    }
+
+    /** Character set of the head and the stream. */
+    Charset headCharset() {
+        return encoding.wide() ? StandardCharsets.UTF_8 : encoding.charset();
+    }
+
+    /** Size of the file in bytes. */
+    long size() throws IOException {
+        return Files.size(path);
+    }
+
+    /** About how many bytes {@link #stream} gives: UTF-16 of the letters that exports are made of halves when it is recoded. */
+    long recodedSize() throws IOException {
+        return (size() - encoding.mark()) / bytesForOne();
+    }
+
+    /** Bytes of the file for one byte of {@link #stream}. */
+    int bytesForOne() {
+        return encoding.wide() ? 2 : 1;
+    }
+
+    /** What the user is told when the file system fails. */
+    static InputException unreadable(String name, IOException cause) {
+        Origin where = Origin.of(name);
+        if (cause instanceof NoSuchFileException) {
+            return new InputException(where, "there is no such file", "Check the path and the name's ending");
+        }
+        if (cause instanceof AccessDeniedException) {
+            return new InputException(where, "the file may not be read", "Check its permissions");
+        }
+        return new InputException(
+                where, "the file could not be read: " + cause.getMessage(), "Copy it again and retry");
+    }
+
+    private static byte[] lastBytes(Path path) throws IOException {
+        try (DiskBytes disk = DiskBytes.of(path)) {
+            byte[] bytes = new byte[(int) Math.min(END_BYTES, disk.size())];
+            return Arrays.copyOf(bytes, disk.read(disk.size() - bytes.length, bytes, 0, bytes.length));
+        }
+    }
+
+    private static InputStream decoded(Path path, Encoding encoding) throws IOException {
+        InputStream in = new BufferedInputStream(Files.newInputStream(path), 1 << 16);
+        in.skipNBytes(encoding.mark());
+        return encoding.wide() ? new Utf16AsUtf8(in, encoding.charset()) : in;
+    }
+}

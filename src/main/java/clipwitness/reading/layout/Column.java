@@ -1,0 +1,40 @@
+package clipwitness.reading.layout;
+
+import clipwitness.quantity.Unit;
+
+/**
+ * A column of numbers.
+ *
+ * @param place   place of its cells in a row, from 0
+ * @param heading what stands above it
+ * @param whole   whether its first numbers are written without decimal mark and exponent
+ * @param use     what it is read as
+ */
+record Column(int place, Heading heading, boolean whole, Use use) {
+    /** What a column is read as. */
+    enum Use {
+        TIME,
+        INDEX,
+        VALUE,
+        LEFT_OUT
+    }
+
+    /** For messages: the name, or the number of the column in the file. */
+    String called() {
+        return heading.name().isEmpty() ? String.valueOf(place + 1) : heading.name();
+    }
+
+    /** Holds values in this unit, or values whose unit is unstated but whose name says as much. */
+    boolean speaksOf(Unit unit, ColumnRole role) {
+        return use == Use.VALUE && heading.unit().map(u -> u.unit() == unit).orElse(heading.role() == role);
+    }
+
+    /** Neither name nor unit stands above it. */
+    boolean nameless() {
+        return heading.name().isEmpty() && heading.unit().isEmpty();
+    }
+
+    Column as(Use other) {
+        return new Column(place, heading, whole, other);
+    }
+}

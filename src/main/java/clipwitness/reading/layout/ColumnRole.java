@@ -1,0 +1,51 @@
+package clipwitness.reading.layout;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** What a column's name says that its values are. */
+enum ColumnRole {
+    TIME("time t zeit dauer zeitachse temps tempo tiempo tijd tid czas x-axis xaxis timestamp timestamps время 时间 時間"),
+    INDEX("n no no. nr nr. index idx sample samples sequence point points # count x punkt row number num"),
+    VOLTAGE(
+            "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"),
+    CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"),
+    UNKNOWN("");
+
+    private static final int SHORTEST_PART = 3;
+
+    /** Words in lower case, each with a blank before and after it. */
+    private final String words;
+
+    ColumnRole(String words) {
+        this.words = " " + words + " ";
+    }
+
+    /** The role that a name tells, units left out. Short words count only where they are the whole name. */
+    static ColumnRole of(String name) {
+        String lower = name.toLowerCase(Locale.ROOT).strip();
+        for (ColumnRole role : values()) {
+            if (role.has(lower)) {
+                return role;
+            }
+        }
+        String letters = lower.replaceFirst("(?:\\d+)?(?:[\\s(].*)?$", ""); // I1, Ic (at 10 µA)
+        for (ColumnRole role : List.of(VOLTAGE, CURRENT)) {
+            if (role.has(letters)) {
+                return role;
+            }
+        }
+        List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
+        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT)) {
+            if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {
+                return role;
+            }
+        }
+        return UNKNOWN;
+    }
+
+    private boolean has(String word) {
+        return !word.isEmpty() && word.indexOf(' ') < 0 && words.contains(" " + word + " ");
+    }
+}

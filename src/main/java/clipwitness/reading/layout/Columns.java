@@ -1,0 +1,76 @@
+package clipwitness.reading.layout;
+
+import clipwitness.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All columns of numbers and what each is read as.
+ *
+ * @param all in the order of the file
+ */
+record Columns(List<Column> all) {
+    Columns {
+        all = List.copyOf(all);
+    }
+
+    /** The column read so, or empty. */
+    Optional<Column> first(Column.Use use) {
+        return all.stream().filter(c -> c.use() == use).findFirst();
+    }
+
+    List<Column> values() {
+        return all.stream().filter(c -> c.use() == Column.Use.VALUE).toList();
+    }
+
+    /** What is read from the rows. */
+    List<Column> kept() {
+        return all.stream().filter(c -> c.use() != Column.Use.LEFT_OUT).toList();
+    }
+
+    /**
+     * What is read from the rows of a curve: voltages and currents. Where both have columns with a stated unit, those without one are
+     * ranges, ratios and the like.
+     */
+    List<Column> keptOfCurve() {
+        boolean stated = states(Unit.VOLT) && states(Unit.AMPERE);
+        return values().stream()
+                .filter(c -> !stated || c.heading().unit().isPresent())
+                .filter(c -> nameless()
+                        || c.speaksOf(Unit.VOLT, ColumnRole.VOLTAGE)
+                        || c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT))
+                .toList();
+    }
+
+    /** Voltage against current and no axis of time: a curve. */
+    boolean looksLikeCurve() {
+        return first(Column.Use.TIME).isEmpty()
+                && all.stream().anyMatch(c -> c.speaksOf(Unit.VOLT, ColumnRole.VOLTAGE))
+                && all.stream().anyMatch(c -> c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT));
+    }
+
+    /** None of the columns has a name or a unit. */
+    boolean nameless() {
+        return all.stream().allMatch(Column::nameless);
+    }
+
+    /** Whether only the values of the first column can tell what it is. */
+    boolean needsAxis() {
+        return first(Column.Use.TIME).isEmpty()
+                && first(Column.Use.INDEX).isEmpty()
+                && all.size() > 1
+                && !looksLikeCurve()
+                && all.get(0).heading().unit().isEmpty();
+    }
+
+    /** The same with one column read otherwise. */
+    Columns with(Column column, Column.Use use) {
+        return new Columns(
+                all.stream().map(c -> c.equals(column) ? c.as(use) : c).toList());
+    }
+
+    private boolean states(Unit unit) {
+        return values().stream()
+                .anyMatch(c -> c.heading().unit().filter(u -> u.unit() == unit).isPresent());
+    }
+}

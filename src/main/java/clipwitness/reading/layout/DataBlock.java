@@ -1,0 +1,133 @@
+package clipwitness.reading.layout;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Line;
+import clipwitness.reading.number.AnnotatedNumber;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Where the samples stand in the head of a file.
+ *
+ * @param style   how their rows look
+ * @param columns places of the cells that hold numbers, from 0
+ * @param before  lines in front of the first row
+ * @param rows    rows within the head, blank lines left out
+ */
+record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+    private static final int ROWS_LOOKED_AT = 300;
+    private static final int STATEMENTS_REACH = 1_000;
+
+    DataBlock {
+        columns = List.copyOf(columns);
+        before = List.copyOf(before);
+        rows = List.copyOf(rows);
+    }
+
+    /** Finds the rows. */
+    static DataBlock find(String file, List<Line> lines, RowStyle style) throws InputException {
+        List<Integer> columns = IntStream.range(0, style.signature().length())
+                .filter(style::isNumber)
+                .boxed()
+                .toList();
+        List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
+        List<Line> plain =
+                filled.stream().filter(l -> !Comments.isComment(l.text())).toList();
+        int first = new RowFinder(plain, style, columns).first();
+        if (first < 0) {
+            throw new InputException(
+                    Origin.of(file),
+                    "no two rows of numbers follow each other",
+                    "Is this the export itself? Export the samples, not the settings or a picture");
+        }
+        int line = plain.get(first).number();
+        List<Line> before = filled.stream().filter(l -> l.number() < line).toList();
+        return new DataBlock(style, columns, before, plain.subList(first, plain.size()));
+    }
+
+    Dialect dialect() {
+        return style.dialect();
+    }
+
+    /** Number of the line with the first row. */
+    int firstLine() {
+        return rows.get(0).number();
+    }
+
+    /** Number of cells that a row may have: those of most rows, or of the first where the preamble stands to the right. */
+    int widest() {
+        String first = Signature.of(dialect().split(rows.get(0).text()), dialect());
+        return Math.max(first.length(), style.signature().length());
+    }
+
+    /** The unit that is written with the numbers at a place of the rows, from 0: seconds for times of day. */
+    Optional<Unit> unitWithin(int place) {
+        return dialect().annotated()
+                ? firstRows().stream()
+                        .filter(r -> place < r.size())
+                        .map(r -> AnnotatedNumber.parse(r.get(place)))
+                        .flatMap(Optional::stream)
+                        .map(AnnotatedNumber::unit)
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    /**
+     * About how many rows so many bytes hold, if the others are as long as those of the head.
+     *
+     * @param bytes the bytes
+     * @param head  how many bytes the rows of the head take, above 0
+     */
+    long rowsIn(long bytes, long head) {
+        return (long) (1.01 * bytes / head * rows.size()) + 1;
+    }
+
+    /** The cells of the first rows; a row may be shorter than others. */
+    List<List<String>> firstRows() {
+        return rows.stream()
+                .limit(ROWS_LOOKED_AT)
+                .map(r -> dialect().split(r.text()))
+                .toList();
+    }
+
+    /**
+     * Statements that stand beside the samples, in columns which further down are empty. Where two records stand side by side, each
+     * with its statements in front, statements of one key on one line become one, with a value for each record.
+     */
+    List<Statement> besideRows() {
+        List<Statement> facts = new ArrayList<>();
+        for (Line row : rows.subList(0, Math.min(rows.size(), STATEMENTS_REACH))) {
+            Map<String, List<String>> byKey = new LinkedHashMap<>();
+            for (List<String> group : groupsBeside(dialect().split(row.text()))) {
+                for (Statement fact : Preamble.factsOf(group, row.number())) {
+                    byKey.computeIfAbsent(fact.key(), k -> new ArrayList<>()).addAll(fact.values());
+                }
+            }
+            byKey.forEach((key, values) -> facts.add(new Statement(key, values, row.number())));
+        }
+        return facts;
+    }
+
+    /** Cells outside the columns of samples, those between two columns together. */
+    private List<List<String>> groupsBeside(List<String> cells) {
+        List<List<String>> groups = new ArrayList<>();
+        boolean open = false;
+        for (int place = 0; place < cells.size(); place++) {
+            boolean beside = place >= style.signature().length() || style.isEmpty(place);
+            if (beside && !open) {
+                groups.add(new ArrayList<>());
+            }
+            if (beside) {
+                groups.get(groups.size() - 1).add(cells.get(place));
+            }
+            open = beside;
+        }
+        return groups;
+    }
+}

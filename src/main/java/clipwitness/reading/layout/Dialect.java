@@ -1,0 +1,64 @@
+package clipwitness.reading.layout;
+
+import clipwitness.reading.number.CellReader;
+import clipwitness.reading.number.CellSplitter;
+import clipwitness.reading.number.Delimiter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How rows are written throughout a file: what separates the cells, and which decimal mark the numbers have.
+ *
+ * @param delimiter what stands between cells
+ * @param mark      decimal mark, a point or a comma
+ * @param annotated whether numbers may have a unit or be times of day
+ */
+record Dialect(Delimiter delimiter, char mark, boolean annotated) {
+    /** Plain numbers only. */
+    Dialect(Delimiter delimiter, char mark) {
+        this(delimiter, mark, false);
+    }
+
+    /** The same, but numbers may have a unit or be times of day. */
+    Dialect withAnnotated() {
+        return new Dialect(delimiter, mark, true);
+    }
+
+    /** A reader of its numbers. */
+    CellReader reader() {
+        return new CellReader(mark, annotated);
+    }
+
+    /** The cells of a line, quotes and surrounding blanks removed. */
+    List<String> split(String line) {
+        byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
+        CellSplitter splitter = new CellSplitter(delimiter);
+        splitter.row(bytes, 0, bytes.length);
+        List<String> cells = new ArrayList<>();
+        while (splitter.next()) {
+            int length = splitter.to() - splitter.from();
+            cells.add(new String(bytes, splitter.from(), length, StandardCharsets.UTF_8));
+        }
+        return cells;
+    }
+
+    /** Whether a cell holds a number, or a mark that stands for no value. */
+    boolean isNumber(String cell) {
+        byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+        return bytes.length > 0 && reader().read(bytes, 0, bytes.length);
+    }
+
+    /** The number in a cell; NaN where the cell holds none. */
+    double number(String cell) {
+        byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+        CellReader reader = reader();
+        return bytes.length > 0 && reader.read(bytes, 0, bytes.length) ? reader.value() : Double.NaN;
+    }
+
+    /** As the evidence says it. */
+    String words() {
+        return "cells separated by " + delimiter.words() + ", decimal " + (mark == ',' ? "comma" : "point")
+                + (annotated ? ", numbers with a unit or times of day" : "");
+    }
+}

@@ -1,0 +1,73 @@
+package clipwitness.reading.layout;
+
+import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A column's heading, taken apart.
+ *
+ * @param name name without the unit, perhaps empty
+ * @param unit unit, where the heading states one
+ * @param role what the name says that the values are
+ */
+record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
+    private static final int LONGEST = 200;
+    private static final List<Pattern> NAME_AND_UNIT = List.of(
+            Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
+            Pattern.compile("(?<name>(?:.*\\s)?)in\\s+(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*?)\\s*/\\s*(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*?)(?:,\\s*|\\s+-\\s+)(?<unit>\\S+)"),
+            Pattern.compile("(?<name>.*[^_])_(?<unit>[^_]+)"),
+            Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?!A$)\\S+)"),
+            Pattern.compile("(?<name>.*\\d)(?<unit>[mu]?V)"));
+    /** Circuit simulators name the voltage of a node and the current of an element so; both are without prefix. */
+    private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
+
+    /** Takes a heading apart. */
+    static Heading of(String text) {
+        String heading = text.strip();
+        if (heading.length() > LONGEST) {
+            return named(heading, Optional.empty());
+        }
+        for (Pattern pattern : NAME_AND_UNIT) {
+            Matcher m = pattern.matcher(heading);
+            Optional<WrittenUnit> unit = m.matches() ? WrittenUnit.parse(m.group("unit")) : Optional.empty();
+            if (unit.isPresent() && !contradicts(m.group("name"), unit.get())) {
+                return named(m.group("name"), unit);
+            }
+        }
+        Matcher simulated = SIMULATED.matcher(heading);
+        if (simulated.matches()) {
+            boolean voltage = simulated.group("letter").equalsIgnoreCase("v");
+            Unit unit = voltage ? Unit.VOLT : Unit.AMPERE;
+            return new Heading(
+                    heading, Optional.of(new WrittenUnit(unit, 0)), voltage ? ColumnRole.VOLTAGE : ColumnRole.CURRENT);
+        }
+        return named(heading, Optional.empty());
+    }
+
+    /** The same heading with a unit from elsewhere, unless it states one itself. */
+    Heading orUnit(Optional<WrittenUnit> other) {
+        return new Heading(name, unit.or(() -> other), role);
+    }
+
+    /** The same heading over values in this unit, whatever it states. */
+    Heading inUnit(Unit other) {
+        return new Heading(name, Optional.of(new WrittenUnit(other, 0)), role);
+    }
+
+    private static Heading named(String name, Optional<WrittenUnit> unit) {
+        String bare = name.strip();
+        return new Heading(bare, unit, ColumnRole.of(bare));
+    }
+
+    private static boolean contradicts(String name, WrittenUnit unit) {
+        ColumnRole role = ColumnRole.of(name);
+        return (role == ColumnRole.VOLTAGE && unit.unit() == Unit.AMPERE)
+                || (role == ColumnRole.CURRENT && unit.unit() == Unit.VOLT);
+    }
+}

@@ -1,0 +1,76 @@
+package clipwitness.reading.number;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** The marks that exports write where a sample has no value: overflow, overload, not a number. */
+final class GapMarks {
+    private static final int LONGEST = 12;
+    /** What C runtimes write for infinity and not a number, and spreadsheets for a fault, in every language. */
+    private static final Pattern FORMS =
+            Pattern.compile("1[.,]#[a-z]+\\d*|#[\\p{L}/0-9]+[!?]|[<>]\\s*[+-]?\\d+(?:[.,]\\d+)?");
+
+    private static final Set<String> MARKS = Set.of(
+            "nan",
+            "inf",
+            "infinity",
+            "infin",
+            "∞",
+            "nan(ind)",
+            "nan(snan)",
+            "ol",
+            "o.l",
+            "o.l.",
+            "0l",
+            "ovl",
+            "ovld",
+            "ovr",
+            "ovfl",
+            "over",
+            "overflow",
+            "overload",
+            "overrange",
+            "ofl",
+            "uf",
+            "ufl",
+            "underflow",
+            "clip",
+            "clipped",
+            "n/a",
+            "na",
+            "#n/a",
+            "#nv",
+            "of",
+            "ovf",
+            "ovrflw",
+            "ovflw",
+            "o/l",
+            "null",
+            "invalid");
+
+    /** Magnitudes from here on are marks too: instruments write 9.9e37 or 9.91e37 for overflow and no value. */
+    static final double LARGEST_VALUE = 9e36;
+
+    private GapMarks() {}
+
+    /** Whether a cell, trimmed, is such a mark. */
+    static boolean isMark(byte[] bytes, int from, int to) {
+        int length = to - from;
+        if (length == 0 || length > LONGEST) {
+            return false;
+        }
+        String text = new String(bytes, from, length, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT);
+        if (consistsOf(text, '*') || consistsOf(text, '#') || (length > 1 && consistsOf(text, '-'))) {
+            return true;
+        }
+        boolean signed = text.charAt(0) == '-' || text.charAt(0) == '+';
+        String bare = signed ? text.substring(1) : text.replace(',', '.');
+        return MARKS.contains(bare) || FORMS.matcher(bare).matches();
+    }
+
+    private static boolean consistsOf(String text, char mark) {
+        return text.chars().allMatch(c -> c == mark);
+    }
+}

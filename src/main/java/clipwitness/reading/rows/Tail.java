@@ -1,0 +1,69 @@
+package clipwitness.reading.rows;
+
+import clipwitness.fault.InputException;
+import clipwitness.reading.file.Notes;
+
+/**
+ * What stands at the end of a file without being a whole row. One row with fewer values than the others means that the file was cut,
+ * and is left out; several mean that some channels end earlier; lines of text are left out. Where a whole row follows after all, the
+ * first of them was a fault.
+ */
+final class Tail {
+    private InputException fault;
+    private int firstLine;
+    private int lastLine;
+    private int rows;
+    private boolean cut;
+    private int texts;
+
+    /** A whole row stands in the file. */
+    void wholeRow() throws InputException {
+        if (fault != null) {
+            throw fault;
+        }
+    }
+
+    /**
+     * A row with fewer values stands in the file.
+     *
+     * @param ends     whether the file ends in it, without a line end
+     * @param ifInside what the user is told if a whole row follows
+     */
+    void shortRow(int line, boolean ends, InputException ifInside) {
+        fault = fault == null ? ifInside : fault;
+        firstLine = rows == 0 ? line : firstLine;
+        lastLine = line;
+        cut = ends;
+        rows++;
+    }
+
+    /**
+     * A line of text without any number stands in the file.
+     *
+     * @param ifInside what the user is told if a whole row follows
+     */
+    void textLine(InputException ifInside) {
+        fault = fault == null ? ifInside : fault;
+        texts++;
+    }
+
+    /** Whether all rows were whole. */
+    boolean none() {
+        return rows + texts == 0;
+    }
+
+    /** The file has ended: leaves out the row that is cut. */
+    void end(NumberTable table, Notes notes) {
+        boolean leftOut = rows == 1 || cut;
+        if (leftOut) {
+            table.dropLast();
+            notes.evidence("row on line " + lastLine + " left out: the file ends inside it");
+        }
+        if (rows > (leftOut ? 1 : 0)) {
+            notes.evidence("rows from line " + firstLine + " to the end have fewer values: a channel ends earlier");
+        }
+        if (texts > 0) {
+            notes.evidence("lines of text below the samples left out: " + texts);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package clipwitness.reading.time;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.ColumnRole;
+import clipwitness.reading.layout.Columns;
+import clipwitness.reading.layout.DataBlock;
+import clipwitness.reading.number.WrittenUnit;
+import java.util.Locale;
+
+/** Further columns of time, as they stand where two records are put side by side. */
+final class FurtherTimes {
+    private static final double AGREES = 1e-3;
+    private static final WrittenUnit SECONDS = new WrittenUnit(Unit.SECOND, 0);
+
+    private FurtherTimes() {}
+
+    /** Notes columns that go as the time does; refuses the file where one goes at another pace: its channels are of another record. */
+    static void check(String file, DataBlock block, Columns columns, Notes notes) throws InputException {
+        Column time = columns.first(Column.Use.TIME).orElse(null);
+        if (time == null) {
+            return;
+        }
+        FirstCells cells = new FirstCells(block);
+        Stamps stamps = cells.axis(time);
+        for (Column other : columns.all()) {
+            Stamps its = isTime(other) ? cells.axis(other) : Stamps.NONE;
+            if (!its.rises() || !its.even() || !stamps.rises()) {
+                continue;
+            }
+            double ratio = resolved(other, its.interval()) / resolved(time, stamps.interval());
+            if (Math.abs(ratio - 1) > AGREES + its.resolution() + stamps.resolution()) {
+                throw new InputException(
+                        new Origin(file, 0, "column " + other.called()),
+                        String.format(
+                                Locale.ROOT,
+                                "this time advances %.4g times as fast as that in column %s: two records stand side by side",
+                                ratio,
+                                time.called()),
+                        "Export one record a file");
+            }
+            notes.evidence("column " + (other.place() + 1) + " left out: it advances as the time does");
+        }
+    }
+
+    private static boolean isTime(Column column) {
+        boolean seconds =
+                column.heading().unit().filter(u -> u.unit() == Unit.SECOND).isPresent();
+        return column.use() == Column.Use.LEFT_OUT
+                && (seconds || column.heading().role() == ColumnRole.TIME);
+    }
+
+    private static double resolved(Column column, double interval) {
+        return column.heading().unit().orElse(SECONDS).resolve(interval);
+    }
+}

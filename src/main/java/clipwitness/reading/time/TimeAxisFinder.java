@@ -1,0 +1,143 @@
+package clipwitness.reading.time;
+
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.number.WrittenUnit;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Finds the sample interval: from the user, from the time stamps, from the preamble, or from both where they agree. */
+final class TimeAxisFinder {
+    private static final double AGREES = 1e-3;
+
+    private final String file;
+    private final Optional<Sampling> sampling;
+    private final Preamble preamble;
+    private final OptionalDouble given;
+    private final Notes notes;
+
+    TimeAxisFinder(String file, Preamble preamble, Optional<Sampling> sampling, OptionalDouble given, Notes notes) {
+        this.file = file;
+        this.sampling = sampling;
+        this.preamble = preamble;
+        this.given = given;
+        this.notes = notes;
+    }
+
+    /** The axis from time stamps. */
+    TimeAxis fromStamps(Column time, double[] written, int digits) throws InputException {
+        Stamps rows = Stamps.of(written, digits);
+        boolean envelope = rows.envelope();
+        if (envelope) {
+            StampDoubts.addEnvelope(notes);
+        }
+        Stamps stamps = envelope ? Stamps.of(Envelope.middles(written), digits) : rows;
+        if (!(stamps.interval() > 0)) {
+            throw new InputException(
+                    new Origin(file, 0, "column " + time.called()),
+                    "all time stamps are equal",
+                    "Export the capture again with more digits of time");
+        }
+        Optional<WrittenUnit> known = TimeUnit.stated(time, preamble);
+        WrittenUnit unit = given.isPresent() && known.isEmpty()
+                ? new WrittenUnit(Unit.SECOND, 0)
+                : TimeUnit.of(time, stamps, preamble, sampling, notes);
+        StampDoubts.add(stamps, unit, notes);
+        double start = unit.resolve(stamps.start());
+        double interval = unit.resolve(stamps.interval());
+        if (given.isPresent()) {
+            double stated = given.getAsDouble();
+            boolean prefix = known.isEmpty() && TimeUnit.fitting(stamps, stated).isPresent();
+            boolean agrees = prefix || Math.abs(stated / interval - 1) <= AGREES + stamps.resolution();
+            return new TimeAxis(
+                    start * (stated / interval), stated("the time stamps give ", interval, agrees), envelope);
+        }
+        return new TimeAxis(start, combined(stamps, interval), envelope);
+    }
+
+    /** The axis from the preamble and an index, which may leave samples out. */
+    TimeAxis fromIndex(Stamps index) throws InputException {
+        StampDoubts.addUneven(index, notes);
+        return fromPreamble(index.interval());
+    }
+
+    /**
+     * The axis from the preamble alone.
+     *
+     * @param rowStep samples from row to row: more than 1 where an index column leaves some out
+     */
+    TimeAxis fromPreamble(double rowStep) throws InputException {
+        double start = StartTime.of(preamble).orElse(0);
+        if (given.isPresent()) {
+            return new TimeAxis(start, statedBesidePreamble(rowStep), false);
+        }
+        if (sampling.isEmpty()) {
+            throw new InputException(
+                    Origin.of(file),
+                    "there is neither a time column nor a sample interval or rate",
+                    "State it in the column interval of captures.csv, or with the option --interval of look"
+                            + ". Of a traced curve, write V and A into the headings of its columns");
+        }
+        double interval = sampling.get().interval() * rowStep;
+        notes.evidence("sample interval " + seconds(interval) + " from "
+                + sampling.get().words() + (rowStep == 1 ? "" : " and an index that rises by " + Math.round(rowStep)));
+        return new TimeAxis(start, interval, false);
+    }
+
+    private double statedBesidePreamble(double rowStep) {
+        double stated = given.getAsDouble();
+        if (sampling.isPresent()) {
+            double own = sampling.get().interval() * rowStep;
+            boolean agrees =
+                    Math.abs(stated / own - 1) <= AGREES + sampling.get().resolution();
+            return stated(sampling.get().words() + " gives ", own, agrees);
+        }
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it");
+        return stated;
+    }
+
+    /** The user's interval, which wins over the file's own; not in silence. */
+    private double stated(String source, double own, boolean agrees) {
+        double stated = given.getAsDouble();
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + source + seconds(own));
+        if (!agrees) {
+            notes.doubt(
+                    DoubtCode.UNIT_ASSUMED,
+                    Severity.WARNING,
+                    "The sample interval is " + seconds(stated) + " as the user states it, but " + source + seconds(own)
+                            + ": one of them is wrong. The column interval of captures.csv, or the option --interval of"
+                            + " look, may stay empty here.");
+        }
+        return stated;
+    }
+
+    private double combined(Stamps stamps, double interval) {
+        String line = "the least-squares line through " + stamps.size() + " time stamps";
+        if (sampling.isEmpty()) {
+            notes.evidence("sample interval " + seconds(interval) + " from " + line);
+            return interval;
+        }
+        double preambles = sampling.get().interval();
+        if (Math.abs(preambles / interval - 1) > AGREES + stamps.resolution()) {
+            notes.evidence("sample interval " + seconds(interval) + " from " + line + "; "
+                    + sampling.get().words() + " gives " + seconds(preambles) + ", which the stamps contradict");
+            return interval;
+        }
+        boolean finer = sampling.get().resolution() < stamps.resolution();
+        notes.evidence("sample interval " + seconds(finer ? preambles : interval) + ": " + line + " and "
+                + sampling.get().words() + " agree, and " + (finer ? "the preamble" : "the line") + " is the finer");
+        return finer ? preambles : interval;
+    }
+
+    /** An interval as the evidence says it. */
+    static String seconds(double interval) {
+        return String.format(Locale.ROOT, "%.6g s", interval);
+    }
+}

@@ -1,0 +1,59 @@
+package clipwitness.reading.time;
+
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Preamble;
+import clipwitness.reading.layout.Units;
+import clipwitness.reading.number.WrittenUnit;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the unit of time stamps: from heading or preamble, from the stated interval, or else seconds. */
+final class TimeUnit {
+    private static final double AGREES = 1e-3;
+
+    private TimeUnit() {}
+
+    static WrittenUnit of(Column time, Stamps stamps, Preamble preamble, Optional<Sampling> sampling, Notes notes) {
+        Optional<WrittenUnit> stated = stated(time, preamble);
+        if (stated.isPresent()) {
+            return stated.get();
+        }
+        Optional<WrittenUnit> fitting = sampling.flatMap(s -> fitting(stamps, s.interval()));
+        if (fitting.isPresent()) {
+            notes.evidence("time stamps in " + fitting.get().symbol() + ": so they advance by the interval stated in "
+                    + sampling.get().words());
+            return fitting.get();
+        }
+        notes.evidence("time stamps read as seconds: the file states no unit of time");
+        if (!time.heading().name().isEmpty()) {
+            noteAssumed(notes);
+        }
+        return new WrittenUnit(Unit.SECOND, 0);
+    }
+
+    /** The unit that the file states, or empty. */
+    static Optional<WrittenUnit> stated(Column time, Preamble preamble) {
+        return time.heading().unit().or(() -> Units.ofTime(preamble));
+    }
+
+    private static void noteAssumed(Notes notes) {
+        notes.doubt(
+                DoubtCode.UNIT_ASSUMED,
+                Severity.NOTE,
+                "The file does not state the unit of its time stamps; seconds are assumed. "
+                        + "The column interval of captures.csv, or the option --interval of look, settles it.");
+    }
+
+    /** The prefix with which the stamps advance by the stated interval. */
+    static Optional<WrittenUnit> fitting(Stamps stamps, double interval) {
+        double allowed = AGREES + stamps.resolution();
+        return List.of(0, -3, -6, -9, -12).stream()
+                .map(e -> new WrittenUnit(Unit.SECOND, e))
+                .filter(u -> Math.abs(u.resolve(stamps.interval()) / interval - 1) <= allowed)
+                .findFirst();
+    }
+}

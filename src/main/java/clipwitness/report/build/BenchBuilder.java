@@ -1,0 +1,104 @@
+package clipwitness.report.build;
+
+import clipwitness.job.Bench;
+import clipwitness.job.Instrument;
+import clipwitness.job.JobSheet;
+import clipwitness.job.State;
+import clipwitness.job.Stimulus;
+import clipwitness.quantity.Unit;
+import clipwitness.report.model.BenchPart;
+import clipwitness.report.model.Fact;
+import clipwitness.report.words.JobWording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Where and with what was measured, from the job sheet. */
+final class BenchBuilder {
+    private final JobWording wording;
+
+    BenchBuilder(JobWording wording) {
+        this.wording = wording;
+    }
+
+    BenchPart of(JobSheet sheet) {
+        return new BenchPart(
+                conditions(sheet.bench()),
+                sheet.bench().instruments().stream().map(this::instrument).toList(),
+                stimulus(sheet.stimulus()),
+                sheet.settings().entrySet().stream()
+                        .map(e -> new Fact(e.getKey(), e.getValue()))
+                        .toList(),
+                sheet.states().stream().map(this::state).toList());
+    }
+
+    private List<Fact> conditions(Bench bench) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(wording.say("bench.name.temperature"), temperature(bench.temperature())));
+        add(facts, "bench.name.mains", bench.mains(), Unit.HERTZ);
+        add(facts, "bench.name.load", bench.load(), Unit.OHM);
+        add(facts, "bench.name.termination", bench.inputTermination(), Unit.OHM);
+        facts.add(share("bench.name.vertical", "bench.vertical", bench.verticalAccuracy()));
+        facts.add(share("bench.name.knob", "bench.knob", bench.knobRepeatability()));
+        return facts;
+    }
+
+    private String temperature(OptionalDouble celsius) {
+        String value = wording.numbers().nominal(celsius.orElse(Bench.DEFAULT_TEMPERATURE), Unit.CELSIUS);
+        return wording.say(celsius.isPresent() ? "bench.temperature" : "bench.temperature.default", "value", value);
+    }
+
+    private void add(List<Fact> facts, String name, OptionalDouble value, Unit unit) {
+        value.ifPresent(
+                v -> facts.add(new Fact(wording.say(name), wording.numbers().nominal(v, unit))));
+    }
+
+    private Fact share(String name, String sentence, double ratio) {
+        return new Fact(wording.say(name), wording.say(sentence, "value", share(ratio)));
+    }
+
+    private String share(double ratio) {
+        return wording.numbers().nominal(100 * ratio, Unit.PERCENT);
+    }
+
+    private Fact instrument(Instrument instrument) {
+        List<String> parts = new ArrayList<>();
+        Stream.of(instrument.what()).filter(s -> !s.isBlank()).forEach(parts::add);
+        if (!instrument.serial().isBlank()) {
+            parts.add(wording.say("instrument.serial", "value", instrument.serial()));
+        }
+        instrument.calibrated().ifPresent(d -> parts.add(wording.say("instrument.calibrated", "value", d.toString())));
+        if (instrument.bits().isPresent()) {
+            parts.add(wording.say(
+                    "instrument.bits",
+                    "value",
+                    Integer.toString(instrument.bits().getAsInt())));
+        }
+        instrument.verticalAccuracy().ifPresent(v -> parts.add(wording.say("instrument.vertical", "value", share(v))));
+        return new Fact(instrument.name(), String.join(", ", parts));
+    }
+
+    private String stimulus(Stimulus stimulus) {
+        if (stimulus.frequency().isEmpty() || stimulus.level().isEmpty()) {
+            return wording.say("stimulus.open", "shape", stimulus.shape());
+        }
+        return wording.say(
+                "stimulus",
+                "shape",
+                stimulus.shape(),
+                "frequency",
+                wording.numbers().nominal(stimulus.frequency().getAsDouble(), Unit.HERTZ),
+                "level",
+                wording.numbers().nominal(stimulus.level().getAsDouble(), Unit.VOLT));
+    }
+
+    private Fact state(State state) {
+        String role = wording.say("role." + state.role().code());
+        return new Fact(
+                state.label(),
+                state.against()
+                        .map(from -> wording.say("role.against", "role", role, "from", wording.label(from)))
+                        .orElse(role));
+    }
+}

@@ -1,0 +1,173 @@
+package clipwitness.report.build;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.judge.ClockDifference;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import clipwitness.report.model.Block;
+import clipwitness.report.model.Cell;
+import clipwitness.report.model.ComparisonPart;
+import clipwitness.report.model.Parts;
+import clipwitness.report.model.Row;
+import clipwitness.report.model.Table;
+import clipwitness.report.words.JobWording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Comparisons in full. */
+final class ComparisonBuilder {
+    /** Conditions side by side in one table: what a page is wide enough for. */
+    private static final int COLUMNS = 5;
+
+    private final JobWording wording;
+    private final JobResults results;
+    private final VerdictBuilder verdicts;
+    private final DecisionBuilder decisions;
+
+    ComparisonBuilder(JobWording wording, JobResults results) {
+        this.wording = wording;
+        this.results = results;
+        this.verdicts = new VerdictBuilder(wording);
+        this.decisions = new DecisionBuilder(wording);
+    }
+
+    ComparisonPart of(Comparison comparison) {
+        return new ComparisonPart(
+                wording.say(
+                        "comparison.title",
+                        "to",
+                        wording.label(comparison.to()),
+                        "from",
+                        wording.label(comparison.from())),
+                verdicts.of(comparison),
+                quantities(comparison),
+                new DescribedChanges(wording)
+                        .of(comparison.items().stream().filter(i -> !i.judged()).toList(), COLUMNS),
+                levelMatched(comparison),
+                equalGain(comparison),
+                clocks(comparison),
+                new NotExaminedList(wording).of(List.of(comparison)));
+    }
+
+    private List<ComparisonPart.QuantityPart> quantities(Comparison comparison) {
+        Map<ItemQuantity, List<Item>> groups = new LinkedHashMap<>();
+        comparison.items().stream()
+                .filter(Item::judged)
+                .forEach(i -> groups.computeIfAbsent(i.quantity(), k -> new ArrayList<>())
+                        .add(i));
+        return groups.entrySet().stream()
+                .map(e -> new ComparisonPart.QuantityPart(wording.quantity(e.getKey()), decisions.of(e.getValue())))
+                .toList();
+    }
+
+    private List<String> clocks(Comparison comparison) {
+        List<String> differences = ClockDifference.of(results, comparison).stream()
+                .map(this::clock)
+                .toList();
+        return differences.isEmpty()
+                ? List.of()
+                : List.of(wording.say(
+                        "clock",
+                        "to",
+                        wording.label(comparison.to()),
+                        "from",
+                        wording.label(comparison.from()),
+                        "list",
+                        wording.list(differences)));
+    }
+
+    private String clock(ClockDifference difference) {
+        double million = 1e6;
+        Measured.Value ratio = difference.ratio();
+        return wording.tell(
+                ratio.number() > 0 ? "clock.faster" : "clock.slower",
+                "condition",
+                wording.condition(difference.condition()),
+                "difference",
+                wording.numbers()
+                        .measured(
+                                million * Math.abs(ratio.number()),
+                                Unit.ONE,
+                                2 * million * ratio.standardUncertainty()));
+    }
+
+    private List<Table> levelMatched(Comparison comparison) {
+        List<Condition> conditions = comparison.levelMatched().stream()
+                .map(LevelMatchedHarmonic::condition)
+                .distinct()
+                .toList();
+        return Parts.of(conditions, COLUMNS).stream()
+                .map(part -> levelMatched(comparison, part))
+                .toList();
+    }
+
+    private Table levelMatched(Comparison comparison, List<Condition> conditions) {
+        List<Integer> orders = comparison.levelMatched().stream()
+                .map(LevelMatchedHarmonic::order)
+                .distinct()
+                .sorted()
+                .toList();
+        Cells cells = new Cells(wording);
+        Block block = cells.block(
+                orders.stream().map(o -> Integer.toString(o)).toList(),
+                orders.stream()
+                        .map(o -> conditions.stream()
+                                .map(c -> matched(comparison, c, o))
+                                .toList())
+                        .toList(),
+                true);
+        return new Table(
+                block.titled(wording.say("matched.title")),
+                wording.say("table.order"),
+                conditions.stream().map(wording::condition).toList(),
+                block.rows(),
+                cells.notes());
+    }
+
+    private static Optional<Measured> matched(Comparison comparison, Condition condition, int order) {
+        return comparison.levelMatched().stream()
+                .filter(h -> h.order() == order && h.condition().equals(condition))
+                .map(h -> ofRow(h))
+                .findFirst();
+    }
+
+    /** The change; a reason speaks of its row, so that all rows share it. */
+    private static Measured ofRow(LevelMatchedHarmonic harmonic) {
+        Measured change = harmonic.change();
+        return change.reason()
+                .<Measured>map(r ->
+                        Measured.refused(change.unit(), r.replace("harmonic " + harmonic.order(), "this harmonic")))
+                .orElse(change);
+    }
+
+    private List<Table> equalGain(Comparison comparison) {
+        if (comparison.equivalentGain().isEmpty()) {
+            return List.of();
+        }
+        String from = wording.label(comparison.from());
+        String to = wording.label(comparison.to());
+        Cells cells = new Cells(wording);
+        List<Row> rows =
+                comparison.equivalentGain().stream().map(e -> equal(e, cells)).toList();
+        return List.of(new Table(
+                wording.say("equal.title", "from", from, "to", to),
+                wording.say("equal.corner", "from", from),
+                List.of(to),
+                cells.aligned(rows),
+                cells.notes()));
+    }
+
+    private Row equal(EquivalentGain equal, Cells cells) {
+        Cell cell = cells.cell(wording.rotation(equal.toGainPercent()));
+        return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
+    }
+}

@@ -1,0 +1,108 @@
+package clipwitness.report.build;
+
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.job.Limits;
+import clipwitness.report.model.ConformityPart;
+import clipwitness.report.words.ItemText;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.VerdictText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The statement of conformity: what was judged, by which limits, by which rule. */
+final class ConformityBuilder {
+    private final JobWording wording;
+    private final ItemText texts;
+    private final VerdictText verdicts;
+
+    ConformityBuilder(JobWording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+        this.verdicts = new VerdictText(wording);
+    }
+
+    ConformityPart of(JobResults results) {
+        List<String> statements = new ArrayList<>();
+        Set<ItemQuantity> judged = new TreeSet<>();
+        for (Comparison comparison : results.comparisons()) {
+            statements.add(statement(comparison));
+            judged.addAll(comparison.judged());
+        }
+        Limits limits = results.job().sheet().limits();
+        List<ConformityPart.LimitText> limitTexts = judged.stream()
+                .flatMap(q -> limit(q, limits).or(() -> fixed(q, results)).stream())
+                .toList();
+        return new ConformityPart(statements, limitTexts, rule(results));
+    }
+
+    private String statement(Comparison comparison) {
+        String from = wording.label(comparison.from());
+        String to = wording.label(comparison.to());
+        if (comparison.verdict() == Decision.DESCRIBED) {
+            return wording.say("conformity.described", "to", to, "from", from);
+        }
+        if (comparison.judged().isEmpty()) {
+            return wording.say(
+                    "conformity.nothing",
+                    "to",
+                    to,
+                    "from",
+                    from,
+                    "reason",
+                    comparison.reason().orElse(""),
+                    "verdict",
+                    verdicts.word(comparison.verdict()));
+        }
+        return wording.say(
+                "conformity.judged",
+                "to",
+                to,
+                "from",
+                from,
+                "quantities",
+                wording.list(comparison.judged().stream().map(wording::quantity).toList()),
+                "verdict",
+                verdicts.word(comparison.verdict()));
+    }
+
+    private Optional<ConformityPart.LimitText> limit(ItemQuantity quantity, Limits limits) {
+        return quantity.limit()
+                .map(limit -> new ConformityPart.LimitText(
+                        wording.quantity(quantity),
+                        texts.limit(quantity, limits.of(limit)),
+                        wording.say(limits.isDefault(limit) ? "limit.default" : "limit.sheet")));
+    }
+
+    /** A limit that no sheet sets: half way from in phase to turned over, for instance. */
+    private Optional<ConformityPart.LimitText> fixed(ItemQuantity quantity, JobResults results) {
+        return results.comparisons().stream()
+                .flatMap(c -> c.items().stream())
+                .filter(i -> i.quantity() == quantity && i.limit().isPresent())
+                .findFirst()
+                .map(i -> new ConformityPart.LimitText(
+                        wording.quantity(quantity), texts.limit(i), wording.say("limit.method")));
+    }
+
+    private List<String> rule(JobResults results) {
+        long decisions = results.comparisons().stream()
+                .flatMap(c -> c.items().stream())
+                .filter(Item::judged)
+                .count();
+        if (decisions == 0) {
+            return List.of(wording.say("limit.none"));
+        }
+        return List.of(
+                wording.say("conformity.rule"),
+                wording.say("conformity.rule.verdict"),
+                decisions == 1
+                        ? wording.say("conformity.rule.one")
+                        : wording.say("conformity.rule.single", "count", Long.toString(decisions)));
+    }
+}

@@ -1,0 +1,94 @@
+package clipwitness.report.build;
+
+import clipwitness.compare.result.Item;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import clipwitness.report.model.ListedDecision;
+import clipwitness.report.words.AlignedNumbers;
+import clipwitness.report.words.Amount;
+import clipwitness.report.words.ItemText;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.VerdictText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Decisions item by item. */
+final class DecisionBuilder {
+    private static final double CERTAIN = 0.999;
+
+    private final JobWording wording;
+    private final ItemText texts;
+    private final VerdictText verdicts;
+
+    DecisionBuilder(JobWording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+        this.verdicts = new VerdictText(wording);
+    }
+
+    /** The decisions about one quantity, decimal marks under one another. */
+    List<ListedDecision> of(List<Item> items) {
+        List<Amount> amounts = items.stream().map(texts::change).toList();
+        List<String> changes =
+                AlignedNumbers.align(amounts.stream().map(Amount::number).toList());
+        List<String> uncertainties =
+                AlignedNumbers.align(amounts.stream().map(Amount::uncertainty).toList());
+        List<ListedDecision> decisions = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            decisions.add(decision(
+                    items.get(i),
+                    changes.get(i),
+                    uncertainties.get(i),
+                    amounts.get(i).unit()));
+        }
+        return decisions;
+    }
+
+    private ListedDecision decision(Item item, String change, String uncertainty, String unit) {
+        return new ListedDecision(
+                wording.condition(item.condition()),
+                change,
+                uncertainty,
+                unit,
+                item.judged() ? texts.limit(item) : "",
+                probability(item),
+                item.decision().code(),
+                Signs.of(item.decision()),
+                verdicts.word(item.decision()),
+                budget(item),
+                item.remedy().or(() -> item.change().reason()).orElse(""));
+    }
+
+    private String probability(Item item) {
+        if (item.conformanceProbability().isEmpty()) {
+            return "";
+        }
+        double probability = item.conformanceProbability().getAsDouble();
+        if (probability > CERTAIN) {
+            return "> " + percent(CERTAIN);
+        }
+        if (probability < 1 - CERTAIN) {
+            return "< " + percent(1 - CERTAIN);
+        }
+        return percent(probability);
+    }
+
+    private String percent(double probability) {
+        return wording.numbers().fixed(100 * probability, Unit.PERCENT, 1);
+    }
+
+    private String budget(Item item) {
+        return item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of()).stream()
+                .filter(c -> c.standardUncertainty() > 0)
+                .map(this::part)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String part(Contribution part) {
+        return wording.say("source." + part.source().code())
+                + "\u00A0"
+                + wording.numbers().rounded(part.standardUncertainty(), Unit.ONE, 2);
+    }
+}

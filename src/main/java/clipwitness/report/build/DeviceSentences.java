@@ -1,0 +1,125 @@
+package clipwitness.report.build;
+
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.junction.MatchedPair;
+import clipwitness.quantity.Unit;
+import clipwitness.report.words.JobWording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the traced devices say, in sentences: what is no junction, how the fitted pairs match, whether the tracer explains the scope. */
+final class DeviceSentences {
+    private static final int DIGITS = 3;
+
+    private final JobWording wording;
+
+    DeviceSentences(JobWording wording) {
+        this.wording = wording;
+    }
+
+    List<String> of(Devices devices) {
+        List<String> sentences = new ArrayList<>();
+        for (TracedDevice d : devices.traced()) {
+            if (!d.result().refusal().isEmpty()) {
+                sentences.add(wording.say(
+                        "device.refused",
+                        "device",
+                        d.name(),
+                        "reason",
+                        d.result().refusal()));
+            }
+        }
+        for (Map.Entry<String, MatchedPair> e : devices.fitted().entrySet()) {
+            sentences.add(wording.say(
+                    "device.fitted",
+                    "state",
+                    wording.label(e.getKey()),
+                    "devices",
+                    wording.list(e.getValue().devices()),
+                    "mismatch",
+                    wording.amount(e.getValue().mismatch()).full()));
+        }
+        devices.highest().forEach(p -> sentences.add(sentence(p)));
+        return sentences;
+    }
+
+    /** Which states' clip levels at their highest gain are the predicted ones, and which are not; empty where none can be compared. */
+    String summary(Devices devices) {
+        List<String> sentences = new ArrayList<>();
+        for (boolean agreeing : new boolean[] {true, false}) {
+            List<String> states = devices.highest().stream()
+                    .filter(p -> agrees(p).equals(Optional.of(agreeing)))
+                    .map(p -> wording.say("list.quoted", "text", wording.label(p.state())))
+                    .toList();
+            if (!states.isEmpty()) {
+                sentences.add(wording.tell(
+                        agreeing ? "device.summary.agrees" : "device.summary.differs", "states", wording.list(states)));
+            }
+        }
+        return String.join(" ", sentences);
+    }
+
+    private static Optional<Boolean> agrees(StatePrediction p) {
+        Optional<Boolean> up = p.figure(WaveformQuantity.CLIP_UP.key()).flatMap(Prediction::agrees);
+        Optional<Boolean> down = p.figure(WaveformQuantity.CLIP_DOWN.key()).flatMap(Prediction::agrees);
+        return up.isPresent() && down.isPresent() ? Optional.of(up.get() && down.get()) : Optional.empty();
+    }
+
+    private String sentence(StatePrediction p) {
+        Optional<Prediction> up = p.figure(WaveformQuantity.CLIP_UP.key());
+        Optional<Prediction> down = p.figure(WaveformQuantity.CLIP_DOWN.key());
+        if (up.isEmpty()
+                || down.isEmpty()
+                || up.get().difference().isEmpty()
+                || down.get().difference().isEmpty()) {
+            return up.flatMap(f -> f.predicted().reason())
+                    .map(reason ->
+                            wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
+                    .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
+        }
+        return wording.tell(
+                "device." + agreement(up.get(), down.get()),
+                "condition",
+                wording.spoken(p.condition()),
+                "state",
+                wording.label(p.state()),
+                "predictedUp",
+                volts(up.get().predicted()),
+                "predictedDown",
+                volts(down.get().predicted()),
+                "measuredUp",
+                volts(up.get().measured()),
+                "measuredDown",
+                volts(down.get().measured()),
+                "uncertaintyUp",
+                uncertainty(up.get()),
+                "uncertaintyDown",
+                uncertainty(down.get()),
+                "source",
+                p.source().orElseThrow());
+    }
+
+    private static String agreement(Prediction up, Prediction down) {
+        boolean above = up.agrees().orElseThrow();
+        boolean below = down.agrees().orElseThrow();
+        if (above == below) {
+            return above ? "agrees" : "differs";
+        }
+        return above ? "differs.down" : "differs.up";
+    }
+
+    private String uncertainty(Prediction figure) {
+        return wording.numbers().rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2);
+    }
+
+    private String volts(Measured measured) {
+        return wording.numbers().rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    }
+}

@@ -1,0 +1,98 @@
+package clipwitness.report.build;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.JobResults;
+import clipwitness.job.State;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.report.model.Block;
+import clipwitness.report.model.Row;
+import clipwitness.report.model.Table;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.MainCondition;
+import clipwitness.report.words.StateValues;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The small table of the first page: what a customer hears, a row a state. */
+final class KeyTable {
+    private static final List<WaveformQuantity> SHOWN = List.of(
+            WaveformQuantity.RMS,
+            WaveformQuantity.THD,
+            WaveformQuantity.HIGH_HARMONICS,
+            WaveformQuantity.CLIP_ASYMMETRY,
+            WaveformQuantity.CREST_FACTOR);
+
+    private final JobWording wording;
+
+    KeyTable(JobWording wording) {
+        this.wording = wording;
+    }
+
+    Table of(JobResults results) {
+        Optional<Condition> main = MainCondition.of(results);
+        return main.map(c -> at(c, results)).orElse(new Table("", "", List.of(), List.of()));
+    }
+
+    private Table at(Condition condition, JobResults results) {
+        StateValues figures = new StateValues(results);
+        List<State> states = results.job().sheet().states().stream()
+                .filter(s -> figures.capture(s.name(), condition).isPresent())
+                .toList();
+        Cells cells = new Cells(wording);
+        List<String> columns = new ArrayList<>();
+        List<Block> blocks = new ArrayList<>();
+        for (WaveformQuantity wanted : SHOWN) {
+            shown(wanted, condition, states, figures).ifPresent(quantity -> {
+                Block block = column(quantity, condition, states, figures, cells);
+                columns.add(block.titled(wording.say("value." + quantity.key())));
+                blocks.add(block);
+            });
+        }
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < states.size(); i++) {
+            int row = i;
+            rows.add(new Row(
+                    states.get(i).label(),
+                    "",
+                    blocks.stream().map(b -> b.rows().get(row).cells().get(0)).toList(),
+                    ""));
+        }
+        return new Table(
+                wording.say("key.title", "condition", wording.condition(condition)),
+                wording.say("table.state"),
+                columns,
+                rows,
+                cells.notes());
+    }
+
+    private static Block column(
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues figures, Cells cells) {
+        return cells.block(
+                states.stream().map(State::label).toList(),
+                states.stream()
+                        .map(s -> List.of(figures.of(s.name(), condition, quantity)))
+                        .toList(),
+                false);
+    }
+
+    /** The quantity, or the asymmetry of the peaks where there is none of the clip levels; empty where no state has it. */
+    private static Optional<WaveformQuantity> shown(
+            WaveformQuantity wanted, Condition condition, List<State> states, StateValues figures) {
+        if (!none(wanted, condition, states, figures)) {
+            return Optional.of(wanted);
+        }
+        boolean peaks = wanted == WaveformQuantity.CLIP_ASYMMETRY
+                && !none(WaveformQuantity.ASYMMETRY, condition, states, figures);
+        return peaks ? Optional.of(WaveformQuantity.ASYMMETRY) : Optional.empty();
+    }
+
+    private static boolean none(
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues figures) {
+        return states.stream()
+                .allMatch(s -> figures.of(s.name(), condition, quantity)
+                        .flatMap(Measured::asValue)
+                        .isEmpty());
+    }
+}

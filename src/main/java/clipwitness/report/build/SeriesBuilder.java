@@ -1,0 +1,188 @@
+package clipwitness.report.build;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelSeries;
+import clipwitness.compare.result.LevelStep;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.SeriesPoint;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
+import clipwitness.report.model.Block;
+import clipwitness.report.model.Cell;
+import clipwitness.report.model.Parts;
+import clipwitness.report.model.Row;
+import clipwitness.report.model.Table;
+import clipwitness.report.words.Amount;
+import clipwitness.report.words.JobWording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/** Figures over the gain control: a table for each quantity, states side by side. */
+final class SeriesBuilder {
+    private static final List<WaveformQuantity> SHOWN = List.of(
+            WaveformQuantity.RMS,
+            WaveformQuantity.THD,
+            WaveformQuantity.CREST_FACTOR,
+            WaveformQuantity.ASYMMETRY,
+            WaveformQuantity.ONSET_UP,
+            WaveformQuantity.ONSET_DOWN,
+            WaveformQuantity.LEAN);
+
+    /** States side by side in one table: what a page is wide enough for. */
+    private static final int STATES = 4;
+
+    private final JobWording wording;
+
+    SeriesBuilder(JobWording wording) {
+        this.wording = wording;
+    }
+
+    List<Table> of(JobResults results) {
+        List<Table> tables = new ArrayList<>();
+        results.series().stream().map(Series::condition).distinct().forEach(c -> tables.addAll(of(c, results)));
+        results.series().forEach(s -> s.levelSeries().forEach(l -> tables.add(levels(s, l))));
+        return tables;
+    }
+
+    private List<Table> of(Condition condition, JobResults results) {
+        List<Series> series = results.series().stream()
+                .filter(s -> s.condition().equals(condition))
+                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (WaveformQuantity quantity : SHOWN) {
+            if (series.stream()
+                    .anyMatch(s -> s.points().stream()
+                            .anyMatch(p -> value(p, quantity)
+                                    .flatMap(Measured::asValue)
+                                    .isPresent()))) {
+                Parts.of(series, STATES).forEach(part -> tables.add(table(part, quantity)));
+            }
+        }
+        Parts.of(series, STATES).stream()
+                .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
+                .forEach(part -> tables.add(onsets(part)));
+        return tables;
+    }
+
+    private Table table(List<Series> series, WaveformQuantity quantity) {
+        TreeSet<Double> gains = new TreeSet<>();
+        series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
+        Cells cells = new Cells(wording);
+        Block block = cells.block(
+                gains.stream().map(wording::percent).toList(),
+                gains.stream()
+                        .map(g -> series.stream().map(s -> at(s, g, quantity)).toList())
+                        .toList(),
+                false);
+        String name = wording.say("value." + quantity.key());
+        return new Table(
+                block.titled(wording.say("series.title", "value", name)),
+                wording.say("table.gain"),
+                labels(series),
+                block.rows(),
+                cells.notes());
+    }
+
+    private static Optional<Measured> at(Series series, double gain, WaveformQuantity quantity) {
+        return series.points().stream()
+                .filter(p -> p.gainPercent() == gain)
+                .findFirst()
+                .flatMap(p -> value(p, quantity));
+    }
+
+    private static Optional<Measured> value(SeriesPoint point, WaveformQuantity quantity) {
+        return Optional.ofNullable(point.values().get(quantity));
+    }
+
+    private static boolean hasOnset(Series series) {
+        return series.onsetGain().stream()
+                .anyMatch(o -> o.gainPercent().asValue().isPresent());
+    }
+
+    private Table onsets(List<Series> series) {
+        List<Double> marks = series.stream()
+                .flatMap(s -> s.onsetGain().stream())
+                .map(OnsetGain::thdPercent)
+                .distinct()
+                .toList();
+        Cells cells = new Cells(wording);
+        List<Row> rows = marks.stream()
+                .map(m -> new Row(
+                        wording.percent(m),
+                        "",
+                        series.stream().map(s -> onset(s, m, cells)).toList(),
+                        ""))
+                .toList();
+        return new Table(
+                wording.say("series.onset"),
+                wording.say("value.thd"),
+                labels(series),
+                cells.aligned(rows),
+                cells.notes());
+    }
+
+    private Cell onset(Series series, double mark, Cells cells) {
+        Optional<Measured> gain = series.onsetGain().stream()
+                .filter(o -> o.thdPercent() == mark)
+                .map(OnsetGain::gainPercent)
+                .findFirst();
+        return gain.map(g -> cells.cell(wording.rotation(g))).orElse(Cell.of(""));
+    }
+
+    private List<String> labels(List<Series> series) {
+        return series.stream().map(s -> wording.label(s.state())).toList();
+    }
+
+    private Table levels(Series series, LevelSeries levels) {
+        Condition at = new Condition(
+                levels.gainPercent(),
+                series.condition().frequency(),
+                series.condition().level(),
+                series.condition().setting());
+        List<String> inputs = levels.steps().stream()
+                .map(step -> wording.numbers().nominal(step.input(), Unit.VOLT))
+                .toList();
+        Cells cells = new Cells(wording);
+        Block outputs = column(inputs, levels, LevelStep::output, cells);
+        Block slopes = column(inputs, levels, LevelStep::slope, cells);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            rows.add(new Row(
+                    inputs.get(i),
+                    "",
+                    List.of(
+                            outputs.rows().get(i).cells().get(0),
+                            slopes.rows().get(i).cells().get(0)),
+                    ""));
+        }
+        rows.add(compression(levels.compressionPoint(), cells));
+        return new Table(
+                wording.label(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
+                wording.say("value.inputFundamental"),
+                List.of(outputs.titled(wording.say("series.step.output")), wording.say("series.step.slope")),
+                rows,
+                cells.notes());
+    }
+
+    private static Block column(
+            List<String> inputs, LevelSeries levels, Function<LevelStep, Measured> figure, Cells cells) {
+        return cells.block(
+                inputs,
+                levels.steps().stream()
+                        .map(step -> List.of(Optional.of(figure.apply(step))))
+                        .toList(),
+                false);
+    }
+
+    private Row compression(Measured point, Cells cells) {
+        Amount amount = wording.amount(point);
+        Cell cell = amount.number().isEmpty() ? cells.cell(amount) : Cell.of(amount.full());
+        return new Row(wording.say("series.compression"), "", List.of(cell, Cell.of("")), "");
+    }
+}

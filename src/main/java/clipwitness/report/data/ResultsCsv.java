@@ -1,0 +1,254 @@
+package clipwitness.report.data;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.EquivalentGain;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.LevelSeries;
+import clipwitness.compare.result.NotExamined;
+import clipwitness.compare.result.OnsetGain;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.Series;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.TracedDevice;
+import clipwitness.measure.Harmonic;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import clipwitness.measure.junction.MatchedPair;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet. */
+public final class ResultsCsv {
+    private static final String[] COLUMNS = {
+        "section",
+        "state",
+        "against",
+        "file",
+        "quantity",
+        "order",
+        "gainPercent",
+        "frequency",
+        "level",
+        "setting",
+        "value",
+        "unit",
+        "expandedUncertainty",
+        "limit",
+        "decision",
+        "reason"
+    };
+
+    private final CSVPrinter out;
+
+    private ResultsCsv(CSVPrinter out) {
+        this.out = out;
+    }
+
+    /** The table as UTF-8, RFC 4180 with line feeds, decimal points whatever the report's language. */
+    public static byte[] bytes(JobResults results) {
+        StringBuilder text = new StringBuilder();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader(COLUMNS)
+                .setRecordSeparator('\n')
+                .get();
+        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+            new ResultsCsv(printer).write(results);
+        } catch (IOException impossible) { // a string builder takes everything
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void write(JobResults results) throws IOException {
+        for (CaptureResult c : results.captures()) {
+            capture(c);
+        }
+        for (Series s : results.series()) {
+            series(s);
+        }
+        for (Comparison c : results.comparisons()) {
+            comparison(c);
+        }
+        devices(results.devices());
+    }
+
+    private void devices(Devices devices) throws IOException {
+        Condition none =
+                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        for (TracedDevice d : devices.traced()) {
+            Subject subject = new Subject(
+                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+            for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
+                row(subject, e.getKey(), "", e.getValue());
+            }
+        }
+        for (MatchedPair p : devices.pairing().pairs()) {
+            Subject subject = new Subject("pair", "", "", "", none);
+            String names = String.join(" ", p.devices());
+            row(subject, names + " mismatch", "", p.mismatch());
+            row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
+        }
+        for (StatePrediction s : devices.predictions()) {
+            Subject subject = new Subject("prediction", s.state(), "", "", s.condition());
+            for (Prediction p : s.figures()) {
+                String order =
+                        p.order().isPresent() ? Integer.toString(p.order().getAsInt()) : "";
+                row(subject, "predicted " + p.quantity(), order, p.predicted());
+                row(subject, "measured " + p.quantity(), order, p.measured());
+            }
+        }
+    }
+
+    private void capture(CaptureResult c) throws IOException {
+        Subject subject = new Subject(
+                "capture",
+                c.row().state().orElse(""),
+                "",
+                c.row().file(),
+                c.row().condition());
+        Map<WaveformQuantity, Measured> values =
+                c.waveform().map(WaveformResult::values).orElse(Map.of());
+        for (Map.Entry<WaveformQuantity, Measured> e : values.entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Harmonic h : c.waveform().map(WaveformResult::harmonics).orElse(List.of())) {
+            row(subject, "harmonic", Integer.toString(h.order()), h.level());
+        }
+    }
+
+    private void series(Series s) throws IOException {
+        Subject subject = new Subject("series", s.state(), "", "", s.condition());
+        for (OnsetGain o : s.onsetGain()) {
+            row(subject, "onsetGain thd " + plain(o.thdPercent()) + " %", "", o.gainPercent());
+        }
+        for (LevelSeries l : s.levelSeries()) {
+            Condition at = new Condition(
+                    l.gainPercent(),
+                    s.condition().frequency(),
+                    OptionalDouble.empty(),
+                    s.condition().setting());
+            row(new Subject("series", s.state(), "", "", at), "compressionPoint", "", l.compressionPoint());
+        }
+    }
+
+    private void comparison(Comparison c) throws IOException {
+        Condition none =
+                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
+        row(whole, "verdict", "", "", "", "", "", c.verdict().code(), c.reason().orElse(""));
+        for (NotExamined n : c.notExamined()) {
+            row(whole, n.quantity().key(), "", "", "", "", "", "not examined", n.reason());
+        }
+        for (Item i : c.items()) {
+            item(new Subject("comparison", c.to(), c.from(), "", i.condition()), i);
+        }
+        for (LevelMatchedHarmonic h : c.levelMatched()) {
+            row(
+                    new Subject("level-matched", c.to(), c.from(), "", h.condition()),
+                    "harmonic",
+                    Integer.toString(h.order()),
+                    h.change());
+        }
+        for (EquivalentGain e : c.equivalentGain()) {
+            Condition at = new Condition(
+                    OptionalDouble.of(e.fromGainPercent()),
+                    e.condition().frequency(),
+                    e.condition().level(),
+                    e.condition().setting());
+            row(new Subject("comparison", c.to(), c.from(), "", at), "equivalentGain", "", e.toGainPercent());
+        }
+    }
+
+    private void item(Subject subject, Item i) throws IOException {
+        row(
+                subject,
+                i.quantity().key(),
+                "",
+                plain(i.change().value()),
+                i.change().unit().symbol(),
+                plain(i.change().expandedUncertainty()),
+                plain(i.limit()),
+                i.decision().code(),
+                reason(i));
+    }
+
+    private static String reason(Item item) {
+        return Stream.concat(bound(item.change()).stream(), item.change().reason().or(item::remedy).stream())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Optional<String> bound(Measured m) {
+        return m.asValue().filter(Measured.Value::isUpperBound).map(v -> "upper bound");
+    }
+
+    private void row(Subject subject, String quantity, String order, Measured m) throws IOException {
+        row(
+                subject,
+                quantity,
+                order,
+                plain(m.value()),
+                m.unit().symbol(),
+                plain(m.expandedUncertainty()),
+                "",
+                "",
+                m.reason().or(() -> bound(m)).orElse(""));
+    }
+
+    private void row(
+            Subject subject,
+            String quantity,
+            String order,
+            String value,
+            String unit,
+            String uncertainty,
+            String limit,
+            String decision,
+            String reason)
+            throws IOException {
+        Condition c = subject.condition;
+        out.printRecord(
+                subject.section,
+                subject.state,
+                subject.against,
+                subject.file,
+                quantity,
+                order,
+                plain(c.gainPercent()),
+                plain(c.frequency()),
+                plain(c.level()),
+                c.setting().orElse(""),
+                value,
+                unit,
+                uncertainty,
+                limit,
+                decision,
+                reason);
+    }
+
+    private static String plain(double value) {
+        return Double.toString(value + 0.0);
+    }
+
+    private static String plain(OptionalDouble value) {
+        return value.isPresent() ? plain(value.getAsDouble()) : "";
+    }
+
+    /** What a row is about. */
+    private record Subject(String section, String state, String against, String file, Condition condition) {}
+}

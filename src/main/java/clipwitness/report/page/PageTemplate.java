@@ -1,0 +1,100 @@
+package clipwitness.report.page;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import io.pebbletemplates.pebble.PebbleEngine;
+import io.pebbletemplates.pebble.error.PebbleException;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+
+/** Fills a template's page: everything is escaped unless the template says otherwise, and an unknown name is an error. */
+final class PageTemplate {
+    private static final String ENGINE = "io.pebbletemplates.";
+
+    private static final String XHTML = "xhtml";
+
+    private final TemplateSource source;
+    private final PebbleEngine engine;
+
+    PageTemplate(TemplateSource source) {
+        this.source = source;
+        this.engine = new PebbleEngine.Builder()
+                .loader(new TemplateLoader(source))
+                .strictVariables(true)
+                .addEscapingStrategy(XHTML, PageTemplate::escaped)
+                .defaultEscapingStrategy(XHTML)
+                .autoEscaping(true)
+                .defaultLocale(Locale.ROOT)
+                .cacheActive(false)
+                .methodAccessValidator(PageTemplate::readsOnly)
+                .build();
+    }
+
+    /**
+     * Reads the template without filling it.
+     *
+     * @throws InputException if it cannot be read; names its file and line
+     */
+    void check() throws InputException {
+        try {
+            engine.getTemplate(TemplateSource.PAGE);
+        } catch (PebbleException e) {
+            throw failure(e);
+        }
+    }
+
+    /**
+     * The filled page.
+     *
+     * @param model what the template knows as {@code report}
+     * @throws InputException if the template cannot be filled; names its file and line
+     */
+    String fill(Record model) throws InputException {
+        StringWriter page = new StringWriter();
+        try {
+            engine.getTemplate(TemplateSource.PAGE).evaluate(page, Map.of("report", model), Locale.ROOT);
+        } catch (PebbleException e) {
+            throw failure(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory failed", e);
+        }
+        return page.toString();
+    }
+
+    /** Text as XHTML writes it, in elements and in attributes. */
+    static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
+    }
+
+    /** A template reads finished values, counts them and knows where a loop stands; it calls nothing else. */
+    private static boolean readsOnly(Object object, Method method) {
+        return method.getParameterCount() == 0
+                && method.getDeclaringClass() != Object.class
+                && (object instanceof Record
+                        || object instanceof Collection
+                        || object instanceof Map.Entry
+                        || object.getClass().getName().startsWith(ENGINE));
+    }
+
+    private InputException failure(PebbleException e) {
+        String file = e.getFileName() == null ? TemplateSource.PAGE : e.getFileName();
+        int line = e.getLineNumber() == null ? 0 : e.getLineNumber();
+        return new InputException(
+                Origin.of(source.nameOf(file), Math.max(0, line)),
+                "the template cannot be filled: " + message(e),
+                "report-templates/README.md lists the names that a template may use");
+    }
+
+    private static String message(PebbleException e) {
+        return e.getCause() instanceof PebbleException inner ? message(inner) : e.getPebbleMessage();
+    }
+}

@@ -1,0 +1,233 @@
+package clipwitness.report.words;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
+public final class JobWording {
+    private static final double FULL = 100;
+    private static final String COUNT = "count.";
+
+    /** Ends the name of a sentence without its condition, for where there is nothing to tell apart. */
+    private static final String ALONE = ".alone";
+
+    private final WordBundle words;
+    private final NumberText numbers;
+    private final JobResults results;
+    private final boolean severalFrequencies;
+    private final boolean severalLevels;
+    private final boolean severalSettings;
+    private final boolean several;
+
+    /** The words for a job. */
+    public JobWording(WordBundle words, JobResults results) {
+        this.words = words;
+        this.results = results;
+        this.numbers = NumberText.in(results.job().sheet().report().language());
+        List<Condition> waves = results.captures().stream()
+                .map(CaptureResult::row)
+                .filter(r -> r.kind() == CaptureKind.WAVEFORM)
+                .map(CaptureRow::condition)
+                .toList();
+        this.severalFrequencies =
+                waves.stream().map(Condition::frequency).distinct().count() > 1;
+        this.severalLevels = waves.stream().map(Condition::level).distinct().count() > 1;
+        this.severalSettings = waves.stream().map(Condition::setting).distinct().count() > 1;
+        this.several = waves.stream().distinct().count() > 1;
+    }
+
+    /** A sentence of the words. */
+    public String say(String name, String... holes) {
+        return words.say(name, holes);
+    }
+
+    /** A sentence of the words; in a job whose waves were all captured under one condition, the sentence that does not repeat it. */
+    public String tell(String name, String... holes) {
+        return words.say(several || !words.has(name + ALONE) ? name : name + ALONE, holes);
+    }
+
+    /** A sentence about a condition; the sentence without it where the job has only this one and no name for it. */
+    String under(Condition condition, String name, String... holes) {
+        boolean named = several || !parts(condition).isEmpty() || !words.has(name + ALONE);
+        return words.say(named ? name : name + ALONE, with("condition", spoken(condition), holes));
+    }
+
+    private static String[] with(String hole, String text, String... holes) {
+        return Stream.concat(Stream.of(hole, text), Stream.of(holes)).toArray(String[]::new);
+    }
+
+    /** Whether the job's waves were captured under more than one condition. */
+    boolean several() {
+        return several;
+    }
+
+    /** Numbers. */
+    public NumberText numbers() {
+        return numbers;
+    }
+
+    /** What the report calls a state. */
+    public String label(String state) {
+        return results.job().sheet().label(state);
+    }
+
+    /** The figures that sentences are made from. */
+    StateValues figures() {
+        return new StateValues(results);
+    }
+
+    /** A figure as text. */
+    public Amount amount(Measured measured) {
+        return Amount.of(measured, numbers);
+    }
+
+    /** A figure as text without prefix, to at most so many decimals. */
+    public Amount amount(Measured measured, int decimals) {
+        return Amount.coarse(measured, decimals, numbers);
+    }
+
+    /** A position of the gain control that was found, not set: nobody reads it to less than a tenth of a percent. */
+    public Amount rotation(Measured percent) {
+        return amount(percent, 1);
+    }
+
+    /** Figures of one kind in one common scale; empty amounts where there is none. */
+    public List<Amount> together(List<Optional<Measured>> figures, boolean signed) {
+        double largest = figures.stream()
+                .flatMap(Optional::stream)
+                .flatMap(m -> m.asValue().stream())
+                .mapToDouble(Amount::largest)
+                .max()
+                .orElse(0);
+        return figures.stream()
+                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none("")))
+                .toList();
+    }
+
+    /** Name of a quantity inside a sentence. */
+    public String quantity(ItemQuantity quantity) {
+        return words.say("quantity." + quantity.key());
+    }
+
+    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
+    public String condition(Condition condition) {
+        Set<String> parts = parts(condition);
+        return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
+    }
+
+    private Set<String> parts(Condition condition) {
+        Set<String> parts = new LinkedHashSet<>();
+        condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
+        if (severalFrequencies) {
+            condition.frequency().ifPresent(f -> parts.add(numbers.nominal(f, Unit.HERTZ)));
+        }
+        if (severalLevels) {
+            condition.level().ifPresent(v -> parts.add(numbers.nominal(v, Unit.VOLT)));
+        }
+        if (severalSettings) {
+            condition.setting().ifPresent(parts::add);
+        }
+        return parts;
+    }
+
+    /** The same as a sentence says it: {@code full gain}. */
+    public String spoken(Condition condition) {
+        String text = condition(condition);
+        String full = words.say("condition.gain", "gain", percent(FULL));
+        return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
+    }
+
+    /** A stated share of rotation: {@code 25 %}. */
+    public String percent(double percent) {
+        return numbers.nominal(percent, Unit.PERCENT);
+    }
+
+    /**
+     * {@code all five gain settings}, or conditions where they differ in more than the gain; {@code the four gain settings where it is
+     * judged} where some of those captured are not among them.
+     *
+     * @param meant    conditions that are spoken of
+     * @param captured conditions that were captured, at least these
+     */
+    public String settings(Collection<Condition> meant, Collection<Condition> captured) {
+        Set<Condition> distinct = new LinkedHashSet<>(meant);
+        String kind = kind(distinct);
+        if (new LinkedHashSet<>(captured).size() > distinct.size()) {
+            kind += "judged.";
+        }
+        return switch (distinct.size()) {
+            case 1 -> words.say(kind + "one");
+            case 2 -> words.say(kind + "both");
+            default -> words.say(kind + "all", "count", count(distinct.size()));
+        };
+    }
+
+    /** {@code four of five gain settings}, or conditions where they differ in more than the gain. */
+    String settingsOf(Collection<Condition> meant, Collection<Condition> all) {
+        Set<Condition> distinct = new LinkedHashSet<>(all);
+        return words.say(
+                kind(distinct) + "some",
+                "count",
+                count(new LinkedHashSet<>(meant).size()),
+                "all",
+                count(distinct.size()));
+    }
+
+    private static String kind(Set<Condition> conditions) {
+        Set<OptionalDouble> gains = new LinkedHashSet<>();
+        conditions.forEach(c -> gains.add(c.gainPercent()));
+        return gains.size() == conditions.size() && !gains.contains(OptionalDouble.empty())
+                ? "settings."
+                : "conditions.";
+    }
+
+    /** So many figures. */
+    public String items(int count) {
+        return counted("items", count);
+    }
+
+    /** So many of something that has a word for one and a word for many. */
+    String counted(String name, int count) {
+        return count == 1 ? words.say(name + ".one") : words.say(name + ".many", "count", count(count));
+    }
+
+    /** So many figures of all: {@code three of six figures}, both in letters or both in digits. */
+    public String items(int count, int all) {
+        boolean letters = words.has(COUNT + count) && words.has(COUNT + all);
+        return words.say(
+                "items.of",
+                "count",
+                letters ? count(count) : Integer.toString(count),
+                "all",
+                letters ? count(all) : Integer.toString(all));
+    }
+
+    /** A whole number, in letters where the words have it. */
+    public String count(int number) {
+        String name = COUNT + number;
+        return words.has(name) ? words.say(name) : Integer.toString(number);
+    }
+
+    /** {@code a, b and c}. */
+    public String list(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        String head = String.join(", ", parts.subList(0, parts.size() - 1));
+        return head + " " + words.say("list.and") + " " + parts.get(parts.size() - 1);
+    }
+}

@@ -1,0 +1,186 @@
+package clipwitness.compare.hint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.compare.Bench;
+import clipwitness.compare.TestExamination;
+import clipwitness.compare.result.Hint;
+import clipwitness.fault.InputException;
+import clipwitness.measure.WaveformQuantity;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Each hint of the measurement book, section 9, on a made fault, and silence beside it. */
+class HintsTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void anOldPairThatNoLongerNullsBesideANewOneThatDoesLooksSwapped() throws IOException, InputException {
+        List<Hint> hints = hints(
+                Bench.ordinary("before", 50),
+                Bench.ordinary("old", 50).harmonics(1, 0.2, 0.1),
+                Bench.ordinary("new", 50));
+        assertThat(hints)
+                .containsExactly(new Hint(
+                        "states-swapped",
+                        Optional.of("old"),
+                        "“New pair” sounds as the unit did before and “Old pair” does not: the two positions, or their"
+                                + " captures, look swapped.",
+                        "“New pair” meets every limit for an unchanged state at 1 clipped setting; “Old pair” fails the"
+                                + " null-depth limit"));
+    }
+
+    @Test
+    void twoPairsThatBothNullLookNotSwapped() throws IOException, InputException {
+        assertThat(hints(Bench.ordinary("before", 50), Bench.ordinary("old", 50), Bench.ordinary("new", 50)))
+                .isEmpty();
+    }
+
+    /** An unclipped stage: 1 % instead of 10 %, 4 dB louder (20 lg 1.5849 = 4.000). */
+    @Test
+    void aCleanLouderOutputDoesNotClip() throws IOException, InputException {
+        Bench clean = Bench.ordinary("old", 100)
+                .with(WaveformQuantity.THD, 1, 0.01)
+                .with(WaveformQuantity.RMS, 0.7 * 1.5849, 0.001)
+                .harmonics(1, 0, 0.01);
+        assertThat(hints(Bench.ordinary("before", 100), clean))
+                .contains(new Hint(
+                        "not-clipping",
+                        Optional.of("old"),
+                        "“Old pair” does not clip where the unit did before: look for clippers that are not connected, a switch"
+                                + " that leaves them out, or devices that do not conduct.",
+                        "at 100 % gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
+    }
+
+    /** Clipped short pulses distort by more than their fundamental: such a figure is still written without an exponent. */
+    @Test
+    void aDistortionBeyondAHundredPercentIsWrittenOut() throws IOException, InputException {
+        Bench before = Bench.ordinary("before", 100).with(WaveformQuantity.THD, 124, 0.01);
+        Bench clean = Bench.ordinary("old", 100)
+                .with(WaveformQuantity.THD, 0.126, 0.01)
+                .with(WaveformQuantity.RMS, 1, 0.001)
+                .harmonics(1, 0, 0.01);
+        assertThat(hints(before, clean))
+                .extracting(Hint::evidence)
+                .anyMatch(e -> e.startsWith("at 100 % gain the distortion is 0.13 % instead of 120 %,"));
+    }
+
+    @Test
+    void aCleanQuieterOutputIsNoSuchFault() throws IOException, InputException {
+        Bench clean =
+                Bench.ordinary("new", 100).with(WaveformQuantity.THD, 1, 0.01).with(WaveformQuantity.RMS, 0.5, 0.001);
+        assertThat(hints(Bench.ordinary("before", 100), clean)).isEmpty();
+    }
+
+    @Test
+    void anOutputWithoutTheTestToneIsNone() throws IOException, InputException {
+        Bench dead = Bench.capture("old")
+                .gain(50)
+                .refused(WaveformQuantity.RMS, "no line at 1000 Hz")
+                .doubting(new Doubt(DoubtCode.NO_FUNDAMENTAL, Severity.REFUSAL, "no line at 1000 Hz"));
+        assertThat(hints(Bench.ordinary("before", 50), dead))
+                .containsExactly(new Hint(
+                        "no-output",
+                        Optional.of("old"),
+                        "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
+                                + " contact, a missing supply, or a probe in the wrong place.",
+                        "at 50 % gain the test tone does not stand out of the noise"));
+    }
+
+    /** 20 lg(0.7 / 0.0035) = 46 dB. */
+    @Test
+    void anOutputOf46DecibelsLessIsNone() throws IOException, InputException {
+        Bench faint = Bench.ordinary("old", 50).with(WaveformQuantity.RMS, 0.0035, 1e-5);
+        assertThat(hints(Bench.ordinary("before", 50), faint))
+                .extracting(Hint::code, Hint::evidence)
+                .contains(tuple("no-output", "at 50 % gain the level is 46 dB lower"));
+    }
+
+    /** A wave with a second harmonic, and the same with every sign turned. */
+    @Test
+    void anAsymmetricWaveUpsideDownIsInverted() throws IOException, InputException {
+        assertThat(hints(
+                        Bench.ordinary("before", 50).harmonics(1, 0.3, 0.1),
+                        Bench.ordinary("old", 50).harmonics(-1, -0.3, -0.1)))
+                .extracting(Hint::code, Hint::text)
+                .containsExactly(tuple(
+                        "inverted",
+                        "The wave of “Old pair” is upside down: look for a pair fitted the other way round, or a stage that"
+                                + " inverts."));
+    }
+
+    @Test
+    void aChangedPairTheOtherWayRoundIsMeantToBe() throws IOException, InputException {
+        assertThat(hints(
+                        Bench.ordinary("before", 50).harmonics(1, 0.3, 0.1),
+                        Bench.ordinary("new", 50).harmonics(-1, -0.3, -0.1)))
+                .isEmpty();
+    }
+
+    @Test
+    void aPhaseThatMovedByHalfATurnIsInverted() throws IOException, InputException {
+        assertThat(hints(phase("before", 3), phase("new", -178)))
+                .containsExactly(new Hint(
+                        "inverted",
+                        Optional.of("new"),
+                        "“New pair” turns the wave over, which the unit did not before: look for a stage wired the other way"
+                                + " round, or probes exchanged.",
+                        "at 50 % gain the phase moved by 179°"));
+    }
+
+    /** Level and distortion in dB are straight lines over the gain control here; 5 % more moves them by 0.5 dB and 1 dB. */
+    @Test
+    void changesThatFivePercentOfTheKnobWouldMakeAreAKnobOffset() throws IOException, InputException {
+        assertThat(hints(alongGain(0.0))).as("the same settings").isEmpty();
+        assertThat(hints(alongGain(5.0)))
+                .containsExactly(new Hint(
+                        "knob-offset",
+                        Optional.of("old"),
+                        "All changes of “Old pair” are what the gain control would make if it stood elsewhere: the knob may sit"
+                                + " differently on its shaft, or was set by another mark.",
+                        "turning it by +5.0 % of its rotation leaves no change of level or distortion above 0.00 dB"));
+    }
+
+    @Test
+    void aChangeOfDistortionAloneIsNoKnobOffset() throws IOException, InputException {
+        Bench[] captures = alongGain(0.0);
+        for (int i = captures.length / 2; i < captures.length; i++) {
+            captures[i].with(WaveformQuantity.THD, 15, 0.01);
+        }
+        assertThat(hints(captures)).isEmpty();
+    }
+
+    private static Bench[] alongGain(double offset) {
+        return Stream.of("before", "old")
+                .flatMap(state -> DoubleStream.of(0, 25, 50, 75, 100).mapToObj(gain -> {
+                    boolean end = gain == 0 || gain == 100;
+                    double at = gain + (state.equals("old") && !end ? offset : 0);
+                    return Bench.ordinary(state, gain)
+                            .with(WaveformQuantity.RMS, 0.1 * Math.pow(10, at / 200), 1e-5)
+                            .with(WaveformQuantity.THD, 2 * Math.pow(10, at / 100), 1e-3);
+                }))
+                .toArray(Bench[]::new);
+    }
+
+    private static Bench phase(String state, double degrees) {
+        return Bench.ordinary(state, 50)
+                .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
+                .with(WaveformQuantity.GAIN, 20, 0.01)
+                .with(WaveformQuantity.PHASE, degrees, 0.1);
+    }
+
+    private List<Hint> hints(Bench... captures) throws IOException, InputException {
+        return new TestExamination(folder).of(captures).hints();
+    }
+}

@@ -1,0 +1,134 @@
+package clipwitness.compare.hint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.compare.Bench;
+import clipwitness.compare.TestExamination;
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Devices;
+import clipwitness.compare.result.Hint;
+import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.StatePrediction;
+import clipwitness.fault.InputException;
+import clipwitness.job.Job;
+import clipwitness.job.read.JobReader;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.junction.Pairing;
+import clipwitness.quantity.Unit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The hint as printed. Every prediction has U = 6 mV and every measurement U = 8 mV: their differences 10 mV. */
+class LegMismatchTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aHalfThatClipsHigherIsNamedWithItsFigures() throws IOException, InputException {
+        assertThat(hints(at(100, 0.912, 0.6, 0.6, 0.6), at(75, 0.85, 0.59, 0.59, 0.59)))
+                .containsExactly(mismatch(
+                        "In “New pair” the upper half clips higher than the traced devices make it: look for an open leg, a"
+                                + " device the wrong way round, or other devices than the traced ones in this leg.",
+                        "at 100 % gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
+                                + " difference)"));
+    }
+
+    @Test
+    void aHalfThatClipsLowerIsNamedToo() throws IOException, InputException {
+        assertThat(hints(at(100, 0.6, 0.6, 0.02, 0.6)))
+                .containsExactly(mismatch(
+                        "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
+                                + " or switch, or other devices than the traced ones in this leg.",
+                        "at 100 % gain the lower clip level is 20.0\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
+                                + " difference)"));
+    }
+
+    @Test
+    void bothHalvesInOneDirectionAreTheWave() throws IOException, InputException {
+        assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
+                .extracting(Hint::text)
+                .containsExactly(
+                        "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
+                                + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
+                                + " states.");
+    }
+
+    @Test
+    void halvesInUnlikeDirectionsAreAPairTheOtherWayRound() throws IOException, InputException {
+        assertThat(hints(at(100, 0.6, 1.2, 1.2, 0.6)))
+                .containsExactly(mismatch(
+                        "In “New pair” the upper half clips lower and the lower half clips higher than the traced devices"
+                                + " make it: look for a pair fitted the other way round, or legs named in the other order in the"
+                                + " sheet.",
+                        "at 100 % gain the upper clip level is 600\u00A0mV instead of 1.20\u00A0V (± 10\u00A0mV on the"
+                                + " difference) and the lower clip level is 1.20\u00A0V instead of 600\u00A0mV (± 10\u00A0mV"
+                                + " on the difference)"));
+    }
+
+    /** 14 mV are within one and a half times 10 mV; 25 mV are not, but within 5 % of 600 mV. */
+    @Test
+    void smallDifferencesAreNone() throws IOException, InputException {
+        assertThat(hints(at(100, 0.114, 0.1, 0.1, 0.1))).isEmpty();
+        assertThat(hints(at(100, 0.625, 0.6, 0.6, 0.6))).isEmpty();
+    }
+
+    @Test
+    void aHalfThatIsOffInUnlikeDirectionsAtTwoSettingsIsNone() throws IOException, InputException {
+        assertThat(hints(at(100, 0.9, 0.6, 0.6, 0.6), at(75, 0.3, 0.6, 0.6, 0.6)))
+                .isEmpty();
+    }
+
+    private static Hint mismatch(String text, String evidence) {
+        return new Hint(
+                "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
+    }
+
+    /** Clip levels at a gain: upper measured and predicted, lower measured and predicted, V. */
+    private static StatePrediction at(double gain, double up, double upPredicted, double down, double downPredicted) {
+        return new StatePrediction(
+                "new",
+                Bench.ordinary("new", gain).condition(),
+                Optional.of("source from the gain for small signals"),
+                List.of(
+                        figure(WaveformQuantity.CLIP_UP, up, upPredicted),
+                        figure(WaveformQuantity.CLIP_DOWN, down, downPredicted)),
+                Optional.empty(),
+                true);
+    }
+
+    private static Prediction figure(WaveformQuantity quantity, double measured, double predicted) {
+        return new Prediction(
+                quantity.key(),
+                OptionalInt.empty(),
+                Measured.withNoise(predicted, Unit.VOLT, 0.003),
+                Measured.withNoise(measured, Unit.VOLT, 0.004));
+    }
+
+    private List<Hint> hints(StatePrediction... predictions) throws IOException, InputException {
+        List<CaptureResult> captures = new ArrayList<>();
+        for (StatePrediction p : predictions) {
+            captures.add(Bench.ordinary("new", p.condition().gainPercent().orElseThrow())
+                    .done());
+        }
+        Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
+        Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
+        Job job = JobReader.read(folder);
+        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
+        Devices devices =
+                new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
+        return new LegMismatch()
+                .look(new Evidence(
+                        job, catalogue, new Repeatability(catalogue, job.sheet().bench()), devices));
+    }
+}

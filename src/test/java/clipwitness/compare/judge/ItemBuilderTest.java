@@ -1,0 +1,198 @@
+package clipwitness.compare.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.compare.Bench;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.job.Limits;
+import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Decisions of the measurement book, sections 4 and 5, on figures stated outright. */
+class ItemBuilderTest {
+    private static final Limits DEFAULTS = new Limits(Map.of());
+    private static final Drift DRIFT = new Drift(new TemperatureChange(OptionalDouble.empty(), 1));
+
+    @Test
+    void theSameFiguresPassEveryLimit() {
+        List<Item> items = items(Intent.UNCHANGED, Bench.ordinary("a", 50), Bench.ordinary("b", 50));
+        assertThat(items)
+                .extracting(Item::quantity)
+                .containsExactly(
+                        ItemQuantity.LEVEL,
+                        ItemQuantity.THD,
+                        ItemQuantity.ASYMMETRY,
+                        ItemQuantity.CREST_FACTOR,
+                        ItemQuantity.NULL_DEPTH);
+        assertThat(items).extracting(Item::decision).containsOnly(Decision.PASS);
+    }
+
+    /** 20 lg 2 = 6.02 dB. */
+    @Test
+    void twiceTheLevelIsSixDecibelsAndFails() {
+        Item level = item(
+                ItemQuantity.LEVEL,
+                items(
+                        Intent.UNCHANGED,
+                        Bench.ordinary("a", 50),
+                        Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 1.4, 0.001)));
+        assertThat(level.change().value().orElseThrow()).isCloseTo(6.0206, within(1e-4));
+        assertThat(level.decision()).isEqualTo(Decision.FAIL);
+        assertThat(level.conformanceProbability().orElseThrow()).isLessThan(1e-9);
+    }
+
+    @Test
+    void distortionIsNotJudgedWhileItIsUnderOnePercentInBoth() {
+        Bench a = Bench.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
+        Bench b = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
+        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, b)).decision())
+                .isEqualTo(Decision.DESCRIBED);
+        Bench c = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
+        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, c)).decision())
+                .isEqualTo(Decision.FAIL);
+    }
+
+    @Test
+    void aChangedStateIsDescribedAndOnlyItsPolarityJudged() {
+        Bench a = Bench.ordinary("a", 50)
+                .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
+                .with(WaveformQuantity.GAIN, 20, 0.01)
+                .with(WaveformQuantity.PHASE, 178, 0.1);
+        Bench b = Bench.ordinary("b", 50)
+                .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
+                .with(WaveformQuantity.GAIN, 14, 0.01)
+                .with(WaveformQuantity.PHASE, -178, 0.1);
+        List<Item> items = items(Intent.CHANGED, a, b);
+        assertThat(items).filteredOn(Item::judged).extracting(Item::quantity).containsExactly(ItemQuantity.POLARITY);
+        Item polarity = item(ItemQuantity.POLARITY, items);
+        assertThat(polarity.change().value().orElseThrow()).isCloseTo(4, within(1e-12));
+        assertThat(polarity.decision()).isEqualTo(Decision.PASS);
+        assertThat(item(ItemQuantity.GAIN, items).change().value().orElseThrow())
+                .isCloseTo(-6, within(1e-12));
+    }
+
+    @Test
+    void aRefusedFigureIsUndecidedAndSaysWhatToCaptureAgain() {
+        Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
+        Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
+        assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
+        assertThat(level.change().reason()).contains("in “State b”: the converter was at its end");
+        assertThat(level.remedy()).contains("Capture it again: in “State b”: the converter was at its end.");
+    }
+
+    @Test
+    void whatWasRefusedBeforeTheWorkIsNotSimplyToBeCapturedAgain() {
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
+        assertThat(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .remedy())
+                .contains(
+                        "Capture it again if the unit can be put back into this state: in “State a”: the converter was at "
+                                + "its end.");
+    }
+
+    @Test
+    void aRefusalBeforeTheWorkIsNamedByItsState() {
+        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
+        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+                        .change()
+                        .reason())
+                .hasValue("in “State a”: no line");
+    }
+
+    @Test
+    void aSilentOutputHasNoLevelInDecibels() {
+        WaveformResult silent = Bench.ordinary("b", 50)
+                .with(WaveformQuantity.RMS, 0, 0)
+                .done()
+                .waveform()
+                .orElseThrow();
+        assertThat(ItemValue.LEVEL.of(silent).reason()).hasValue("a level cannot be given, because the rms is zero");
+    }
+
+    /**
+     * Level rises by 6 dB from 25 % to 75 % in both states; a knob known to 5 % of rotation then carries 0.12 dB/% times 5 % = 0.6 dB a
+     * state, 0.85 dB in the change: a change of 0.2 dB against a limit of 0.5 dB cannot be decided.
+     */
+    @Test
+    void aKnobSetByEyeLeavesASmallChangeUndecided() {
+        List<CaptureResult> captures = new ArrayList<>();
+        for (String state : List.of("a", "b")) {
+            captures.add(Bench.ordinary(state, 25)
+                    .with(WaveformQuantity.RMS, 0.35, 1e-5)
+                    .done());
+            captures.add(Bench.ordinary(state, 50)
+                    .with(WaveformQuantity.RMS, state.equals("a") ? 0.495 : 0.5065, 1e-5)
+                    .done());
+            captures.add(Bench.ordinary(state, 75)
+                    .with(WaveformQuantity.RMS, 0.7, 1e-5)
+                    .done());
+        }
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
+        StateAtCondition a = catalogue.of("a").get(1);
+        StateAtCondition b = catalogue.of("b").get(1);
+        Item level = item(
+                ItemQuantity.LEVEL,
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED).of(a, b));
+        assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
+        assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
+        assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
+                .isEqualTo(Source.KNOB);
+        assertThat(level.remedy())
+                .hasValue(
+                        "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured again.");
+    }
+
+    /** Three runs whose level scatters by 0.2 dB say more than the sheet's word on the knob. */
+    @Test
+    void runsReplaceTheKnobsWord() {
+        List<CaptureResult> captures = new ArrayList<>();
+        for (int run = 1; run <= 3; run++) {
+            double rms = 0.7 * Math.pow(10, 0.2 * (run - 2) / 20);
+            captures.add(Bench.ordinary("a", 50)
+                    .run(run)
+                    .with(WaveformQuantity.RMS, rms, 1e-6)
+                    .done());
+        }
+        captures.add(
+                Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 0.7, 1e-6).done());
+        Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
+        Item level = item(
+                ItemQuantity.LEVEL,
+                new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED)
+                        .of(catalogue.of("a").get(0), catalogue.of("b").get(0)));
+        // s = 0.2 dB over three runs: 0.2/sqrt(3) in state a, 0.2 in state b with its one run.
+        assertThat(level.change().asValue().orElseThrow().standardUncertainty())
+                .isCloseTo(Math.hypot(0.11547, 0.2), within(1e-4));
+    }
+
+    private static List<Item> items(Intent intent, Bench a, Bench b) {
+        CaptureResult x = a.done();
+        CaptureResult y = b.done();
+        Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);
+        return new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.01)), DRIFT, intent)
+                .of(catalogue.all().get(0), catalogue.all().get(1));
+    }
+
+    private static Item item(ItemQuantity quantity, List<Item> items) {
+        Optional<Item> found =
+                items.stream().filter(i -> i.quantity() == quantity).findFirst();
+        return found.orElseThrow();
+    }
+
+    private static clipwitness.job.Bench bench(double knob) {
+        OptionalDouble none = OptionalDouble.empty();
+        return new clipwitness.job.Bench(none, none, none, none, List.of(), 0.03, knob, 0.005);
+    }
+}

@@ -1,0 +1,112 @@
+package clipwitness.compare.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.compare.Bench;
+import clipwitness.measure.Contribution;
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
+import clipwitness.quantity.Unit;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is advised where a change stands 0.1 dB from its limit: its expanded uncertainty may be 0.1 dB, its standard uncertainty 0.05 dB. */
+class RemedyTest {
+    private static final double DISTANCE = 0.1;
+    private static final StateAtCondition BEFORE = Bench.ordinary("a", 50).setting();
+    private static final StateAtCondition AFTER = Bench.ordinary("b", 50).setting();
+
+    /** Independent parts fall with the root of their number (JCGM 100, 4.2.3), the converter step with the range. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            NOISE | 0.1 | Capture each state with a record 4 times as long, or average 4 captures: noise is what hides the change.
+            NOISE | 0.15 | Capture each state with a record 9 times as long, or average 9 captures: noise is what hides the change.
+            CONVERTER_STEP | 0.15 | Capture each state at a vertical range 3 times finer, or with more bits: the converter step hides the change.
+            KNOB | 0.1 | Set the controls anew and capture each state until there are 4 runs (column run of captures.csv): how well the knob is set again hides the change.
+            KNOB | 0.6 | Set the gain control 12 times as well as it was, by a dial, a mark, or at an end stop, and capture each state.
+            METHOD | 0.6 | No number of captures would soon show a change as small as the limit.
+            """)
+    void beforeTheWorkBothStatesCanBeCapturedBetter(Source source, double uncertainty, String remedy) {
+        assertThat(Remedy.beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
+                .isEqualTo(remedy);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            STIMULUS | 0.6 | Capture “State b” again with the generator set as it was for “State a”.
+            TEMPERATURE | 0.6 | Capture “State b” again at the temperature at which “State a” was captured.
+            VERTICAL_ACCURACY | 0.6 | Capture “State b” again at the vertical range, and with the instrument, at which “State a” was captured.
+            """)
+    void whatASecondOccasionBroughtCanBeTakenAway(Source source, double uncertainty, String remedy) {
+        assertThat(after(Map.of(), new Contribution(source, uncertainty))).isEqualTo(remedy);
+    }
+
+    /** Of 0.06² of noise a sixth stays with the state before; 0.06² - 0.05² of it has to go from the other five sixths: 2 times as long. */
+    @Test
+    void afterTheWorkOnlyTheLaterStateCanBeCapturedAgain() {
+        assertThat(after(Map.of(Source.NOISE, 1.0 / 6), new Contribution(Source.NOISE, 0.06)))
+                .isEqualTo(
+                        "Capture “State b” again with a record 2 times as long, or average 2 captures: noise is what hides"
+                                + " the change.");
+    }
+
+    /** Half of 0.1² is more than 0.05². */
+    @Test
+    void whatTheStateBeforeBringsCannotBeMended() {
+        assertThat(after(Map.of(Source.NOISE, 0.5), new Contribution(Source.NOISE, 0.1)))
+                .isEqualTo(
+                        "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured"
+                                + " again.");
+    }
+
+    /** Two runs that there are, four times as many that are needed. */
+    @Test
+    void runsThatThereAreCount() {
+        StateAtCondition twice = new StateAtCondition(
+                "a",
+                "State a",
+                AFTER.condition(),
+                List.of(
+                        Bench.ordinary("a", 50).done(),
+                        Bench.ordinary("a", 50).run(2).done()));
+        assertThat(Remedy.beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
+                .contains("until there are 8 runs");
+    }
+
+    /** 0.04² of knob is left: noise must fall from 0.12 to 0.03, sixteen times as long a record. Runs alone would need seven. */
+    @Test
+    void aLongerRecordComesBeforeMoreRuns() {
+        assertThat(Remedy.beforehand(
+                        change(new Contribution(Source.KNOB, 0.04), new Contribution(Source.NOISE, 0.12)),
+                        DISTANCE,
+                        BEFORE))
+                .contains("a record 16 times as long");
+    }
+
+    /** Neither alone would do: the sum of squares 0.06² + 0.08² = 0.1² has to fall to 0.05². */
+    @Test
+    void runsAverageNoiseToo() {
+        assertThat(Remedy.beforehand(
+                        change(new Contribution(Source.KNOB, 0.06), new Contribution(Source.NOISE, 0.08)),
+                        DISTANCE,
+                        BEFORE))
+                .contains("until there are 4 runs");
+    }
+
+    @Test
+    void onTheLimitNothingHelps() {
+        assertThat(Remedy.beforehand(change(new Contribution(Source.NOISE, 0.1)), 0, BEFORE))
+                .isEqualTo("The change lies on the limit; more captures would not decide.");
+    }
+
+    private static String after(Map<Source, Double> stays, Contribution part) {
+        return Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays);
+    }
+
+    private static Measured.Value change(Contribution... budget) {
+        return new Measured.Value(0.4, Unit.DECIBEL, List.of(budget), false);
+    }
+}

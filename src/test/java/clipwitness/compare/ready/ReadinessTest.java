@@ -1,0 +1,181 @@
+package clipwitness.compare.ready;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.capture.Doubt;
+import clipwitness.capture.DoubtCode;
+import clipwitness.capture.Severity;
+import clipwitness.capture.VerticalRange;
+import clipwitness.compare.Bench;
+import clipwitness.compare.TestExamination;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.Missing;
+import clipwitness.compare.result.ReadyItem;
+import clipwitness.compare.result.ReadyResult;
+import clipwitness.fault.InputException;
+import clipwitness.job.read.JobReader;
+import clipwitness.measure.WaveformQuantity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What captures before the work can tell: JCGM 106 asks how large an uncertainty a limit allows. */
+class ReadinessTest {
+    private static final String NO_NOISE = "no-noise-capture";
+    private static final String NO_RESPONSE = "no-response-capture";
+
+    @TempDir
+    private Path folder;
+
+    /** Two captures known to 0.1 % each differ by sqrt 2 times 0.1 %: k = 2 gives 8.686 dB times 0.002828 = 0.02457 dB. */
+    @Test
+    void twoLevelsKnownToATenthOfAPercentTellAChangeOf0Point0246Decibels() throws IOException, InputException {
+        ReadyItem level = item(ready("", end().with(WaveformQuantity.RMS, 1, 0.001)), ItemQuantity.LEVEL);
+        assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.02457, within(1e-5));
+        assertThat(level.sufficient()).isTrue();
+        assertThat(level.remedy()).isEmpty();
+    }
+
+    /** 3 % each: 0.737 dB, more than the limit of 0.5 dB; three times as long a record would do, 0.737² / 0.5² = 2.17. */
+    @Test
+    void aLimitThatNoiseHidesIsNotSufficientAndSaysWhatWouldBe() throws IOException, InputException {
+        ReadyResult result = ready("", end().with(WaveformQuantity.RMS, 1, 0.03));
+        ReadyItem level = item(result, ItemQuantity.LEVEL);
+        assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.737, within(1e-3));
+        assertThat(level.sufficient()).isFalse();
+        assertThat(level.remedy())
+                .hasValue(
+                        "Capture each state with a record 3 times as long, or average 3 captures: noise is what hides the"
+                                + " change.");
+        assertThat(result.sufficient()).isFalse();
+    }
+
+    @Test
+    void aFigureThatWasRefusedIsNotSufficient() throws IOException, InputException {
+        ReadyItem level = item(ready("", end().refused(WaveformQuantity.RMS, "no line")), ItemQuantity.LEVEL);
+        assertThat(level.smallestChange().reason()).hasValue("in “As it came”: no line");
+        assertThat(level.sufficient()).isFalse();
+        assertThat(level.remedy()).hasValue("Capture it again: in “As it came”: no line.");
+    }
+
+    /**
+     * Noise of 0.1 mV in each of the six coefficients of two 1 V waves is sqrt 12 times 0.1 mV, -69.2 dB, and with k = 2 less than twice
+     * that: far below the limit of -32 dB.
+     */
+    @Test
+    void aQuietWaveShowsADifferenceFarBelowTheLimitOfTheNull() throws IOException, InputException {
+        ReadyItem depth = item(ready("", end()), ItemQuantity.NULL_DEPTH);
+        assertThat(depth.smallestChange().value().orElseThrow()).isBetween(-69.2, -63.2);
+        assertThat(depth.sufficient()).isTrue();
+    }
+
+    @Test
+    void distortionUnderOnePercentIsNotJudgedAndNotAsked() throws IOException, InputException {
+        assertThat(ready("", end().with(WaveformQuantity.THD, 0.5, 0.01)).items())
+                .extracting(ReadyItem::quantity)
+                .containsExactly(
+                        ItemQuantity.LEVEL, ItemQuantity.ASYMMETRY, ItemQuantity.CREST_FACTOR, ItemQuantity.NULL_DEPTH);
+    }
+
+    @Test
+    void withoutCapturesThereIsNothingToCompareWith() throws IOException, InputException {
+        ReadyResult result = ready("");
+        assertThat(result.sufficient()).isFalse();
+        assertThat(result.missing().get(0))
+                .isEqualTo(new Missing(
+                        "no-waveform",
+                        "“As it came” has no waveform capture: capture the test tone at several positions of the gain control,"
+                                + " input and output together.",
+                        true));
+    }
+
+    @Test
+    void whatIsMissingComesMostImportantFirst() throws IOException, InputException {
+        Bench clipped = Bench.ordinary("before", 100)
+                .doubting(new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "the screen was too small"));
+        ReadyResult result = ready("", clipped);
+        assertThat(result.missing())
+                .extracting(Missing::code)
+                .containsExactly(
+                        "over-range", "one-gain-setting", "no-replicate", "no-input-channel", NO_NOISE, NO_RESPONSE);
+        assertThat(result.missing().get(0).text()).isEqualTo("captures/before.csv: the screen was too small.");
+        assertThat(result.sufficient()).isFalse();
+    }
+
+    /** Measurement book, section 1: the sheet states 100 mV, and more than 5 % beside it is a doubt. */
+    @Test
+    void aGeneratorThatIsNotSetAsTheSheetSaysIsToBeSet() throws IOException, InputException {
+        assertThat(ready("", full(100, 1).with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.12, 1e-5))
+                        .missing())
+                .extracting(Missing::text)
+                .contains("captures/before.csv: the input measures 120.0 mV peak where the sheet states 100.0 mV.");
+    }
+
+    @Test
+    void settingsRunsAndInputSilenceTheirLines() throws IOException, InputException {
+        ReadyResult result = ready("", full(0, 1), full(0, 2), full(100, 1));
+        assertThat(result.missing()).extracting(Missing::code).containsExactly(NO_NOISE, NO_RESPONSE);
+        assertThat(result.sufficient()).isTrue();
+    }
+
+    @Test
+    void aLimitOnTheSheetMakesItsCaptureANeed() throws IOException, InputException {
+        ReadyResult result = ready("limits: {noise: 2 dB}\n", full(0, 1), full(0, 2), full(100, 1));
+        assertThat(result.missing())
+                .filteredOn(Missing::grave)
+                .extracting(Missing::text)
+                .containsExactly(
+                        "“As it came” has no noise capture: terminate the input and capture the output for at least 5"
+                                + " periods of the mains, or noise and hum cannot be compared.");
+        assertThat(result.sufficient()).isFalse();
+    }
+
+    /** 60 codes of 256. */
+    @Test
+    void aWaveOnAQuarterOfTheScreenIsSaid() throws IOException, InputException {
+        Bench small = full(100, 1)
+                .with(WaveformQuantity.PEAK_UP, 0.3, 0.001)
+                .with(WaveformQuantity.PEAK_DOWN, 0.3, 0.001)
+                .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)));
+        assertThat(ready("", small).missing())
+                .extracting(Missing::text)
+                .contains(
+                        "captures/before.csv: the wave fills 23 % of the converter's range: a finer vertical range would"
+                                + " halve its steps.");
+    }
+
+    @Test
+    void aRailWithoutAReadingFromBeforeIsToBeMeasured() throws IOException, InputException {
+        assertThat(ready("rails: [{name: supply, expected: 9 V, old: 9 V}]\n", full(100, 1))
+                        .missing())
+                .extracting(Missing::text)
+                .contains("“supply” has no meter reading from before the work: measure it now.");
+    }
+
+    private static Bench end() {
+        return Bench.ordinary("before", 100);
+    }
+
+    private static Bench full(double gain, int run) {
+        return Bench.ordinary("before", gain).run(run).with(WaveformQuantity.GAIN, 20, 0.01);
+    }
+
+    private static ReadyItem item(ReadyResult result, ItemQuantity quantity) {
+        return result.items().stream()
+                .filter(i -> i.quantity() == quantity)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private ReadyResult ready(String sheet, Bench... captures) throws IOException, InputException {
+        Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET + sheet);
+        Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
+        return Readiness.of(
+                JobReader.read(folder), Stream.of(captures).map(Bench::done).toList());
+    }
+}

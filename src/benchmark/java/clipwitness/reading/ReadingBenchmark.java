@@ -103,12 +103,12 @@ public class ReadingBenchmark {
         DataBlock block = DataBlock.find(source.name(), head.lines(), DialectFinder.find(source.name(), head, notes));
         Columns columns =
                 new ColumnUses(block, Header.find(block, notes), Optional.empty(), false, notes).decide();
-        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
         return DataPass.of(source, head, block, RowPlan.of(block, columns.kept(), false), work, notes);
     }
 
     private Export read(Split split) throws InputException {
-        Work work = new Work(split, Progress.NONE, Room.ofMachine());
+        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
         return ExportReader.read(file, "long.csv", ReadingOptions.none(), work);
     }
 }

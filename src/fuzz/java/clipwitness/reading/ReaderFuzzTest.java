@@ -50,7 +50,7 @@ class ReaderFuzzTest {
 
     private static String outcome(Path file, Split split) {
         try {
-            Work work = new Work(split, Progress.NONE, Room.ofMachine());
+            Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
             Export export = ExportReader.read(file, NAME, ReadingOptions.none(), work);
             int hash = 1;
             for (Channel channel : export.channels()) {

@@ -88,7 +88,7 @@ public final class Batch {
         } catch (InputException e) {
             return new JobOutcome.Failed(folder, e.problems());
         } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
-            return new JobOutcome.Failed(folder, List.of(OwnFault.problem(folder, e)));
+            return OwnFault.unnumbered(folder, e).outcome(options);
         }
     }
 }

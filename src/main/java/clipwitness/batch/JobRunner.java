@@ -27,8 +27,6 @@ import java.util.concurrent.ExecutorService;
 
 /** One job from folder to report. */
 final class JobRunner {
-    private static final String OUTPUT_FOLDER = "report";
-
     private final ReportOptions options;
     private final ExecutorService workers;
     private final Progress progress;
@@ -41,7 +39,7 @@ final class JobRunner {
 
     /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
     JobOutcome run(Job job) {
-        Path out = options.out().orElseGet(() -> job.folder().resolve(OUTPUT_FOLDER));
+        Path out = options.outputOf(job.folder());
         try {
             List<CaptureResult> captures = Loading.all(job, workers, progress);
             JobResults results = Examination.of(job, Inputs.digest(job, captures), captures);
@@ -56,6 +54,8 @@ final class JobRunner {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
             return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(out, e)));
+        } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
+            return new OwnFault(job.folder(), job.sheet().report().number(), e).outcome(options);
         }
     }
 

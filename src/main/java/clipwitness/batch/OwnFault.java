@@ -2,29 +2,88 @@ package clipwitness.batch;
 
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
+import clipwitness.report.FolderSink;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 
-/** A fault of the program itself, put so that whoever mends it finds the place. */
-final class OwnFault {
-    private OwnFault() {}
+/**
+ * A fault of the program itself. The whole stack trace, with the causes and the versions of the program and of Java, goes to the file
+ * {@code N-fault.txt} in the folder of the results; the message names that file.
+ *
+ * @param folder the job folder
+ * @param name   number of the report, or the folder's name where the number is not known
+ * @param fault  what was thrown
+ */
+record OwnFault(Path folder, String name, RuntimeException fault) {
+    private static final int MOST_PLACES = 200;
 
-    static Problem problem(Path folder, RuntimeException fault) {
+    /** A fault that occurred before the number of the report was known. */
+    static OwnFault unnumbered(Path folder, RuntimeException fault) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return new OwnFault(folder, name == null ? "job" : name.toString(), fault);
+    }
+
+    /** Writes the stack trace and says how the job ended; a stack trace that cannot be written is a second problem. */
+    JobOutcome.Failed outcome(ReportOptions options) {
+        Path out = options.outputOf(folder);
+        String file = name + "-fault.txt";
+        try {
+            new FolderSink(out).put(Map.of(file, trace(options.software()).getBytes(StandardCharsets.UTF_8)));
+            return new JobOutcome.Failed(
+                    folder,
+                    List.of(problem("the job folder and " + out.resolve(file) + ", which holds the stack trace")));
+        } catch (IOException e) {
+            return new JobOutcome.Failed(
+                    folder, List.of(problem("the job folder"), Unwritten.problem(out.resolve(file), e)));
+        }
+    }
+
+    /**
+     * The message.
+     *
+     * @param evidence what is to be sent along
+     */
+    Problem problem(String evidence) {
+        Throwable root = root();
+        String said = root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage();
+        return new Problem(
+                Origin.of(folder.toString()),
+                "a fault of the program, not of the job: " + said + " (at " + places(root) + ")",
+                "The other jobs go on; please report it with " + evidence);
+    }
+
+    private Throwable root() {
         Throwable root = fault;
         while (root.getCause() != null) {
             root = root.getCause();
         }
-        StringBuilder way = new StringBuilder();
+        return root;
+    }
+
+    private static String places(Throwable root) {
+        StringBuilder places = new StringBuilder();
         for (StackTraceElement e : root.getStackTrace()) {
-            if (e.getClassName().startsWith("clipwitness.") && way.length() < 200) {
-                way.append(way.length() == 0 ? "" : ", ")
+            if (e.getClassName().startsWith("clipwitness.") && places.length() < MOST_PLACES) {
+                places.append(places.length() == 0 ? "" : ", ")
                         .append(e.getClassName().substring("clipwitness.".length()))
                         .append(':')
                         .append(e.getLineNumber());
             }
         }
-        return new Problem(
-                Origin.of(folder.toString()),
-                "a fault of the program, not of the job: " + root.getMessage() + " (at " + way + ")",
-                "The other jobs go on; please report it with the job folder");
+        return places.toString();
+    }
+
+    private String trace(String software) {
+        StringWriter text = new StringWriter();
+        try (PrintWriter lines = new PrintWriter(text)) {
+            lines.println(software + ", Java " + Runtime.version());
+            fault.printStackTrace(lines);
+        }
+        return text.toString();
     }
 }

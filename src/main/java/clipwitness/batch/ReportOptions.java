@@ -12,8 +12,15 @@ import java.util.Optional;
  * @param software  name and version of the program
  */
 public record ReportOptions(Optional<Path> out, List<String> templates, String software) {
+    private static final String OUTPUT_FOLDER = "report";
+
     /** Copies what it is given. */
     public ReportOptions {
         templates = List.copyOf(templates);
+    }
+
+    /** The folder for the results of a job. */
+    Path outputOf(Path jobFolder) {
+        return out.orElseGet(() -> jobFolder.resolve(OUTPUT_FOLDER));
     }
 }

@@ -1,9 +1,7 @@
 package clipwitness.capture;
 
-import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * A traced curve: pairs of voltage and current in the order in which they were taken.
@@ -24,12 +22,5 @@ public record CurveTable(String file, List<Channel> channels, List<Doubt> doubts
         if (channels.stream().map(c -> c.samples().size()).distinct().count() != 1) {
             throw new IllegalArgumentException("a curve needs channels of one length");
         }
-    }
-
-    /** The first channel in a unit. */
-    public Optional<Channel> in(Unit unit) {
-        return channels.stream()
-                .filter(c -> c.unit().filter(u -> u == unit).isPresent())
-                .findFirst();
     }
 }

@@ -67,11 +67,6 @@ public final class Samples {
         return values.clone();
     }
 
-    /** Samples from one index up to, not including, another. */
-    public Samples slice(int from, int to) {
-        return new Samples(Arrays.copyOfRange(values, from, to));
-    }
-
     /** Each sample through a function; gaps stay gaps. */
     public Samples map(DoubleUnaryOperator function) {
         double[] mapped = new double[values.length];

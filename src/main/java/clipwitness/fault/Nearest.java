@@ -16,7 +16,7 @@ public final class Nearest {
     private Nearest() {}
 
     /** The known word with the smallest distance, upper and lower case alike; the first of several. */
-    static Optional<String> to(String word, Collection<String> known) {
+    public static Optional<String> to(String word, Collection<String> known) {
         return known.stream().limit(MOST).min(Comparator.comparingInt(k -> distance(fold(word), fold(k))));
     }
 

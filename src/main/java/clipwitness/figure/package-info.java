@@ -1,4 +1,4 @@
 /**
- * Finished results drawn on any canvas. In: results. Out: paint. Computes and judges nothing.
+ * The pictures of a report. In: finished results. Out: figures that paint on any canvas. Computes and judges nothing.
  */
 package clipwitness.figure;

@@ -1,5 +1,4 @@
 /**
- * Job sheet and captures table, read and checked. In: a job folder. Out: {@link clipwitness.job.Job}. Knows no
- * export and no measurement.
+ * Job sheet and captures table as values. In: nothing. Out: {@link clipwitness.job.Job}. Knows no text format, no export and no measurement.
  */
 package clipwitness.job;

@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.measure.transfer.Corners;
 import java.util.OptionalDouble;
 
 /**
@@ -10,7 +11,7 @@ import java.util.OptionalDouble;
  */
 public record FilterCorners(OptionalDouble lowPass, OptionalDouble highPass) {
     /** Corners as multiples of a fundamental in Hz. */
-    static FilterCorners of(Corners corners, double fundamental) {
+    public static FilterCorners of(Corners corners, double fundamental) {
         return new FilterCorners(
                 corners.low() > 0 ? OptionalDouble.of(fundamental / corners.low()) : OptionalDouble.empty(),
                 corners.high() > 0 ? OptionalDouble.of(fundamental * corners.high()) : OptionalDouble.empty());

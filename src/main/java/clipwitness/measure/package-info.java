@@ -1,5 +1,5 @@
 /**
- * What a clipping stage does to a signal. In: captures. Out: {@link clipwitness.measure.Measured}. Knows no
- * file, no clock, no report.
+ * Results of measuring: {@link clipwitness.measure.Measured} and the values made of it. In: nothing. Out: values that exist only when valid.
+ * The rooms below compute them; none knows a file, a clock or a report.
  */
 package clipwitness.measure;

@@ -15,16 +15,6 @@ public final class Decibels {
     }
 
     /**
-     * Level of a power ratio in dB.
-     *
-     * @param ratio power ratio, above 0
-     * @throws IllegalArgumentException if the ratio is not above 0
-     */
-    public static double ofPower(double ratio) {
-        return 10 * Math.log10(positive(ratio));
-    }
-
-    /**
      * Amplitude ratio of a level.
      *
      * @param level in dB

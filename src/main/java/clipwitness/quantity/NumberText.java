@@ -49,11 +49,6 @@ public final class NumberText {
         return parts(value, unit, expanded, 0, false).full();
     }
 
-    /** The same for a change, which shows its plus sign too: {@code +0.02 ± 0.10 dB}. */
-    public String change(double value, Unit unit, double expanded) {
-        return parts(value, unit, expanded, 0, true).full();
-    }
-
     /**
      * A value with some significant digits, {@code 23.1 mV}.
      *
@@ -105,26 +100,6 @@ public final class NumberText {
     /** The same for a change, which shows its plus sign too, {@code +0.02 dB}; what rounds to 0 has no sign. */
     public String signed(double value, Unit unit, int decimals) {
         return withUnit(plain(toStep(exact(value), -decimals), Prefix.NONE, true), Prefix.NONE, unit);
-    }
-
-    /**
-     * A value with some decimals and no prefix, rounded so that it never looks equal to a limit that it misses:
-     * 1.003 dB against the limit 1.00 dB is {@code 1.01 dB}.
-     *
-     * @param value    value in the unit, with the sign of the limit
-     * @param limit    limit in the unit
-     * @param unit     unit of both
-     * @param decimals decimals that both are printed with
-     */
-    public String beyond(double value, double limit, Unit unit, int decimals) {
-        BigDecimal printed = toStep(exact(value), -decimals);
-        BigDecimal bound = toStep(exact(limit), -decimals);
-        if (value > limit) {
-            printed = printed.max(bound.add(bound.ulp()));
-        } else if (value < limit) {
-            printed = printed.min(bound.subtract(bound.ulp()));
-        }
-        return withUnit(plain(printed, Prefix.NONE, false), Prefix.NONE, unit);
     }
 
     /**

@@ -52,7 +52,7 @@ public final class ExportReader {
      */
     public static Export read(Path file, String nameAsWritten, ReadingOptions options, Progress progress)
             throws InputException {
-        return read(file, nameAsWritten, options, Work.ofMachine(progress));
+        return read(file, nameAsWritten, options, Work.ofMachine(progress::advance));
     }
 
     /** Reads a file, worked through as the caller wants it. */

@@ -14,7 +14,7 @@ import java.util.Map;
  * A folder. Documents are written under temporary names in the same folder and flushed; only when all are complete are they renamed,
  * in the given order. What a failing call wrote is removed, the folder too where the call made it.
  */
-public final class FolderSink implements ReportSink {
+public final class FolderSink {
     private final Path folder;
 
     /** A folder, made when the first document comes. */
@@ -22,7 +22,12 @@ public final class FolderSink implements ReportSink {
         this.folder = folder;
     }
 
-    @Override
+    /**
+     * Takes documents that belong together: all of them appear, or none.
+     *
+     * @param documents file names and contents, in the order in which they are to appear
+     * @throws IOException if they could not be written; what stood there before is as it was
+     */
     public void put(Map<String, byte[]> documents) throws IOException {
         Path made = firstMissing(folder.toAbsolutePath());
         Map<Path, Path> written = new LinkedHashMap<>();

@@ -1,5 +1,5 @@
 /**
- * The paper and the machine-readable results: model, words, templates, PDF, JSON, CSV. In: finished results.
- * Out: documents in a sink. Computes and judges nothing.
+ * The documents: a report and a sheet for the drawer as PDF, and the folder they go to. In: finished results. Out: files in that folder.
+ * Computes and judges nothing.
  */
 package clipwitness.report;

@@ -5,10 +5,9 @@ public sealed interface Crossing {
     /**
      * It does so within the points.
      *
-     * @param x     where
-     * @param slope slope of the curve there, 0 or more
+     * @param x where
      */
-    record At(double x, double slope) implements Crossing {}
+    record At(double x) implements Crossing {}
 
     /** The first point already lies on the level or above. */
     record BelowFirst() implements Crossing {}

@@ -55,15 +55,6 @@ final class FitSamples {
         return gaps.length > 0 && Arrays.binarySearch(gaps, index) >= 0;
     }
 
-    /** Mean of the samples that have a value. */
-    double mean() {
-        double sum = 0;
-        for (double v : values) {
-            sum += v;
-        }
-        return sum / count();
-    }
-
     /** Sum of the squared distances from a level, gaps left out. */
     double energyAbout(double level) {
         double sum = 0;

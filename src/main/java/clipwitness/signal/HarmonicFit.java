@@ -108,11 +108,6 @@ public final class HarmonicFit {
         return cyclesPerSample;
     }
 
-    /** Number of samples of the record, gaps included. */
-    public int samples() {
-        return samples;
-    }
-
     /**
      * Covariance of two coefficients for noise of unit variance, the frequency's share included.
      *

@@ -27,14 +27,14 @@ public final class NonlinearFit {
 
     private final double[] parameters;
     private final double[][] covariance;
-    private final double[] residuals;
     private final double chiSquare;
+    private final int freedom;
 
-    private NonlinearFit(double[] parameters, double[][] covariance, double[] residuals, double chiSquare) {
+    private NonlinearFit(double[] parameters, double[][] covariance, double chiSquare, int freedom) {
         this.parameters = parameters;
         this.covariance = covariance;
-        this.residuals = residuals;
         this.chiSquare = chiSquare;
+        this.freedom = freedom;
     }
 
     /** A fit, or why there is none. */
@@ -70,22 +70,19 @@ public final class NonlinearFit {
                             .maxEvaluations(MOST_ROUNDS)
                             .maxIterations(MOST_ROUNDS)
                             .build());
-            return found(optimum, s);
+            return found(optimum);
         } catch (TooManyEvaluationsException | TooManyIterationsException | ConvergenceException e) {
             return new Outcome.Failed("the fit does not settle");
         }
     }
 
-    private static Outcome found(LeastSquaresOptimizer.Optimum optimum, double[] s) {
+    private static Outcome found(LeastSquaresOptimizer.Optimum optimum) {
         double[] residuals = optimum.getResiduals().toArray();
         double chiSquare = Arrays.stream(residuals).map(r -> r * r).sum();
         int freedom = residuals.length - optimum.getPoint().getDimension();
         try {
             double[][] covariance = covariance(optimum.getJacobian(), chiSquare / freedom);
-            for (int i = 0; i < residuals.length; i++) {
-                residuals[i] *= s[i];
-            }
-            return new Outcome.Found(new NonlinearFit(optimum.getPoint().toArray(), covariance, residuals, chiSquare));
+            return new Outcome.Found(new NonlinearFit(optimum.getPoint().toArray(), covariance, chiSquare, freedom));
         } catch (SingularMatrixException e) {
             return new Outcome.Failed("the points do not determine the curve");
         }
@@ -149,23 +146,13 @@ public final class NonlinearFit {
         return covariance[i][k] / Math.sqrt(covariance[i][i] * covariance[k][k]);
     }
 
-    /** y - f(x), in the order of the points and in the unit of y. */
-    public double[] residuals() {
-        return residuals.clone();
-    }
-
-    /** Sum of the squared weighted residuals. */
-    public double chiSquare() {
-        return chiSquare;
-    }
-
     /** Points less parameters. */
     public int degreesOfFreedom() {
-        return residuals.length - parameters.length;
+        return freedom;
     }
 
     /** Chi-square over the degrees of freedom. */
     public double reducedChiSquare() {
-        return chiSquare / degreesOfFreedom();
+        return chiSquare / freedom;
     }
 }

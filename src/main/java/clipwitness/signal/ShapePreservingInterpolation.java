@@ -79,21 +79,6 @@ public final class ShapePreservingInterpolation {
                 + width * t * rest * (slopes[i] * rest - slopes[i + 1] * t);
     }
 
-    /**
-     * Slope of the curve.
-     *
-     * @param at between first and last abscissa
-     * @throws IllegalArgumentException outside
-     */
-    public double slope(double at) {
-        int i = piece(at);
-        double width = x[i + 1] - x[i];
-        double t = (at - x[i]) / width;
-        return 6 * t * (1 - t) * (y[i + 1] - y[i]) / width
-                + slopes[i] * (1 - t) * (1 - 3 * t)
-                + slopes[i + 1] * t * (3 * t - 2);
-    }
-
     private int piece(double at) {
         if (!(at >= x[0] && at <= x[x.length - 1])) { // NaN lands here too
             throw new IllegalArgumentException(
@@ -110,26 +95,10 @@ public final class ShapePreservingInterpolation {
         }
         for (int i = 1; i < x.length; i++) {
             if (y[i] >= level) {
-                double found = bisected(x[i - 1], x[i], level);
-                return new Crossing.At(found, Math.max(0, slope(found)));
+                return new Crossing.At(
+                        Root.between(v -> value(v) - level, x[i - 1], x[i]).orElse(x[i]));
             }
         }
         return new Crossing.NotReached();
-    }
-
-    private double bisected(double low, double high, double level) {
-        double below = low;
-        double above = high;
-        while (true) {
-            double middle = (below + above) / 2;
-            if (middle <= below || middle >= above) {
-                return above;
-            }
-            if (value(middle) < level) {
-                below = middle;
-            } else {
-                above = middle;
-            }
-        }
     }
 }

@@ -56,7 +56,8 @@ class FaultWordsTest {
             new StackTraceElement("clipwitness.capture.Waveform", "<init>", "Waveform.java", 20),
             new StackTraceElement("clipwitness.batch.Loading", "load", "Loading.java", 30)
         });
-        assertThat(OwnFault.problem(Path.of("job"), new IllegalStateException(cause))
+        assertThat(new OwnFault(Path.of("job"), "T-1", new IllegalStateException(cause))
+                        .problem("the job folder")
                         .message())
                 .isEqualTo("job: a fault of the program, not of the job: sampleRate must be above 0 Hz"
                         + " (at capture.Waveform:20, batch.Loading:30)."

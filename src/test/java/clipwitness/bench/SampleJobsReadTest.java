@@ -8,6 +8,7 @@ import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.CurveChannels;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
@@ -54,8 +55,8 @@ class SampleJobsReadTest {
         Export export = ExportReader.read(SAMPLES.resolve(capture), capture, ReadingOptions.none());
         assertThat(export.doubts()).isEmpty();
         if (export instanceof CurveTable curve) {
-            assertThat(curve.in(Unit.VOLT)).isPresent();
-            assertThat(curve.in(Unit.AMPERE)).isPresent();
+            assertThat(CurveChannels.in(curve, Unit.VOLT)).isNotNull();
+            assertThat(CurveChannels.in(curve, Unit.AMPERE)).isNotNull();
         } else {
             assertThat(export.channels()).allMatch(channel -> channel.unit().equals(Optional.of(Unit.VOLT)));
         }
@@ -114,8 +115,8 @@ class SampleJobsReadTest {
     void aTraceInMillivoltsAndMilliamperesIsReadInVoltsAndAmperes() throws InputException {
         CurveTable curve = (CurveTable)
                 ExportReader.read(SAMPLES.resolve("bass-drive-switch/tracer/D1.csv"), "D1.csv", ReadingOptions.none());
-        assertThat(curve.in(Unit.VOLT).orElseThrow().samples().minimum()).isCloseTo(-1, within(1e-9));
-        assertThat(curve.in(Unit.AMPERE).orElseThrow().samples().maximum()).isBetween(0.01, 0.012);
+        assertThat(CurveChannels.in(curve, Unit.VOLT).samples().minimum()).isCloseTo(-1, within(1e-9));
+        assertThat(CurveChannels.in(curve, Unit.AMPERE).samples().maximum()).isBetween(0.01, 0.012);
     }
 
     /** The pair of the new position is one against two. */

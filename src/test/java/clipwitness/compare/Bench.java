@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Captures made up for tests: figures stated outright, with one standard uncertainty each. */
-final class Bench {
+public final class Bench {
     private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
     private final String state;
     private OptionalDouble gain = OptionalDouble.empty();
@@ -41,72 +41,72 @@ final class Bench {
         this.state = state;
     }
 
-    static Bench capture(String state) {
+    public static Bench capture(String state) {
         return new Bench(state);
     }
 
-    Bench gain(double percent) {
+    public Bench gain(double percent) {
         gain = OptionalDouble.of(percent);
         return this;
     }
 
-    Bench level(double volts) {
+    public Bench level(double volts) {
         level = volts;
         return this;
     }
 
-    Bench run(int number) {
+    public Bench run(int number) {
         run = number;
         return this;
     }
 
-    Bench with(WaveformQuantity quantity, double value, double uncertainty) {
+    public Bench with(WaveformQuantity quantity, double value, double uncertainty) {
         values.put(quantity, Measured.withNoise(value, quantity.unit(), uncertainty));
         return this;
     }
 
-    Bench with(WaveformQuantity quantity, Measured value) {
+    public Bench with(WaveformQuantity quantity, Measured value) {
         values.put(quantity, value);
         return this;
     }
 
-    Bench refused(WaveformQuantity quantity, String reason) {
+    public Bench refused(WaveformQuantity quantity, String reason) {
         values.put(quantity, Measured.refused(quantity.unit(), reason));
         return this;
     }
 
     /** Cosine amplitudes of the harmonics, fundamental first. */
-    Bench harmonics(double... cosines) {
+    public Bench harmonics(double... cosines) {
         harmonics = cosines;
         return this;
     }
 
-    Bench range(VerticalRange found) {
+    public Bench range(VerticalRange found) {
         range = found;
         return this;
     }
 
-    Bench transfer(TransferCurve curve) {
+    public Bench transfer(TransferCurve curve) {
         transfer = Optional.of(curve);
         return this;
     }
 
-    Bench temperature(double celsius) {
+    public Bench temperature(double celsius) {
         temperature = OptionalDouble.of(celsius);
         return this;
     }
 
-    Bench instrument(String name) {
+    public Bench instrument(String name) {
         instrument = Optional.of(name);
         return this;
     }
 
-    Bench doubting(Doubt doubt) {
+    public Bench doubting(Doubt doubt) {
         doubts = List.of(doubt);
         return this;
     }
 
-    Bench device(String name) {
+    public Bench device(String name) {
         device = Optional.of(name);
         return this;
     }
@@ -117,18 +117,18 @@ final class Bench {
         return this;
     }
 
-    Bench coupling(String code) {
+    public Bench coupling(String code) {
         coupling = Optional.of(code);
         return this;
     }
 
-    StateAtCondition setting() {
+    public StateAtCondition setting() {
         CaptureResult capture = done();
         return new StateAtCondition(state, "State " + state, capture.row().condition(), List.of(capture));
     }
 
     /** Level, distortion, asymmetry and crest factor of an ordinary wave. */
-    static Bench ordinary(String state, double gainPercent) {
+    public static Bench ordinary(String state, double gainPercent) {
         return capture(state)
                 .gain(gainPercent)
                 .with(WaveformQuantity.RMS, 0.7, 0.001)
@@ -138,11 +138,11 @@ final class Bench {
                 .harmonics(1, 0, 0.1);
     }
 
-    Condition condition() {
+    public Condition condition() {
         return new Condition(gain, OptionalDouble.of(1000), OptionalDouble.of(level), Optional.empty());
     }
 
-    CaptureResult done() {
+    public CaptureResult done() {
         Samples zeros = Samples.of(new double[harmonics.length]);
         Samples noise = zeros.map(v -> 1e-4);
         WaveformResult waveform = new WaveformResult(

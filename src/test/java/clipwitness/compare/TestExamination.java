@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 
 /** Examines made-up captures of a job with three states: {@code before}, {@code old} (unchanged) and {@code new} (changed). */
-record TestExamination(Path folder) {
-    static final String SHEET = """
+public record TestExamination(Path folder) {
+    public static final String SHEET = """
             report: {number: T-1, date: 2026-05-04}
             states:
               before: {label: As it came, role: before}
@@ -18,7 +18,7 @@ record TestExamination(Path folder) {
               new: {label: New pair, role: changed}
             """;
 
-    JobResults of(Bench... captures) throws IOException, InputException {
+    public JobResults of(Bench... captures) throws IOException, InputException {
         Files.writeString(folder.resolve("job.yaml"), SHEET);
         Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
         return Examination.of(

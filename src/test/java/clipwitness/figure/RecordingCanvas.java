@@ -15,7 +15,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** A canvas over a bitmap that keeps what each text covers, measured in the report's own fonts. */
-final class RecordingCanvas implements Canvas {
+public final class RecordingCanvas implements Canvas {
     private static final TrueTypeFont REGULAR = font("/fonts/SourceSans3-Regular.ttf");
     private static final TrueTypeFont BOLD = font("/fonts/SourceSans3-SemiBold.ttf");
 
@@ -23,11 +23,11 @@ final class RecordingCanvas implements Canvas {
     private final List<Written> texts = new ArrayList<>();
 
     /** A canvas whose shapes go nowhere. */
-    RecordingCanvas() {
+    public RecordingCanvas() {
         this(new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB).createGraphics());
     }
 
-    RecordingCanvas(Graphics2D graphics) {
+    public RecordingCanvas(Graphics2D graphics) {
         this.graphics = graphics;
     }
 

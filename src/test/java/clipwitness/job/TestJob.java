@@ -11,21 +11,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A sound job folder that a test spoils. */
-record TestJob(Path folder) {
+public record TestJob(Path folder) {
     /** Sections of a sound sheet, each beginning with its key. */
     private static final List<String> SECTIONS = List.of(
             "report: {number: B-1, date: 2026-05-04}\n",
             "stimulus: {shape: sine, frequency: 1 kHz, level: 100 mV}\n",
             "states:\n  received: {role: before}\n  original: {role: unchanged}\n");
 
-    static final String TABLE =
+    public static final String TABLE =
             "file,state,kind,gain\nreceived.csv,received,waveform,50\noriginal.csv,original,waveform,50\n";
 
     /** Signature of a PNG picture (PNG specification, 3rd edition, 5.2). */
     static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0};
 
     /** A sound job in an empty folder. */
-    static TestJob in(Path folder) throws IOException {
+    public static TestJob in(Path folder) throws IOException {
         TestJob job = new TestJob(folder);
         Files.createDirectory(folder.resolve("sub"));
         job.write("job.yaml", String.join("", SECTIONS));
@@ -39,7 +39,7 @@ record TestJob(Path folder) {
     }
 
     /** Writes a sheet: these lines, then the sections of a sound sheet whose keys the lines do not have. */
-    TestJob sheet(String lines) throws IOException {
+    public TestJob sheet(String lines) throws IOException {
         StringBuilder sheet = new StringBuilder(lines);
         for (String section : SECTIONS) {
             String key = section.substring(0, section.indexOf(':') + 1);
@@ -50,21 +50,21 @@ record TestJob(Path folder) {
         return write("job.yaml", sheet.toString());
     }
 
-    TestJob table(String text) throws IOException {
+    public TestJob table(String text) throws IOException {
         return write("captures.csv", text);
     }
 
-    TestJob write(String name, String text) throws IOException {
+    public TestJob write(String name, String text) throws IOException {
         Files.write(folder.resolve(name), text.getBytes(StandardCharsets.UTF_8));
         return this;
     }
 
-    Job read() throws InputException {
+    public Job read() throws InputException {
         return JobReader.read(folder);
     }
 
     /** Messages of all faults, none for a sound job. */
-    List<String> messages() {
+    public List<String> messages() {
         try {
             read();
             return new ArrayList<>();

@@ -1,7 +1,6 @@
 package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
@@ -11,8 +10,6 @@ import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;
 import clipwitness.measure.series.ThdCurve;
-import clipwitness.measure.wave.HarmonicList;
-import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -66,22 +63,6 @@ class RefusalsTest {
     }
 
     @Test
-    void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue("the record holds no such harmonic at all");
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, "there is none").reason())
-                .hasValue("there is none");
-    }
-
-    /** A tenth is -20 dBc; noise of a tenth more may double the amplitude twice over: 20 lg 3 = 9.54 dB. */
-    @Test
-    void aBuriedHarmonicOfATenthIsABoundAtMinus20() {
-        Measured level = HarmonicList.bound(0.1, 0.1, 1, 0);
-        assertThat(level.value().orElseThrow()).isCloseTo(-20, within(1e-9));
-        assertThat(level.expandedUncertainty().orElseThrow()).isCloseTo(9.5424, within(1e-4));
-        assertThat(level.asValue().orElseThrow().isUpperBound()).isTrue();
-    }
-
-    @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
         assertThat(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
@@ -108,7 +89,7 @@ class RefusalsTest {
         Waveform wave = TestRecord.of(TestRecord.SINE).noisy(0.01, 0.01, 3).waveform();
         Waveform cut = new Waveform(wave.samples().map(v -> Math.min(v, end)), wave.sampleRate(), Unit.VOLT);
         VerticalScale scale = new VerticalScale(0.2, OptionalDouble.empty());
-        return WaveformMeasurement.of(
-                WaveformInput.of(cut).expecting(TestRecord.FREQUENCY).withScales(Optional.of(scale), Optional.empty()));
+        return WaveformMeasurement.of(new WaveformInput(
+                cut, Optional.empty(), OptionalDouble.of(TestRecord.FREQUENCY), Optional.of(scale), Optional.empty()));
     }
 }

@@ -20,7 +20,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param step            converter step, 0 for none
  * @param seed            seed of the noise
  */
-record TestRecord(
+public record TestRecord(
         DoubleUnaryOperator shape,
         double samplesPerCycle,
         double cycles,
@@ -29,25 +29,25 @@ record TestRecord(
         double persistence,
         double step,
         long seed) {
-    static final double FREQUENCY = 1000;
+    public static final double FREQUENCY = 1000;
 
     /** A sine of amplitude 1. */
-    static final DoubleUnaryOperator SINE = p -> Math.sin(2 * Math.PI * p);
+    public static final DoubleUnaryOperator SINE = p -> Math.sin(2 * Math.PI * p);
 
-    static TestRecord of(DoubleUnaryOperator shape) {
+    public static TestRecord of(DoubleUnaryOperator shape) {
         return new TestRecord(shape, 500, 10.37, 0.123, 0, 0, 0, 1);
     }
 
     /** A curve of slope 1 that ends at two levels. */
-    static DoubleUnaryOperator clip(double up, double down) {
+    public static DoubleUnaryOperator clip(double up, double down) {
         return x -> Math.max(-down, Math.min(up, x));
     }
 
-    TestRecord sampled(double samplesPerCycle, double cycles, double phase) {
+    public TestRecord sampled(double samplesPerCycle, double cycles, double phase) {
         return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
     }
 
-    TestRecord noisy(double noise, double step, long seed) {
+    public TestRecord noisy(double noise, double step, long seed) {
         return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
     }
 
@@ -56,7 +56,7 @@ record TestRecord(
         return new TestRecord(shape, samplesPerCycle, cycles, phase, noise, persistence, step, seed);
     }
 
-    Waveform waveform() {
+    public Waveform waveform() {
         double[] values = new double[(int) Math.round(samplesPerCycle * cycles)];
         Random random = new Random(seed);
         double last = random.nextGaussian();
@@ -69,12 +69,12 @@ record TestRecord(
         return new Waveform(Samples.of(values), FREQUENCY * samplesPerCycle, Unit.VOLT);
     }
 
-    WaveformResult measured() {
+    public WaveformResult measured() {
         return WaveformMeasurement.of(WaveformInput.of(waveform()).expecting(FREQUENCY));
     }
 
     /** The capture of a unit that has this record's shape as input and a memoryless curve. */
-    WaveformInput through(DoubleUnaryOperator curve) {
+    public WaveformInput through(DoubleUnaryOperator curve) {
         TestRecord output = new TestRecord(
                 p -> curve.applyAsDouble(shape.applyAsDouble(p)),
                 samplesPerCycle,

@@ -26,7 +26,7 @@ class ProgressTest {
         for (Charset charset : new Charset[] {StandardCharsets.UTF_8, StandardCharsets.UTF_16LE}) {
             Path file = Files.writeString(folder.resolve("x.csv"), "\uFEFF" + rows(20_000), charset);
             AtomicLong read = new AtomicLong();
-            Work work = new Work(new Split(Integer.MAX_VALUE, 1), counting(read), Room.ofMachine());
+            Work work = new Work(new Split(Integer.MAX_VALUE, 1), counting(read)::advance, Room.ofMachine());
             assertThat(ExportReader.read(file, "x.csv", ReadingOptions.none(), work)
                             .size())
                     .isEqualTo(20_000);

@@ -8,6 +8,7 @@ import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.CurveChannels;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -98,8 +99,8 @@ class ReadingOptionsTest {
     void aScaleMakesVoltsAndAmperesOfACurveWithoutUnits() throws IOException, InputException {
         ReadingOptions options = new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0.001));
         CurveTable curve = (CurveTable) read("V,I\n60,0.007\n72,0.01\n76,0.02\n", options);
-        assertThat(curve.in(Unit.VOLT).orElseThrow().samples().at(0)).isEqualTo(0.06);
-        assertThat(curve.in(Unit.AMPERE).orElseThrow().samples().at(2)).isEqualTo(0.00002);
+        assertThat(CurveChannels.in(curve, Unit.VOLT).samples().at(0)).isEqualTo(0.06);
+        assertThat(CurveChannels.in(curve, Unit.AMPERE).samples().at(2)).isEqualTo(0.00002);
     }
 
     @Test

@@ -58,7 +58,7 @@ class RoomTest {
             text.append(i).append(',').append(i % 7).append('\n');
         }
         Path file = Files.writeString(folder.resolve("x.csv"), text);
-        Work work = new Work(new Split(512, workers), Progress.NONE, THOUSAND_ROWS);
+        Work work = new Work(new Split(512, workers), Progress.NONE::advance, THOUSAND_ROWS);
         return ExportReader.read(file, "x.csv", ReadingOptions.none(), work);
     }
 }

@@ -113,7 +113,7 @@ class SplitReadingTest {
     private static String outcome(Path file, Split split) {
         try {
             Export export = ExportReader.read(
-                    file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE, Room.ofMachine()));
+                    file, "x.csv", ReadingOptions.none(), new Work(split, Progress.NONE::advance, Room.ofMachine()));
             return export
                     + export.channels().stream()
                             .map(c -> Arrays.toString(c.samples().toArray()))

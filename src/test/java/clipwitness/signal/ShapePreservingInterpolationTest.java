@@ -36,7 +36,6 @@ class ShapePreservingInterpolationTest {
         ShapePreservingInterpolation line =
                 new ShapePreservingInterpolation(new double[] {0, 1, 4, 5}, new double[] {1, 3, 9, 11});
         assertThat(line.value(2.7)).isCloseTo(6.4, within(1e-14));
-        assertThat(line.slope(0.3)).isCloseTo(2, within(1e-14));
         assertThat(line.crossing(5))
                 .isInstanceOfSatisfying(
                         Crossing.At.class, at -> assertThat(at.x()).isCloseTo(2, within(1e-9)));

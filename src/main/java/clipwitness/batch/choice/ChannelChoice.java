@@ -16,13 +16,13 @@ import java.util.Optional;
  * @param output output channel
  * @param input  input channel of the same export
  */
-record ChannelChoice(Channel output, Optional<Channel> input) {
+public record ChannelChoice(Channel output, Optional<Channel> input) {
     /**
      * Chooses the channels.
      *
      * @throws InputException where the row names a channel that is not there, or more channels are there than can be told apart
      */
-    static ChannelChoice of(CaptureRow row, TimeRecord export) throws InputException {
+    public static ChannelChoice of(CaptureRow row, TimeRecord export) throws InputException {
         Optional<Channel> input = row.inputFile().isEmpty() && row.input().isPresent()
                 ? Optional.of(named(row, "input", row.input().get(), export.channels()))
                 : Optional.empty();
@@ -34,7 +34,7 @@ record ChannelChoice(Channel output, Optional<Channel> input) {
     }
 
     /** The channel of a file that holds the input alone. */
-    static Channel ofInputFile(CaptureRow row, TimeRecord export) throws InputException {
+    public static Channel ofInputFile(CaptureRow row, TimeRecord export) throws InputException {
         return row.input().isPresent()
                 ? named(row, "input", row.input().get(), export.channels())
                 : only(row, "input", export.channels(), export);

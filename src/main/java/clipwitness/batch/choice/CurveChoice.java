@@ -24,12 +24,12 @@ import java.util.stream.Stream;
  * @param curve   the points
  * @param unused  columns in volts or amperes that are neither, nor their uncertainty, though nobody chose
  */
-record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel> unused) {
+public record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel> unused) {
     private static final Pattern UNCERTAINTY = Pattern.compile("(sigma|delta|err|error|unc|[sduσδ])[ _(]*");
     private static final List<String> VOLTAGE_NAMES = List.of("v", "u");
     private static final List<String> CURRENT_NAMES = List.of("i", "a");
 
-    CurveChoice {
+    public CurveChoice {
         unused = List.copyOf(unused);
     }
 
@@ -38,7 +38,7 @@ record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel
      *
      * @throws InputException where voltage or current is not there
      */
-    static CurveChoice of(Export export) throws InputException {
+    public static CurveChoice of(Export export) throws InputException {
         return of(export, Optional.empty(), Optional.empty());
     }
 
@@ -47,7 +47,7 @@ record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel
      *
      * @throws InputException where a column is not there
      */
-    static CurveChoice of(CaptureRow row, Export export) throws InputException {
+    public static CurveChoice of(CaptureRow row, Export export) throws InputException {
         return of(export, named(row, "input", row.input(), export), named(row, "output", row.output(), export));
     }
 
@@ -95,7 +95,7 @@ record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<Channel
     }
 
     /** What is said of columns that might be another device's curve: a clause; empty where there are none. */
-    Optional<String> more() {
+    public Optional<String> more() {
         return unused.isEmpty()
                 ? Optional.empty()
                 : Optional.of("only " + voltage.name() + " and " + current.name() + " are read; "

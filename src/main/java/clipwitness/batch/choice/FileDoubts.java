@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the doubts about a file mean for the measuring of its channels. */
-final class FileDoubts {
+public final class FileDoubts {
     private FileDoubts() {}
 
     /**
      * Why no channel of an export can be measured as a wave, worded as the reason of a refusal; empty where they can. How many samples
      * may be missing is decided channel by channel when it is measured.
      */
-    static Optional<String> unfit(Export export) {
+    public static Optional<String> unfit(Export export) {
         return export.doubts().stream()
                 .filter(d -> d.severity() == Severity.REFUSAL && d.code() != DoubtCode.MISSING_SAMPLES)
                 .map(Doubt::reason)
@@ -23,7 +23,7 @@ final class FileDoubts {
     }
 
     /** Doubts of the measuring without the count of missing samples, where the file's doubts have it already. */
-    static List<Doubt> without(List<Doubt> measured, List<Doubt> ofFile) {
+    public static List<Doubt> without(List<Doubt> measured, List<Doubt> ofFile) {
         boolean counted = ofFile.stream().anyMatch(d -> d.code() == DoubtCode.MISSING_SAMPLES);
         return measured.stream()
                 .filter(d -> !counted || d.code() != DoubtCode.MISSING_SAMPLES)

@@ -18,10 +18,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The traced devices of a job: which match, which sit in a clipper, what they predict. */
-final class DeviceExamination {
+public final class DeviceExamination {
     private DeviceExamination() {}
 
-    static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
+    public static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
         List<TracedDevice> traced = TracedDevice.among(captures);
         if (traced.isEmpty()) {
             return Devices.NONE;

@@ -26,7 +26,7 @@ import java.util.function.BiFunction;
  * @param repeatability how well figures come back
  * @param devices       traced devices and what they predict
  */
-record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
+public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
     /** States of a role, in the sheet's order. */
     List<State> states(Role role) {
         return job.sheet().states(role);

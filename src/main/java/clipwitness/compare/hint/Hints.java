@@ -4,7 +4,7 @@ import clipwitness.compare.result.Hint;
 import java.util.List;
 
 /** All hints of a job, in the order of the measurement book. */
-final class Hints {
+public final class Hints {
     private static final List<HintRule> RULES = List.of(
             new StatesSwapped(),
             new OneSideNotClipping(),
@@ -16,7 +16,7 @@ final class Hints {
 
     private Hints() {}
 
-    static List<Hint> of(Evidence evidence) {
+    public static List<Hint> of(Evidence evidence) {
         return RULES.stream().flatMap(r -> r.look(evidence).stream()).toList();
     }
 }

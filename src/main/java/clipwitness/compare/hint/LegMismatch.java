@@ -1,5 +1,6 @@
 package clipwitness.compare.hint;
 
+import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;

@@ -36,7 +36,7 @@ public final class CaptureTemperature {
     }
 
     /** How far apart two temperatures may lie, K, standard: two readings of one thermometer go wrong together, so the larger counts. */
-    static double apart(Temperature a, Temperature b) {
+    public static double apart(Temperature a, Temperature b) {
         return Math.hypot(a.celsius() - b.celsius(), Math.max(a.standardUncertainty(), b.standardUncertainty()));
     }
 }

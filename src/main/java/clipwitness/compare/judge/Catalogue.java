@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** The waveform captures of a job by state and condition, in the table's order. */
-final class Catalogue {
+public final class Catalogue {
     private final Map<String, Map<Condition, StateAtCondition>> byState;
 
     private Catalogue(Map<String, Map<Condition, StateAtCondition>> byState) {
@@ -23,7 +23,7 @@ final class Catalogue {
      *
      * @param labels label of each state
      */
-    static Catalogue of(List<CaptureResult> captures, UnaryOperator<String> labels) {
+    public static Catalogue of(List<CaptureResult> captures, UnaryOperator<String> labels) {
         Map<String, Map<Condition, List<CaptureResult>>> groups = new LinkedHashMap<>();
         for (CaptureResult c : captures) {
             if (c.row().kind() == CaptureKind.WAVEFORM) {
@@ -47,12 +47,12 @@ final class Catalogue {
     }
 
     /** All settings of a state; none where the state has no waveform capture. */
-    List<StateAtCondition> of(String state) {
+    public List<StateAtCondition> of(String state) {
         return List.copyOf(byState.getOrDefault(state, Map.of()).values());
     }
 
     /** The setting of a state under a condition. */
-    Optional<StateAtCondition> at(String state, Condition condition) {
+    public Optional<StateAtCondition> at(String state, Condition condition) {
         return Optional.ofNullable(byState.getOrDefault(state, Map.of()).get(condition));
     }
 
@@ -62,7 +62,7 @@ final class Catalogue {
     }
 
     /** The settings of a state that differ from this one in the gain control only, itself included, rising. */
-    List<StateAtCondition> alongGain(StateAtCondition setting) {
+    public List<StateAtCondition> alongGain(StateAtCondition setting) {
         return of(setting.state()).stream()
                 .filter(s -> s.condition().gainPercent().isPresent()
                         && s.condition()
@@ -73,14 +73,14 @@ final class Catalogue {
     }
 
     /** A setting with its neighbours along the gain control, as far as there are any, rising. */
-    List<StateAtCondition> around(StateAtCondition setting) {
+    public List<StateAtCondition> around(StateAtCondition setting) {
         List<StateAtCondition> along = alongGain(setting);
         int at = along.stream().map(StateAtCondition::condition).toList().indexOf(setting.condition());
         return along.subList(Math.max(0, at - 1), Math.min(along.size(), at + 2));
     }
 
     /** Position of the gain control of a setting that has one, percent. */
-    static double gain(StateAtCondition setting) {
+    public static double gain(StateAtCondition setting) {
         return setting.condition().gainPercent().orElseThrow();
     }
 }

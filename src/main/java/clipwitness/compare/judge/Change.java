@@ -10,18 +10,18 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The change of a figure from one setting to another, with its budget. */
-final class Change {
+public final class Change {
     private final Repeatability repeatability;
     private final Drift drift;
 
     /** Changes in a job in which figures come back so well, and the bench drifts so. */
-    Change(Repeatability repeatability, Drift drift) {
+    public Change(Repeatability repeatability, Drift drift) {
         this.repeatability = repeatability;
         this.drift = drift;
     }
 
     /** Difference of the figures, contributions of equal source combined as independent (JCGM 100, 5.1.2). */
-    Measured of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+    public Measured of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
         Measured a = from.figure(figure);
         Measured b = to.figure(figure);
         if (a.asValue().isEmpty()) {

@@ -16,19 +16,19 @@ import java.util.List;
 import java.util.Optional;
 
 /** Makes the comparisons that the job sheet asks for. */
-final class Comparer {
+public final class Comparer {
     private final Job job;
     private final Catalogue catalogue;
     private final Repeatability repeatability;
 
-    Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
+    public Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
     }
 
     /** The comparisons, in the sheet's order. */
-    List<Comparison> all() {
+    public List<Comparison> all() {
         List<Comparison> comparisons = new ArrayList<>();
         for (State state : job.sheet().states()) {
             Intent intent = state.role() == Role.UNCHANGED ? Intent.UNCHANGED : Intent.CHANGED;

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * What differs between two occasions at the bench and is no work on the unit: the stimulus, the range, the temperature, how the instrument was
  * coupled and how it acquired. It becomes a doubt and a contribution to the uncertainty, never harm.
  */
-final class Drift {
+public final class Drift {
     private final TemperatureChange temperature;
 
     Drift(TemperatureChange temperature) {
@@ -23,13 +23,13 @@ final class Drift {
     }
 
     /** Drift at the bench of a job sheet. */
-    static Drift of(JobSheet sheet) {
+    public static Drift of(JobSheet sheet) {
         double outputGain = sheet.clipper().map(c -> c.outputGain().orElse(1)).orElse(1.0);
         return new Drift(new TemperatureChange(sheet.bench().temperature(), outputGain));
     }
 
     /** Contributions to a change of a figure in its unit: of the level, and as far as ranges differ of the gain. */
-    List<Contribution> of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+    public List<Contribution> of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
         return switch (figure) {
             case LEVEL -> ofLevel(from, to);
             case GAIN -> RangeChange.ofLevel(from, to).stream().toList();

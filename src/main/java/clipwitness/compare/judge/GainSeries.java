@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Series over the gain control, and over the level where level steps were captured. */
-final class GainSeries {
+public final class GainSeries {
     private static final double[] MARKS_PERCENT = {1, 3, 10};
 
     private final Catalogue catalogue;
@@ -25,14 +25,14 @@ final class GainSeries {
     private final OptionalDouble jobLevel;
 
     /** A catalogue, how well its figures come back, and the stimulus level of the job sheet. */
-    GainSeries(Catalogue catalogue, Repeatability repeatability, OptionalDouble jobLevel) {
+    public GainSeries(Catalogue catalogue, Repeatability repeatability, OptionalDouble jobLevel) {
         this.catalogue = catalogue;
         this.repeatability = repeatability;
         this.jobLevel = jobLevel;
     }
 
     /** All series, states in the given order; a single setting is a series of one point. */
-    List<Series> of(List<String> states) {
+    public List<Series> of(List<String> states) {
         List<Series> all = new ArrayList<>();
         for (String state : states) {
             Map<Condition, List<StateAtCondition>> groups = new LinkedHashMap<>();

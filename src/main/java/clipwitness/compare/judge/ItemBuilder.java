@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The items of one comparison under one condition. */
-final class ItemBuilder {
+public final class ItemBuilder {
     /** A unit that turns a wave over turns it by 180 degrees; half of that tells the two cases apart. */
     private static final double POLARITY_LIMIT_DEGREES = 90;
 
@@ -24,7 +24,7 @@ final class ItemBuilder {
     private final Change change;
     private final Intent intent;
 
-    ItemBuilder(Limits limits, Repeatability repeatability, Drift drift, Intent intent) {
+    public ItemBuilder(Limits limits, Repeatability repeatability, Drift drift, Intent intent) {
         this.limits = limits;
         this.change = new Change(repeatability, drift);
         this.repeatability = repeatability;
@@ -32,7 +32,7 @@ final class ItemBuilder {
     }
 
     /** All items, in the order of the measurement book. */
-    List<Item> of(StateAtCondition from, StateAtCondition to) {
+    public List<Item> of(StateAtCondition from, StateAtCondition to) {
         List<Item> items = new ArrayList<>();
         for (ItemValue figure : ItemValue.values()) {
             if (figure.item() != ItemQuantity.GAIN && figure.item() != ItemQuantity.POLARITY) {

@@ -14,7 +14,7 @@ import java.util.Optional;
  * A figure of one capture in the unit in which two states are compared, so that the change is a difference. The instrument's vertical
  * accuracy is common to captures at one scale and is left out of it.
  */
-enum ItemValue {
+public enum ItemValue {
     /** Level of the rms over 1 V, dB. */
     LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, true),
     /** Level of the distortion over 1 %, dB. */
@@ -38,7 +38,7 @@ enum ItemValue {
         this.inDecibels = inDecibels;
     }
 
-    ItemQuantity item() {
+    public ItemQuantity item() {
         return item;
     }
 
@@ -75,7 +75,7 @@ enum ItemValue {
     }
 
     /** Difference of two figures of this kind; degrees are brought into -180 to 180. */
-    double difference(double to, double from) {
+    public double difference(double to, double from) {
         return item.unit() == Unit.DEGREE ? Math.IEEEremainder(to - from, 360) : to - from;
     }
 }

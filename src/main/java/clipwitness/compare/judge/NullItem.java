@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * Null depth of two settings with everything that adds to the remainder. Contributions are combined in the linear remainder and then
  * put in dB; a remainder that does not exceed its expanded uncertainty is an upper bound.
  */
-final class NullItem {
+public final class NullItem {
     private static final double HALF = 0.5;
 
     private NullItem() {}
@@ -46,7 +46,7 @@ final class NullItem {
     }
 
     /** The null depth above which two captures like this one would hide a difference, dB. */
-    static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
+    public static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
         OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
         if (noise.isEmpty() || noise.getAsDouble() == 0) {
             return Measured.refused(Unit.DECIBEL, "the capture could not be measured");

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Doubts that only show when captures stand side by side: another stimulus, one export for two states. */
-final class PairDoubts {
+public final class PairDoubts {
     private static final Doubt ONCE = new Doubt(
             DoubtCode.NOT_COMPARABLE,
             Severity.NOTE,
@@ -24,7 +24,7 @@ final class PairDoubts {
     private final Repeatability repeatability;
     private final Drift drift;
 
-    PairDoubts(Job job, Catalogue catalogue, Repeatability repeatability) {
+    public PairDoubts(Job job, Catalogue catalogue, Repeatability repeatability) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
@@ -32,7 +32,7 @@ final class PairDoubts {
     }
 
     /** The captures with these doubts added. */
-    List<CaptureResult> added(List<CaptureResult> captures) {
+    public List<CaptureResult> added(List<CaptureResult> captures) {
         return captures.stream().map(c -> added(c, captures)).toList();
     }
 

@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
  * conditions takes away altogether, then a longer record, then a finer range, then more runs, at last a control that is set by something
  * better than the eye. After the work only the later state can be captured again: the earlier one's share of the uncertainty stays.
  */
-final class Remedy {
+public final class Remedy {
     private static final int MOST = 50;
     private static final int MOST_RUNS = 12; // more than that nobody sets by hand
     private static final Set<Source> OCCASION =
@@ -74,19 +74,19 @@ final class Remedy {
      *
      * @param setting the setting whose captures both states will have
      */
-    static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
+    public static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
         Words words = new Words(
                 "each state", "the other", "No number of captures would soon show a change as small as the limit.");
         return new Remedy(change, new EnumMap<>(Source.class), words, setting.runs(), distance).sentence(distance);
     }
 
     /** A sentence where there is no figure at all. */
-    static String forRefusal(String reason) {
+    public static String forRefusal(String reason) {
         return "Capture it again: " + reason + ".";
     }
 
     /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
-    static String forRefusal(String reason, StateAtCondition from) {
+    public static String forRefusal(String reason, StateAtCondition from) {
         return reason.startsWith(Change.in(from))
                 ? "Capture it again if the unit can be put back into this state: " + reason + "."
                 : forRefusal(reason);

@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  * by the root of the number of runs in the state. Else the slope of the figure over the gain control (the mean of the slopes to the
  * neighbouring settings) times the knob's repeatability, and none at 0 % and 100 %, which are end stops.
  */
-final class Repeatability {
+public final class Repeatability {
     private static final double END_STOP_LOW = 0;
     private static final double END_STOP_HIGH = 100;
 
@@ -42,7 +42,7 @@ final class Repeatability {
     private final Map<ItemValue, OptionalDouble> pooled = new EnumMap<>(ItemValue.class);
     private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
 
-    Repeatability(Catalogue catalogue, Bench bench) {
+    public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
         this.knobPercent = 100 * bench.knobRepeatability();
@@ -80,7 +80,7 @@ final class Repeatability {
     }
 
     /** A capture's figures and harmonics with this contribution. */
-    WaveformResult applied(StateAtCondition setting, WaveformResult result) {
+    public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> with(v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
                         h.order(), h.amplitude(), with(h.level(), of(setting, s -> s.harmonic(h.order()))), h.phase()));
@@ -139,7 +139,7 @@ final class Repeatability {
     }
 
     /** Whether a control stands where it may be set amiss: not at an end stop. */
-    static boolean isBetweenStops(StateAtCondition setting) {
+    public static boolean isBetweenStops(StateAtCondition setting) {
         OptionalDouble gain = setting.condition().gainPercent();
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }

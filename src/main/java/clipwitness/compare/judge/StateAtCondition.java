@@ -19,13 +19,13 @@ import java.util.Optional;
  * @param condition  condition
  * @param replicates captures, at least one
  */
-record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
+public record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
     private static final double CLIPPED_THD_PERCENT = 3;
 
     /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
     private static final double LEAST_THD_PERCENT = 1;
 
-    StateAtCondition {
+    public StateAtCondition {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
             throw new IllegalArgumentException("a setting needs a capture");
@@ -33,13 +33,13 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The figure, averaged over the replicates that have it; else the first refusal. */
-    Measured figure(WaveformQuantity quantity) {
+    public Measured figure(WaveformQuantity quantity) {
         return Replicates.mean(
                 replicates.stream().map(r -> waveform(r).get(quantity)).toList());
     }
 
     /** The figure in the unit of an item, averaged likewise. */
-    Measured figure(ItemValue figure) {
+    public Measured figure(ItemValue figure) {
         return Replicates.mean(
                 replicates.stream().map(r -> figure.of(waveform(r))).toList());
     }
@@ -63,12 +63,12 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
-    boolean isClipped() {
+    public boolean isClipped() {
         return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
     }
 
     /** Whether a change of its distortion can matter: 1 % or more, or not known. */
-    boolean hasThdToJudge() {
+    public boolean hasThdToJudge() {
         return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
     }
 
@@ -82,7 +82,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The same setting with one of its captures alone. */
-    StateAtCondition only(CaptureResult capture) {
+    public StateAtCondition only(CaptureResult capture) {
         return new StateAtCondition(state, label, condition, List.of(capture));
     }
 
@@ -92,7 +92,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** The first capture whose figures were not refused, else the first. */
-    WaveformResult first() {
+    public WaveformResult first() {
         return replicates.stream()
                 .map(StateAtCondition::waveform)
                 .filter(w -> !w.refused())
@@ -101,7 +101,7 @@ record StateAtCondition(String state, String label, Condition condition, List<Ca
     }
 
     /** Number of occasions on which the controls were set. */
-    int runs() {
+    public int runs() {
         return (int) replicates.stream().mapToInt(r -> r.row().run()).distinct().count();
     }
 

@@ -31,12 +31,12 @@ public record CaptureResult(
     }
 
     /** Whether another capture is one channel of the same bytes. */
-    boolean isOfSameExport(CaptureResult other) {
+    public boolean isOfSameExport(CaptureResult other) {
         return export.areOfSameBytes(other.export);
     }
 
     /** The same capture with other figures. */
-    CaptureResult withWaveform(WaveformResult other) {
+    public CaptureResult withWaveform(WaveformResult other) {
         return new CaptureResult(row, export, doubts, Optional.of(other), junction);
     }
 
@@ -48,7 +48,7 @@ public record CaptureResult(
     }
 
     /** The same capture with other doubts. */
-    CaptureResult withDoubts(List<Doubt> others) {
+    public CaptureResult withDoubts(List<Doubt> others) {
         return new CaptureResult(row, export, others, waveform, junction);
     }
 }

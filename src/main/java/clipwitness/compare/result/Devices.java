@@ -24,7 +24,7 @@ public record Devices(
         Map<String, PairCurve> combined,
         List<StatePrediction> predictions) {
     /** No device was traced. */
-    static final Devices NONE =
+    public static final Devices NONE =
             new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of());
 
     /** Copies what it is given. */

@@ -25,7 +25,7 @@ public record PairCurve(Samples volts, Samples amperes) {
     }
 
     /** The curve of a pair in steps of 5 mV, to 1 mA to both sides or to 1 V where a leg conducts less at 6 V. */
-    static PairCurve of(ClippingPair pair) {
+    public static PairCurve of(ClippingPair pair) {
         double[] volts = IntStream.rangeClosed(-end(pair, -1), end(pair, 1))
                 .mapToDouble(i -> i * STEP)
                 .toArray();

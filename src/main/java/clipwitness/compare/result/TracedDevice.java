@@ -25,7 +25,7 @@ public record TracedDevice(String name, CaptureRow row, JunctionResult result) {
     }
 
     /** The traced devices among captures, in their order. */
-    static List<TracedDevice> among(List<CaptureResult> captures) {
+    public static List<TracedDevice> among(List<CaptureResult> captures) {
         List<TracedDevice> traced = new ArrayList<>();
         for (CaptureResult c : captures) {
             c.junction()
@@ -35,7 +35,7 @@ public record TracedDevice(String name, CaptureRow row, JunctionResult result) {
     }
 
     /** Devices by name; of two curves of one device the first. */
-    static Map<String, NamedDevice> byName(List<TracedDevice> traced) {
+    public static Map<String, NamedDevice> byName(List<TracedDevice> traced) {
         Map<String, NamedDevice> byName = new LinkedHashMap<>();
         traced.forEach(d -> byName.putIfAbsent(d.name(), new NamedDevice(d.name(), d.result())));
         return byName;

@@ -10,49 +10,49 @@ import java.awt.geom.Rectangle2D;
  * @param width  points, 0 or more
  * @param height points, 0 or more
  */
-record Box(double x, double y, double width, double height) {
-    double right() {
+public record Box(double x, double y, double width, double height) {
+    public double right() {
         return x + width;
     }
 
-    double bottom() {
+    public double bottom() {
         return y + height;
     }
 
-    double middleX() {
+    public double middleX() {
         return x + width / 2;
     }
 
-    double middleY() {
+    public double middleY() {
         return y + height / 2;
     }
 
     /** What is left when margins are taken off; never less than nothing. */
-    Box inset(double left, double top, double right, double bottom) {
+    public Box inset(double left, double top, double right, double bottom) {
         return new Box(x + left, y + top, Math.max(0, width - left - right), Math.max(0, height - top - bottom));
     }
 
     /** The same with room added on all sides. */
-    Box grown(double by) {
+    public Box grown(double by) {
         return new Box(x - by, y - by, width + 2 * by, height + 2 * by);
     }
 
-    boolean overlaps(Box other) {
+    public boolean overlaps(Box other) {
         return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
     }
 
-    boolean contains(Box other) {
+    public boolean contains(Box other) {
         return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
     }
 
     /** Distance of a point from the rectangle, 0 inside. */
-    double distance(double px, double py) {
+    public double distance(double px, double py) {
         double dx = Math.max(Math.max(x - px, px - right()), 0);
         double dy = Math.max(Math.max(y - py, py - bottom()), 0);
         return Math.hypot(dx, dy);
     }
 
-    Rectangle2D shape() {
+    public Rectangle2D shape() {
         return new Rectangle2D.Double(x, y, width, height);
     }
 }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Colours, dashes and markers in an order; past the last colour they begin again with another line and marker each. */
-final class LinePalette {
+public final class LinePalette {
     private static final float[][] DASHES = {
         {}, {6, 3.5f}, {9, 2, 1.8f, 2}, {2, 1.5f}, {7, 2, 1.5f, 1.5f, 1.5f, 2}, {3.2f, 3}
     };
@@ -15,12 +15,12 @@ final class LinePalette {
 
     private final List<Color> colors;
 
-    LinePalette(int... rgb) {
+    public LinePalette(int... rgb) {
         this.colors = Arrays.stream(rgb).mapToObj(Color::new).toList();
     }
 
     /** The style at a place in the palette. */
-    StateStyle style(int index, String label) {
+    public StateStyle style(int index, String label) {
         int hue = index % colors.size();
         int line = hue + index / colors.size();
         return new StateStyle(

@@ -7,7 +7,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
 /** What marks a point of a state, besides its colour. */
-enum MarkerShape {
+public enum MarkerShape {
     /** A disc. */
     CIRCLE(0, 0, 1),
     /** A square on its side. */
@@ -57,7 +57,7 @@ enum MarkerShape {
     }
 
     /** Paints a filled marker, or one that is only an outline on white. */
-    void paint(Graphics2D g, double x, double y, double size, Color color, boolean hollow) {
+    public void paint(Graphics2D g, double x, double y, double size, Color color, boolean hollow) {
         Shape shape = at(x, y, hollow ? size * 0.9 : size);
         g.setColor(hollow ? Color.WHITE : color);
         g.fill(shape);

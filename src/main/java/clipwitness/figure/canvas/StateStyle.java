@@ -11,11 +11,11 @@ import java.awt.Color;
  * @param line   line
  * @param marker shape of its points
  */
-record StateStyle(String label, Color color, BasicStroke line, MarkerShape marker) {
+public record StateStyle(String label, Color color, BasicStroke line, MarkerShape marker) {
     private static final float BROAD = 2.6f;
 
     /** The same as a broad line, on which a thin one can be seen. */
-    StateStyle broad() {
+    public StateStyle broad() {
         BasicStroke broad = new BasicStroke(
                 BROAD, line.getEndCap(), line.getLineJoin(), line.getMiterLimit(), line.getDashArray(), 0);
         return new StateStyle(label, color, broad, marker);

@@ -1,13 +1,13 @@
 package clipwitness.figure.canvas;
 
 /** Texts cut to the room they have. */
-final class Texts {
+public final class Texts {
     private static final String ELLIPSIS = "…";
 
     private Texts() {}
 
     /** A text, or as much of its beginning and its end as fits, with an ellipsis between: labels often differ at their ends. */
-    static String fitted(Canvas canvas, String text, double size, boolean bold, double room) {
+    public static String fitted(Canvas canvas, String text, double size, boolean bold, double room) {
         if (canvas.textWidth(text, size, bold) <= room) {
             return text;
         }

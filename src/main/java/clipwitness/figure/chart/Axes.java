@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param numbers numbers as the report's language writes them
  */
-record Axes(NumberText numbers) {
+public record Axes(NumberText numbers) {
     private static final double LEAST_RATIO = 2.2;
     private static final double NEAR_RATIO = 1.4;
     private static final double LEAST_SPAN = 1e-3;
@@ -20,7 +20,7 @@ record Axes(NumberText numbers) {
     private static final int STEPS_OF_LITTLE = 5;
 
     /** An axis whose ends are round numbers and that holds a range; at most so many steps, or one or two more. */
-    Axis round(String quantity, Unit unit, Extent range, int steps) {
+    public Axis round(String quantity, Unit unit, Extent range, int steps) {
         Extent wide = range.widened(range.magnitude() * LEAST_SPAN);
         BigDecimal step = Ticks.step(wide.span(), steps);
         double low = Ticks.outward(step, wide.low(), RoundingMode.FLOOR).doubleValue();
@@ -29,7 +29,7 @@ record Axes(NumberText numbers) {
     }
 
     /** An axis that begins and ends where a range does, or at a round number that is as good as there; at most so many steps. */
-    Axis exact(String quantity, Unit unit, Extent range, int steps) {
+    public Axis exact(String quantity, Unit unit, Extent range, int steps) {
         BigDecimal step = Ticks.step(range.span(), steps);
         Extent snapped = new Extent(snapped(range.low(), step, range), snapped(range.high(), step, range));
         return linear(quantity, unit, snapped, step);
@@ -49,7 +49,7 @@ record Axes(NumberText numbers) {
     }
 
     /** A logarithmic axis that holds a range, which begins above 0; it ends on round numbers where these are near. */
-    Axis logarithmic(String quantity, Unit unit, Extent range) {
+    public Axis logarithmic(String quantity, Unit unit, Extent range) {
         double room = Math.max(1.06, Math.sqrt(LEAST_RATIO / (range.high() / range.low())));
         double low = range.low() / room;
         double high = range.high() * room;
@@ -76,7 +76,7 @@ record Axes(NumberText numbers) {
     }
 
     /** A mark at a place with its number, as somebody set it. */
-    Axis.Tick tick(double value) {
+    public Axis.Tick tick(double value) {
         return new Axis.Tick(value, numbers.nominal(value, Unit.ONE));
     }
 }

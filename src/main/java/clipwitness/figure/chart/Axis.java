@@ -9,9 +9,9 @@ import java.util.List;
  * @param scale scale, in the unit without prefix
  * @param ticks marks, rising
  */
-record Axis(String label, Scale scale, List<Tick> ticks) {
+public record Axis(String label, Scale scale, List<Tick> ticks) {
     /** Copies what it is given. */
-    Axis {
+    public Axis {
         ticks = List.copyOf(ticks);
     }
 
@@ -21,10 +21,10 @@ record Axis(String label, Scale scale, List<Tick> ticks) {
      * @param value where, in the unit without prefix
      * @param text  its number
      */
-    record Tick(double value, String text) {}
+    public record Tick(double value, String text) {}
 
     /** A linear axis with marks at named places. */
-    static Axis named(String label, Extent range, List<Tick> names) {
+    public static Axis named(String label, Extent range, List<Tick> names) {
         return new Axis(label, new Scale.Linear(range.low(), range.high()), names);
     }
 }

@@ -13,7 +13,7 @@ import java.awt.Graphics2D;
  * @param right right edge, in the unit of the x axis
  * @param top   value, in the unit of the y axis
  */
-record Bar(StateStyle style, double left, double right, double top) implements Layer {
+public record Bar(StateStyle style, double left, double right, double top) implements Layer {
     private static final double TINT = 0.45;
 
     @Override

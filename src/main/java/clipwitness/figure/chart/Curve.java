@@ -15,9 +15,9 @@ import java.util.List;
  * @param x     rising, in the unit of the x axis
  * @param y     in the unit of the y axis; NaN is a gap
  */
-record Curve(StateStyle style, Samples x, Samples y) implements Layer {
+public record Curve(StateStyle style, Samples x, Samples y) implements Layer {
     /** Checks that both are of one length. */
-    Curve {
+    public Curve {
         if (x.size() != y.size()) {
             throw new IllegalArgumentException("a curve needs as many x as y");
         }

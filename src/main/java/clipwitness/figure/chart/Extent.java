@@ -12,9 +12,9 @@ import java.util.stream.Stream;
  * @param low  smallest
  * @param high largest, not below low
  */
-record Extent(double low, double high) {
+public record Extent(double low, double high) {
     /** Checks the order. */
-    Extent {
+    public Extent {
         if (!(low <= high)) { // NaN lands here too
             throw new IllegalArgumentException("a range needs low <= high but has " + low + " and " + high);
         }
@@ -25,7 +25,7 @@ record Extent(double low, double high) {
      *
      * @throws IllegalArgumentException if there are none
      */
-    static Extent of(DoubleStream values) {
+    public static Extent of(DoubleStream values) {
         double[] all = values.toArray();
         OptionalDouble low = DoubleStream.of(all).min();
         OptionalDouble high = DoubleStream.of(all).max();
@@ -39,12 +39,12 @@ record Extent(double low, double high) {
      *
      * @throws IllegalArgumentException if there are none
      */
-    static Extent ofAll(Stream<Samples> samples) {
+    public static Extent ofAll(Stream<Samples> samples) {
         return of(samples.flatMapToDouble(s -> DoubleStream.of(s.minimum(), s.maximum())));
     }
 
     /** The range that holds some ranges. */
-    static Extent over(Collection<Extent> ranges) {
+    public static Extent over(Collection<Extent> ranges) {
         return of(ranges.stream().flatMapToDouble(r -> DoubleStream.of(r.low, r.high)));
     }
 
@@ -62,23 +62,23 @@ record Extent(double low, double high) {
     }
 
     /** The same range where it spans at least so much, else one of that span about the same middle; never of no span. */
-    Extent widened(double least) {
+    public Extent widened(double least) {
         double wanted = least > 0 ? least : 1;
         return span() >= wanted ? this : new Extent(middle() - wanted / 2, middle() + wanted / 2);
     }
 
     /** The range with a share of its span added at both ends. */
-    Extent padded(double share) {
+    public Extent padded(double share) {
         return new Extent(low - share * span(), high + share * span());
     }
 
     /** The value of the range that is nearest to a value. */
-    double nearest(double value) {
+    public double nearest(double value) {
         return Math.max(low, Math.min(high, value));
     }
 
     /** The range and a value. */
-    Extent with(double value) {
+    public Extent with(double value) {
         return new Extent(Math.min(low, value), Math.max(high, value));
     }
 }

@@ -3,7 +3,7 @@ package clipwitness.figure.chart;
 import java.util.List;
 
 /** Something drawn over the axes of a plot. */
-interface Layer {
+public interface Layer {
     /** Draws it. What lies beyond the axes is the layer's to cut off. */
     void paint(Plot plot);
 

@@ -14,7 +14,7 @@ import java.awt.geom.Line2D;
  * @param width  width of the sample, points
  * @param sample paints the sample
  */
-record LegendEntry(String text, double width, Sample sample) {
+public record LegendEntry(String text, double width, Sample sample) {
     private static final double LINE = 22;
     private static final double SIGN = 9;
     private static final double MARKER = 5;
@@ -25,12 +25,12 @@ record LegendEntry(String text, double width, Sample sample) {
     }
 
     /** A state's line. */
-    static LegendEntry line(StateStyle style) {
+    public static LegendEntry line(StateStyle style) {
         return new LegendEntry(style.label(), LINE, (g, x, y) -> paintLine(g, style, x, y));
     }
 
     /** A state's line with its marker. */
-    static LegendEntry points(StateStyle style) {
+    public static LegendEntry points(StateStyle style) {
         return new LegendEntry(style.label(), LINE, (g, x, y) -> {
             paintLine(g, style, x, y);
             style.marker().paint(g, x + LINE / 2, y, MARKER, style.color(), false);
@@ -38,7 +38,7 @@ record LegendEntry(String text, double width, Sample sample) {
     }
 
     /** A state's bar with its marker. */
-    static LegendEntry bar(StateStyle style) {
+    public static LegendEntry bar(StateStyle style) {
         return new LegendEntry(style.label(), SIGN, (g, x, y) -> {
             Bar.paint(g, new Box(x, y - 1, 8, 5), style);
             style.marker().paint(g, x + 4, y - 1, MARKER, style.color(), false);
@@ -46,13 +46,13 @@ record LegendEntry(String text, double width, Sample sample) {
     }
 
     /** A marker that means the same for all states. */
-    static LegendEntry marker(String text, boolean hollow) {
+    public static LegendEntry marker(String text, boolean hollow) {
         return new LegendEntry(
                 text, SIGN, (g, x, y) -> MarkerShape.CIRCLE.paint(g, x + SIGN / 2, y, MARKER, Ink.TEXT, hollow));
     }
 
     /** The mark of a bound. */
-    static LegendEntry bound(String text) {
+    public static LegendEntry bound(String text) {
         return new LegendEntry(text, SIGN, (g, x, y) -> BoundMark.paint(g, x + SIGN / 2, y - 4, y + 5, Ink.TEXT));
     }
 

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Lists end to end. */
-final class Lists {
+public final class Lists {
     private Lists() {}
 
     /** The elements of one list, then those of another. */
-    static <T> List<T> joined(List<? extends T> first, List<? extends T> second) {
+    public static <T> List<T> joined(List<? extends T> first, List<? extends T> second) {
         return Stream.<T>concat(first.stream(), second.stream()).toList();
     }
 }

@@ -10,7 +10,7 @@ import clipwitness.figure.canvas.StateStyle;
  * @param y      in the unit of the y axis
  * @param hollow whether it is an outline only
  */
-record Marker(StateStyle style, double x, double y, boolean hollow) implements Layer {
+public record Marker(StateStyle style, double x, double y, boolean hollow) implements Layer {
     private static final double SIZE = 5;
 
     @Override

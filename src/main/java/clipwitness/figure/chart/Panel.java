@@ -9,14 +9,14 @@ import java.util.List;
  * @param x       axis of all tiers
  * @param tiers   plots, from the top
  */
-record Panel(String heading, Axis x, List<Tier> tiers) {
+public record Panel(String heading, Axis x, List<Tier> tiers) {
     /** Copies what it is given. */
-    Panel {
+    public Panel {
         tiers = List.copyOf(tiers);
     }
 
     /** A panel of one plot. */
-    static Panel of(String heading, Axis x, Axis y, List<? extends Layer> layers) {
+    public static Panel of(String heading, Axis x, Axis y, List<? extends Layer> layers) {
         return new Panel(heading, x, List.of(new Tier(y, 1, layers)));
     }
 
@@ -27,9 +27,9 @@ record Panel(String heading, Axis x, List<Tier> tiers) {
      * @param weight its share of the panel's height, over the sum of all weights
      * @param layers what is drawn, first at the bottom
      */
-    record Tier(Axis y, double weight, List<? extends Layer> layers) {
+    public record Tier(Axis y, double weight, List<? extends Layer> layers) {
         /** Copies what it is given. */
-        Tier {
+        public Tier {
             layers = List.copyOf(layers);
         }
     }

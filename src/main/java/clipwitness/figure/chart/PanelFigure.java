@@ -10,7 +10,7 @@ import java.util.Optional;
  * A figure of panels in a grid, their legend above them. Where there is one panel, names stand at its lines instead, if they find
  * room there.
  */
-final class PanelFigure implements Figure {
+public final class PanelFigure implements Figure {
     private final String title;
     private final String finding;
     private final PanelGrid grid;
@@ -26,7 +26,8 @@ final class PanelFigure implements Figure {
      * @param states  the states' legend entries
      * @param signs   legend entries of other signs, never written at lines
      */
-    PanelFigure(String title, String finding, PanelGrid grid, List<LegendEntry> states, List<LegendEntry> signs) {
+    public PanelFigure(
+            String title, String finding, PanelGrid grid, List<LegendEntry> states, List<LegendEntry> signs) {
         this.title = title;
         this.finding = finding;
         this.grid = grid;

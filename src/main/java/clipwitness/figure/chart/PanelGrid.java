@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param sharedY   whether all panels have the same y axes
  * @param plotShape height over width of a panel, headings and numbers left out
  */
-record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double plotShape) {
+public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double plotShape) {
     private static final double NOMINAL_WIDTH = 482;
     private static final double MOST_ASPECT = 1.36;
     private static final double NOMINAL_LEFT = 34;
@@ -28,12 +28,12 @@ record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double plotSh
     private static final double TOP = 4;
 
     /** Copies what it is given. */
-    PanelGrid {
+    public PanelGrid {
         panels = List.copyOf(panels);
     }
 
     /** A figure of one panel. */
-    static PanelGrid single(Panel panel, double plotShape) {
+    public static PanelGrid single(Panel panel, double plotShape) {
         return new PanelGrid(List.of(panel), 1, true, plotShape);
     }
 

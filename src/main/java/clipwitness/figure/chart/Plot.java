@@ -19,14 +19,14 @@ import java.util.List;
  * @param x      axis to the right
  * @param y      axis upward
  */
-record Plot(Canvas canvas, Box area, Axis x, Axis y) {
+public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
     private static final double ZERO_SHARE = 0.05;
     private static final double MARK = 2.5;
     private static final double GAP = 2;
     private static final double LABEL_GAP = 3;
 
     /** Where a value of the x axis lies on the canvas. */
-    double px(double value) {
+    public double px(double value) {
         return area.x() + x.scale().share(value) * area.width();
     }
 
@@ -79,7 +79,7 @@ record Plot(Canvas canvas, Box area, Axis x, Axis y) {
     }
 
     /** Numbers of the x axis with their marks; their base line is the result. */
-    double paintXNumbers() {
+    public double paintXNumbers() {
         Graphics2D g = canvas.graphics();
         double base = area.bottom() + MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
         List<Span> spans = new ArrayList<>();

@@ -22,12 +22,12 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  *
  * @param series the states' points
  */
-record PointLayer(List<PointSeries> series) implements Layer {
+public record PointLayer(List<PointSeries> series) implements Layer {
     private static final Color CLEAR = new Color(0xFF, 0xFF, 0xFF, 0);
     private static final int MARKER_SIZE = 5;
 
     /** Copies what it is given. */
-    PointLayer {
+    public PointLayer {
         series = List.copyOf(series);
     }
 
@@ -38,6 +38,7 @@ record PointLayer(List<PointSeries> series) implements Layer {
         int height = (int) Math.ceil(area.height());
         XYChart chart = new XYChart(width, height);
         style(chart.getStyler(), plot);
+        withoutMarks(chart.getStyler(), Math.max(width, height));
         series.forEach(s -> addBars(chart, s));
         series.forEach(s -> addPoints(chart, s));
         Graphics2D g = (Graphics2D) plot.canvas().graphics().create();
@@ -49,8 +50,6 @@ record PointLayer(List<PointSeries> series) implements Layer {
     }
 
     private static void style(XYStyler styler, Plot plot) {
-        styler.setBaseFont(LayoutFont.FONT);
-        styler.setAxisTickLabelsFont(LayoutFont.FONT);
         styler.setChartTitleVisible(false);
         styler.setLegendVisible(false);
         styler.setChartPadding(0);
@@ -70,6 +69,15 @@ record PointLayer(List<PointSeries> series) implements Layer {
         styler.setYAxisMax(plot.y().scale().high());
         styler.setXAxisLogarithmic(plot.x().scale() instanceof Scale.Logarithmic);
         styler.setYAxisLogarithmic(plot.y().scale() instanceof Scale.Logarithmic);
+    }
+
+    /**
+     * The chart places marks and measures their numbers even where its axes are hidden, which starts Java's font manager, and that fails on
+     * a machine without installed fonts. A least distance of marks that exceeds the axis leaves nothing to place or to measure.
+     */
+    private static void withoutMarks(XYStyler styler, int longestAxis) {
+        styler.setXAxisTickMarkSpacingHint(longestAxis + 1);
+        styler.setYAxisTickMarkSpacingHint(longestAxis + 1);
     }
 
     private static void addBars(XYChart chart, PointSeries of) {

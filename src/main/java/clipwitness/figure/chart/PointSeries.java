@@ -12,9 +12,9 @@ import java.util.List;
  * @param joined whether a line joins them
  * @param points points, one or more
  */
-record PointSeries(StateStyle style, boolean hollow, boolean joined, List<Point> points) {
+public record PointSeries(StateStyle style, boolean hollow, boolean joined, List<Point> points) {
     /** Copies what it is given. */
-    PointSeries {
+    public PointSeries {
         points = List.copyOf(points);
         if (points.isEmpty()) {
             throw new IllegalArgumentException("a series needs points");
@@ -34,14 +34,14 @@ record PointSeries(StateStyle style, boolean hollow, boolean joined, List<Point>
      * @param uncertainty expanded, in the unit of the y axis
      * @param upperBound  whether the value does not exceed its uncertainty, so that only a bound is known
      */
-    record Point(double x, double y, double uncertainty, boolean upperBound) {
+    public record Point(double x, double y, double uncertainty, boolean upperBound) {
         /** A measured value at a place. */
-        static Point of(double x, Measured.Value value) {
+        public static Point of(double x, Measured.Value value) {
             return new Point(x, value.number(), 2 * value.standardUncertainty(), value.isUpperBound());
         }
 
         /** What the mark covers: value - U to value + U, or the bound alone. */
-        Extent covered() {
+        public Extent covered() {
             return upperBound
                     ? new Extent(y + uncertainty, y + uncertainty)
                     : new Extent(y - uncertainty, y + uncertainty);

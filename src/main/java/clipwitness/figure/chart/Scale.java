@@ -1,7 +1,7 @@
 package clipwitness.figure.chart;
 
 /** Where a value lies along an axis. */
-sealed interface Scale {
+public sealed interface Scale {
     /** Value at the axis' beginning. */
     double low();
 
@@ -10,12 +10,6 @@ sealed interface Scale {
 
     /** Share of the axis' length at which a value lies: 0 at the beginning, 1 at the end, beyond these outside the axis. */
     double share(double value);
-
-    /** Whether a value lies on the axis, with a millionth of its length to spare. */
-    default boolean holds(double value) {
-        double share = share(value);
-        return share >= -1e-6 && share <= 1 + 1e-6; // NaN fails
-    }
 
     /**
      * Equal steps for equal differences.

@@ -51,9 +51,4 @@ public record WaveformInput(
     public WaveformInput expecting(double frequency) {
         return new WaveformInput(output, input, OptionalDouble.of(frequency), outputScale, inputScale);
     }
-
-    /** The same with the channels' vertical scales. */
-    public WaveformInput withScales(Optional<VerticalScale> ofOutput, Optional<VerticalScale> ofInput) {
-        return new WaveformInput(output, input, expectedFrequency, ofOutput, ofInput);
-    }
 }

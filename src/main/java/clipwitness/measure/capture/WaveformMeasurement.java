@@ -1,11 +1,12 @@
 package clipwitness.measure.capture;
 
+import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
-import clipwitness.measure.TransferMeasurement;
+import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.transfer.TransferValues;

@@ -1,5 +1,6 @@
 package clipwitness.measure.clipper;
 
+import clipwitness.signal.Root;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -46,7 +47,7 @@ public final class ClipperLeg {
         while (voltageAt(current(most)) < voltage && most < MOST_STEEPNESS) {
             most *= 1.5;
         }
-        return current(Root.upTo(s -> voltageAt(current(s)) - voltage, 0, most));
+        return current(upTo(s -> voltageAt(current(s)) - voltage, most));
     }
 
     /** The device that leaks least lets through a share of what it would at the whole voltage, looked for as 1 - exp(-s). */
@@ -57,7 +58,12 @@ public final class ClipperLeg {
                 .orElseThrow();
         return devices.size() == 1
                 ? most
-                : -most * Math.expm1(-Root.upTo(s -> voltage - voltageAt(-most * Math.expm1(-s)), 0, WHOLE));
+                : -most * Math.expm1(-upTo(s -> voltage - voltageAt(-most * Math.expm1(-s)), WHOLE));
+    }
+
+    /** The root of a function that is 0 or less at 0 and, but for rounding, 0 or more at the higher end. */
+    private static double upTo(DoubleUnaryOperator function, double high) {
+        return Root.between(function, 0, high).orElse(high);
     }
 
     /**
@@ -69,11 +75,10 @@ public final class ClipperLeg {
      */
     double voltageBeside(DoubleUnaryOperator beside, double amperes, double highest) {
         if (devices.isEmpty()) {
-            return Root.upTo(v -> beside.applyAsDouble(v) - amperes, 0, highest);
+            return upTo(v -> beside.applyAsDouble(v) - amperes, highest);
         }
-        double s = Root.upTo(
+        double s = upTo(
                 x -> current(x) + beside.applyAsDouble(voltageAt(current(x))) - amperes,
-                0,
                 Math.log1p(amperes / saturation));
         return voltageAt(current(s));
     }

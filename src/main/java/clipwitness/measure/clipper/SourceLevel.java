@@ -1,5 +1,6 @@
 package clipwitness.measure.clipper;
 
+import clipwitness.signal.Root;
 import java.util.OptionalDouble;
 
 /**
@@ -33,7 +34,7 @@ public final class SourceLevel {
      * @param ratio   captured rms over captured peak without clipping
      */
     public static OptionalDouble matching(ClipperCircuit circuit, double gain, double ratio) {
-        OptionalDouble log = Root.of(
+        OptionalDouble log = Root.between(
                 a -> ratio - rms(circuit, Math.exp(a)) / (Math.abs(gain) * Math.exp(a)),
                 Math.log(LEAST),
                 Math.log(MOST));

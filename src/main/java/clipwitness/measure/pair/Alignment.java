@@ -1,6 +1,5 @@
 package clipwitness.measure.pair;
 
-import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 
 /**
@@ -11,14 +10,4 @@ import clipwitness.measure.Measured;
  * @param turned   whether the first wave was turned over
  * @param depth    null depth, dB
  */
-public record Alignment(double shift, double scale, boolean turned, Measured depth) {
-    /** Upright alignment: the scale is positive. */
-    public static Alignment upright(HarmonicSpectrum from, HarmonicSpectrum to) {
-        return NullDepth.aligned(from, to, false);
-    }
-
-    /** Alignment after the first wave was turned over. */
-    public static Alignment turnedOver(HarmonicSpectrum from, HarmonicSpectrum to) {
-        return NullDepth.aligned(from, to, true);
-    }
-}
+public record Alignment(double shift, double scale, boolean turned, Measured depth) {}

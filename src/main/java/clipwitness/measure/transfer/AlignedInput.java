@@ -2,14 +2,13 @@ package clipwitness.measure.transfer;
 
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.HarmonicFit;
+import clipwitness.signal.Root;
 
 /**
  * The fitted input on the output's time axis: mean removed, the delay between the two fundamentals taken out, turned over where the unit
  * inverts, so that it rises with the output. Harmonics of the input that noise may have made are left out.
  */
 final class AlignedInput {
-    private static final int HALVINGS = 30;
-
     private final double[] cosines;
     private final double[] sines;
     private final double amplitude;
@@ -70,17 +69,7 @@ final class AlignedInput {
      */
     double fallingLike(double rising) {
         double wanted = at(rising);
-        double low = 0.25;
-        double high = 0.75;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (at(middle) > wanted) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Root.between(cycles -> at(cycles) - wanted, 0.25, 0.75).orElse(0.5 - rising);
     }
 
     /** Variance of its mean over a rising and a falling crossing, V²: noise of even harmonics, for odd ones cancel and the mean is out. */

@@ -2,6 +2,7 @@ package clipwitness.measure.transfer;
 
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.PolynomialFit;
+import clipwitness.signal.Root;
 import clipwitness.signal.WeightedPoints;
 
 /**
@@ -14,6 +15,9 @@ import clipwitness.signal.WeightedPoints;
  */
 record MeanCrossing(double value, double noise, double apart) {
     private static final double WIDEST = 0.03;
+
+    /** Where the crossing of an input that may be distorted is looked for, in cycles. */
+    private static final double AROUND = 0.1;
 
     static MeanCrossing of(FittedWave output, FittedWave input) {
         AlignedInput aligned = new AlignedInput(output, input);
@@ -32,18 +36,7 @@ record MeanCrossing(double value, double noise, double apart) {
     }
 
     private static double crossing(AlignedInput input, double near) {
-        double low = near - 0.1;
-        double high = near + 0.1;
-        boolean rises = input.at(low) < input.at(high);
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            if (input.at(middle) < 0 == rises) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Root.between(input::at, near - AROUND, near + AROUND).orElse(near);
     }
 
     /** Parabola through the folded samples around a phase. */

@@ -4,9 +4,9 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.PolynomialFit;
+import clipwitness.signal.Root;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Onset of clipping on the upper side of a transfer curve: the distance of the input from its mean beyond which the output stays 1 dB
@@ -27,8 +27,6 @@ record OnsetPoint(double input, double noise, double leaving) {
     /** Noise of the difference of two places of the profile over that of the point. */
     private static final double TWO_STRETCHES = 1.8;
 
-    private static final double ACCURACY = 1e-9;
-    private static final int MOST_STEPS = 100;
     private static final double LEAST_LEAVING = 0.02;
 
     /** Variance of a cubic's slope at the middle of n evenly spread points of unit variance over -1 to 1, times n. */
@@ -81,11 +79,10 @@ record OnsetPoint(double input, double noise, double leaving) {
     private static double crossing(PolynomialFit local, SmallSignalLine line, double near) {
         double below = near * (1 - NEIGHBOURHOOD);
         double above = near * (1 + NEIGHBOURHOOD);
-        UnivariateFunction excess = x -> local.at(x) - line.lowered(x);
-        if (!(excess.value(below) > 0 && excess.value(above) < 0)) {
-            return near;
-        }
-        return new BrentSolver(ACCURACY * near).solve(MOST_STEPS, excess, below, above);
+        DoubleUnaryOperator excess = x -> local.at(x) - line.lowered(x);
+        return excess.applyAsDouble(below) > 0
+                ? Root.between(excess, below, above).orElse(near)
+                : near;
     }
 
     /**

@@ -94,7 +94,10 @@ final class SlopeProfile {
         return i;
     }
 
-    /** Halves the stretch from one place to the next until the crossing is known to a thousandth. */
+    /**
+     * Halves the stretch from one place to the next until the crossing is known to a thousandth. Not for a solver of roots: the width of the
+     * parabola changes in steps from place to place, and the slope with it.
+     */
     private double refined(int place, double level) {
         double low = places[place];
         double high = places[place + 1];

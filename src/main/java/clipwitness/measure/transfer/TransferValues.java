@@ -1,7 +1,6 @@
 package clipwitness.measure.transfer;
 
 import clipwitness.measure.Measured;
-import clipwitness.measure.TransferMeasurement;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
@@ -10,7 +9,7 @@ import clipwitness.measure.wave.TotalHarmonicDistortion;
 import java.util.Map;
 
 /** The figures that need an input channel. */
-final class TransferValues {
+public final class TransferValues {
     private TransferValues() {}
 
     /**
@@ -21,7 +20,7 @@ final class TransferValues {
      * @param frequency of the fundamental, Hz
      * @return what was measured of the transfer curve
      */
-    static TransferMeasurement write(
+    public static TransferMeasurement write(
             Map<WaveformQuantity, Measured> values,
             FittedWave output,
             FittedWave input,
@@ -38,7 +37,7 @@ final class TransferValues {
     }
 
     /** Refuses all figures that need an input. */
-    static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+    public static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));

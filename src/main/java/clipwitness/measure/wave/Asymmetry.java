@@ -5,7 +5,7 @@ import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 
 /** Difference of two distances over their sum, in percent: (up - down) / (up + down), 0 where both are equal. */
-final class Asymmetry {
+public final class Asymmetry {
     private Asymmetry() {}
 
     /**
@@ -13,7 +13,7 @@ final class Asymmetry {
      *
      * @param level the level from which both are counted
      */
-    static Measured of(Extreme up, Extreme down, ReferenceLevel level) {
+    public static Measured of(Extreme up, Extreme down, ReferenceLevel level) {
         double above = up.value() - level.value();
         double below = level.value() - down.value();
         double sum = above + below;

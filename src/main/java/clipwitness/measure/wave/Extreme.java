@@ -12,7 +12,7 @@ import clipwitness.quantity.Unit;
  * @param noise standard uncertainty from noise, V
  * @param step  standard uncertainty from a converter step that no noise dithers, V
  */
-record Extreme(double value, double phase, double noise, double step) {
+public record Extreme(double value, double phase, double noise, double step) {
     private static final double LEAST_SHARE = 0.5;
 
     /** Variance from noise, V². */
@@ -21,7 +21,7 @@ record Extreme(double value, double phase, double noise, double step) {
     }
 
     /** Distance from a level as a positive figure. */
-    Measured distanceFrom(ReferenceLevel level) {
+    public Measured distanceFrom(ReferenceLevel level) {
         Measured.Value distance = Measured.withNoise(
                 Math.abs(value - level.value()),
                 Unit.VOLT,

@@ -10,7 +10,7 @@ import java.util.Optional;
  * arc around the extreme: the arc above 0.9 of it, or a flatter one where corners keep a polynomial of sixth order from fitting. For each
  * arc the order is the lowest that fits; of the arcs, the one whose middle is known best is taken. {@link ArcMaximum} gives the height.
  */
-final class ExtremeSearch {
+public final class ExtremeSearch {
     private static final List<Double> DEPTHS = List.of(0.1, 0.05, 0.025, 0.0125, 0.006);
     private static final List<Double> DEVIATIONS = List.of(3.0, 5.0);
     private static final int BINS_TO_TRIM = 8;
@@ -36,7 +36,7 @@ final class ExtremeSearch {
     }
 
     /** The upper extreme (sign 1) or the lower one (sign -1). */
-    static Extreme of(FittedWave wave, int sign) {
+    public static Extreme of(FittedWave wave, int sign) {
         return new ExtremeSearch(wave, sign).find();
     }
 

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param codeStep converter step in V, where the samples show one
  * @param undithered standard uncertainty of one value from converter steps that the noise does not dither, V: {@link CoefficientNoise#ofOneValue}
  */
-record FittedWave(
+public record FittedWave(
         HarmonicFit fit,
         MeanCycle cycle,
         double origin,
@@ -38,7 +38,7 @@ record FittedWave(
      * @param joint   its fit, which gives frequency and number of harmonics
      * @param origin  where the mean cycle begins, in cycles from the middle of the record
      */
-    static FittedWave of(Samples samples, HarmonicFit joint, double origin) {
+    public static FittedWave of(Samples samples, HarmonicFit joint, double origin) {
         MeanCycle cycle = MeanCycle.of(samples, joint, origin);
         HarmonicFit fit = cycle.fit();
         ResidualSpectrum residual = new ResidualSpectrum(samples, cycle);
@@ -53,17 +53,17 @@ record FittedWave(
     }
 
     /** The wave with another mean cycle, the noise as it is. */
-    FittedWave with(MeanCycle other) {
+    public FittedWave with(MeanCycle other) {
         return new FittedWave(other.fit(), other, origin, residual, rest, noise, codeStep, undithered);
     }
 
     /** Scatter of single samples, V. */
-    double scatter() {
+    public double scatter() {
         return cycle.noise();
     }
 
     /** Variance of one quadrature of harmonic k, V². */
-    double quadratureVariance(int k) {
+    public double quadratureVariance(int k) {
         return fit.quadratureVariance(k) * noise.at(k) * noise.at(k);
     }
 
@@ -85,12 +85,12 @@ record FittedWave(
     }
 
     /** Whether the fundamental stands out of the rest of the record by six times the standard uncertainty that the rest gives it. */
-    boolean hasFundamental() {
+    public boolean hasFundamental() {
         return fit.amplitude(1) > LINE_ABOVE_NOISE * Math.sqrt(fit.quadratureVariance(1)) * rest.at(1);
     }
 
     /** The mean cycle as a result. */
-    CycleTrace trace() {
+    public CycleTrace trace() {
         double mean = fit.mean();
         Samples swing = Samples.of(cycle.values()).map(v -> v - mean);
         return new CycleTrace(swing, mean, cycle.binUncertainty());
@@ -111,7 +111,7 @@ record FittedWave(
     }
 
     /** Number of harmonics. */
-    int count() {
+    public int count() {
         return fit.count();
     }
 
@@ -130,13 +130,13 @@ record FittedWave(
     }
 
     /** Square of A_k with its noise removed. */
-    NoisyPower harmonicPower(int k) {
+    public NoisyPower harmonicPower(int k) {
         double random = fit.quadratureVariance(k) * rest.at(k) * rest.at(k);
         return NoisyPower.ofAmplitude(fit.amplitude(k), random, quadratureVariance(k));
     }
 
     /** Squares of the amplitudes of several harmonics with their noise removed. */
-    NoisyPower harmonicPower(int from, int step) {
+    public NoisyPower harmonicPower(int from, int step) {
         NoisyPower sum = NoisyPower.ZERO;
         for (int k = from; k <= count(); k += step) {
             sum = sum.plus(harmonicPower(k));

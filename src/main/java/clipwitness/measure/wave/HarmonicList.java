@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** The harmonics of a fitted wave as results: amplitude, level over the fundamental, phase. */
-final class HarmonicList {
+public final class HarmonicList {
     private HarmonicList() {}
 
     /** Harmonics from the second up. */
-    static List<Harmonic> of(FittedWave wave) {
+    public static List<Harmonic> of(FittedWave wave) {
         List<Harmonic> harmonics = new ArrayList<>();
         for (int k = 2; k <= wave.count(); k++) {
             harmonics.add(harmonic(wave, k));
@@ -51,7 +51,7 @@ final class HarmonicList {
      * @param fundamental amplitude of the fundamental
      * @param reference   standard uncertainty of the fundamental's level, dB
      */
-    static Measured bound(double amplitude, double noise, double fundamental, double reference) {
+    public static Measured bound(double amplitude, double noise, double fundamental, double reference) {
         if (!(amplitude > 0)) {
             return Measured.refused(Unit.DBC, "the record holds no such harmonic at all");
         }
@@ -64,7 +64,7 @@ final class HarmonicList {
     }
 
     /** The complex harmonics on the time axis of the mean cycle: its beginning is t = 0. */
-    static HarmonicSpectrum spectrum(FittedWave wave, double sampleRate) {
+    public static HarmonicSpectrum spectrum(FittedWave wave, double sampleRate) {
         int count = wave.count();
         double[] cosines = new double[count];
         double[] sines = new double[count];

@@ -13,8 +13,8 @@ import clipwitness.quantity.Unit;
  * @param noiseSquares sum of v² over the amplitudes
  * @param largestNoise largest v
  */
-record NoisyPower(double power, double variance, double noiseSquares, double largestNoise) {
-    static final NoisyPower ZERO = new NoisyPower(0, 0, 0, 0);
+public record NoisyPower(double power, double variance, double noiseSquares, double largestNoise) {
+    public static final NoisyPower ZERO = new NoisyPower(0, 0, 0, 0);
 
     /**
      * Square of one measured amplitude.
@@ -22,7 +22,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * @param random random variance of each quadrature, whose share of the square is taken off
      * @param whole  variance of each quadrature with everything that is uncertain
      */
-    static NoisyPower ofAmplitude(double amplitude, double random, double whole) {
+    public static NoisyPower ofAmplitude(double amplitude, double random, double whole) {
         double square = amplitude * amplitude - 2 * random;
         double variance = 4 * Math.max(0, square) * whole + 4 * whole * whole;
         return new NoisyPower(square, variance, whole * whole, whole);
@@ -34,13 +34,13 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * @param random random variance, whose share of the square is taken off
      * @param whole  variance with everything that is uncertain
      */
-    static NoisyPower ofQuadrature(double value, double random, double whole) {
+    public static NoisyPower ofQuadrature(double value, double random, double whole) {
         double square = value * value - random;
         double variance = 4 * Math.max(0, square) * whole + 2 * whole * whole;
         return new NoisyPower(square, variance, whole * whole / 2, whole);
     }
 
-    NoisyPower plus(NoisyPower other) {
+    public NoisyPower plus(NoisyPower other) {
         return new NoisyPower(
                 power + other.power,
                 variance + other.variance,
@@ -54,7 +54,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
     }
 
     /** Root of the power, 0 where it is negative. */
-    double amplitude() {
+    public double amplitude() {
         return Math.sqrt(Math.max(0, power));
     }
 
@@ -62,7 +62,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * Root of the largest true power L that could have come out as this one: L - power is twice the standard deviation that L itself would
      * give, sqrt(4 L v + 4 sum v²).
      */
-    double largestAmplitude() {
+    public double largestAmplitude() {
         double above = Math.max(0, power) + 8 * largestNoise;
         double spread = above * above - Math.max(0, power) * Math.max(0, power) + 16 * noiseSquares;
         return Math.sqrt(above + Math.sqrt(Math.max(0, spread)));
@@ -84,7 +84,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * Expanded uncertainty of the amplitude: the power's over twice the amplitude, and where the amplitude is buried, what is missing to
      * the largest one, at least the amplitude itself.
      */
-    double expandedAmplitude() {
+    public double expandedAmplitude() {
         return isBuried() ? Math.max(amplitude(), largestAmplitude() - amplitude()) : expanded() / (2 * amplitude());
     }
 
@@ -95,7 +95,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * @param referenceUncertainty its standard uncertainty
      * @param factor               100 for a result in percent
      */
-    Measured over(double reference, double referenceUncertainty, double factor, Unit unit) {
+    public Measured over(double reference, double referenceUncertainty, double factor, Unit unit) {
         double value = amplitude() / reference;
         double own = expandedAmplitude() / 2 / reference;
         double fromReference = value * referenceUncertainty / reference;
@@ -111,7 +111,7 @@ record NoisyPower(double power, double variance, double noiseSquares, double lar
      * @param referenceUncertainty its standard uncertainty
      * @param none                 reason of the refusal where there is neither power nor noise
      */
-    Measured levelOver(double reference, double referenceUncertainty, Unit unit, String none) {
+    public Measured levelOver(double reference, double referenceUncertainty, Unit unit, String none) {
         double amplitude = isBuried() ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
         if (!(amplitude > 0)) {
             return Measured.refused(unit, none);

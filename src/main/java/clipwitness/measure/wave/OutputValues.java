@@ -5,7 +5,7 @@ import clipwitness.measure.WaveformQuantity;
 import java.util.Map;
 
 /** The figures of one channel alone. */
-final class OutputValues {
+public final class OutputValues {
     private OutputValues() {}
 
     /**
@@ -15,7 +15,7 @@ final class OutputValues {
      * @param down       lower extreme
      * @param sampleRate in Hz
      */
-    static void write(
+    public static void write(
             Map<WaveformQuantity, Measured> values, FittedWave output, Extreme up, Extreme down, double sampleRate) {
         ReferenceLevel level = ReferenceLevel.meanOf(output);
         values.put(WaveformQuantity.MEAN, volts(level.value(), level.noise()));
@@ -42,7 +42,7 @@ final class OutputValues {
     }
 
     /** Peak amplitude A_1, V. */
-    static Measured fundamental(FittedWave wave) {
+    public static Measured fundamental(FittedWave wave) {
         return volts(wave.fit().amplitude(1), Math.sqrt(wave.quadratureVariance(1)));
     }
 

@@ -7,14 +7,14 @@ package clipwitness.measure.wave;
  * @param noise  standard uncertainty, V
  * @param shared covariance of it and of an extreme, V²
  */
-record ReferenceLevel(double value, double noise, double shared) {
+public record ReferenceLevel(double value, double noise, double shared) {
     /** Variance from noise, V². */
     double variance() {
         return noise * noise;
     }
 
     /** A level found from samples that are not the extreme's. */
-    static ReferenceLevel apart(double value, double noise) {
+    public static ReferenceLevel apart(double value, double noise) {
         return new ReferenceLevel(value, noise, 0);
     }
 

@@ -8,10 +8,10 @@ import clipwitness.quantity.Unit;
  * of the squares is removed. Where it does not exceed its uncertainty the value is an upper bound. Square wave 45.69 % with K = 20,
  * 48.34 % with all harmonics; sine 0.
  */
-final class TotalHarmonicDistortion {
+public final class TotalHarmonicDistortion {
     private TotalHarmonicDistortion() {}
 
-    static Measured of(FittedWave wave) {
+    public static Measured of(FittedWave wave) {
         return wave.harmonicPower(2, 1)
                 .over(wave.fit().amplitude(1), Math.sqrt(wave.quadratureVariance(1)), 100, Unit.PERCENT);
     }

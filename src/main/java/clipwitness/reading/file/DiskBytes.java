@@ -10,7 +10,7 @@ import java.nio.file.Path;
  * The bytes of a file as they lie on the disk, byte-order mark included. They are mapped into memory and copied from there, which costs
  * a fraction of what reading them does. Several threads may read at a time.
  */
-final class DiskBytes implements Closeable {
+public final class DiskBytes implements Closeable {
     private final FileChannel channel;
     private final long size;
 
@@ -25,7 +25,7 @@ final class DiskBytes implements Closeable {
     }
 
     /** How many there were when the file was opened. */
-    long size() {
+    public long size() {
         return size;
     }
 
@@ -38,7 +38,7 @@ final class DiskBytes implements Closeable {
      * @param most how many, unless the file ends before
      * @return how many there were
      */
-    int read(long from, byte[] into, int at, int most) throws IOException {
+    public int read(long from, byte[] into, int at, int most) throws IOException {
         int length = (int) Math.max(0, Math.min(most, size - from));
         if (length > 0) {
             try {

@@ -12,12 +12,12 @@ import java.nio.charset.StandardCharsets;
  * @param mark     length of the byte-order mark in bytes, 0 where there is none
  * @param evidence what it was told by
  */
-record Encoding(Charset charset, int mark, String evidence) {
+public record Encoding(Charset charset, int mark, String evidence) {
     private static final Charset EIGHT_BIT = Charset.forName("windows-1252");
     private static final int LOOKED_AT = 4096;
 
     /** Two bytes a character: the bytes need decoding before rows can be scanned. */
-    boolean wide() {
+    public boolean wide() {
         return charset.equals(StandardCharsets.UTF_16LE) || charset.equals(StandardCharsets.UTF_16BE);
     }
 

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Recognises files that are no text exports at all, whatever their name says. */
-final class ForeignFormat {
+public final class ForeignFormat {
     private static final String EXPORT_AS_TEXT = "Export the capture as CSV or text";
     private static final int LOOKED_AT = 1 << 14;
     private static final Map<String, String> SIGNATURES = new LinkedHashMap<>();
@@ -30,7 +30,7 @@ final class ForeignFormat {
     private ForeignFormat() {}
 
     /** Refuses a file whose first part shows that it holds no table. */
-    static void refuse(SourceFile file) throws InputException {
+    public static void refuse(SourceFile file) throws InputException {
         byte[] head = file.head();
         String latin = new String(head, 0, Math.min(head.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
         if (latin.isBlank()) {
@@ -75,7 +75,7 @@ final class ForeignFormat {
     }
 
     /** What the user is told about zero bytes inside a text. */
-    static InputException zeroBytes(String name, int line) {
+    public static InputException zeroBytes(String name, int line) {
         return new InputException(
                 Origin.of(name, line),
                 "zero bytes stand where text should be: the file is damaged or was not copied to its end",

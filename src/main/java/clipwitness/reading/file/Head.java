@@ -14,17 +14,17 @@ import java.util.List;
  * @param last    complete lines from the end of a longer file, without their numbers
  * @param lineEnd what ends a line
  */
-record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
+public record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     /** Longer lines than this hold no row of samples. */
-    static final int LONGEST_LINE = 1 << 15;
+    public static final int LONGEST_LINE = 1 << 15;
 
-    Head {
+    public Head {
         lines = List.copyOf(lines);
         last = List.copyOf(last);
     }
 
     /** Splits the first part into lines; the last one is left out where it is cut. */
-    static Head of(SourceFile file) throws InputException {
+    public static Head of(SourceFile file) throws InputException {
         LineEnd end = LineEnd.of(file.head());
         refuseLongLines(file, end);
         List<Line> lines = split(file.head(), file.headCharset(), end, file.whole());
@@ -60,7 +60,7 @@ record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     }
 
     /** What the user is told about a line that is no row. */
-    static InputException tooLong(String name, int line) {
+    public static InputException tooLong(String name, int line) {
         return new InputException(
                 Origin.of(name, line),
                 "the line is longer than " + LONGEST_LINE + " characters; an export has one row a sample",

@@ -6,8 +6,8 @@ package clipwitness.reading.file;
  * @param number 1-based number of the line
  * @param text   its characters without the line end
  */
-record Line(int number, String text) {
-    boolean blank() {
+public record Line(int number, String text) {
+    public boolean blank() {
         return text.isBlank();
     }
 }

@@ -1,7 +1,7 @@
 package clipwitness.reading.file;
 
 /** What ends a line. A carriage return before a line feed, or two, belongs to the line end. */
-enum LineEnd {
+public enum LineEnd {
     LINE_FEED((byte) '\n'),
     CARRIAGE_RETURN((byte) '\r');
 
@@ -12,7 +12,7 @@ enum LineEnd {
     }
 
     /** The last byte of the line end. */
-    byte last() {
+    public byte last() {
         return last;
     }
 

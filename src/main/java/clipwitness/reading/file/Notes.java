@@ -7,25 +7,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects, while one file is read, how each decision was reached and what remains doubtful. */
-final class Notes {
+public final class Notes {
     private final List<String> evidence = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
 
     /** Notes a decision and what it rests on. */
-    void evidence(String clause) {
+    public void evidence(String clause) {
         evidence.add(clause);
     }
 
     /** Notes a doubt. */
-    void doubt(DoubtCode code, Severity severity, String text) {
+    public void doubt(DoubtCode code, Severity severity, String text) {
         doubts.add(new Doubt(code, severity, text));
     }
 
-    List<String> evidence() {
+    public List<String> evidence() {
         return List.copyOf(evidence);
     }
 
-    List<Doubt> doubts() {
+    public List<Doubt> doubts() {
         return List.copyOf(doubts);
     }
 }

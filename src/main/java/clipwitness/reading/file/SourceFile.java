@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 
 /** An export on disk, with its encoding known and its first part at hand. */
-final class SourceFile {
+public final class SourceFile {
     /** Size of the first part from which the layout is told. */
     static final int HEAD_BYTES = 1 << 18;
 
@@ -37,7 +37,7 @@ final class SourceFile {
     }
 
     /** Opens an export and looks at its first part. */
-    static SourceFile open(Path path, String name) throws InputException {
+    public static SourceFile open(Path path, String name) throws InputException {
         if (Files.isDirectory(path)) {
             throw new InputException(
                     Origin.of(name), "this is a folder, not a file", "Name the exports in it one by one");
@@ -60,17 +60,17 @@ final class SourceFile {
     }
 
     /** The file's name as the user wrote it. */
-    String name() {
+    public String name() {
         return name;
     }
 
     /** How its bytes stand for characters. */
-    Encoding encoding() {
+    public Encoding encoding() {
         return encoding;
     }
 
     /** The first part after the byte-order mark, UTF-16 recoded as UTF-8; not to be changed. */
-    byte[] head() {
+    public byte[] head() {
         return head;
     }
 
@@ -85,37 +85,37 @@ final class SourceFile {
     }
 
     /** The file from its first character on, with UTF-16 recoded as UTF-8. */
-    InputStream stream() throws IOException {
+    public InputStream stream() throws IOException {
         return decoded(path, encoding);
     }
 
     /** The file as it lies on the disk, byte-order mark included. */
-    DiskBytes bytes() throws IOException {
+    public DiskBytes bytes() throws IOException {
         return DiskBytes.of(path);
     }
 
     /** Character set of the head and the stream. */
-    Charset headCharset() {
+    public Charset headCharset() {
         return encoding.wide() ? StandardCharsets.UTF_8 : encoding.charset();
     }
 
     /** Size of the file in bytes. */
-    long size() throws IOException {
+    public long size() throws IOException {
         return Files.size(path);
     }
 
     /** About how many bytes {@link #stream} gives: UTF-16 of the letters that exports are made of halves when it is recoded. */
-    long recodedSize() throws IOException {
+    public long recodedSize() throws IOException {
         return (size() - encoding.mark()) / bytesForOne();
     }
 
     /** Bytes of the file for one byte of {@link #stream}. */
-    int bytesForOne() {
+    public int bytesForOne() {
         return encoding.wide() ? 2 : 1;
     }
 
     /** What the user is told when the file system fails. */
-    static InputException unreadable(String name, IOException cause) {
+    public static InputException unreadable(String name, IOException cause) {
         Origin where = Origin.of(name);
         if (cause instanceof NoSuchFileException) {
             return new InputException(where, "there is no such file", "Check the path and the name's ending");

@@ -10,9 +10,9 @@ import clipwitness.quantity.Unit;
  * @param whole   whether its first numbers are written without decimal mark and exponent
  * @param use     what it is read as
  */
-record Column(int place, Heading heading, boolean whole, Use use) {
+public record Column(int place, Heading heading, boolean whole, Use use) {
     /** What a column is read as. */
-    enum Use {
+    public enum Use {
         TIME,
         INDEX,
         VALUE,
@@ -20,7 +20,7 @@ record Column(int place, Heading heading, boolean whole, Use use) {
     }
 
     /** For messages: the name, or the number of the column in the file. */
-    String called() {
+    public String called() {
         return heading.name().isEmpty() ? String.valueOf(place + 1) : heading.name();
     }
 
@@ -30,11 +30,11 @@ record Column(int place, Heading heading, boolean whole, Use use) {
     }
 
     /** Neither name nor unit stands above it. */
-    boolean nameless() {
+    public boolean nameless() {
         return heading.name().isEmpty() && heading.unit().isEmpty();
     }
 
-    Column as(Use other) {
+    public Column as(Use other) {
         return new Column(place, heading, whole, other);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** What a column's name says that its values are. */
-enum ColumnRole {
+public enum ColumnRole {
     TIME("time t zeit dauer zeitachse temps tempo tiempo tijd tid czas x-axis xaxis timestamp timestamps время 时间 時間"),
     INDEX("n no no. nr nr. index idx sample samples sequence point points # count x punkt row number num"),
     VOLTAGE(

@@ -9,22 +9,22 @@ import java.util.Optional;
  *
  * @param all in the order of the file
  */
-record Columns(List<Column> all) {
-    Columns {
+public record Columns(List<Column> all) {
+    public Columns {
         all = List.copyOf(all);
     }
 
     /** The column read so, or empty. */
-    Optional<Column> first(Column.Use use) {
+    public Optional<Column> first(Column.Use use) {
         return all.stream().filter(c -> c.use() == use).findFirst();
     }
 
-    List<Column> values() {
+    public List<Column> values() {
         return all.stream().filter(c -> c.use() == Column.Use.VALUE).toList();
     }
 
     /** What is read from the rows. */
-    List<Column> kept() {
+    public List<Column> kept() {
         return all.stream().filter(c -> c.use() != Column.Use.LEFT_OUT).toList();
     }
 
@@ -32,7 +32,7 @@ record Columns(List<Column> all) {
      * What is read from the rows of a curve: voltages and currents. Where both have columns with a stated unit, those without one are
      * ranges, ratios and the like.
      */
-    List<Column> keptOfCurve() {
+    public List<Column> keptOfCurve() {
         boolean stated = states(Unit.VOLT) && states(Unit.AMPERE);
         return values().stream()
                 .filter(c -> !stated || c.heading().unit().isPresent())
@@ -43,19 +43,19 @@ record Columns(List<Column> all) {
     }
 
     /** Voltage against current and no axis of time: a curve. */
-    boolean looksLikeCurve() {
+    public boolean looksLikeCurve() {
         return first(Column.Use.TIME).isEmpty()
                 && all.stream().anyMatch(c -> c.speaksOf(Unit.VOLT, ColumnRole.VOLTAGE))
                 && all.stream().anyMatch(c -> c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT));
     }
 
     /** None of the columns has a name or a unit. */
-    boolean nameless() {
+    public boolean nameless() {
         return all.stream().allMatch(Column::nameless);
     }
 
     /** Whether only the values of the first column can tell what it is. */
-    boolean needsAxis() {
+    public boolean needsAxis() {
         return first(Column.Use.TIME).isEmpty()
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
@@ -64,7 +64,7 @@ record Columns(List<Column> all) {
     }
 
     /** The same with one column read otherwise. */
-    Columns with(Column column, Column.Use use) {
+    public Columns with(Column column, Column.Use use) {
         return new Columns(
                 all.stream().map(c -> c.equals(column) ? c.as(use) : c).toList());
     }

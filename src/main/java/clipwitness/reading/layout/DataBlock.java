@@ -20,18 +20,18 @@ import java.util.stream.IntStream;
  * @param before  lines in front of the first row
  * @param rows    rows within the head, blank lines left out
  */
-record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
     private static final int ROWS_LOOKED_AT = 300;
     private static final int STATEMENTS_REACH = 1_000;
 
-    DataBlock {
+    public DataBlock {
         columns = List.copyOf(columns);
         before = List.copyOf(before);
         rows = List.copyOf(rows);
     }
 
     /** Finds the rows. */
-    static DataBlock find(String file, List<Line> lines, RowStyle style) throws InputException {
+    public static DataBlock find(String file, List<Line> lines, RowStyle style) throws InputException {
         List<Integer> columns = IntStream.range(0, style.signature().length())
                 .filter(style::isNumber)
                 .boxed()
@@ -51,23 +51,23 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
         return new DataBlock(style, columns, before, plain.subList(first, plain.size()));
     }
 
-    Dialect dialect() {
+    public Dialect dialect() {
         return style.dialect();
     }
 
     /** Number of the line with the first row. */
-    int firstLine() {
+    public int firstLine() {
         return rows.get(0).number();
     }
 
     /** Number of cells that a row may have: those of most rows, or of the first where the preamble stands to the right. */
-    int widest() {
+    public int widest() {
         String first = Signature.of(dialect().split(rows.get(0).text()), dialect());
         return Math.max(first.length(), style.signature().length());
     }
 
     /** The unit that is written with the numbers at a place of the rows, from 0: seconds for times of day. */
-    Optional<Unit> unitWithin(int place) {
+    public Optional<Unit> unitWithin(int place) {
         return dialect().annotated()
                 ? firstRows().stream()
                         .filter(r -> place < r.size())
@@ -84,12 +84,12 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
      * @param bytes the bytes
      * @param head  how many bytes the rows of the head take, above 0
      */
-    long rowsIn(long bytes, long head) {
+    public long rowsIn(long bytes, long head) {
         return (long) (1.01 * bytes / head * rows.size()) + 1;
     }
 
     /** The cells of the first rows; a row may be shorter than others. */
-    List<List<String>> firstRows() {
+    public List<List<String>> firstRows() {
         return rows.stream()
                 .limit(ROWS_LOOKED_AT)
                 .map(r -> dialect().split(r.text()))
@@ -100,7 +100,7 @@ record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<
      * Statements that stand beside the samples, in columns which further down are empty. Where two records stand side by side, each
      * with its statements in front, statements of one key on one line become one, with a value for each record.
      */
-    List<Statement> besideRows() {
+    public List<Statement> besideRows() {
         List<Statement> facts = new ArrayList<>();
         for (Line row : rows.subList(0, Math.min(rows.size(), STATEMENTS_REACH))) {
             Map<String, List<String>> byKey = new LinkedHashMap<>();

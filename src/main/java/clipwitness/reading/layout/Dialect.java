@@ -14,9 +14,9 @@ import java.util.List;
  * @param mark      decimal mark, a point or a comma
  * @param annotated whether numbers may have a unit or be times of day
  */
-record Dialect(Delimiter delimiter, char mark, boolean annotated) {
+public record Dialect(Delimiter delimiter, char mark, boolean annotated) {
     /** Plain numbers only. */
-    Dialect(Delimiter delimiter, char mark) {
+    public Dialect(Delimiter delimiter, char mark) {
         this(delimiter, mark, false);
     }
 
@@ -26,7 +26,7 @@ record Dialect(Delimiter delimiter, char mark, boolean annotated) {
     }
 
     /** A reader of its numbers. */
-    CellReader reader() {
+    public CellReader reader() {
         return new CellReader(mark, annotated);
     }
 
@@ -44,13 +44,13 @@ record Dialect(Delimiter delimiter, char mark, boolean annotated) {
     }
 
     /** Whether a cell holds a number, or a mark that stands for no value. */
-    boolean isNumber(String cell) {
+    public boolean isNumber(String cell) {
         byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
         return bytes.length > 0 && reader().read(bytes, 0, bytes.length);
     }
 
     /** The number in a cell; NaN where the cell holds none. */
-    double number(String cell) {
+    public double number(String cell) {
         byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
         CellReader reader = reader();
         return bytes.length > 0 && reader.read(bytes, 0, bytes.length) ? reader.value() : Double.NaN;

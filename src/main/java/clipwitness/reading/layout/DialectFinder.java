@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * Decides delimiter and decimal mark together, once for the whole file: the pair under which most lines look alike and hold nothing
  * but numbers.
  */
-final class DialectFinder {
+public final class DialectFinder {
     private static final int LINES_FROM_EACH_PART = 100;
     private static final int LEAST_ROWS_WITH_TEXT = 3;
     private static final int MOST_EMPTY = 20; // a column filled in one row of twenty is still a column
@@ -47,7 +47,7 @@ final class DialectFinder {
     private DialectFinder() {}
 
     /** The style of the file's rows. */
-    static RowStyle find(String file, Head head, Notes notes) throws InputException {
+    public static RowStyle find(String file, Head head, Notes notes) throws InputException {
         List<Line> lines = head.lines();
         List<Line> sample = sample(lines, head.last());
         Thousands.refuse(file, sample);

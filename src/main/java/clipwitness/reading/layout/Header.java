@@ -13,16 +13,16 @@ import java.util.stream.IntStream;
  * @param headings a heading for each column of numbers, perhaps without name and unit
  * @param facts    statements made within the rows of names and units, beyond the columns
  */
-record Header(List<Heading> headings, List<Statement> facts) {
+public record Header(List<Heading> headings, List<Statement> facts) {
     private static final Heading NOTHING = Heading.of("");
 
-    Header {
+    public Header {
         headings = List.copyOf(headings);
         facts = List.copyOf(facts);
     }
 
     /** Finds the rows of names and units among the lines in front of the samples, in either order. */
-    static Header find(DataBlock block, Notes notes) {
+    public static Header find(DataBlock block, Notes notes) {
         List<HeaderRow> rows = new ArrayList<>();
         for (int i = block.before().size() - 1; i >= 0 && rows.size() < 4; i--) {
             rows.add(HeaderRow.of(block.before().get(i), block));

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * @param unit unit, where the heading states one
  * @param role what the name says that the values are
  */
-record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
+public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
     private static final int LONGEST = 200;
     private static final List<Pattern> NAME_AND_UNIT = List.of(
             Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
@@ -28,7 +28,7 @@ record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
     private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
 
     /** Takes a heading apart. */
-    static Heading of(String text) {
+    public static Heading of(String text) {
         String heading = text.strip();
         if (heading.length() > LONGEST) {
             return named(heading, Optional.empty());

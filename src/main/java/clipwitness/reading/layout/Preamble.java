@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param facts statements in the order of the file
  * @param lines the lines they stand on, comment marks removed
  */
-record Preamble(List<Statement> facts, List<Line> lines) {
+public record Preamble(List<Statement> facts, List<Line> lines) {
     private static final int LONGEST_STATEMENT = 300;
     private static final int LONGEST_LINE = 2_000;
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
@@ -24,13 +24,13 @@ record Preamble(List<Statement> facts, List<Line> lines) {
     private static final Pattern KEY_NUMBER =
             Pattern.compile("(?<key>\\p{L}[\\p{L} _/.-]*?)\\s+(?<value>[+-]?[\\d.]\\S*.*)");
 
-    Preamble {
+    public Preamble {
         facts = List.copyOf(facts);
         lines = List.copyOf(lines);
     }
 
     /** Reads statements from lines in front of the samples. */
-    static Preamble of(List<Line> before, Dialect dialect) {
+    public static Preamble of(List<Line> before, Dialect dialect) {
         List<Statement> facts = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         for (Line line : before) {
@@ -44,7 +44,7 @@ record Preamble(List<Statement> facts, List<Line> lines) {
     }
 
     /** The same with more statements, from elsewhere in the file. */
-    Preamble with(List<Statement> more) {
+    public Preamble with(List<Statement> more) {
         return new Preamble(Stream.concat(facts.stream(), more.stream()).toList(), lines);
     }
 

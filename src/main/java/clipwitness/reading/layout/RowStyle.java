@@ -8,7 +8,7 @@ package clipwitness.reading.layout;
  * @param rows      how many of the lines looked at have it
  * @param lines     how many lines were looked at
  */
-record RowStyle(Dialect dialect, String signature, int rows, int lines) {
+public record RowStyle(Dialect dialect, String signature, int rows, int lines) {
     private static final int FEW = 10;
 
     boolean pure() {

@@ -12,13 +12,13 @@ import java.util.Optional;
  * @param values values as written, at least one
  * @param line   line on which it stands
  */
-record Statement(String key, List<String> values, int line) {
-    Statement {
+public record Statement(String key, List<String> values, int line) {
+    public Statement {
         values = List.copyOf(values);
     }
 
     /** The key in lower case with single blanks between its words, camel case taken apart. */
-    String words() {
+    public String words() {
         return key.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})|(?<=\\p{Lu})(?=\\p{Lu}\\p{Ll})", " ")
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}/#]+", " ")
@@ -26,11 +26,11 @@ record Statement(String key, List<String> values, int line) {
     }
 
     /** The unit of the first value, where the second value is one: {@code 100,kHz}. */
-    Optional<WrittenUnit> unitBeside() {
+    public Optional<WrittenUnit> unitBeside() {
         return values.size() > 1 ? WrittenUnit.parse(values.get(1)) : Optional.empty();
     }
 
-    String value() {
+    public String value() {
         return values.get(0);
     }
 }

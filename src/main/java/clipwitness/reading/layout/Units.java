@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Units that the preamble states for the whole file. */
-final class Units {
+public final class Units {
     private static final Pattern UNIT =
             Pattern.compile(".*\\b(?:unit|units|einheit|einheiten|unité|unités|unità|unidad|unidades)\\b.*");
 
     private Units() {}
 
     /** Unit of the time, or empty. */
-    static Optional<WrittenUnit> ofTime(Preamble preamble) {
+    public static Optional<WrittenUnit> ofTime(Preamble preamble) {
         return preamble.facts().stream()
                 .filter(Units::isUnitFact)
                 .flatMap(f -> f.values().stream())
@@ -30,7 +30,7 @@ final class Units {
      * @param channel  number of the channel among the channels, from 0
      * @param channels number of channels
      */
-    static Optional<WrittenUnit> ofValues(Preamble preamble, int channel, int channels) {
+    public static Optional<WrittenUnit> ofValues(Preamble preamble, int channel, int channels) {
         for (Statement fact : preamble.facts()) {
             List<WrittenUnit> units = fact.values().stream()
                     .map(v -> WrittenUnit.parse(v.substring(v.lastIndexOf(':') + 1)))

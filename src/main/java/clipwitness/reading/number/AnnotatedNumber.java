@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param unit   the unit without prefix: V, A or s
  * @param clock  whether it is a time of day, which may have another decimal mark than the file
  */
-record AnnotatedNumber(String number, Unit unit, boolean clock) {
+public record AnnotatedNumber(String number, Unit unit, boolean clock) {
     private static final int LONGEST = 60;
     private static final int NOON = 12;
     private static final Set<Unit> UNITS = EnumSet.of(Unit.VOLT, Unit.AMPERE, Unit.SECOND);
@@ -26,7 +26,7 @@ record AnnotatedNumber(String number, Unit unit, boolean clock) {
             + "(?:\\s*(?<half>[aApP])\\.?[mM]\\.?|\\s*(?:Z|[+-]\\d{2}:?\\d{2}))?");
 
     /** Reads such a number; empty where the text is none. */
-    static Optional<AnnotatedNumber> parse(String text) {
+    public static Optional<AnnotatedNumber> parse(String text) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }

@@ -9,19 +9,27 @@ import java.util.Optional;
  * Reads one cell of a row as a number, from its bytes: digits with one decimal mark, an exponent after E, e or D, or a mark that
  * stands for no value. Reused from cell to cell, so it belongs to one thread.
  */
-final class CellReader {
+public final class CellReader {
     private static final int LONGEST_NUMBER = 200;
     private static final int EXACT_DIGITS = 15; // a number of up to 15 digits is exact in a double
     /** A power of ten up to this one is exact in a double. */
-    static final int EXACT_POWER = 22;
+    public static final int EXACT_POWER = 22;
 
-    /** The exact powers of ten; not to be changed. */
-    static final double[] POWERS = new double[EXACT_POWER + 1];
+    private static final double[] POWERS = new double[EXACT_POWER + 1];
 
     static {
         for (int i = 0; i <= EXACT_POWER; i++) {
             POWERS[i] = Double.parseDouble("1e" + i);
         }
+    }
+
+    /**
+     * A value times a power of ten.
+     *
+     * @param power from -22 to 22, where powers of ten are exact
+     */
+    public static double scaled(double value, int power) {
+        return power < 0 ? value / POWERS[-power] : value * POWERS[power];
     }
 
     private final int mark;
@@ -35,7 +43,7 @@ final class CellReader {
     private Optional<Unit> unit = Optional.empty();
 
     /** A reader for numbers with this decimal mark, a point or a comma. */
-    CellReader(char mark) {
+    public CellReader(char mark) {
         this(mark, false);
     }
 
@@ -44,28 +52,28 @@ final class CellReader {
      *
      * @param annotated whether numbers with a unit and times of day are numbers too, read in V, A and s
      */
-    CellReader(char mark, boolean annotated) {
+    public CellReader(char mark, boolean annotated) {
         this.mark = mark;
         this.annotated = annotated;
     }
 
     /** Value of the last cell read; NaN for a gap. */
-    double value() {
+    public double value() {
         return value;
     }
 
     /** Unit that the last cell was written with, seconds for a time of day; empty for a plain number and for a gap. */
-    Optional<Unit> unit() {
+    public Optional<Unit> unit() {
         return unit;
     }
 
     /** Significant digits of the last number read, trailing zeros included; 0 for zero and for a gap. */
-    int digits() {
+    public int digits() {
         return digits;
     }
 
     /** Characters of the last number read from its decimal mark on, exponent included. */
-    int afterMark() {
+    public int afterMark() {
         return afterMark;
     }
 
@@ -74,7 +82,7 @@ final class CellReader {
      *
      * @return whether the cell is a number or a gap
      */
-    boolean read(byte[] bytes, int from, int to) {
+    public boolean read(byte[] bytes, int from, int to) {
         unit = Optional.empty();
         int sign = signLength(bytes, from, to);
         int start = from + sign;
@@ -170,7 +178,7 @@ final class CellReader {
     /** The number without its sign, rounded once: from exact parts where they are exact, else by the full parser. */
     private double magnitude(byte[] bytes, int start, int to, int power) {
         if (digits <= EXACT_DIGITS && Math.abs(power) <= EXACT_POWER) {
-            return power < 0 ? mantissa / POWERS[-power] : mantissa * POWERS[power];
+            return scaled((double) mantissa, power);
         }
         int length = to - start;
         byte[] plain = new byte[length];

@@ -4,7 +4,7 @@ package clipwitness.reading.number;
  * Walks along the cells of one row of bytes. Blanks around a cell and the quotes about it are no part of it. Reused from row to row,
  * so it belongs to one thread.
  */
-final class CellSplitter {
+public final class CellSplitter {
     private final boolean[] ends = new boolean[128];
     private final boolean runs;
 
@@ -15,7 +15,7 @@ final class CellSplitter {
     private int to;
     private boolean more;
 
-    CellSplitter(Delimiter delimiter) {
+    public CellSplitter(Delimiter delimiter) {
         for (int c = 0; c < ends.length; c++) {
             ends[c] = delimiter.ends(c);
         }
@@ -23,7 +23,7 @@ final class CellSplitter {
     }
 
     /** Goes to a row, before its first cell. */
-    void row(byte[] bytes, int from, int to) {
+    public void row(byte[] bytes, int from, int to) {
         this.bytes = bytes;
         this.rowEnd = to;
         this.next = skipBlanks(from);
@@ -31,7 +31,7 @@ final class CellSplitter {
     }
 
     /** Goes to the next cell; whether there is one. */
-    boolean next() {
+    public boolean next() {
         if (!more) {
             return false;
         }
@@ -48,12 +48,12 @@ final class CellSplitter {
     }
 
     /** Place of the cell's first byte. */
-    int from() {
+    public int from() {
         return from;
     }
 
     /** Place after the cell's last byte. */
-    int to() {
+    public int to() {
         return to;
     }
 

@@ -1,7 +1,7 @@
 package clipwitness.reading.number;
 
 /** What stands between the cells of a row. */
-enum Delimiter {
+public enum Delimiter {
     TAB("tabs", "\t"),
     SEMICOLON("semicolons", ";"),
     COMMA("commas", ","),
@@ -19,22 +19,22 @@ enum Delimiter {
     }
 
     /** As the evidence names it. */
-    String words() {
+    public String words() {
         return words;
     }
 
     /** The character that ends cells, or the usual one of several. */
-    char first() {
+    public char first() {
         return characters.charAt(0);
     }
 
     /** Whether a character ends a cell. */
-    boolean ends(int character) {
+    public boolean ends(int character) {
         return characters.indexOf(character) >= 0;
     }
 
     /** Whether blanks end a cell, any number of them counting as one. */
-    boolean blanks() {
+    public boolean blanks() {
         return ends(' ');
     }
 }

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The marks that exports write where a sample has no value: overflow, overload, not a number. */
-final class GapMarks {
+public final class GapMarks {
     private static final int LONGEST = 12;
     /** What C runtimes write for infinity and not a number, and spreadsheets for a fault, in every language. */
     private static final Pattern FORMS =
@@ -51,12 +51,12 @@ final class GapMarks {
             "invalid");
 
     /** Magnitudes from here on are marks too: instruments write 9.9e37 or 9.91e37 for overflow and no value. */
-    static final double LARGEST_VALUE = 9e36;
+    public static final double LARGEST_VALUE = 9e36;
 
     private GapMarks() {}
 
     /** Whether a cell, trimmed, is such a mark. */
-    static boolean isMark(byte[] bytes, int from, int to) {
+    public static boolean isMark(byte[] bytes, int from, int to) {
         int length = to - from;
         if (length == 0 || length > LONGEST) {
             return false;

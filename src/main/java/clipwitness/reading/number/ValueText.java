@@ -11,12 +11,12 @@ import java.util.regex.Pattern;
  * @param resolution half a unit of the last digit written
  * @param rest       what follows the number
  */
-record ValueText(double value, double resolution, String rest) {
+public record ValueText(double value, double resolution, String rest) {
     private static final Pattern NUMBER = Pattern.compile(
             "\\s*(?<number>[+-]?(?<digits>\\d*(?:[.,]\\d*)?)(?:[eEdD](?<power>[+-]?\\d{1,3}))?)(?<rest>.*)");
 
     /** Reads a value; empty where the text does not start with a number. A comma counts as decimal mark. */
-    static Optional<ValueText> parse(String text) {
+    public static Optional<ValueText> parse(String text) {
         Matcher m = NUMBER.matcher(text);
         if (!m.matches() || m.group("digits").chars().noneMatch(Character::isDigit)) {
             return Optional.empty();
@@ -31,7 +31,7 @@ record ValueText(double value, double resolution, String rest) {
     }
 
     /** The unit that follows the number, where it is one. */
-    Optional<WrittenUnit> unit() {
+    public Optional<WrittenUnit> unit() {
         return WrittenUnit.parse(rest);
     }
 }

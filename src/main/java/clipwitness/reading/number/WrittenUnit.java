@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * @param unit     unit without prefix; {@link Unit#ONE} for watts and squares, which no result is given in
  * @param exponent power of ten, -3 for milli
  */
-record WrittenUnit(Unit unit, int exponent) {
+public record WrittenUnit(Unit unit, int exponent) {
     private static final Map<String, Unit> BASES = Map.ofEntries(
             Map.entry("v", Unit.VOLT),
             Map.entry("volt", Unit.VOLT),
@@ -75,7 +75,7 @@ record WrittenUnit(Unit unit, int exponent) {
     private static final String OHM_SIGN = "\u2126";
 
     /** Reads a text that is a unit and nothing else, brackets aside; empty where it is none. */
-    static Optional<WrittenUnit> parse(String text) {
+    public static Optional<WrittenUnit> parse(String text) {
         String bare = withoutBrackets(text.strip()).replace(OHM_SIGN, "Ω");
         Matcher micro = MICRO.matcher(bare);
         String word = micro.find() ? "u" + bare.substring(micro.end()) : bare;
@@ -83,12 +83,12 @@ record WrittenUnit(Unit unit, int exponent) {
     }
 
     /** A value in this unit, without the prefix: 1.5 mV is 0.0015 V. Rounded once. */
-    double resolve(double value) {
-        return exponent < 0 ? value / CellReader.POWERS[-exponent] : value * CellReader.POWERS[exponent];
+    public double resolve(double value) {
+        return CellReader.scaled(value, exponent);
     }
 
     /** As it is written on paper, {@code mV}. */
-    String symbol() {
+    public String symbol() {
         String prefix = switch (exponent) {
             case -12 -> "p";
             case -9 -> "n";

@@ -1,7 +1,6 @@
 package clipwitness.reading.rows;
 
 import clipwitness.fault.InputException;
-import clipwitness.reading.Progress;
 import clipwitness.reading.file.Head;
 import clipwitness.reading.file.LineEnd;
 import clipwitness.reading.file.Notes;
@@ -10,6 +9,7 @@ import clipwitness.reading.layout.DataBlock;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.function.LongConsumer;
 
 /**
  * Reads all rows of a file: the pieces of a long one on several cores, block by block what is left.
@@ -18,11 +18,11 @@ import java.util.Arrays;
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
  * @param stretches  number of stretches that blank lines part the rows into
  */
-record DataPass(NumberTable table, int timeDigits, int stretches) {
+public record DataPass(NumberTable table, int timeDigits, int stretches) {
     private static final int BLOCK = 1 << 18;
 
     /** Reads the rows. */
-    static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
+    public static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
             throws InputException {
         try {
             long origin = startOf(file.head(), head.lineEnd(), block.firstLine());
@@ -44,7 +44,7 @@ record DataPass(NumberTable table, int timeDigits, int stretches) {
         }
     }
 
-    private static void readRest(SourceFile file, long origin, LineScanner lines, Progress progress)
+    private static void readRest(SourceFile file, long origin, LineScanner lines, LongConsumer progress)
             throws IOException, InputException {
         try (InputStream in = file.stream()) {
             in.skipNBytes(origin);
@@ -57,7 +57,7 @@ record DataPass(NumberTable table, int timeDigits, int stretches) {
                 int start = lines.lines(block, 0, filled, filled);
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
-                progress.advance((long) read * file.bytesForOne());
+                progress.accept((long) read * file.bytesForOne());
                 read = in.readNBytes(block, held, BLOCK - held);
             }
             lines.lastLine(block, 0, held);

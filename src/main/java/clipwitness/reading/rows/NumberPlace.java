@@ -82,7 +82,7 @@ record NumberPlace(int at, NumberShape digits, boolean negative, int exponentAt,
     /** The number, rounded once. */
     double value(long mantissa, int power) {
         double exact = exact(mantissa);
-        double magnitude = power < 0 ? exact / CellReader.POWERS[-power] : exact * CellReader.POWERS[power];
+        double magnitude = CellReader.scaled(exact, power);
         return negative ? -magnitude : magnitude;
     }
 

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * Rows of numbers, kept column by column, with room for as many rows as the file seems to have: so a long record is written into its memory
  * once, and a further row seldom needs more.
  */
-final class NumberTable {
+public final class NumberTable {
     private static final int LEAST_ROWS = 16;
 
     private final String file;
@@ -84,12 +84,12 @@ final class NumberTable {
         rows--;
     }
 
-    int rows() {
+    public int rows() {
         return rows;
     }
 
     /** Takes a column out and lets go of it: a column can be taken once. */
-    double[] take(int column) {
+    public double[] take(int column) {
         double[] values = columns[column];
         columns[column] = new double[0];
         return values.length == rows ? values : Arrays.copyOf(values, rows);

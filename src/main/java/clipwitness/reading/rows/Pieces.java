@@ -1,7 +1,6 @@
 package clipwitness.reading.rows;
 
 import clipwitness.fault.InputException;
-import clipwitness.reading.Progress;
 import clipwitness.reading.file.DiskBytes;
 import clipwitness.reading.file.Head;
 import clipwitness.reading.file.LineEnd;
@@ -15,6 +14,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
+import java.util.function.LongConsumer;
 
 /**
  * Reads a long file in pieces, several at a time. A line belongs to the piece in which it starts. Each piece goes into a table of its
@@ -29,7 +29,7 @@ final class Pieces {
     private final LineEnd end;
     private final RowPlan plan;
     private final Split split;
-    private final Progress progress;
+    private final LongConsumer progress;
     private final Room room;
     private final Queue<NumberTable> spare = new ConcurrentLinkedQueue<>();
     private final long origin;
@@ -106,7 +106,7 @@ final class Pieces {
         NumberTable table = piece.lines().rows().table();
         table.clear();
         spare.add(table);
-        progress.advance(Math.max(0, piece.next() - place));
+        progress.accept(Math.max(0, piece.next() - place));
         return Math.max(place, piece.next());
     }
 

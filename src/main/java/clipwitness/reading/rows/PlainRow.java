@@ -162,7 +162,7 @@ final class PlainRow {
         if (p < 0 || mantissa > LARGEST_EXACT || Math.abs(power) > CellReader.EXACT_POWER) {
             return FAILED;
         }
-        double magnitude = power < 0 ? mantissa / CellReader.POWERS[-power] : mantissa * CellReader.POWERS[power];
+        double magnitude = CellReader.scaled((double) mantissa, power);
         value = sign * magnitude;
         return magnitude < GapMarks.LARGEST_VALUE ? p : FAILED;
     }

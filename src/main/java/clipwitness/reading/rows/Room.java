@@ -9,24 +9,24 @@ import clipwitness.fault.Origin;
  *
  * @param bytes memory in bytes that the rows of one file may fill
  */
-record Room(long bytes) {
+public record Room(long bytes) {
     /** The rest is for measuring, and for what else there is. */
     private static final double SHARE = 0.7;
 
     private static final int MOST_ROWS = Integer.MAX_VALUE - 16;
 
     /** The room on this machine. */
-    static Room ofMachine() {
+    public static Room ofMachine() {
         return new Room((long) (SHARE * Runtime.getRuntime().maxMemory()));
     }
 
     /** Most rows of so many columns. */
-    int rows(int columns) {
+    public int rows(int columns) {
         return (int) Math.min(MOST_ROWS, bytes / (Double.BYTES * (columns + 1L)));
     }
 
     /** What the user is told about a file with more rows. */
-    InputException exceeded(String file, int columns) {
+    public InputException exceeded(String file, int columns) {
         return new InputException(
                 Origin.of(file),
                 "the file has more rows than fit the memory: " + rows(columns) + " of " + columns

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param within  for each of them the unit that its cells are written with, or empty
  * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
  */
-record RowPlan(
+public record RowPlan(
         Dialect dialect,
         List<Integer> places,
         List<String> names,
@@ -27,7 +27,7 @@ record RowPlan(
         int cells,
         List<Optional<Unit>> within,
         List<String> repeats) {
-    RowPlan {
+    public RowPlan {
         places = List.copyOf(places);
         names = List.copyOf(names);
         within = List.copyOf(within);
@@ -35,7 +35,7 @@ record RowPlan(
     }
 
     /** A plan for these columns of a file. */
-    static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
+    public static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
         int time = -1;
         for (int i = 0; i < kept.size(); i++) {
             time = kept.get(i).use() == Column.Use.TIME ? i : time;

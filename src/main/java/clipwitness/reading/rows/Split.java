@@ -6,7 +6,7 @@ package clipwitness.reading.rows;
  * @param piece   bytes of a piece, above 0
  * @param workers pieces read at a time; 1 reads from line to line
  */
-record Split(int piece, int workers) {
+public record Split(int piece, int workers) {
     private static final int PIECE = 1 << 20;
 
     /** As many workers as the machine has cores. */

@@ -1,17 +1,17 @@
 package clipwitness.reading.rows;
 
-import clipwitness.reading.Progress;
+import java.util.function.LongConsumer;
 
 /**
  * How a file is worked through.
  *
  * @param split    how it is split
- * @param progress told how far the reading has come
+ * @param progress told how many more bytes have been read
  * @param room     memory for its rows
  */
-record Work(Split split, Progress progress, Room room) {
+public record Work(Split split, LongConsumer progress, Room room) {
     /** On all cores and in all the memory of the machine. */
-    static Work ofMachine(Progress progress) {
+    public static Work ofMachine(LongConsumer progress) {
         return new Work(Split.ofMachine(), progress, Room.ofMachine());
     }
 }

@@ -6,22 +6,22 @@ import clipwitness.reading.layout.Dialect;
 import java.util.List;
 
 /** The texts of a column in the first rows of samples. */
-final class FirstCells {
+public final class FirstCells {
     private final Dialect dialect;
     private final List<List<String>> rows;
 
-    FirstCells(DataBlock block) {
+    public FirstCells(DataBlock block) {
         this.dialect = block.dialect();
         this.rows = block.firstRows();
     }
 
     /** The cells at a place of the rows, from 0; empty where a row is shorter. */
-    List<String> of(int place) {
+    public List<String> of(int place) {
         return rows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
     }
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
-    Stamps axis(Column column) {
+    public Stamps axis(Column column) {
         List<String> cells = of(column.place());
         double[] values = cells.stream().mapToDouble(dialect::number).toArray();
         int digits = cells.stream()

@@ -12,14 +12,14 @@ import clipwitness.reading.number.WrittenUnit;
 import java.util.Locale;
 
 /** Further columns of time, as they stand where two records are put side by side. */
-final class FurtherTimes {
+public final class FurtherTimes {
     private static final double AGREES = 1e-3;
     private static final WrittenUnit SECONDS = new WrittenUnit(Unit.SECOND, 0);
 
     private FurtherTimes() {}
 
     /** Notes columns that go as the time does; refuses the file where one goes at another pace: its channels are of another record. */
-    static void check(String file, DataBlock block, Columns columns, Notes notes) throws InputException {
+    public static void check(String file, DataBlock block, Columns columns, Notes notes) throws InputException {
         Column time = columns.first(Column.Use.TIME).orElse(null);
         if (time == null) {
             return;

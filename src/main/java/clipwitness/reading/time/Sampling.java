@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * @param resolution half a unit of the last digit written, relative to the value
  * @param fact       the statement that it was read from
  */
-record Sampling(double interval, double resolution, Statement fact) {
+public record Sampling(double interval, double resolution, Statement fact) {
     private static final Pattern SAMPLED =
             Pattern.compile(".*(?:sampl|abtast|chantillon|campion|muestre|bemonster|acquisition).*");
     private static final Pattern RATE = Pattern.compile(".*(?:rate|freq|fréq|frec|clock|speed|taux).*");
@@ -60,7 +60,7 @@ record Sampling(double interval, double resolution, Statement fact) {
             "seconds per sample");
 
     /** The first statement of the preamble that gives a sample interval or rate. */
-    static Optional<Sampling> of(Preamble preamble) {
+    public static Optional<Sampling> of(Preamble preamble) {
         return preamble.facts().stream()
                 .map(f -> of(f, preamble))
                 .flatMap(Optional::stream)

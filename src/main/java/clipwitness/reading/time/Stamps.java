@@ -18,7 +18,7 @@ import java.math.MathContext;
  * @param widest   the widest step from one stamp to the next
  * @param size     number of stamps
  */
-record Stamps(
+public record Stamps(
         double start,
         double interval,
         double worst,
@@ -51,7 +51,7 @@ record Stamps(
      * @param t      two stamps or more, none of them NaN
      * @param digits most significant digits that one is written with
      */
-    static Stamps of(double[] t, int digits) {
+    public static Stamps of(double[] t, int digits) {
         int n = t.length;
         double middle = (n - 1) / 2.0;
         double sum = 0;
@@ -80,17 +80,17 @@ record Stamps(
     }
 
     /** Whether there is a line and it rises. */
-    boolean rises() {
+    public boolean rises() {
         return interval > 0;
     }
 
     /** Whether they are whole numbers that rise by a whole step. */
-    boolean counts() {
+    public boolean counts() {
         return Math.rint(interval) >= 1 && worst < WHOLE && Math.abs(start - Math.rint(start)) < WHOLE;
     }
 
     /** Whether the stamps lie on the line but for their rounding. */
-    boolean even() {
+    public boolean even() {
         return worst <= allowed();
     }
 

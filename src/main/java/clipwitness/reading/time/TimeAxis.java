@@ -7,4 +7,4 @@ package clipwitness.reading.time;
  * @param interval time from sample to sample in s, above 0
  * @param envelope whether two rows stand for each of these times
  */
-record TimeAxis(double start, double interval, boolean envelope) {}
+public record TimeAxis(double start, double interval, boolean envelope) {}

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Finds the sample interval: from the user, from the time stamps, from the preamble, or from both where they agree. */
-final class TimeAxisFinder {
+public final class TimeAxisFinder {
     private static final double AGREES = 1e-3;
 
     private final String file;
@@ -23,7 +23,8 @@ final class TimeAxisFinder {
     private final OptionalDouble given;
     private final Notes notes;
 
-    TimeAxisFinder(String file, Preamble preamble, Optional<Sampling> sampling, OptionalDouble given, Notes notes) {
+    public TimeAxisFinder(
+            String file, Preamble preamble, Optional<Sampling> sampling, OptionalDouble given, Notes notes) {
         this.file = file;
         this.sampling = sampling;
         this.preamble = preamble;
@@ -32,7 +33,7 @@ final class TimeAxisFinder {
     }
 
     /** The axis from time stamps. */
-    TimeAxis fromStamps(Column time, double[] written, int digits) throws InputException {
+    public TimeAxis fromStamps(Column time, double[] written, int digits) throws InputException {
         Stamps rows = Stamps.of(written, digits);
         boolean envelope = rows.envelope();
         if (envelope) {
@@ -63,7 +64,7 @@ final class TimeAxisFinder {
     }
 
     /** The axis from the preamble and an index, which may leave samples out. */
-    TimeAxis fromIndex(Stamps index) throws InputException {
+    public TimeAxis fromIndex(Stamps index) throws InputException {
         StampDoubts.addUneven(index, notes);
         return fromPreamble(index.interval());
     }
@@ -73,7 +74,7 @@ final class TimeAxisFinder {
      *
      * @param rowStep samples from row to row: more than 1 where an index column leaves some out
      */
-    TimeAxis fromPreamble(double rowStep) throws InputException {
+    public TimeAxis fromPreamble(double rowStep) throws InputException {
         double start = StartTime.of(preamble).orElse(0);
         if (given.isPresent()) {
             return new TimeAxis(start, statedBesidePreamble(rowStep), false);

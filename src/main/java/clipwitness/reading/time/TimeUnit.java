@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Finds the unit of time stamps: from heading or preamble, from the stated interval, or else seconds. */
-final class TimeUnit {
+public final class TimeUnit {
     private static final double AGREES = 1e-3;
 
     private TimeUnit() {}
@@ -49,7 +49,7 @@ final class TimeUnit {
     }
 
     /** The prefix with which the stamps advance by the stated interval. */
-    static Optional<WrittenUnit> fitting(Stamps stamps, double interval) {
+    public static Optional<WrittenUnit> fitting(Stamps stamps, double interval) {
         double allowed = AGREES + stamps.resolution();
         return List.of(0, -3, -6, -9, -12).stream()
                 .map(e -> new WrittenUnit(Unit.SECOND, e))

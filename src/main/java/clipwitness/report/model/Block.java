@@ -8,14 +8,14 @@ import java.util.List;
  * @param rows rows
  * @param unit their unit with its prefix, empty for pure numbers
  */
-record Block(List<Row> rows, String unit) {
+public record Block(List<Row> rows, String unit) {
     /** Copies what it is given. */
-    Block {
+    public Block {
         rows = List.copyOf(rows);
     }
 
     /** A title with the unit behind it. */
-    String titled(String title) {
+    public String titled(String title) {
         return unit.isEmpty() ? title : title + ", " + unit;
     }
 }

@@ -9,7 +9,7 @@ package clipwitness.report.model;
  */
 public record Cell(String text, String uncertainty, String kind) {
     /** A cell of text. */
-    static Cell of(String text) {
+    public static Cell of(String text) {
         return new Cell(text, "", "");
     }
 }

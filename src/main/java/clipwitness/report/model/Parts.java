@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Divides what is too long for one table. */
-final class Parts {
+public final class Parts {
     private Parts() {}
 
     /** Parts of at most so many elements each, as equal as they can be. */
-    static <T> List<List<T>> of(List<T> all, int most) {
+    public static <T> List<List<T>> of(List<T> all, int most) {
         int count = (all.size() + most - 1) / most;
         List<List<T>> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -17,7 +17,7 @@ public record Row(String name, String unit, List<Cell> cells, String note) {
     }
 
     /** The same row with a line under it. */
-    Row noted(String line) {
+    public Row noted(String line) {
         return new Row(name, unit, cells, line);
     }
 

@@ -16,7 +16,7 @@ public record ShownFigure(String name, String kind, String title, String finding
     private static final Pattern NUMBER = Pattern.compile("-\\d+$");
 
     /** A picture by its name. */
-    static ShownFigure of(String name, Figure figure) {
+    public static ShownFigure of(String name, Figure figure) {
         return new ShownFigure(name, NUMBER.matcher(name).replaceFirst(""), figure.title(), figure.finding());
     }
 }

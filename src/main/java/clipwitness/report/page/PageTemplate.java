@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Fills a template's page: everything is escaped unless the template says otherwise, and an unknown name is an error. */
-final class PageTemplate {
+public final class PageTemplate {
     private static final String ENGINE = "io.pebbletemplates.";
 
     private static final String XHTML = "xhtml";
@@ -21,7 +21,7 @@ final class PageTemplate {
     private final TemplateSource source;
     private final PebbleEngine engine;
 
-    PageTemplate(TemplateSource source) {
+    public PageTemplate(TemplateSource source) {
         this.source = source;
         this.engine = new PebbleEngine.Builder()
                 .loader(new TemplateLoader(source))
@@ -40,7 +40,7 @@ final class PageTemplate {
      *
      * @throws InputException if it cannot be read; names its file and line
      */
-    void check() throws InputException {
+    public void check() throws InputException {
         try {
             engine.getTemplate(TemplateSource.PAGE);
         } catch (PebbleException e) {
@@ -54,7 +54,7 @@ final class PageTemplate {
      * @param model what the template knows as {@code report}
      * @throws InputException if the template cannot be filled; names its file and line
      */
-    String fill(Record model) throws InputException {
+    public String fill(Record model) throws InputException {
         StringWriter page = new StringWriter();
         try {
             engine.getTemplate(TemplateSource.PAGE).evaluate(page, Map.of("report", model), Locale.ROOT);

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What a report's page may name: the template's files, and the job's logo and photos under names of their own. */
-final class ReportFiles implements PageFiles {
+public final class ReportFiles implements PageFiles {
     private static final String LOGO = "job:logo";
     private static final String PHOTO = "job:photo-";
 
@@ -23,7 +23,7 @@ final class ReportFiles implements PageFiles {
     private final Map<String, byte[]> pictures = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    ReportFiles(TemplateSource template, Job job) {
+    public ReportFiles(TemplateSource template, Job job) {
         this.template = template;
         JobSheet sheet = job.sheet();
         sheet.shop().logo().ifPresent(file -> take(job, file, LOGO));
@@ -46,12 +46,12 @@ final class ReportFiles implements PageFiles {
     }
 
     /** Name of the logo for the page; empty where there is none. */
-    String logo() {
+    public String logo() {
         return pictures.containsKey(LOGO) ? LOGO : "";
     }
 
     /** Names of the photos for the page. */
-    List<String> photos() {
+    public List<String> photos() {
         return pictures.keySet().stream().filter(n -> n.startsWith(PHOTO)).toList();
     }
 
@@ -69,7 +69,7 @@ final class ReportFiles implements PageFiles {
     }
 
     /** Throws what was missing. */
-    void check() throws InputException {
+    public void check() throws InputException {
         if (!problems.isEmpty()) {
             throw new InputException(problems.stream().distinct().toList());
         }

@@ -22,7 +22,7 @@ public final class TemplateSource {
     private static final String COMMON = ROOT + "common/";
 
     /** The file that every template has. */
-    static final String PAGE = "report.html";
+    public static final String PAGE = "report.html";
 
     private final String name;
     private final Optional<Path> folder;
@@ -33,7 +33,7 @@ public final class TemplateSource {
     }
 
     /** The template of the sheet that goes into the drawer with the parts. */
-    static TemplateSource drawer() {
+    public static TemplateSource drawer() {
         return new TemplateSource("drawer", Optional.empty());
     }
 
@@ -75,28 +75,28 @@ public final class TemplateSource {
     }
 
     /** Name of one of its files as messages write it. */
-    String nameOf(String file) {
+    public String nameOf(String file) {
         return folder.map(f -> f.resolve(file).toString()).orElse("report-templates/" + name + "/" + file);
     }
 
     /** A file of the template itself; empty where it has none of this name, or where the name leads out of the folder. */
-    Optional<byte[]> own(String file) {
+    public Optional<byte[]> own(String file) {
         return folder.isPresent() ? inFolder(folder.get(), file) : onClassPath(ROOT + name + "/", file);
     }
 
     /** A file of the template, else the program's common one. */
-    Optional<byte[]> any(String file) {
+    public Optional<byte[]> any(String file) {
         Optional<byte[]> own = own(file);
         return own.isPresent() ? own : common(file);
     }
 
     /** A file that the program lends to every template. */
-    static Optional<byte[]> common(String file) {
+    public static Optional<byte[]> common(String file) {
         return onClassPath(COMMON, file);
     }
 
     /** The same as text. */
-    static Optional<String> text(Optional<byte[]> bytes) {
+    public static Optional<String> text(Optional<byte[]> bytes) {
         return bytes.map(b -> new String(b, StandardCharsets.UTF_8));
     }
 

@@ -27,7 +27,7 @@ class ToleranceTest {
     @TestFactory
     List<DynamicTest> decisionsAndProbabilitiesOfJcgm106() throws IOException {
         List<DynamicTest> tests = new ArrayList<>();
-        try (InputStream in = ToleranceTest.class.getResourceAsStream("decision-rules.csv")) {
+        try (InputStream in = ToleranceTest.class.getResourceAsStream("/clipwitness/compare/decision-rules.csv")) {
             CSVFormat format = CSVFormat.RFC4180
                     .builder()
                     .setHeader()

@@ -18,13 +18,6 @@ class ScaleTest {
     }
 
     @Test
-    void nothingButNumbersLieOnAScale() {
-        assertThat(new Scale.Linear(0, 1).holds(Double.NaN)).isFalse();
-        assertThat(new Scale.Linear(0, 1).holds(1.1)).isFalse();
-        assertThat(new Scale.Linear(0, 1).holds(1)).isTrue();
-    }
-
-    @Test
     void aScaleNeedsItsEndsInOrder() {
         assertThatThrownBy(() -> new Scale.Linear(1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Scale.Logarithmic(0, 1)).isInstanceOf(IllegalArgumentException.class);

@@ -28,11 +28,11 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** Traced devices for the tests of their tables and sentences: exact curves, up and back down. */
-final class ExampleDevices {
+public final class ExampleDevices {
     private ExampleDevices() {}
 
     /** The words of the program about the example job. */
-    static JobWording wording() {
+    public static JobWording wording() {
         try {
             WordBundle words = WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
             return new JobWording(words, ExampleJob.good().results());
@@ -42,12 +42,12 @@ final class ExampleDevices {
     }
 
     /** A silicon-like diode, n Vt = 45 mV, Is = 2.5 nA, whose sweep down lies so many volts below the sweep up; traced at 23 °C. */
-    static TracedDevice diode(String name, double gap, double celsius) {
+    public static TracedDevice diode(String name, double gap, double celsius) {
         return traced(name, i -> 0.045 * Math.log1p(i / 2.5e-9), gap, celsius);
     }
 
     /** A resistor of 470 Ω. */
-    static TracedDevice resistor(String name) {
+    public static TracedDevice resistor(String name) {
         return traced(name, i -> 470 * i, 0, 23);
     }
 
@@ -94,7 +94,7 @@ final class ExampleDevices {
                 "");
     }
 
-    static Devices of(List<TracedDevice> traced, List<StatePrediction> predictions) {
+    public static Devices of(List<TracedDevice> traced, List<StatePrediction> predictions) {
         return new Devices(
                 traced,
                 Pairing.of(traced.stream()
@@ -105,7 +105,7 @@ final class ExampleDevices {
                 predictions);
     }
 
-    static String plain(String text) {
+    public static String plain(String text) {
         return text.replace('\u00A0', ' ');
     }
 }

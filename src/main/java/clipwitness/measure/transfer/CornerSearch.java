@@ -1,4 +1,4 @@
-package clipwitness.measure;
+package clipwitness.measure.transfer;
 
 import java.util.Random;
 

@@ -1,5 +1,8 @@
-package clipwitness.measure;
+package clipwitness.measure.transfer;
 
+import clipwitness.measure.Source;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.transfer.Knee;
 import clipwitness.measure.transfer.MeanCrossing;
 import clipwitness.measure.transfer.OnsetPoint;

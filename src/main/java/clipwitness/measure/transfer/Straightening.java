@@ -1,5 +1,8 @@
-package clipwitness.measure;
+package clipwitness.measure.transfer;
 
+import clipwitness.measure.Source;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;

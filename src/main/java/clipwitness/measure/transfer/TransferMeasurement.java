@@ -1,5 +1,10 @@
-package clipwitness.measure;
+package clipwitness.measure.transfer;
 
+import clipwitness.measure.TransferLoop;
+import clipwitness.measure.FilterCorners;
+import clipwitness.measure.TransferCurve;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.capture.Doubt;
 import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
@@ -21,7 +26,7 @@ import java.util.Optional;
  * branches with its expanded uncertainty is 1 % of the swing at most. Above that the curve is straightened; where that does not bring
  * the branches together either, the figures are refused.
  */
-final class TransferMeasurement {
+public final class TransferMeasurement {
     /** Largest gap of a curve, percent. */
     private static final double LARGEST_GAP = 1;
 
@@ -63,7 +68,7 @@ final class TransferMeasurement {
     }
 
     /** The curve. */
-    TransferCurve curve() {
+    public TransferCurve curve() {
         return curve;
     }
 
@@ -125,7 +130,7 @@ final class TransferMeasurement {
     }
 
     /** A note where the curve was straightened. */
-    List<Doubt> doubts() {
+    public List<Doubt> doubts() {
         List<Doubt> doubts = new ArrayList<>();
         curve.straightened()
                 .ifPresent(corners -> doubts.add(new Doubt(DoubtCode.STRAIGHTENED, Severity.NOTE, note(corners))));

@@ -1,5 +1,6 @@
-package clipwitness.measure;
+package clipwitness.measure.transfer;
 
+import clipwitness.measure.Measured;
 import clipwitness.measure.transfer.AlignedInput;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.NoisyPower;

@@ -1,0 +1,4 @@
+/**
+ * Where figures are drawn, and how states look. In: nothing. Out: the canvas, shapes, texts, colours and line styles. Knows no result.
+ */
+package clipwitness.figure.canvas;

@@ -1,0 +1,5 @@
+/**
+ * Output against input. In: two fitted channels. Out: gain, onset, knee, clip levels as {@link clipwitness.measure.Measured}. Knows no
+ * second capture.
+ */
+package clipwitness.measure.transfer;

@@ -1,0 +1,101 @@
+package clipwitness.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.fault.Problem;
+import clipwitness.fixture.JobFolder;
+import clipwitness.reading.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A fault of the program ends one job, and leaves what is needed to find its cause. */
+class OwnFaultTest {
+    @TempDir
+    private Path temp;
+
+    /** Fails in the first job of a batch, as a fault of the program would. */
+    private static final class Faulty implements Progress {
+        private boolean failed;
+
+        @Override
+        public void expect(long bytes) {
+            if (!failed) {
+                failed = true;
+                throw new IllegalArgumentException("bytes must be odd", new NullPointerException());
+            }
+        }
+
+        @Override
+        public void advance(long bytes) {
+            // nobody waits
+        }
+    }
+
+    @Test
+    void theWholeStackTraceIsWrittenBesideTheResultsAndTheMessageNamesTheFile() throws IOException {
+        Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
+        JobOutcome outcome = run(Optional.of(temp.resolve("out")), job).get(0);
+        Path file = temp.resolve("out/T-1-fault.txt");
+        assertThat(messages(outcome)).singleElement().satisfies(m -> {
+            assertThat(m)
+                    .startsWith(job
+                            + ": a fault of the program, not of the job: NullPointerException (at batch.OwnFaultTest");
+            assertThat(m)
+                    .endsWith("please report it with the job folder and " + file + ", which holds the stack trace");
+        });
+        assertThat(Files.readString(file))
+                .startsWith("clipwitness 1.2.3, Java " + Runtime.version())
+                .contains("java.lang.IllegalArgumentException: bytes must be odd")
+                .contains("Caused by: java.lang.NullPointerException")
+                .contains("at clipwitness.batch.OwnFaultTest$Faulty.expect(OwnFaultTest.java:")
+                .contains("at clipwitness.batch.Batch.run(Batch.java:");
+    }
+
+    @Test
+    void theNextJobOfTheBatchIsReported() throws IOException {
+        JobFolder.unchanged(temp.resolve("week/a"), "T-1");
+        JobFolder.unchanged(temp.resolve("week/b"), "T-2");
+        List<JobOutcome> outcomes = run(Optional.empty(), temp.resolve("week"));
+        assertThat(temp.resolve("week/a/report")).isDirectoryContaining("glob:**/T-1-fault.txt");
+        assertThat(outcomes.get(1)).isInstanceOf(JobOutcome.Reported.class);
+        assertThat(temp.resolve("week/b/report/T-2.pdf")).exists();
+    }
+
+    @Test
+    void aStackTraceThatCannotBeWrittenIsASecondProblem() throws IOException {
+        Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
+        Path out = Files.writeString(temp.resolve("out"), "a file, no folder");
+        List<String> messages = messages(run(Optional.of(out), job).get(0));
+        assertThat(messages.get(0)).endsWith("please report it with the job folder");
+        assertThat(messages.get(1))
+                .isEqualTo(
+                        out.resolve("T-1-fault.txt") + ": could not be written: " + out
+                                + " is a file, not a folder. Choose another place with --out; what stood there before is as it was");
+    }
+
+    @Test
+    void whereTheNumberIsNotKnownTheFileHasTheNameOfTheJobFolder() {
+        OwnFault.unnumbered(temp.resolve("job"), new IllegalStateException("x"))
+                .outcome(new ReportOptions(Optional.of(temp.resolve("out")), List.of(), "clipwitness 1.2.3"));
+        assertThat(temp.resolve("out/job-fault.txt")).exists();
+    }
+
+    private static List<JobOutcome> run(Optional<Path> out, Path path) {
+        List<JobOutcome> told = new ArrayList<>();
+        ReportOptions options = new ReportOptions(out, List.of(), "clipwitness 1.2.3");
+        List<JobOutcome> outcomes = new Batch(options, told::add, new Faulty()).run(List.of(path));
+        assertThat(told).isEqualTo(outcomes);
+        return outcomes;
+    }
+
+    private static List<String> messages(JobOutcome outcome) {
+        return ((JobOutcome.Failed) outcome)
+                .problems().stream().map(Problem::message).toList();
+    }
+}

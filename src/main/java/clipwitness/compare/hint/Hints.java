@@ -12,6 +12,7 @@ public final class Hints {
             new NoOutput(),
             new Inverted(),
             new LegMismatch(),
+            new ExtraHum(),
             new KnobOffset());
 
     private Hints() {}

@@ -26,6 +26,9 @@ import java.util.OptionalDouble;
 
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
+    /** Times that a slow wave and the harmonics are fitted in turn: each shares little with the other. */
+    private static final int ROUNDS = 3;
+
     private static final int MOST_HARMONICS = 20;
     private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
     private static final double SAMPLES_PER_HARMONIC = 3;
@@ -72,6 +75,15 @@ public final class WaveformMeasurement {
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
     }
 
+    /** All channels fitted, the output with its mean cycle. */
+    private record Fit(JointFit joint, FittedWave output) {
+        static Fit of(List<Samples> channels, double start, int harmonics) {
+            JointFit joint = JointFit.of(channels, start, harmonics);
+            double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
+            return new Fit(joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
+        }
+    }
+
     private OptionalDouble start() {
         if (capture.expectedFrequency().isEmpty()) {
             return FundamentalSearch.strongest(samples);
@@ -89,13 +101,22 @@ public final class WaveformMeasurement {
         InputScreen inputScreen = new InputScreen(capture);
         List<Samples> channels = new ArrayList<>(List.of(samples));
         inputScreen.usableSamples().ifPresent(channels::add);
-        JointFit joint = JointFit.of(channels, start, harmonics(start));
-        double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-        FittedWave output = FittedWave.of(samples, joint.channels().get(0), origin);
-        doubts.addAll(WaveformDoubts.ofFit(output, samples, capture));
+        Fit raw = Fit.of(channels, start, harmonics(start));
+        doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
         if (isRefused()) {
             return refusal();
         }
+        Optional<SlowSearch> slow = SlowSearch.of(samples, raw.output, sampleRate);
+        Fit fit = raw;
+        for (int round = 0; round < ROUNDS && slow.isPresent(); round++) {
+            channels.set(0, slow.get().without(samples));
+            fit = Fit.of(channels, start, harmonics(start));
+            slow = Optional.of(slow.get().and(channels.get(0), fit.output));
+        }
+        slow.ifPresent(s -> doubts.add(s.doubt()));
+        JointFit joint = fit.joint;
+        FittedWave output = fit.output;
+        double origin = output.origin();
         Optional<FittedWave> input = inputScreen
                 .usableSamples()
                 .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
@@ -120,7 +141,8 @@ public final class WaveformMeasurement {
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
                 transfer.map(TransferMeasurement::curve),
-                new VerticalRange(perDivision(), output.codeStep()),
+                slow.map(SlowSearch::tone),
+                new VerticalRange(perDivision(), raw.output.codeStep()),
                 doubts);
     }
 

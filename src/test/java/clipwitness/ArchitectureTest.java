@@ -60,6 +60,21 @@ class ArchitectureTest {
                 .check(all));
     }
 
+    /** So that a decision cannot hang on a sentence: what reads, measures and decides sees codes only. */
+    @ArchTest
+    static void whatDecidesCannotReachTheWords(JavaClasses all) {
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        Stream.of("reason", "capture", "reading", "job", "signal", "measure", "compare", "batch")
+                                .map(p -> ROOT + p + "..")
+                                .toArray(String[]::new))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(ROOT + "words..")
+                .check(all);
+    }
+
     @ArchTest
     static void noTwoTypesShareAName(JavaClasses all) {
         assertThat(all.stream()

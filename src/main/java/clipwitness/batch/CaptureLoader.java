@@ -4,11 +4,8 @@ import clipwitness.batch.choice.ChannelChoice;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.compare.judge.CaptureTemperature;
@@ -30,6 +27,11 @@ import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -83,7 +85,7 @@ final class CaptureLoader {
             input = Optional.of(ChannelChoice.ofInputFile(row, other));
             inputRecord = Optional.of(other);
         }
-        Optional<String> unfit = Stream.concat(Stream.of(record), inputRecord.stream())
+        Optional<Reason> unfit = Stream.concat(Stream.of(record), inputRecord.stream())
                 .map(FileDoubts::unfit)
                 .flatMap(Optional::stream)
                 .findFirst();
@@ -138,7 +140,7 @@ final class CaptureLoader {
     }
 
     private static WaveformResult measure(
-            CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input, Optional<String> unfit) {
+            CaptureRow row, TimeRecord record, Channel output, Optional<Channel> input, Optional<Reason> unfit) {
         Waveform out = wave(record, output, row.outputProbe());
         Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
         WaveformInput capture = new WaveformInput(
@@ -168,10 +170,7 @@ final class CaptureLoader {
         List<Doubt> doubts = new ArrayList<>(export.doubts());
         if (row.coupling().equals(Optional.of("ac"))
                 && doubts.stream().noneMatch(d -> d.code() == DoubtCode.AC_COUPLED)) {
-            doubts.add(new Doubt(
-                    DoubtCode.AC_COUPLED,
-                    Severity.NOTE,
-                    "AC coupled, as column coupling says: the mean is lost, and slow waves sag."));
+            doubts.add(Doubt.of(Severity.NOTE, DoubtReason.AC_COUPLED_TABLE));
         }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
         waveform.ifPresent(w -> doubts.addAll(FileDoubts.without(w.doubts(), doubts)));

@@ -2,10 +2,7 @@ package clipwitness.batch;
 
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
-import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.Waveform;
 import clipwitness.fault.InputException;
@@ -17,6 +14,13 @@ import clipwitness.quantity.Unit;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -71,13 +75,16 @@ public final class Looking {
         OptionalDouble rms = wave.get(WaveformQuantity.RMS).value();
         OptionalDouble noise = wave.get(WaveformQuantity.NOISE).value();
         boolean mostly = rms.isPresent() && noise.isPresent() && noise.getAsDouble() > rms.getAsDouble();
-        String text = "the record holds more noise than wave: no figures of a wave are given";
-        return mostly ? Optional.of(new Doubt(DoubtCode.NO_FUNDAMENTAL, Severity.NOTE, text)) : Optional.empty();
+        return mostly ? Optional.of(Doubt.of(Severity.NOTE, DoubtReason.NO_FUNDAMENTAL_IN_NOISE)) : Optional.empty();
     }
 
     /** Without a job nothing says that a channel has to be a wave: a missing fundamental is then a note. */
     private static Doubt named(Channel channel, Doubt doubt, int channels) {
         Severity severity = doubt.code() == DoubtCode.NO_FUNDAMENTAL ? Severity.NOTE : doubt.severity();
-        return new Doubt(doubt.code(), severity, channels > 1 ? channel.name() + ": " + doubt.text() : doubt.text());
+        return new Doubt(severity, channels > 1 ? inChannel(channel, doubt.reason()) : doubt.reason());
+    }
+
+    private static Reason inChannel(Channel channel, Reason reason) {
+        return Reason.of(FrameReason.IN_CHANNEL, Argument.name(channel.name()), Argument.inner(reason));
     }
 }

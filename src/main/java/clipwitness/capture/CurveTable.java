@@ -1,5 +1,6 @@
 package clipwitness.capture;
 
+import clipwitness.reason.Doubt;
 import java.util.List;
 import java.util.Objects;
 

@@ -1,5 +1,6 @@
 package clipwitness.capture;
 
+import clipwitness.reason.Doubt;
 import java.util.List;
 
 /** What an export holds, read and understood: a record over time, or a curve of current against voltage. */

@@ -1,5 +1,5 @@
 /**
- * What was captured, as values only: samples, waves, curves, where they came from and what is doubtful about
- * them. Knows no file format.
+ * What was captured, as values only: samples, waves, curves, where they came from. Knows no file
+ * format.
  */
 package clipwitness.capture;

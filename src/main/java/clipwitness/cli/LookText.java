@@ -1,14 +1,15 @@
 package clipwitness.cli;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
 import clipwitness.report.data.Look;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,7 @@ final class LookText {
                     .append(" ")
                     .append(d.code().code())
                     .append(": ")
-                    .append(d.text())
+                    .append(Speech.ENGLISH.text(d))
                     .append('\n');
         }
         text.append("  read so:\n");

@@ -7,6 +7,7 @@ import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -47,14 +48,17 @@ final class ReadyText {
 
     private static List<String> remedies(List<ReadyItem> items) {
         return worst(items).stream()
-                .flatMap(i -> i.remedy().map(r -> "  " + name(i.quantity()) + ": " + r).stream())
+                .flatMap(i -> Speech.ENGLISH.text(i.remedy()).map(r -> "  " + name(i.quantity()) + ": " + r).stream())
                 .toList();
     }
 
     private static List<String> numbered(List<Missing> missing) {
         return IntStream.range(0, missing.size())
                 .mapToObj(i -> String.format(
-                        Locale.ROOT, "%3d. %s", i + 1, missing.get(i).text()))
+                        Locale.ROOT,
+                        "%3d. %s",
+                        i + 1,
+                        Speech.ENGLISH.text(missing.get(i).what())))
                 .toList();
     }
 

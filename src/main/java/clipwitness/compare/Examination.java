@@ -31,7 +31,7 @@ public final class Examination {
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         List<String> states = job.sheet().states().stream().map(State::name).toList();
-        Devices devices = DeviceExamination.of(job, captures, catalogue);
+        Devices devices = DeviceExamination.of(job, captures, catalogue, repeatability);
         return new JobResults(
                 job,
                 inputsDigest,

@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;
@@ -89,7 +91,7 @@ final class CycleFigures {
 
     private String finding(WaveSetting setting) {
         Condition condition = group.conditionOf(setting);
-        List<String> parts = context.changes().levelAndDistortion(condition);
+        List<String> parts = context.comparisons().levelAndDistortion(condition);
         if (parts.isEmpty()) {
             parts = levels(setting);
         }

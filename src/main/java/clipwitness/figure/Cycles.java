@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.chart.Axes;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Extent;

@@ -123,7 +123,7 @@ final class DecisionBlock {
         for (Item item : items) {
             Optional<Measured.Value> value = item.change().asValue();
             if (value.isPresent()) {
-                double u = 2 * value.get().standardUncertainty();
+                double u = value.get().expanded();
                 double high = value.get().number() + u;
                 double low =
                         value.get().isUpperBound() ? high - room : value.get().number() - u;
@@ -168,7 +168,7 @@ final class DecisionBlock {
         if (item.change() instanceof Measured.Value value) {
             new DecisionInterval(value, quantity.symbol(), style, context.values()).paint(plot, middle);
         } else {
-            String reason = item.change().reason().orElse("");
+            String reason = context.speech().clause(item.change().reason()).orElse("");
             String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);
             canvas.text(fitted, strip.middleX(), base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
         }

@@ -30,7 +30,7 @@ record DecisionInterval(Measured.Value value, String unit, DecisionStyle style, 
     /** Paints it about a height of the plot. */
     void paint(Plot plot, double y) {
         Box area = plot.area();
-        double u = 2 * value.standardUncertainty();
+        double u = value.expanded();
         double at = plot.px(value.number());
         double to = plot.px(value.number() + u);
         if (value.isUpperBound()) {

@@ -5,6 +5,8 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveGroups;
 import clipwitness.figure.canvas.Figure;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -80,7 +82,8 @@ public final class FigureCatalogue {
         figures.putAll(new DeviceFigures(context).all());
     }
 
-    private static Condition noCondition() {
+    /** The condition of a job without waves. */
+    static Condition noCondition() {
         return new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
     }
 

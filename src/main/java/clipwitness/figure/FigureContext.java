@@ -5,6 +5,8 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
 import clipwitness.job.JobSheet;
 import clipwitness.quantity.NumberText;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 
 /**
  * What the figures of one job have in common.
@@ -23,8 +25,13 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
     }
 
     /** The comparisons in words. */
-    Changes changes() {
-        return new Changes(this);
+    PictureWords comparisons() {
+        return new PictureWords(this);
+    }
+
+    /** Puts reasons into words. */
+    Speech speech() {
+        return new Speech(WordBundle.builtIn(), numbers);
     }
 
     /** Makes the axes. */

@@ -1,5 +1,7 @@
 package clipwitness.figure;
 
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;

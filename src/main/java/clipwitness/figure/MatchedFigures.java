@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Samples;
 import clipwitness.compare.result.Comparison;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;
@@ -125,10 +127,8 @@ final class MatchedFigures {
     }
 
     private String finding(List<WaveSetting> settings) {
-        List<String> parts = context.changes()
-                .nullDepths(settings.stream().map(group::conditionOf).toList());
-        return parts.isEmpty()
-                ? "The waves of the compared states, each divided by its own rms, and their difference."
-                : Sentences.of("When both waves are set equally loud, ", parts);
+        return context.comparisons()
+                .remainders(settings.stream().map(group::conditionOf).toList())
+                .orElse("The waves of the compared states, each divided by its own rms, and their difference.");
     }
 }

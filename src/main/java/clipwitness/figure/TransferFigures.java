@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.figure.canvas.StateStyle;
 import clipwitness.capture.Samples;
+import clipwitness.compare.rule.WaveGroup;
+import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Curve;

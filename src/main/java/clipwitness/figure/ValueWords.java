@@ -33,7 +33,7 @@ record ValueWords(NumberText numbers) {
 
     private String text(double number, Measured.Value value) {
         boolean level = value.unit() == Unit.DECIBEL || value.unit() == Unit.DBC;
-        double u = 2 * value.standardUncertainty();
+        double u = value.expanded();
         if (level || number == 0) {
             return numbers.fixed(number, value.unit(), decimals(value));
         }
@@ -42,7 +42,7 @@ record ValueWords(NumberText numbers) {
     }
 
     private static int decimals(Measured.Value value) {
-        double u = 2 * value.standardUncertainty();
+        double u = value.expanded();
         return u > 0 ? Math.max(0, Math.min(MOST_DECIMALS, 1 - exponent(u))) : MOST_DECIMALS;
     }
 

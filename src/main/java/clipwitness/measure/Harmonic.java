@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
  * @param phase     phi_k - k phi_1 in degrees, -180 to 180; empty where the amplitude does not exceed its uncertainty
  */
 public record Harmonic(int order, Measured amplitude, Measured level, OptionalDouble phase) {
+    /** Order of the first high harmonic: those from here on stand for harshness (measurement book, section 2: A_8 .. A_K). */
+    public static final int FIRST_HIGH = 8;
+
     /** Checks the order. */
     public Harmonic {
         Objects.requireNonNull(amplitude, "amplitude");

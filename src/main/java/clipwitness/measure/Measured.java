@@ -1,6 +1,8 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +12,9 @@ import java.util.OptionalDouble;
 
 /** A measured value with its uncertainty, or a refusal with its reason. Never NaN. */
 public sealed interface Measured {
+    /** Coverage factor of every expanded uncertainty: about 95 % of a normal distribution (JCGM 100, 6.3; measurement book, section 5). */
+    double COVERAGE_FACTOR = 2;
+
     /** The unit that the value has or would have. */
     Unit unit();
 
@@ -20,7 +25,7 @@ public sealed interface Measured {
     OptionalDouble expandedUncertainty();
 
     /** Why there is no value. */
-    Optional<String> reason();
+    Optional<Reason> reason();
 
     /** The value with its uncertainty, where there is one. */
     default Optional<Value> asValue() {
@@ -38,8 +43,13 @@ public sealed interface Measured {
     }
 
     /** A refusal. */
-    static Refused refused(Unit unit, String reason) {
+    static Refused refused(Unit unit, Reason reason) {
         return new Refused(unit, reason);
+    }
+
+    /** A refusal whose code says all. */
+    static Refused refused(Unit unit, ReasonCode code) {
+        return new Refused(unit, Reason.of(code));
     }
 
     /**
@@ -72,13 +82,18 @@ public sealed interface Measured {
                     .sum());
         }
 
-        @Override
-        public OptionalDouble expandedUncertainty() {
-            return OptionalDouble.of(2 * standardUncertainty());
+        /** Expanded uncertainty, k = 2, in the unit. */
+        public double expanded() {
+            return COVERAGE_FACTOR * standardUncertainty();
         }
 
         @Override
-        public Optional<String> reason() {
+        public OptionalDouble expandedUncertainty() {
+            return OptionalDouble.of(expanded());
+        }
+
+        @Override
+        public Optional<Reason> reason() {
             return Optional.empty();
         }
 
@@ -105,12 +120,12 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return number > 2 * standardUncertainty() ? this : asUpperBound();
+            return number > expanded() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
-            return isUpperBound ? number + 2 * standardUncertainty() : number;
+            return isUpperBound ? number + expanded() : number;
         }
 
         /** Standard uncertainty over the value's magnitude; the value must not be 0. */
@@ -131,15 +146,13 @@ public sealed interface Measured {
      * A refusal.
      *
      * @param unit unit that the value would have
-     * @param why  a clause fit for the report
+     * @param why  why there is no value
      */
-    record Refused(Unit unit, String why) implements Measured {
+    record Refused(Unit unit, Reason why) implements Measured {
         /** Checks that a reason is given. */
         public Refused {
             Objects.requireNonNull(unit, "unit");
-            if (why.isBlank()) {
-                throw new IllegalArgumentException("a refusal needs its reason");
-            }
+            Objects.requireNonNull(why, "why");
         }
 
         @Override
@@ -153,7 +166,7 @@ public sealed interface Measured {
         }
 
         @Override
-        public Optional<String> reason() {
+        public Optional<Reason> reason() {
             return Optional.of(why);
         }
     }

@@ -1,8 +1,8 @@
 package clipwitness.measure;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.FigureReason;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -62,7 +62,7 @@ public record WaveformResult(
     /** A figure; a refusal where it was not measured. */
     public Measured get(WaveformQuantity quantity) {
         Measured found = values.get(quantity);
-        return found != null ? found : Measured.refused(quantity.unit(), "this capture has no input channel");
+        return found != null ? found : Measured.refused(quantity.unit(), FigureReason.NO_INPUT_CHANNEL);
     }
 
     /** The same result with each figure made anew from what it was. */
@@ -88,13 +88,8 @@ public record WaveformResult(
                 doubts);
     }
 
-    /** Whether rising and falling input give one curve as captured: no hint may rest on clip levels or onsets where they part. */
-    public boolean branchesAgree() {
-        return transfer.map(t -> t.loop().isEmpty()).orElse(true);
-    }
-
     /** Whether a doubt refused the figures. */
     public boolean refused() {
-        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+        return doubts.stream().anyMatch(Doubt::refuses);
     }
 }

@@ -49,6 +49,11 @@ public final class NumberText {
         return parts(value, unit, expanded, 0, false).full();
     }
 
+    /** A number that is written with a decimal point, with the decimal mark of the language. */
+    public String local(String number) {
+        return number.replace('.', decimalMark);
+    }
+
     /**
      * A value with some significant digits, {@code 23.1 mV}.
      *

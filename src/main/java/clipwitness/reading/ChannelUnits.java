@@ -1,7 +1,5 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
@@ -9,10 +7,12 @@ import clipwitness.reading.layout.ColumnRole;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Finds the unit of each channel: from its heading, from the preamble, from the user. */
@@ -93,14 +93,10 @@ final class ChannelUnits {
     }
 
     private void noteOpen(List<Optional<ChannelUnit>> stated) {
-        String open = IntStream.range(0, stated.size())
+        List<String> open = IntStream.range(0, stated.size())
                 .filter(i -> stated.get(i).isEmpty())
                 .mapToObj(names::get)
-                .collect(Collectors.joining(", "));
-        notes.doubt(
-                DoubtCode.UNIT_ASSUMED,
-                Severity.WARNING,
-                "The file does not state the unit of " + open + "; the values stand as they are written. "
-                        + "The columns unit and scale of captures.csv, or the options --unit and --scale of look, settle it.");
+                .toList();
+        notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED, Argument.names(open));
     }
 }

@@ -1,19 +1,19 @@
 package clipwitness.reading;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalScale;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
-import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Makes the channels of an export from its columns of values. */
@@ -56,10 +56,7 @@ final class Channels {
                         samples,
                         vertical(names.get(i), i, columns.size(), samples)));
             } else {
-                notes.doubt(
-                        DoubtCode.MISSING_SAMPLES,
-                        Severity.WARNING,
-                        names.get(i) + " has no sample with a value and is left out.");
+                notes.doubt(Severity.WARNING, DoubtReason.MISSING_SAMPLES_ALL, Argument.name(names.get(i)));
             }
         }
         if (channels.isEmpty()) {
@@ -78,10 +75,7 @@ final class Channels {
 
     private void noteCoupling(String name, boolean ac) {
         if (ac) {
-            notes.doubt(
-                    DoubtCode.AC_COUPLED,
-                    Severity.NOTE,
-                    name + " was AC coupled, as the preamble says: its mean is lost, and slow waves sag.");
+            notes.doubt(Severity.NOTE, DoubtReason.AC_COUPLED, Argument.name(name));
         }
     }
 
@@ -91,14 +85,11 @@ final class Channels {
         }
         double share = (double) samples.gaps() / samples.size();
         notes.doubt(
-                DoubtCode.MISSING_SAMPLES,
                 share > MOST_GAPS ? Severity.REFUSAL : Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "%s has %d of %d samples without a value (%s %%): empty cells or overflow marks.",
-                        name,
-                        samples.gaps(),
-                        samples.size(),
-                        NumberText.plain(100 * share, 2)));
+                DoubtReason.MISSING_SAMPLES_CELLS,
+                Argument.name(name),
+                Argument.count(samples.gaps()),
+                Argument.count(samples.size()),
+                Argument.plain(100 * share, Unit.PERCENT, 2));
     }
 }

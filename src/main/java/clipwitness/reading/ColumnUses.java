@@ -1,7 +1,5 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
@@ -15,6 +13,8 @@ import clipwitness.reading.time.FirstCells;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reading.time.Stamps;
 import clipwitness.reading.time.TimeUnit;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -116,11 +116,7 @@ final class ColumnUses {
 
     private void noteUnnamed() {
         if (!intervalGiven) {
-            notes.doubt(
-                    DoubtCode.UNIT_ASSUMED,
-                    Severity.WARNING,
-                    "The file does not name its first column; it rises evenly and is taken as time in seconds. "
-                            + "The column interval of captures.csv, or the option --interval of look, settles it.");
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_FIRST_COLUMN);
         }
     }
 

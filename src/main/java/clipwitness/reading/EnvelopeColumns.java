@@ -1,9 +1,10 @@
 package clipwitness.reading;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -38,10 +39,9 @@ final class EnvelopeColumns {
 
     private static void note(Column least, Column greatest, Notes notes) {
         notes.doubt(
-                DoubtCode.REPEATED_TIME,
                 Severity.REFUSAL,
-                least.called() + " and " + greatest.called()
-                        + " are the smallest and the largest value of each interval: "
-                        + "this is the record of an envelope (peak detect). It cannot be measured as a wave.");
+                DoubtReason.REPEATED_TIME_COLUMNS,
+                Argument.name(least.called()),
+                Argument.name(greatest.called()));
     }
 }

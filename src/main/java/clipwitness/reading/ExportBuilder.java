@@ -2,9 +2,7 @@ package clipwitness.reading;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
-import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
@@ -23,6 +21,9 @@ import clipwitness.reading.time.Sampling;
 import clipwitness.reading.time.Stamps;
 import clipwitness.reading.time.TimeAxis;
 import clipwitness.reading.time.TimeAxisFinder;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -112,12 +113,7 @@ final class ExportBuilder {
     /** Stretches of samples with neither time nor index beside them may be segments, each with a trigger of its own. */
     private void noteStretches(DataPass pass) {
         if (pass.stretches() > 1 && pass.table().rows() / pass.stretches() >= LEAST_ROWS_OF_STRETCH) {
-            notes.doubt(
-                    DoubtCode.UNEVEN_TIME,
-                    Severity.REFUSAL,
-                    "blank lines part the samples into " + pass.stretches()
-                            + " stretches, and no column of time says whether"
-                            + " one goes on where the last ended. Export the stretches one by one, or with their time");
+            notes.doubt(Severity.REFUSAL, DoubtReason.UNEVEN_TIME_STRETCHES, Argument.count(pass.stretches()));
         }
     }
 

@@ -1,14 +1,16 @@
 package clipwitness.report;
 
 import clipwitness.compare.device.ClipForecast;
+import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
-import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,25 +37,32 @@ public final class RankingWords {
     }
 
     private static String level(Measured.Value change) {
-        double u = 2 * change.standardUncertainty();
-        return Math.abs(change.number()) <= u
-                ? "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2)
-                : NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
-                        + (change.number() > 0 ? " higher" : " lower");
+        double u = change.expanded();
+        return Significance.of(change)
+                ? NUMBERS.measured(Math.abs(change.number()), Unit.DECIBEL, u)
+                        + (change.number() > 0 ? " higher" : " lower")
+                : "as high within " + NUMBERS.rounded(u + Math.abs(change.number()), Unit.DECIBEL, 2);
     }
 
     private static String symmetry(Measured.Value asymmetry) {
-        double u = 2 * asymmetry.standardUncertainty();
-        return Math.abs(asymmetry.number()) <= u
-                ? "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2)
-                : "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u);
+        double u = asymmetry.expanded();
+        return Significance.of(asymmetry)
+                ? "asymmetric by " + NUMBERS.measured(Math.abs(asymmetry.number()), Unit.PERCENT, u)
+                : "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2);
+    }
+
+    /** The currents over which a pair's mismatch counts: {@code 3 µA to 10 mA}. */
+    public static String range(MatchedPair pair) {
+        return NUMBERS.rounded(pair.range().lowest(), Unit.AMPERE, 2) + " to "
+                + NUMBERS.rounded(pair.range().highest(), Unit.AMPERE, 2);
     }
 
     /** A remark on a pair; empty where there is none. */
     public static String remark(MatchedPair pair) {
         return pair.tracedApart()
                 ? "traced " + NUMBERS.rounded(pair.temperatureApart(), Unit.KELVIN, 2)
-                        + " apart: up to 2 mV a kelvin of the mismatch may be temperature"
+                        + " apart: referred to one temperature, which leaves ± "
+                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of the mismatch open"
                 : "";
     }
 
@@ -71,15 +80,23 @@ public final class RankingWords {
                                 + ": nothing is forecast, because its sheet names no clipper, or the pair before"
                                 + " was not traced"
                         : "forecast for job " + p.job() + ", against its pair before, "
-                                + String.join(" and ", p.reference()))
+                                + String.join(" and ", p.reference())
+                                + p.source().stream()
+                                        .mapToObj(RankingWords::place)
+                                        .findFirst()
+                                        .orElse(""))
                 .orElse("");
+    }
+
+    private static String place(double source) {
+        return ": where the clipper's source is at " + NUMBERS.nominal(source, Unit.VOLT)
+                + ", which drives 1 mA through the resistance ahead of the pair, at whatever setting of the gain control it does";
     }
 
     /** Why each device that shows no junction is left. */
     public static List<String> refusals(Ranking ranking) {
         return ranking.devices().stream()
-                .filter(d -> !d.result().refusal().isEmpty())
-                .map(d -> d.name() + ": " + d.result().refusal())
+                .flatMap(d -> Speech.ENGLISH.clause(d.result().refusal()).map(r -> d.name() + ": " + r).stream())
                 .toList();
     }
 }

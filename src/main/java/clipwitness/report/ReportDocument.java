@@ -14,7 +14,7 @@ import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
-import clipwitness.report.words.WordBundle;
+import clipwitness.words.WordBundle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,8 +74,7 @@ public final class ReportDocument {
     }
 
     private static WordBundle words(TemplateSource template) throws InputException {
-        WordBundle words =
-                WordBundle.of(TemplateSource.text(TemplateSource.common(WORDS)).orElseThrow());
+        WordBundle words = WordBundle.builtIn();
         Optional<String> own = TemplateSource.text(template.own(WORDS));
         return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
     }

@@ -13,7 +13,6 @@ public final class FundamentalSearch {
     private static final int HARMONICS = 4;
     private static final double REACH = 1.4;
     private static final double GRID = 0.25;
-    private static final double HIGHEST = 0.45;
     private static final double SHORTEST = 0.5;
     /** A line under a quarter of its own harmonic (-12 dB) is what a doubler leaves of its input, not what distortion refers to. */
     private static final double SMALLEST_SHARE = 0.25;
@@ -31,7 +30,8 @@ public final class FundamentalSearch {
      * @param expectedPerSample expected frequency over the sample rate
      */
     public static OptionalDouble near(Samples samples, double expectedPerSample) {
-        boolean possible = expectedPerSample < HIGHEST && samples.size() * expectedPerSample > SHORTEST;
+        boolean possible = expectedPerSample < UsableBand.HIGHEST_OVER_SAMPLE_RATE
+                && samples.size() * expectedPerSample > SHORTEST;
         return possible ? OptionalDouble.of(nearest(samples, expectedPerSample)) : OptionalDouble.empty();
     }
 
@@ -63,7 +63,7 @@ public final class FundamentalSearch {
         double lowest = Math.max(expected / REACH, SHORTEST / section.size());
         double best = expected;
         double least = Double.POSITIVE_INFINITY;
-        for (double f = lowest; f <= expected * REACH && f < HIGHEST; f += step) {
+        for (double f = lowest; f <= expected * REACH && f < UsableBand.HIGHEST_OVER_SAMPLE_RATE; f += step) {
             int harmonics = Math.min(harmonicsFor(f), (section.count() - 3) / 2);
             double left =
                     harmonics < 1 ? Double.POSITIVE_INFINITY : new LinearFit(section, f, harmonics).residualEnergy();
@@ -76,7 +76,7 @@ public final class FundamentalSearch {
     }
 
     private static int harmonicsFor(double perSample) {
-        return Math.max(1, Math.min(HARMONICS, (int) (HIGHEST / perSample)));
+        return Math.max(1, Math.min(HARMONICS, (int) (UsableBand.HIGHEST_OVER_SAMPLE_RATE / perSample)));
     }
 
     /**
@@ -102,7 +102,7 @@ public final class FundamentalSearch {
     /** Whether the lines of a candidate that are no multiples of the strongest one hold a share worth naming. */
     private static boolean isHarmonic(Samples samples, double candidate, int part) {
         int length = (int) Math.min(samples.size(), Math.ceil(SECTION_PERIODS / candidate));
-        int orders = Math.min(2 * part, (int) (HIGHEST / candidate));
+        int orders = Math.min(2 * part, (int) (UsableBand.HIGHEST_OVER_SAMPLE_RATE / candidate));
         FitSamples section = section(samples, length, 1);
         if (orders <= part || section.count() <= 4 * orders) {
             return false;

@@ -25,7 +25,6 @@ public final class MeanCycle {
 
     private static final int HARMONICS_BELOW_BINS = 40;
     private static final int MOST_HARMONICS = 60;
-    private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
 
     private final HarmonicFit fit;
     private final HarmonicFit base;
@@ -94,7 +93,7 @@ public final class MeanCycle {
 
     private static int harmonics(FitSamples series, HarmonicFit fit, boolean filled) {
         int most = filled ? HARMONICS_BELOW_BINS : MOST_HARMONICS;
-        int below = (int) Math.min(most, HIGHEST_OVER_SAMPLE_RATE / fit.cyclesPerSample());
+        int below = (int) Math.min(most, UsableBand.HIGHEST_OVER_SAMPLE_RATE / fit.cyclesPerSample());
         return Math.max(fit.count(), Math.min(below, (series.count() - 3) / 3));
     }
 

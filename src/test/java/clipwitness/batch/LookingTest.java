@@ -3,13 +3,14 @@ package clipwitness.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ class LookingTest {
                 .filteredOn(d -> d.code() == DoubtCode.NO_FUNDAMENTAL)
                 .allSatisfy(d -> {
                     assertThat(d.severity()).isEqualTo(Severity.NOTE);
-                    assertThat(d.text()).startsWith("OUT: ");
+                    assertThat(Said.doubt(d)).startsWith("OUT: ");
                 })
                 .isNotEmpty();
         assertThat(look.channels().get(0).waveform()).isPresent();
@@ -98,20 +99,8 @@ class LookingTest {
         assertThat(look.doubts())
                 .filteredOn(d -> d.code() == DoubtCode.MISSING_SAMPLES)
                 .hasSize(1);
-        assertThat(look.channels()
-                        .get(0)
-                        .waveform()
-                        .orElseThrow()
-                        .get(WaveformQuantity.THD)
-                        .value())
-                .isPresent();
-        assertThat(look.channels()
-                        .get(1)
-                        .waveform()
-                        .orElseThrow()
-                        .get(WaveformQuantity.THD)
-                        .value())
-                .isEmpty();
+        assertThat(thd(look, 0)).isPresent();
+        assertThat(thd(look, 1)).isEmpty();
     }
 
     @Test
@@ -133,6 +122,11 @@ class LookingTest {
         }
         Look look = look(text.toString());
         assertThat(frequency(look)).isCloseTo(2_000, within(0.001));
+    }
+
+    private static OptionalDouble thd(Look look, int channel) {
+        WaveformResult wave = look.channels().get(channel).waveform().orElseThrow();
+        return wave.get(WaveformQuantity.THD).value();
     }
 
     private static double frequency(Look look) {

@@ -5,16 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.Devices;
-import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.reading.Progress;
+import clipwitness.reason.HintCode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -81,15 +82,15 @@ class SampleDevicesTest {
                         .isLessThan(0.15);
             }
         }
-        assertThat(predictions.get(0).source()).contains("source from the gain for small signals");
+        assertThat(Said.remark(predictions.get(0).source())).contains("source from the gain for small signals");
     }
 
     @Test
     void aHealthyJobHasNoHintAndAnOpenLegIsOneThatTheDevicesDoNotExplain() {
         assertThat(results("bass-drive-switch").hints()).isEmpty();
         assertThat(results("lifted-joint").hints())
-                .filteredOn(h -> h.code().equals("leg-mismatch"))
-                .extracting(Hint::text)
+                .filteredOn(h -> h.code() == HintCode.LEG_MISMATCH)
+                .extracting(Said::hint)
                 .singleElement()
                 .asString()
                 .contains("the upper half clips higher than the traced devices make it: look for an open leg");

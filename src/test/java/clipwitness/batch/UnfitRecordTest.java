@@ -2,15 +2,15 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.JobFolder;
+import clipwitness.fixture.Said;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reading.Progress;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -49,7 +49,7 @@ class UnfitRecordTest {
     void theColumnCouplingIsADoubtOfItsOwn() throws IOException, InputException {
         assertThat(load(wave(0, 0, 1)).doubts().stream()
                         .filter(d -> d.code() == DoubtCode.AC_COUPLED)
-                        .map(Doubt::text))
+                        .map(Said::doubt))
                 .containsExactly("AC coupled, as column coupling says: the mean is lost, and slow waves sag.");
     }
 
@@ -60,10 +60,10 @@ class UnfitRecordTest {
     }
 
     private static String reason(CaptureResult capture) {
-        return capture.waveform()
-                .orElseThrow()
-                .get(WaveformQuantity.THD)
-                .reason()
+        return Said.reason(capture.waveform()
+                        .orElseThrow()
+                        .get(WaveformQuantity.THD)
+                        .reason())
                 .orElseThrow();
     }
 

@@ -29,8 +29,8 @@ final class BassDriveSwitch {
     }
 
     /** The exports, the captures table and the picture. */
-    static JobFolder folder() {
-        JobFolder folder = new JobFolder();
+    static JobFiles folder() {
+        JobFiles folder = new JobFiles();
         Sitting sitting = new Sitting(
                 folder,
                 new Scope(3_000, 12e-6, 0.5),

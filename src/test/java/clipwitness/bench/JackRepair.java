@@ -19,8 +19,8 @@ final class JackRepair {
     private JackRepair() {}
 
     /** The exports and the captures table. */
-    static JobFolder folder() {
-        JobFolder folder = new JobFolder();
+    static JobFiles folder() {
+        JobFiles folder = new JobFiles();
         Sitting sitting = new Sitting(
                 folder,
                 new Scope(3_000, -20e-6, 0.6),
@@ -41,7 +41,7 @@ final class JackRepair {
         return folder;
     }
 
-    private static void noise(JobFolder folder, Scope scope, String state) {
+    private static void noise(JobFiles folder, Scope scope, String state) {
         String file = "captures/" + state + "-noise.csv";
         Random random = new Random(file.hashCode());
         NoiseFloor floor = new NoiseFloor(450e-6, 220e-6, 60e-6);

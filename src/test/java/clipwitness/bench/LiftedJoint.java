@@ -26,8 +26,8 @@ final class LiftedJoint {
     }
 
     /** The exports and the captures table. */
-    static JobFolder folder() {
-        JobFolder folder = new JobFolder();
+    static JobFiles folder() {
+        JobFiles folder = new JobFiles();
         Sitting sitting = new Sitting(folder, new Scope(3_000, 8e-6, 0.4), ExportText::preamble, 0.075);
         Effect lifted = SOUND.with(clipper(ClipperLeg.of(D2).withJoint(COLD_JOINT)));
         for (int gain : new int[] {0, 25, 50, 75, 100}) {

@@ -10,8 +10,8 @@ public final class SampleJobs {
     private SampleJobs() {}
 
     /** The jobs by the name of their folder; always the same bytes. */
-    static Map<String, JobFolder> all() {
-        Map<String, JobFolder> jobs = new LinkedHashMap<>();
+    static Map<String, JobFiles> all() {
+        Map<String, JobFiles> jobs = new LinkedHashMap<>();
         jobs.put("bass-drive-switch", BassDriveSwitch.folder());
         jobs.put("jack-repair", JackRepair.folder());
         jobs.put("lifted-joint", LiftedJoint.folder());
@@ -25,7 +25,7 @@ public final class SampleJobs {
      */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
-        for (Map.Entry<String, JobFolder> job : all().entrySet()) {
+        for (Map.Entry<String, JobFiles> job : all().entrySet()) {
             job.getValue().writeTo(folder.resolve(job.getKey()));
         }
     }

@@ -24,7 +24,7 @@ class SampleJobsTest {
     private static final Path SAMPLES = Path.of("sample-captures");
     private static final long MOST_BYTES = 3_000_000;
     private static final int SAME = -1;
-    private static final Map<String, JobFolder> JOBS = SampleJobs.all();
+    private static final Map<String, JobFiles> JOBS = SampleJobs.all();
 
     static Set<String> jobs() {
         return JOBS.keySet();
@@ -33,7 +33,7 @@ class SampleJobsTest {
     @ParameterizedTest
     @MethodSource("jobs")
     void committedFilesAreTheGenerators(String job) throws IOException {
-        JobFolder folder = JOBS.get(job);
+        JobFiles folder = JOBS.get(job);
         assertThat(committed(job)).isEqualTo(folder.paths().stream().sorted().toList());
         for (String path : folder.paths()) {
             byte[] committed = Files.readAllBytes(SAMPLES.resolve(job).resolve(path));
@@ -48,7 +48,7 @@ class SampleJobsTest {
     @ParameterizedTest
     @MethodSource("jobs")
     void aJobStaysUnderThreeMegabytes(String job) {
-        JobFolder folder = JOBS.get(job);
+        JobFiles folder = JOBS.get(job);
         assertThat(folder.paths().stream()
                         .mapToLong(path -> folder.bytes(path).length)
                         .sum())
@@ -65,7 +65,7 @@ class SampleJobsTest {
 
     @Test
     void twoRunsGiveTheSameBytes() {
-        JobFolder again = LiftedJoint.folder();
+        JobFiles again = LiftedJoint.folder();
         for (String path : again.paths()) {
             assertThat(again.bytes(path))
                     .as(path)

@@ -14,7 +14,7 @@ import java.util.function.Function;
  * @param layout how it writes its exports
  * @param amplitude peak of the stimulus in V
  */
-record Sitting(JobFolder folder, Scope scope, Function<Recording, String> layout, double amplitude) {
+record Sitting(JobFiles folder, Scope scope, Function<Recording, String> layout, double amplitude) {
     /** How well the knob is set again: one standard deviation, of full rotation. */
     private static final double KNOB = 0.001;
 

@@ -15,7 +15,7 @@ class TracerTest {
     private static final List<String> LINES = lines();
 
     private static List<String> lines() {
-        JobFolder folder = new JobFolder();
+        JobFiles folder = new JobFiles();
         new Tracer(folder, ExportText::unitsInHeadings).trace("D1", new Junction(2.5e-9, 1.75, 0.6, 25));
         return new String(folder.bytes("tracer/D1.csv"), StandardCharsets.UTF_8)
                 .lines()

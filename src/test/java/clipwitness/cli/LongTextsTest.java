@@ -42,8 +42,9 @@ class LongTextsTest {
                         .replace("After the repair", "\"2: " + label + "\"")
                         .replace("A repair that changes nothing", "\"" + label + label + "\""));
         StringWriter out = new StringWriter();
-        new Clipwitness(new PrintWriter(out, true), new PrintWriter(out, true))
+        int status = new Clipwitness(new PrintWriter(out, true), new PrintWriter(out, true))
                 .run("report", job.path().toString(), "--template", template);
+        assertThat(status).as(out.toString()).isEqualTo(0);
         try (PDDocument report =
                 Loader.loadPDF(job.path().resolve("report/T-1.pdf").toFile())) {
             assertThat(new Beyond().of(report)).isEmpty();

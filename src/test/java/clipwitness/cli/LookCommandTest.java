@@ -2,11 +2,14 @@ package clipwitness.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.JsonObject;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +32,25 @@ class LookCommandTest {
                 .startsWith(file + ": record over time, 4 samples, one every 2.00000 µs (500.0 kHz), 8.000 µs long\n"
                         + "  CH1   −5.000 A to 180.0 mA\n");
         assertThat(err.toString()).isEmpty();
+    }
+
+    /** The counts 5, -250, 7 and 9 at 20 mA each. */
+    @Test
+    void asJsonAChannelHasItsSmallestAndItsLargestValueInAmperes() throws IOException {
+        Path file = write("counts.csv", COUNTS);
+        assertThat(run("look", "--json", file, "--interval", "2 us", "--unit", "A", "--scale", "20 mA"))
+                .isEqualTo(0);
+        JsonObject look = JsonObject.read(out.toString().getBytes(StandardCharsets.UTF_8));
+        look.holds("file", file.toString());
+        look.holds("kind", "time");
+        look.holds("samples", 4);
+        look.holds("sampleInterval", 2e-6);
+        look.list("channels", List.of("CH1"), (channel, name) -> {
+            channel.holds("name", name);
+            channel.holds("unit", "A");
+            channel.holds("minimum", -5.0);
+            channel.holds("maximum", 9 * 0.02);
+        });
     }
 
     @Test

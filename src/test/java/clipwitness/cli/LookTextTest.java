@@ -4,17 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveFigures;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.util.List;
 import java.util.Map;
@@ -59,9 +60,9 @@ class LookTextTest {
     @Test
     void aDoubtStandsWithItsWeightAndCode() {
         Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
-        Doubt doubt = new Doubt(DoubtCode.FEW_PERIODS, Severity.WARNING, "Two periods only.");
+        Doubt doubt = Doubt.of(Severity.WARNING, DoubtReason.FEW_PERIODS, Argument.decimals(2, Unit.ONE, 2));
         Look look = new Look(record(out), List.of(new Look.ChannelLook(out, Optional.empty())), List.of(doubt));
-        assertThat(text(look)).contains("  warning few-periods: Two periods only.\n");
+        assertThat(text(look)).contains("  warning few-periods: the record holds 2.00 periods of the fundamental\n");
     }
 
     /** The text with plain blanks, where numbers are held together with their units. */

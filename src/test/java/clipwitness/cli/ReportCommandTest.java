@@ -51,8 +51,9 @@ class ReportCommandTest {
     @Test
     void theSameInputsGiveTheSameBytes() throws IOException {
         Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
-        run("report", job, "--out", temp.resolve("first"));
-        run("report", job, "--out", temp.resolve("second"));
+        assertThat(run("report", job, "--out", temp.resolve("first"))).isEqualTo(0);
+        assertThat(run("report", job, "--out", temp.resolve("second"))).isEqualTo(0);
+        assertThat(names(temp.resolve("first"))).hasSize(3);
         for (String name : names(temp.resolve("first"))) {
             assertThat(temp.resolve("first").resolve(name))
                     .hasSameBinaryContentAs(temp.resolve("second").resolve(name));
@@ -62,7 +63,8 @@ class ReportCommandTest {
     @Test
     void theSameInputsGiveTheSameBytesInEveryCountryAndTimeZone() throws IOException {
         Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
-        run("report", job, "--out", temp.resolve("first"));
+        assertThat(run("report", job, "--out", temp.resolve("first"))).isEqualTo(0);
+        assertThat(names(temp.resolve("first"))).hasSize(3);
         Locale country = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
@@ -72,7 +74,8 @@ class ReportCommandTest {
                     List.of("de-DE", "Pacific/Kiritimati"))) {
                 Locale.setDefault(Locale.forLanguageTag(place.get(0)));
                 TimeZone.setDefault(TimeZone.getTimeZone(place.get(1)));
-                run("report", job, "--out", temp.resolve(place.get(0)));
+                assertThat(run("report", job, "--out", temp.resolve(place.get(0))))
+                        .isEqualTo(0);
                 for (String name : names(temp.resolve("first"))) {
                     assertThat(temp.resolve(place.get(0)).resolve(name))
                             .as(place + " " + name)
@@ -106,7 +109,7 @@ class ReportCommandTest {
     @Test
     void anEarlierReportSurvivesAFailingRun() throws IOException {
         JobFolder job = JobFolder.unchanged(temp.resolve("job"), "T-1");
-        run("report", job.path());
+        assertThat(run("report", job.path())).isEqualTo(0);
         byte[] before = Files.readAllBytes(job.path().resolve("report/T-1.pdf"));
         Files.delete(job.path().resolve("after-100.csv"));
         assertThat(run("report", job.path())).isEqualTo(2);

@@ -4,24 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.NotExamined;
+import clipwitness.compare.result.OnsetGain;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,29 +39,29 @@ class ExaminationTest {
 
     @Test
     void twoStatesWithoutACommonConditionAreUndecided() throws IOException, InputException {
-        Comparison old = comparison(Bench.ordinary("before", 25), Bench.ordinary("old", 75));
+        Comparison old = comparison(MadeUpCapture.ordinary("before", 25), MadeUpCapture.ordinary("old", 75));
         assertThat(old.verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(old.reason())
+        assertThat(Said.reason(old.reason()))
                 .hasValue("there is no waveform capture of “As it came” and “Old pair” under the same gain, frequency,"
                         + " level and setting, so nothing says whether it is unchanged");
         assertThat(old.notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(
-                                ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
-                        new NotExamined(ItemQuantity.POLARITY, "no input channel was captured in both states"));
+                        tuple(ItemQuantity.LEVEL, "no waveform capture under a condition that both states share"),
+                        tuple(ItemQuantity.POLARITY, "no input channel was captured in both states"));
     }
 
     /** The third harmonic rises by 20 dB over half the rotation: 0.4 dB for the 1 % to which a knob is set again, once for each state. */
     @Test
     void theKnobCountsInTheChangeOfAHarmonic() throws IOException, InputException {
-        List<Bench> captures = new ArrayList<>();
+        List<MadeUpCapture> captures = new ArrayList<>();
         for (String state : List.of("before", "old")) {
-            captures.add(Bench.ordinary(state, 25).harmonics(1, 0, 0.01));
-            captures.add(Bench.ordinary(state, 50).harmonics(1, 0, Math.sqrt(1e-3)));
-            captures.add(Bench.ordinary(state, 75).harmonics(1, 0, 0.1));
+            captures.add(MadeUpCapture.ordinary(state, 25).harmonics(1, 0, 0.01));
+            captures.add(MadeUpCapture.ordinary(state, 50).harmonics(1, 0, Math.sqrt(1e-3)));
+            captures.add(MadeUpCapture.ordinary(state, 75).harmonics(1, 0, 0.1));
         }
         List<LevelMatchedHarmonic> matched =
-                comparison(captures.toArray(new Bench[0])).levelMatched();
+                comparison(captures.toArray(new MadeUpCapture[0])).levelMatched();
         LevelMatchedHarmonic third = matched.stream()
                 .filter(h -> h.order() == 3 && h.condition().gainPercent().getAsDouble() == 50)
                 .findFirst()
@@ -65,28 +72,29 @@ class ExaminationTest {
 
     @Test
     void whatWasNotCapturedIsNamed() throws IOException, InputException {
-        assertThat(comparison(Bench.ordinary("before", 50), Bench.ordinary("old", 50))
+        assertThat(comparison(MadeUpCapture.ordinary("before", 50), MadeUpCapture.ordinary("old", 50))
                         .notExamined())
+                .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        new NotExamined(ItemQuantity.NOISE, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.HUM, "no noise capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
-                        new NotExamined(ItemQuantity.RAIL, "the sheet has no meter readings"));
+                        tuple(ItemQuantity.NOISE, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.HUM, "no noise capture of “As it came”"),
+                        tuple(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
+                        tuple(ItemQuantity.RAIL, "the sheet has no meter readings"));
     }
 
     @Test
     void oneExportForTwoStatesSaysNothingOfAChange() throws IOException, InputException {
         JobResults results = examined(
-                Bench.ordinary("before", 100).sha256("aa"),
-                Bench.ordinary("old", 100).sha256("aa"));
+                MadeUpCapture.ordinary("before", 100).sha256("aa"),
+                MadeUpCapture.ordinary("old", 100).sha256("aa"));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::code, Doubt::text)
+                .extracting(Doubt::code, Said::doubt)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
                         "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table): what it"
                                 + " says of itself is not compared"));
         assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
-        assertThat(results.comparisons().get(0).reason())
+        assertThat(Said.reason(results.comparisons().get(0).reason()))
                 .hasValue(
                         "one export, byte for byte, stands for “As it came” and “Old pair”, so nothing says whether it is"
                                 + " unchanged");
@@ -95,16 +103,16 @@ class ExaminationTest {
     @Test
     void oneExportListedTwiceIsNoReplicate() throws IOException, InputException {
         JobResults results = examined(
-                Bench.ordinary("before", 100).sha256("aa"),
-                Bench.ordinary("before", 100).run(2).sha256("aa"),
-                Bench.ordinary("before", 0).sha256("aa"),
-                Bench.ordinary("old", 100));
+                MadeUpCapture.ordinary("before", 100).sha256("aa"),
+                MadeUpCapture.ordinary("before", 100).run(2).sha256("aa"),
+                MadeUpCapture.ordinary("before", 0).sha256("aa"),
+                MadeUpCapture.ordinary("old", 100));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands in line 2 of the captures table too: it is counted once");
         assertThat(results.captures().get(2).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the same export, byte for byte, stands for another setting too (line 2 of the captures"
                                 + " table): one of them is wrong");
@@ -116,9 +124,9 @@ class ExaminationTest {
 
     @Test
     void aControlSetOnceAtOnePositionIsADoubt() throws IOException, InputException {
-        JobResults results = examined(Bench.ordinary("before", 50), Bench.ordinary("old", 50));
+        JobResults results = examined(MadeUpCapture.ordinary("before", 50), MadeUpCapture.ordinary("old", 50));
         assertThat(results.captures().get(1).doubts())
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "the gain control was set once and at one position only, so how well it is set again is not"
                                 + " in the uncertainty: a second setting, or a second run, would tell");
@@ -128,8 +136,8 @@ class ExaminationTest {
     @Test
     void aFigureBetweenTheEndStopsCarriesHowWellTheKnobIsSetAgain() throws IOException, InputException {
         JobResults results = examined(
-                Bench.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
-                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0));
+                MadeUpCapture.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
+                MadeUpCapture.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0));
         assertThat(rms(results, 0)).isEqualTo(0);
         assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
         assertThat(results.series()
@@ -146,11 +154,51 @@ class ExaminationTest {
     @Test
     void eachReplicateCarriesTheKnobOfItsSetting() throws IOException, InputException {
         JobResults results = examined(
-                Bench.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
-                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("aa"),
-                Bench.ordinary("before", 50).with(WaveformQuantity.RMS, 0.3, 0).sha256("bb"));
+                MadeUpCapture.ordinary("before", 0).with(WaveformQuantity.RMS, 0.1, 0),
+                MadeUpCapture.ordinary("before", 50)
+                        .with(WaveformQuantity.RMS, 0.3, 0)
+                        .sha256("aa"),
+                MadeUpCapture.ordinary("before", 50)
+                        .with(WaveformQuantity.RMS, 0.3, 0)
+                        .sha256("bb"));
         assertThat(rms(results, 1)).isCloseTo(2 * 0.004, within(1e-12));
         assertThat(rms(results, 2)).isCloseTo(2 * 0.004, within(1e-12));
+    }
+
+    /** The third harmonic rises by 20 dB over half the rotation: 0.4 dB for the 1 % to which a knob is set again. */
+    @Test
+    void aHarmonicOfACaptureCarriesHowWellTheKnobIsSetAgain() throws IOException, InputException {
+        JobResults results = examined(
+                MadeUpCapture.ordinary("before", 25).third(-40),
+                MadeUpCapture.ordinary("before", 50).third(-30),
+                MadeUpCapture.ordinary("before", 75).third(-20));
+        Harmonic third =
+                results.captures().get(1).waveform().orElseThrow().harmonics().get(0);
+        assertThat(third.level().expandedUncertainty()).hasValueCloseTo(2 * 0.4, within(1e-9));
+        assertThat(third.level().asValue().orElseThrow().budget())
+                .extracting(Contribution::source)
+                .contains(Source.KNOB);
+    }
+
+    /** What distorts by 10 % at half of the rotation does so within the 1 % to which the knob is set there; both states are set by hand. */
+    @Test
+    void anOnsetAndAnEquivalentGainAreKnownNoBetterThanTheKnobIsSetAgain() throws IOException, InputException {
+        List<MadeUpCapture> captures = new ArrayList<>();
+        for (String state : List.of("before", "old")) {
+            captures.add(MadeUpCapture.ordinary(state, 25).with(WaveformQuantity.THD, 9.9, 0));
+            captures.add(MadeUpCapture.ordinary(state, 50).with(WaveformQuantity.THD, 10, 0));
+            captures.add(MadeUpCapture.ordinary(state, 75).with(WaveformQuantity.THD, 10.1, 0));
+        }
+        JobResults results = examined(captures.toArray(new MadeUpCapture[0]));
+        OnsetGain tenPercent = results.series().get(0).onsetGain().get(2);
+        assertThat(tenPercent.thdPercent()).isEqualTo(10);
+        assertThat(tenPercent.gainPercent().value().orElseThrow()).isCloseTo(50, within(1e-6));
+        assertThat(tenPercent.gainPercent().expandedUncertainty()).hasValueCloseTo(2.0, within(0.05));
+        EquivalentGain half = results.comparisons().get(0).equivalentGain().stream()
+                .filter(e -> e.fromGainPercent() == 50)
+                .findFirst()
+                .orElseThrow();
+        assertThat(half.toGainPercent().expandedUncertainty()).hasValueCloseTo(2 * Math.sqrt(2), within(0.05));
     }
 
     private static double rms(JobResults results, int capture) {
@@ -158,11 +206,15 @@ class ExaminationTest {
         return waveform.get(WaveformQuantity.RMS).expandedUncertainty().orElseThrow();
     }
 
-    private Comparison comparison(Bench... captures) throws IOException, InputException {
+    private Comparison comparison(MadeUpCapture... captures) throws IOException, InputException {
         return examined(captures).comparisons().get(0);
     }
 
-    private JobResults examined(Bench... captures) throws IOException, InputException {
+    private JobResults examined(MadeUpCapture... captures) throws IOException, InputException {
         return new TestExamination(folder).of(captures);
+    }
+
+    private static String why(NotExamined missing) {
+        return Said.reason(Optional.of(missing.reason())).orElseThrow();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.DemoJob;
 import clipwitness.job.Role;
 import java.util.List;
 import java.util.Map;

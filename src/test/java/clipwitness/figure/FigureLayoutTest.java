@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.figure.canvas.Box;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.DemoJobs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

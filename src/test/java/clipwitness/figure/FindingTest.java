@@ -2,7 +2,15 @@ package clipwitness.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.result.JobResults;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.DemoJob;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +28,44 @@ class FindingTest {
                         "At 50\u00a0% gain: against “As received”, “After, original clippers” shows no change of level above"
                                 + " its uncertainty of 0.11\u00a0dB and shows no change of distortion above its uncertainty of 0.20\u00a0dB;"
                                 + " against “As received”, “After, new clippers” is 3.00\u00a0dB quieter and distorts 6.00\u00a0dB less.");
+    }
+
+    /** A tenth of the usual limit of 0.5 dB is 0.05 dB; page one says of such a change that it is as loud within 0.05 dB. */
+    @Test
+    void aChangeThatIsNextToNothingIsNoneThoughItIsKnownBetter() {
+        JobResults usual = DemoJob.usual().results();
+        Comparison first = usual.comparisons().get(0);
+        List<Item> items = first.items().stream()
+                .map(i -> i.quantity() == ItemQuantity.LEVEL ? nextToNothing(i) : i)
+                .toList();
+        Comparison slight = new Comparison(
+                first.from(),
+                first.to(),
+                first.intent(),
+                first.verdict(),
+                first.reason(),
+                first.judged(),
+                first.notExamined(),
+                items,
+                first.levelMatched(),
+                first.equivalentGain());
+        JobResults results = new JobResults(
+                usual.job(), usual.inputsDigest(), usual.captures(), usual.series(), List.of(slight), List.of());
+        assertThat(FigureCatalogue.of(results).all().get("cycles-main").finding())
+                .startsWith(
+                        "At 50\u00a0% gain: against “As received”, “After, original clippers” shows no change of level"
+                                + " above 0.05\u00a0dB and shows no change of distortion");
+    }
+
+    private static Item nextToNothing(Item item) {
+        return new Item(
+                item.quantity(),
+                item.condition(),
+                Measured.withNoise(0.04, Unit.DECIBEL, 0.005),
+                item.limit(),
+                item.decision(),
+                item.conformanceProbability(),
+                item.remedy());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.DemoJobs;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
 import java.io.IOException;

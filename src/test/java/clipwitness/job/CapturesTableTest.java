@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Condition;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.TestJob;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

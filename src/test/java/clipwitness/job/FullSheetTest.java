@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 
 import clipwitness.fault.InputException;
+import clipwitness.fixture.TestJob;
 import clipwitness.quantity.Quantity;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
@@ -34,7 +35,7 @@ class FullSheetTest {
         Files.createDirectory(folder.resolve("photos"));
         Files.write(
                 folder.resolve("photos/board.jpg"), new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0});
-        Files.write(folder.resolve("logo.png"), TestJob.PNG);
+        Files.write(folder.resolve("logo.png"), TestJob.png());
         try (InputStream in = FullSheetTest.class.getResourceAsStream("full-sheet.yaml")) {
             Files.write(folder.resolve("job.yaml"), in.readAllBytes());
         }
@@ -164,8 +165,10 @@ class FullSheetTest {
                         OptionalDouble.of(1000),
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
+                        Clipper.GainControl.SERIES,
                         OptionalDouble.of(0.71),
                         Optional.of("fault"),
+                        true,
                         Map.of(
                                 "received", new ClipperPair(new Leg(List.of("D1")), new Leg(List.of("D2"))),
                                 "new", new ClipperPair(new Leg(List.of("Q1")), new Leg(List.of("Q2", "Q3"))),

@@ -2,6 +2,7 @@ package clipwitness.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.TestJob;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;

@@ -1,5 +1,7 @@
 package clipwitness.measure;
 
+import clipwitness.fixture.ClippedWave;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import java.util.Map;

@@ -2,12 +2,14 @@ package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.ClippedWave;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,11 +26,36 @@ class CoverageTest {
         return Stream.of(ClippedWave.HARD, ClippedWave.TANH);
     }
 
+    /** Waves that constants were chosen on, and one that none was. */
+    static Stream<ClippedWave> fourWaves() {
+        return Stream.of(ClippedWave.HARD, ClippedWave.TANH, ClippedWave.ASINH, ClippedWave.ARCTANGENT);
+    }
+
+    /**
+     * Of 200 intervals that hold the truth in 95 % of all records, between 88 and 99.5 % do: a share outside has a chance of one in a
+     * thousand. All figures of a wave together hold it neither too seldom nor too often.
+     */
     @ParameterizedTest
-    @MethodSource("twoWaves")
-    void intervalsOf200RecordsHoldTheTruthAsOftenAsTheyClaim(ClippedWave wave) {
-        assertThat(CoverageCount.of(wave, 1, 0, 5000, 5.42, 200).values())
-                .allSatisfy(tally -> assertThat(tally.share()).isBetween(88.0, 100.0));
+    @MethodSource("fourWaves")
+    void intervalsOf200RecordsHoldTheTruthNeitherTooSeldomNorTooOften(ClippedWave wave) {
+        Map<String, Tally> tallies = CoverageCount.of(wave, 1, 0, 3000, 3.42, 200);
+        assertThat(tallies)
+                .allSatisfy((figure, tally) ->
+                        assertThat(tally.share()).as(figure + " " + tally).isBetween(88.0, 99.5));
+        assertThat(tallies.values().stream().mapToDouble(Tally::share).average().orElseThrow())
+                .isBetween(93.0, 97.5);
+    }
+
+    /**
+     * Far above its onset the line of small signals is drawn through the samples among which the onset lies. Were their common noise counted
+     * the other way round, or not at all, the onset below would scatter by two thirds or three quarters of what it states.
+     */
+    @Test
+    void onsetsAmongTheSamplesOfTheirLineScatterAsStated() {
+        Map<String, Tally> tallies = CoverageCount.of(ClippedWave.ASINH, DITHERED, 0, 3000, 3.42, 300);
+        assertThat(List.of("onsetUp", "onsetDown"))
+                .allSatisfy(figure ->
+                        assertThat(tallies.get(figure).scatter()).as(figure).isBetween(0.8, 1.2));
     }
 
     /** Noise of 0.95 from sample to sample has 39 times the power of white noise at low frequencies, (1 + p) / (1 - p). */
@@ -42,10 +69,11 @@ class CoverageTest {
                         .isBetween(90.0, 100.0));
     }
 
-    /** Every wave with noise that just dithers; two waves amid less and more noise, in records that fill the mean cycle and that do not. */
+    /** Every wave, those that no constant was chosen on among them, with noise that just dithers; two waves amid less and more noise, in records that fill the mean cycle and that do not. */
     static Stream<Arguments> records() {
         return Stream.concat(
-                ClippedWave.all().map(wave -> Arguments.of(wave, 0.5, 5000, 5.42)),
+                Stream.concat(ClippedWave.tuned(), ClippedWave.heldOut())
+                        .map(wave -> Arguments.of(wave, 0.5, 5000, 5.42)),
                 twoWaves()
                         .flatMap(wave -> Stream.of(
                                 Arguments.of(wave, 0.2, 4000, 17.77),

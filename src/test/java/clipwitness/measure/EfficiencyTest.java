@@ -2,6 +2,7 @@ package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.TestRecord;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;

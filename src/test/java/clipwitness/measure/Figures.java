@@ -1,5 +1,7 @@
 package clipwitness.measure;
 
+import clipwitness.fixture.Said;
+
 /** Reads figures out of a result; a refusal fails the test. */
 final class Figures {
     private Figures() {}
@@ -21,6 +23,6 @@ final class Figures {
 
     private static AssertionError missing(WaveformResult result, WaveformQuantity quantity) {
         return new AssertionError(
-                quantity + ": " + result.get(quantity).reason().orElse(""));
+                quantity + ": " + Said.reason(result.get(quantity).reason()).orElse(""));
     }
 }

@@ -3,6 +3,8 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Said;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;
@@ -136,7 +138,8 @@ class HardClippedSineTest {
     @ParameterizedTest
     @MethodSource("notQuiteOneDecibel")
     void aWaveClippedByLessThanOneDecibelDoesNotReachItsOnset(ReferenceRow row) {
-        assertThat(measured(row).get(WaveformQuantity.ONSET_UP).reason()).contains("not reached");
+        assertThat(Said.reason(measured(row).get(WaveformQuantity.ONSET_UP).reason()))
+                .contains("not reached");
     }
 
     /** A perfect corner is no decibel wide. */

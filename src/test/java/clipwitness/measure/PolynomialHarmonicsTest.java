@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import clipwitness.signal.ReferenceRow;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;

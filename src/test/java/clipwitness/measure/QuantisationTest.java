@@ -2,6 +2,7 @@ package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.TestRecord;
 import clipwitness.signal.ReferenceRow;
 import java.util.stream.Stream;
 import org.assertj.core.data.Percentage;

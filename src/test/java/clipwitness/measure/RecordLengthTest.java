@@ -3,6 +3,7 @@ package clipwitness.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.TestRecord;
 import clipwitness.signal.ReferenceRow;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;

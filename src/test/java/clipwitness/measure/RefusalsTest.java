@@ -2,15 +2,16 @@ package clipwitness.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.Said;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;
 import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DoubtCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,16 +25,16 @@ class RefusalsTest {
     @Test
     void aCurveWithoutAnyDistortionFigure() {
         Measured mark = Measured.withNoise(3, Unit.PERCENT, 0.01);
-        assertThat(ThdCurve.of(List.of(), List.of())
+        assertThat(Said.reason(ThdCurve.of(List.of(), List.of())
                         .gainAt(mark.asValue().orElseThrow())
-                        .reason())
+                        .reason()))
                 .hasValue("no setting has a distortion figure");
     }
 
     @Test
     void tooFewSamplesInTheStraightPart() {
         WaveformResult result = WaveformMeasurement.of(SINE.sampled(30, 2.5, 0).through(x -> x));
-        assertThat(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason()))
                 .hasValue("too few samples lie in the straight part");
     }
 
@@ -41,7 +42,7 @@ class RefusalsTest {
     @Test
     void anOutputThatFallsWhereTheInputRises() {
         WaveformResult result = WaveformMeasurement.of(SINE.through(x -> 4 * x * x * x - x));
-        assertThat(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.SMALL_SIGNAL_GAIN).reason()))
                 .hasValue("the output does not rise with the input at its centre");
     }
 
@@ -50,7 +51,7 @@ class RefusalsTest {
     void anUpperHalfWaveOfOneBinHasNoLean() {
         DoubleUnaryOperator needle = p -> p < 0.5 ? 0.5 : Math.abs(p - 0.7511) < 0.0015 ? 3 : -0.5;
         WaveformResult result = TestRecord.of(needle).sampled(997.3, 10.2, 0).measured();
-        assertThat(result.get(WaveformQuantity.LEAN).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.LEAN).reason()))
                 .hasValue("the upper half-wave is not to be told from the lower one");
     }
 
@@ -58,19 +59,19 @@ class RefusalsTest {
     @Test
     void nineSamplesAPeriodHoldFourHarmonics() {
         WaveformResult result = SINE.sampled(9, 40, 0).measured();
-        assertThat(result.get(WaveformQuantity.HIGH_HARMONICS).reason())
+        assertThat(Said.reason(result.get(WaveformQuantity.HIGH_HARMONICS).reason()))
                 .hasValue("only 4 harmonics lie below 0.45 of the sample rate");
     }
 
     @Test
     void levelMatchedNeedsTheHarmonicInBothAboveTheNoise() {
         WaveformResult sine = SINE.measured();
-        assertThat(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
-                        .reason())
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(SINE.sampled(500, 0.8, 0).measured(), 1)
+                        .reason()))
                 .hasValue("one of the captures could not be measured");
-        assertThat(HarmonicAtEqualLevel.of(sine, 21).reason())
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(sine, 21).reason()))
                 .hasValue("harmonic 21 was not measured in both captures");
-        assertThat(HarmonicAtEqualLevel.of(sine, 7).reason()).hasValue("noise buries harmonic 7");
+        assertThat(Said.reason(HarmonicAtEqualLevel.of(sine, 7).reason())).hasValue("noise buries harmonic 7");
     }
 
     /** A screen of 0.2 V a division ends the wave at 4 divisions: the noise that the rest of the record has is gone there. */
@@ -78,7 +79,7 @@ class RefusalsTest {
     void aSideWithoutNoiseAtAWholeNumberOfDivisionsIsOverRange() {
         assertThat(cutAt(0.8).doubts())
                 .filteredOn(d -> d.code() == DoubtCode.OVER_RANGE)
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .singleElement()
                 .asString()
                 .endsWith("samples lie on the upper extreme, where the noise vanishes");

@@ -1,9 +1,13 @@
 package clipwitness.measure;
 
+import clipwitness.fixture.TestRecord;
+import clipwitness.fixture.ClippedWave;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
 import clipwitness.measure.capture.WaveformInput;
@@ -24,7 +28,7 @@ class SlowWaveTest {
     private static final double STEP = 2.0 / 256;
 
     static Stream<Arguments> cleanRecords() {
-        return ClippedWave.all()
+        return Stream.concat(ClippedWave.tuned(), ClippedWave.heldOut())
                 .flatMap(wave -> DoubleStream.of(1.4, 2.2, 3.1, 5.42, 8.37, 17.77, 60)
                         .boxed()
                         .map(cycles -> Arguments.of(wave, cycles)));

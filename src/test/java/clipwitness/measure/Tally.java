@@ -34,17 +34,16 @@ final class Tally {
         return 100.0 * held / count;
     }
 
+    /** Standard deviation of the errors over the mean standard uncertainty: 1 where that is right and errors are normal. */
+    double scatter() {
+        double mean = errors / count;
+        return Math.sqrt(squares / count - mean * mean) / (uncertainties / count);
+    }
+
     /** Share, then mean and standard deviation of the errors over the mean standard uncertainty. */
     @Override
     public String toString() {
-        double mean = errors / count;
-        double deviation = Math.sqrt(squares / count - mean * mean);
-        double uncertainty = uncertainties / count;
         return String.format(
-                Locale.ROOT,
-                "%5.1f %% (bias %.2f, scatter %.2f u)",
-                share(),
-                mean / uncertainty,
-                deviation / uncertainty);
+                Locale.ROOT, "%5.1f %% (bias %.2f, scatter %.2f u)", share(), errors / uncertainties, scatter());
     }
 }

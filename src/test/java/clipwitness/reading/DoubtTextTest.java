@@ -2,8 +2,9 @@ package clipwitness.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
+import clipwitness.reason.Doubt;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -105,6 +106,6 @@ class DoubtTextTest {
     }
 
     private static String text(Doubt doubt) {
-        return doubt.severity().code() + " " + doubt.code().code() + ": " + doubt.text();
+        return doubt.severity().code() + " " + doubt.code().code() + ": " + Said.doubt(doubt);
     }
 }

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import clipwitness.capture.CurveTable;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.CurveChannels;
+import clipwitness.fixture.Said;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -67,7 +67,7 @@ class ReadingOptionsTest {
                         "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"
                                 + " gives way");
         assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
-        assertThat(record.doubts().stream().map(Doubt::text))
+        assertThat(record.doubts().stream().map(Said::doubt))
                 .containsExactly("The sample interval is 1.00000 s as the user states it, but the time stamps give"
                         + " 0.00100000 s: one of them is wrong. The column interval of captures.csv, or the option"
                         + " --interval of look, may stay empty here.");
@@ -80,7 +80,7 @@ class ReadingOptionsTest {
             TimeRecord record = (TimeRecord) read(head + "10,0.5\n12,0.2\n14,0.3\n", options);
             assertThat(record.sampleInterval()).isEqualTo(0.002);
             assertThat(record.start()).isEqualTo(0.01);
-            assertThat(record.doubts().stream().map(Doubt::text)).noneMatch(t -> t.contains("time"));
+            assertThat(record.doubts().stream().map(Said::doubt)).noneMatch(t -> t.contains("time"));
         }
     }
 
@@ -90,7 +90,7 @@ class ReadingOptionsTest {
         ReadingOptions same = new ReadingOptions(OptionalDouble.of(2e-6), Optional.empty(), OPEN);
         ReadingOptions other = new ReadingOptions(OptionalDouble.of(2e-3), Optional.empty(), OPEN);
         assertThat(read(text, same).doubts()).isEmpty();
-        assertThat(read(text, other).doubts().get(0).text())
+        assertThat(Said.doubt(read(text, other).doubts().get(0)))
                 .startsWith("The sample interval is 0.00200000 s as the user states it, but 'Sampling rate' on line 1"
                         + " gives 2.00000e-06 s: one of them is wrong.");
     }

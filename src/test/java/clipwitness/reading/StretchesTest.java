@@ -2,10 +2,11 @@ package clipwitness.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.Said;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +46,7 @@ class StretchesTest {
     private List<Tuple> doubts(String text) throws IOException, InputException {
         Path file = Files.writeString(folder.resolve("x.csv"), text);
         return ExportReader.read(file, "x.csv", ReadingOptions.none()).doubts().stream()
-                .map((Doubt d) -> Tuple.tuple(d.code(), d.severity(), d.text()))
+                .map((Doubt d) -> Tuple.tuple(d.code(), d.severity(), Said.doubt(d)))
                 .toList();
     }
 }

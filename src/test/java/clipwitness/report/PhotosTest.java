@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.fault.InputException;
+import clipwitness.fixture.ExampleJob;
+import clipwitness.fixture.ExampleSheet;
 import clipwitness.job.Photo;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.device.ClipForecast;
 import clipwitness.measure.Measured;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.CurrentRange;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -30,7 +32,7 @@ class RankingWordsTest {
         assertThat(plain(RankingWords.volts(
                         Measured.withNoise(0.0001, Unit.VOLT, 0.00015).orUpperBound())))
                 .isEqualTo("< 400 µV");
-        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, "the curve ends at 500 µA")))
+        assertThat(RankingWords.volts(Measured.refused(Unit.VOLT, DeviceReason.NO_SWEEP_BACK)))
                 .isEqualTo("–");
     }
 
@@ -55,9 +57,12 @@ class RankingWordsTest {
     @Test
     void tracesTakenApartHaveARemark() {
         Measured.Value none = Measured.of(0, Unit.VOLT);
-        assertThat(plain(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 3.5))))
-                .isEqualTo("traced 3.5 K apart: up to 2 mV a kelvin of the mismatch may be temperature");
-        assertThat(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 2.5)))
+        assertThat(plain(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 3.5, new CurrentRange(1e-6, 1e-3)))))
+                .isEqualTo(
+                        "traced 3.5 K apart: referred to one temperature, which leaves ± 1.1 mV of the mismatch open");
+        assertThat(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 2.5, new CurrentRange(1e-6, 1e-3))))
                 .isEmpty();
     }
 }

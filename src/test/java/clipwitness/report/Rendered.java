@@ -3,6 +3,7 @@ package clipwitness.report;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;

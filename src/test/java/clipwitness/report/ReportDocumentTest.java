@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
+import clipwitness.fixture.ExampleJob;
+import clipwitness.fixture.ExampleJob.Ending;
+import clipwitness.fixture.ExampleSheet;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob.Ending;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSName;
@@ -107,7 +109,7 @@ class ReportDocumentTest {
         try (Rendered report = Rendered.of(ExampleJob.good().results(), "bench")) {
             assertThat(report.text())
                     .contains("gain at the test tone dB –¹")
-                    .contains("¹ the input of one capture is below its noise")
+                    .contains("¹ the capture could not be measured")
                     .contains("¹ below the lowest setting · ² not reached");
         }
     }
@@ -129,7 +131,7 @@ class ReportDocumentTest {
             assertThat(report.page(1))
                     .contains("? Undecided")
                     .contains("Cannot be said yet: at 50 % gain")
-                    .contains("Set the controls anew and capture each state until it has 3 runs");
+                    .contains("Set the controls anew and capture each state until there are 3 runs");
         }
     }
 

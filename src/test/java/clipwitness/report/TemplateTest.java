@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.ExampleJob;
+import clipwitness.fixture.ExampleSheet;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.nio.file.Files;

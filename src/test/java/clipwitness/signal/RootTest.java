@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class RootTest {
     /** The root of cos x = x, 0.739085133215160641655... (OEIS A003957). */
-    private static final double DOTTIE = 0.739085133215160641655;
+    private static final double DOTTIE = 0.7390851332151607;
 
     @Test
     void theRootOfAFallingAndOfARisingFunctionIsFoundToThirteenDigits() {

@@ -12,6 +12,8 @@ class ShapePreservingInterpolationTest {
         0, 2.76429e-5, 4.37498e-2, 0.169183, 0.469428, 0.943740, 0.998636, 0.999919, 0.999994
     };
 
+    private static final double STEP = 1e-6;
+
     private final ShapePreservingInterpolation curve = new ShapePreservingInterpolation(X, Y);
 
     @Test
@@ -31,6 +33,40 @@ class ShapePreservingInterpolationTest {
         }
     }
 
+    /**
+     * Through (0, 0), (1, 1), (2, 4) the slope in the middle is the harmonic mean of 1 and 3, 1.5; beside an extremum it is 0. A cubic with a
+     * rise s over a width of 1, a slope n at its inner end and no curvature at its outer one has a slope of (3 s - n) / 2 there.
+     */
+    @Test
+    void theOutermostPiecesEndWithoutCurvature() {
+        ShapePreservingInterpolation rising =
+                new ShapePreservingInterpolation(new double[] {0, 1, 2}, new double[] {0, 1, 4});
+        assertThat(slope(rising, 1)).isCloseTo(1.5, within(1e-5));
+        assertThat(slope(rising, STEP)).isCloseTo(0.75, within(1e-5));
+        assertThat(slope(rising, 1e-4)).isCloseTo(slope(rising, STEP), within(1e-7));
+        ShapePreservingInterpolation peak =
+                new ShapePreservingInterpolation(new double[] {0, 1, 2}, new double[] {0, 1, 0});
+        assertThat(slope(peak, STEP)).isCloseTo(1.5, within(1e-5));
+        assertThat(slope(peak, 2 - STEP)).isCloseTo(-1.5, within(1e-5));
+    }
+
+    /** Pieces of very unequal widths and heights: no slope may carry the curve over a value of its neighbours. */
+    @Test
+    void theFirstAndTheLastPieceStayBetweenTheirValuesWhateverTheirNeighbours() {
+        for (double width : new double[] {1e-6, 1e-3, 1, 1e3, 1e6}) {
+            for (double height : new double[] {-1e6, -1, 0, 1e-6, 1, 1e6}) {
+                ShapePreservingInterpolation uneven = new ShapePreservingInterpolation(
+                        new double[] {0, 1, 1 + width, 2 + width}, new double[] {0, 1, 1 + height, 2 + height});
+                double last = 0;
+                for (int i = 0; i <= 100; i++) {
+                    assertThat(uneven.value(i / 100.0))
+                            .isBetween(Math.max(0, last - 1e-12), Math.min(1, last + 0.03 + 1e-12));
+                    last = uneven.value(i / 100.0);
+                }
+            }
+        }
+    }
+
     @Test
     void aStraightLineStaysOne() {
         ShapePreservingInterpolation line =
@@ -39,5 +75,10 @@ class ShapePreservingInterpolationTest {
         assertThat(line.crossing(5))
                 .isInstanceOfSatisfying(
                         Crossing.At.class, at -> assertThat(at.x()).isCloseTo(2, within(1e-9)));
+    }
+
+    /** Slope by a difference over a few millionths. */
+    private static double slope(ShapePreservingInterpolation curve, double x) {
+        return (curve.value(x + STEP) - curve.value(x - STEP)) / (2 * STEP);
     }
 }

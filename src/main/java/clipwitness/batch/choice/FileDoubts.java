@@ -1,9 +1,9 @@
 package clipwitness.batch.choice;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Export;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,12 +12,12 @@ public final class FileDoubts {
     private FileDoubts() {}
 
     /**
-     * Why no channel of an export can be measured as a wave, worded as the reason of a refusal; empty where they can. How many samples
+     * Why no channel of an export can be measured as a wave; empty where they can. How many samples
      * may be missing is decided channel by channel when it is measured.
      */
-    public static Optional<String> unfit(Export export) {
+    public static Optional<Reason> unfit(Export export) {
         return export.doubts().stream()
-                .filter(d -> d.severity() == Severity.REFUSAL && d.code() != DoubtCode.MISSING_SAMPLES)
+                .filter(d -> d.refuses() && d.code() != DoubtCode.MISSING_SAMPLES)
                 .map(Doubt::reason)
                 .findFirst();
     }

@@ -1,6 +1,5 @@
 package clipwitness.compare.device;
 
-import clipwitness.compare.judge.CaptureTemperature;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
@@ -12,26 +11,29 @@ import clipwitness.measure.clipper.DeviceLaw;
 import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.junction.TemperatureSlope;
+import clipwitness.measure.match.NamedDevice;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** A state's clipper made of its traced devices. */
 final class ClipperOfState {
-    /** Silicon and germanium junctions lose about 2 mV/K: common practice. */
-    private static final double VOLTS_PER_KELVIN = 2e-3;
-
     /** How far two legs of one unit may differ in temperature, K. */
     private static final double BETWEEN_LEGS = 0.3;
 
     private final ClipperPair pair;
     private final Map<String, NamedDevice> devices;
-    private final Optional<String> missing;
+    private final Optional<Reason> missing;
     private final Optional<ClippingPair> legs;
 
     ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
@@ -40,7 +42,7 @@ final class ClipperOfState {
         this.missing = names().flatMap(n -> missing(n).stream()).findFirst();
         this.legs = missing.isPresent()
                 ? Optional.empty()
-                : Optional.of(new ClippingPair(leg(pair.up()), leg(pair.down())));
+                : Optional.of(new ClippingPair(leg(pair.up(), l -> 0), leg(pair.down(), l -> 0)));
     }
 
     private Stream<String> names() {
@@ -48,26 +50,35 @@ final class ClipperOfState {
     }
 
     /** Why nothing can be predicted: a device without curve, or whose curve is no junction's. */
-    Optional<String> missing() {
+    Optional<Reason> missing() {
         return missing;
     }
 
-    private Optional<String> missing(String name) {
+    private Optional<Reason> missing(String name) {
         if (!devices.containsKey(name)) {
-            return Optional.of(name + " was not traced");
+            return Optional.of(Reason.of(DeviceReason.NOT_TRACED, Argument.name(name)));
         }
-        String refusal = devices.get(name).result().refusal();
-        return refusal.isEmpty() ? Optional.empty() : Optional.of("curve of " + name + ": " + refusal);
+        return devices.get(name)
+                .result()
+                .refusal()
+                .map(r -> Reason.of(FrameReason.IN_CURVE, Argument.name(name), Argument.inner(r)));
     }
 
-    /** The circuit. */
-    ClipperCircuit circuit(Clipper clipper, boolean inverting) {
+    /**
+     * The circuit, its devices referred from the temperatures of their traces to that in the unit.
+     *
+     * @param inUnit temperature of the capture that is predicted
+     */
+    ClipperCircuit circuit(Clipper clipper, boolean inverting, Temperature inUnit) {
+        ClippingPair referred = new ClippingPair(
+                leg(pair.up(), t -> TemperatureSlope.shift(t, inUnit)),
+                leg(pair.down(), t -> TemperatureSlope.shift(t, inUnit)));
         return switch (clipper.topology()) {
             case SHUNT ->
-                new ClipperCircuit.Shunt(pair(), clipper.sourceResistance().orElseThrow());
+                new ClipperCircuit.Shunt(referred, clipper.sourceResistance().orElseThrow());
             case FEEDBACK ->
                 new ClipperCircuit.Feedback(
-                        pair(),
+                        referred,
                         clipper.inputResistance().orElseThrow(),
                         clipper.feedbackResistance().orElseThrow(),
                         inverting);
@@ -79,10 +90,12 @@ final class ClipperOfState {
         return legs.orElseThrow();
     }
 
-    private ClipperLeg leg(Leg leg) {
+    private ClipperLeg leg(Leg leg, ToDoubleFunction<Temperature> shift) {
         List<DeviceLaw> laws = new ArrayList<>();
         for (String name : leg.devices()) {
-            DeviceLaw.of(devices.get(name).result()).ifPresent(laws::add);
+            JunctionResult traced = devices.get(name).result();
+            double volts = shift.applyAsDouble(traced.temperature());
+            DeviceLaw.of(traced).ifPresent(law -> laws.add(volts == 0 ? law : law.shifted(volts)));
         }
         return new ClipperLeg(laws);
     }
@@ -104,11 +117,9 @@ final class ClipperOfState {
             if (volts.isPresent()) {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
                 together = Math.max(
-                        together,
-                        VOLTS_PER_KELVIN
-                                * CaptureTemperature.apart(inUnit, result.temperature())
-                                / volts.getAsDouble());
-                ofOneLeg = Math.max(ofOneLeg, Math.hypot(noise, VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
+                        together, TemperatureSlope.uncertainty(result.temperature(), inUnit) / volts.getAsDouble());
+                ofOneLeg = Math.max(
+                        ofOneLeg, Math.hypot(noise, Temperature.VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }
         }
         return new JunctionUncertainty(together, ofOneLeg);

@@ -9,6 +9,10 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.measure.clipper.SourceLevel;
 import clipwitness.quantity.Decibels;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -36,33 +40,32 @@ final class ClipperSource {
          *
          * @param amplitude           peak, V
          * @param relativeUncertainty a ratio
-         * @param words               how it is known, a clause
+         * @param source              how it is known
          */
-        record Known(double amplitude, double relativeUncertainty, String words) implements Answer {}
+        record Known(double amplitude, double relativeUncertainty, Remark source) implements Answer {}
 
         /** It is not, and why. */
-        record Unknown(String reason) implements Answer {}
+        record Unknown(DeviceReason why) implements Answer {}
     }
 
     /** Level of the output if nothing clipped, and the circuit's gain that belongs to it. */
-    private record Linear(Measured.Value level, double gain, String words) {}
+    private record Linear(Measured.Value level, double gain, Remark source) {}
 
     Answer of(StateAtCondition setting, ClipperCircuit circuit) {
         Optional<Linear> linear = unclipped(setting, circuit).or(() -> smallSignal(setting, circuit));
         if (linear.isEmpty()) {
-            return new Answer.Unknown("the clipper's source is not known: there is no state without clippers under this"
-                    + " condition and no gain for small signals");
+            return new Answer.Unknown(DeviceReason.SOURCE_UNKNOWN);
         }
         Linear known = linear.get();
         if (clipper.outputGain().isPresent()) {
             double amplitude = SourceLevel.of(
                     known.level.number(), known.gain, clipper.outputGain().getAsDouble());
-            return new Answer.Known(amplitude, known.level.relativeUncertainty(), known.words);
+            return new Answer.Known(amplitude, known.level.relativeUncertainty(), known.source);
         }
         return setting.figure(WaveformQuantity.RMS)
                 .asValue()
                 .map(rms -> matching(known, circuit, rms))
-                .orElseGet(() -> new Answer.Unknown("the level of the output is not known"));
+                .orElseGet(() -> new Answer.Unknown(DeviceReason.OUTPUT_LEVEL_UNKNOWN));
     }
 
     /** A wave that is hardly clipped tells little of its drive: both ends of the interval of its level must have one. */
@@ -73,21 +76,20 @@ final class ClipperSource {
         OptionalDouble least = SourceLevel.matching(circuit, linear.gain, ratio * (1 + relative));
         OptionalDouble most = SourceLevel.matching(circuit, linear.gain, ratio * (1 - relative));
         if (amplitude.isEmpty() || least.isEmpty() || most.isEmpty()) {
-            return new Answer.Unknown("the gain behind the clipper is not known, and the level of the wave does not"
-                    + " tell it: the wave is hardly clipped, or not by this pair");
+            return new Answer.Unknown(DeviceReason.OUTPUT_GAIN_UNKNOWN);
         }
         double found = amplitude.getAsDouble();
         return new Answer.Known(
                 found,
                 Math.max(most.getAsDouble() / found - 1, 1 - least.getAsDouble() / found),
-                linear.words + "; the gain behind the clipper from how far the wave is clipped");
+                Remark.of(SourceRemark.OUTPUT_GAIN_FOUND, Argument.inner(linear.source)));
     }
 
     private Optional<Linear> unclipped(StateAtCondition setting, ClipperCircuit circuit) {
         return clipper.unclipped()
                 .flatMap(state -> catalogue.at(state, setting.condition()))
                 .flatMap(s -> s.figure(WaveformQuantity.FUNDAMENTAL).asValue())
-                .map(level -> new Linear(level, circuit.gainWithoutPair(), "source from the state without clippers"));
+                .map(level -> new Linear(level, circuit.gainWithoutPair(), Remark.of(SourceRemark.UNCLIPPED_STATE)));
     }
 
     private static Optional<Linear> smallSignal(StateAtCondition setting, ClipperCircuit circuit) {
@@ -103,7 +105,7 @@ final class ClipperSource {
             return new Linear(
                     Measured.withNoise(level, in.unit(), level * relative),
                     circuit.smallSignalGain(),
-                    "source from the gain for small signals");
+                    Remark.of(SourceRemark.SMALL_SIGNAL_GAIN));
         }));
     }
 

@@ -5,8 +5,11 @@ import clipwitness.compare.result.Hint;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.SlowTone;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +19,7 @@ import java.util.Optional;
  * counted, or where there was none before at all.
  */
 final class ExtraHum implements HintRule {
-    private static final String CODE = "extra-hum";
     private static final double MORE = 2;
-    private static final NumberText NUMBERS = NumberText.in("en");
 
     @Override
     public List<Hint> look(Evidence evidence) {
@@ -32,11 +33,9 @@ final class ExtraHum implements HintRule {
                 .filter(ExtraHum::isLouder)
                 .max(Comparator.comparingDouble(p -> amplitude(p.to())))
                 .map(p -> new Hint(
-                        CODE,
+                        HintCode.EXTRA_HUM,
                         Optional.of(state.name()),
-                        "In the waves of “" + state.label()
-                                + "” a slow wave runs under the tone that was not there before, as hum is: look at grounds,"
-                                + " shields, the supply and how the leads lie.",
+                        Remark.of(HintRemark.SLOW_WAVE, Argument.name(state.label())),
                         evidence(p)));
     }
 
@@ -59,14 +58,20 @@ final class ExtraHum implements HintRule {
         return setting.first().slowTone().map(SlowTone::amplitude).map(Measured.Value::number).orElse(0.0);
     }
 
-    private static String evidence(Evidence.Pair pair) {
+    private static Remark evidence(Evidence.Pair pair) {
         SlowTone after = pair.to().first().slowTone().orElseThrow();
-        return pair.place() + " " + volts(amplitude(pair.to())) + " at about "
-                + NUMBERS.rounded(after.frequency(), Unit.HERTZ, 2) + ", before "
-                + (pair.from().first().slowTone().isPresent() ? volts(amplitude(pair.from())) : "none that stands out");
+        Argument frequency = Argument.prefixed(after.frequency(), Unit.HERTZ, 2);
+        return pair.from().first().slowTone().isPresent()
+                ? Remark.of(
+                        HintRemark.SLOW_WAVE_BY,
+                        pair.place(),
+                        volts(amplitude(pair.to())),
+                        frequency,
+                        volts(amplitude(pair.from())))
+                : Remark.of(HintRemark.SLOW_WAVE_BY_NEW, pair.place(), volts(amplitude(pair.to())), frequency);
     }
 
-    private static String volts(double amplitude) {
-        return NUMBERS.rounded(amplitude, Unit.VOLT, 2);
+    private static Argument volts(double amplitude) {
+        return Argument.prefixed(amplitude, Unit.VOLT, 2);
     }
 }

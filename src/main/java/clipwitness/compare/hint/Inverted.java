@@ -5,8 +5,12 @@ import clipwitness.compare.result.Hint;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.pair.NullDepth;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,7 +19,6 @@ import java.util.OptionalDouble;
  * there the phase at the test tone has to say it too.
  */
 final class Inverted implements HintRule {
-    private static final String CODE = "inverted";
     private static final double BETTER_DB = 6;
     private static final double GOOD_NULL_DB = -20;
     private static final double QUARTER_TURN = 90;
@@ -37,25 +40,23 @@ final class Inverted implements HintRule {
             return Optional.empty();
         }
         return Optional.of(new Hint(
-                CODE,
+                HintCode.INVERTED,
                 Optional.of(state.name()),
-                turned
-                        ? "“" + state.label()
-                                + "” turns the wave over, which the unit did not before: look for a stage wired the other way"
-                                + " round, or probes exchanged."
-                        : "The wave of “" + state.label()
-                                + "” is upside down: look for a pair fitted the other way round, or a stage that inverts.",
-                pair.place() + evidence(phase, turned, upright, over)));
+                Remark.of(turned ? HintRemark.INVERTED : HintRemark.UPSIDE_DOWN, Argument.name(state.label())),
+                turned ? byPhase(pair, phase) : byNull(pair, upright, over)));
     }
 
-    private static String evidence(OptionalDouble phase, boolean turned, OptionalDouble upright, OptionalDouble over) {
-        return turned
-                ? String.format(Locale.ROOT, " the phase moved by %.0f°", phase.getAsDouble())
-                : String.format(
-                        Locale.ROOT,
-                        " the null is %.1f dB, and %.1f dB with one wave turned over",
-                        upright.getAsDouble(),
-                        over.getAsDouble());
+    private static Remark byPhase(Evidence.Pair pair, OptionalDouble phase) {
+        return Remark.of(
+                HintRemark.INVERTED_BY_PHASE, pair.place(), Argument.decimals(phase.getAsDouble(), Unit.DEGREE, 0));
+    }
+
+    private static Remark byNull(Evidence.Pair pair, OptionalDouble upright, OptionalDouble over) {
+        return Remark.of(
+                HintRemark.INVERTED_BY_NULL,
+                pair.place(),
+                Argument.decimals(upright.getAsDouble(), Unit.DECIBEL, 1),
+                Argument.decimals(over.getAsDouble(), Unit.DECIBEL, 1));
     }
 
     private static OptionalDouble depth(Evidence.Pair pair, boolean turned) {

@@ -10,9 +10,13 @@ import clipwitness.compare.result.Hint;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -22,7 +26,6 @@ import java.util.Optional;
  * squares away; at the end stops, where no knob can be off, nothing may have changed.
  */
 final class KnobOffset implements HintRule {
-    private static final String CODE = "knob-offset";
     private static final List<ItemValue> FIGURES = List.of(ItemValue.LEVEL, ItemValue.THD);
     private static final int FEWEST_CHANGES = 3;
     private static final double LEFT_OVER = 0.1;
@@ -61,8 +64,7 @@ final class KnobOffset implements HintRule {
                 .of(pair.from(), pair.to(), figure);
         return change.asValue()
                 .filter(v -> !pair.from().figure(figure).asValue().orElseThrow().isUpperBound())
-                .map(v -> new Shifted(
-                        v.number(), 2 * v.standardUncertainty(), slope(evidence.catalogue(), pair.from(), figure)));
+                .map(v -> new Shifted(v.number(), v.expanded(), slope(evidence.catalogue(), pair.from(), figure)));
     }
 
     /** Slope between the neighbours of a setting, 0 at the end stops of the control. */
@@ -106,15 +108,12 @@ final class KnobOffset implements HintRule {
         double left =
                 changes.stream().mapToDouble(c -> Math.abs(c.left(shift))).max().orElse(0);
         return new Hint(
-                CODE,
+                HintCode.KNOB_OFFSET,
                 Optional.of(state.name()),
-                "All changes of “" + state.label()
-                        + "” are what the gain control would make if it stood elsewhere: the knob may sit differently on its shaft,"
-                        + " or was set by another mark.",
-                String.format(
-                        Locale.ROOT,
-                        "turning it by %+.1f %% of its rotation leaves no change of level or distortion above %.2f dB",
-                        shift,
-                        left));
+                Remark.of(HintRemark.KNOB_OFFSET, Argument.name(state.label())),
+                Remark.of(
+                        HintRemark.KNOB_OFFSET_BY,
+                        Argument.signed(shift, Unit.PERCENT, 1),
+                        Argument.decimals(left, Unit.DECIBEL, 2)));
     }
 }

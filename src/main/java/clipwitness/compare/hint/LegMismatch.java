@@ -2,13 +2,13 @@ package clipwitness.compare.hint;
 
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
-import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.job.Clipper;
+import clipwitness.job.Role;
 import clipwitness.job.State;
-import clipwitness.measure.Measured;
-import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.NumberText;
-import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,39 +16,110 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The wave is not the one that the traced devices make: at the highest gain, and at the next one where it clips too, a clip level (a
- * peak where there is no input channel) differs from its prediction by more than one and a half times the uncertainty of the
- * difference and by more than 5 %, in the same direction at both.
+ * The wave is not the one that the traced devices make, while that of the state before is: at the highest gain, and at the next one where it
+ * clips too, halves deviate as {@link ClipHalf} and {@link PathDeviation} say, in the same direction at both. Of a state before, of one without
+ * clippers, and where the prediction is refused nothing is said. States with one deviation share a hint.
  */
 final class LegMismatch implements HintRule {
-    private static final String CODE = "leg-mismatch";
-    private static final NumberText NUMBERS = NumberText.in("en");
-    private static final int DIGITS = 3;
-    private static final double BEYOND = 1.5;
-    private static final double LEAST = 0.05;
-
-    /** One half of the wave: 1 where it clips higher than predicted, -1 where lower, 0 where the figures do not say. */
-    private record Half(String name, String level, WaveformQuantity quantity, int direction) {
-        String clips() {
-            return "the " + name + " half clips " + word();
-        }
-
-        String word() {
-            return direction > 0 ? "higher" : "lower";
-        }
-    }
-
     @Override
     public List<Hint> look(Evidence evidence) {
-        return evidence.job().sheet().states().stream()
-                .flatMap(s -> hint(s, clipped(evidence, s)).stream())
-                .toList();
+        List<List<Deviation>> found = new ArrayList<>();
+        for (State state : evidence.job().sheet().states()) {
+            if (mayBeNamed(evidence, state)) {
+                deviation(evidence, state).ifPresent(d -> alike(found, d).add(d));
+            }
+        }
+        return found.stream().map(LegMismatch::hint).toList();
     }
 
-    /** Of the settings at which a state clips the two with the highest gain, the highest first. */
-    private static List<StatePrediction> clipped(Evidence evidence, State state) {
+    /** The deviations that are alike, a new list of them where there are none yet. */
+    private static List<Deviation> alike(List<List<Deviation>> found, Deviation deviation) {
+        return found.stream()
+                .filter(d -> d.get(0).isAlike(deviation))
+                .findFirst()
+                .orElseGet(() -> {
+                    found.add(new ArrayList<>());
+                    return found.get(found.size() - 1);
+                });
+    }
+
+    private static boolean mayBeNamed(Evidence evidence, State state) {
+        return state.role() != Role.BEFORE
+                && !evidence.job().sheet().clipper().flatMap(Clipper::unclipped).equals(Optional.of(state.name()));
+    }
+
+    private static Hint hint(List<Deviation> alike) {
+        Deviation first = alike.get(0);
+        List<State> states = alike.stream().map(Deviation::state).toList();
+        return new Hint(
+                HintCode.LEG_MISMATCH,
+                states.size() == 1 ? Optional.of(first.state().name()) : Optional.empty(),
+                first.finding(labels(states)),
+                first.evidence());
+    }
+
+    /** Labels of states for a sentence that quotes one. */
+    static Argument labels(List<State> states) {
+        return Argument.name(states.stream().map(State::label).collect(Collectors.joining("” and “")));
+    }
+
+    private static Optional<Deviation> deviation(Evidence evidence, State state) {
+        List<StatePrediction> clipped = clipped(evidence, state);
+        List<StatePrediction> before = clipped.stream()
+                .flatMap(p -> predictedBefore(evidence, state, p).stream())
+                .toList();
+        if (clipped.isEmpty()) {
+            return Optional.empty();
+        }
+        if (before.size() == clipped.size()) {
+            return clipped.get(0).paths().isPresent()
+                    ? PathDeviation.of(state, clipped, before)
+                    : halves(state, clipped, before);
+        }
+        return namesNoPair(evidence, state) ? halvesAgainstMeasured(evidence, state, clipped) : Optional.empty();
+    }
+
+    private static boolean namesNoPair(Evidence evidence, State state) {
         return evidence.devices().predictions().stream()
-                .filter(p -> p.state().equals(state.name()) && isClipped(evidence, p))
+                .noneMatch(p -> beforeOf(evidence, state).contains(p.state()));
+    }
+
+    /** What deviates from the prediction and from the state before as it was measured. */
+    private static Optional<Deviation> halvesAgainstMeasured(
+            Evidence evidence, State state, List<StatePrediction> clipped) {
+        List<StatePrediction> before = new ArrayList<>();
+        List<StatePrediction> change = new ArrayList<>();
+        for (StatePrediction p : clipped) {
+            Optional<StateAtCondition> then = beforeOf(evidence, state).stream()
+                    .flatMap(n -> evidence.catalogue().at(n, p.condition()).stream())
+                    .filter(StateAtCondition::isClipped)
+                    .findFirst();
+            Optional<StateAtCondition> now = evidence.catalogue().at(state.name(), p.condition());
+            if (then.isPresent() && now.isPresent()) {
+                before.add(MeasuredBefore.of(then.get()));
+                change.add(MeasuredBefore.against(then.get(), now.get()));
+            }
+        }
+        return before.size() < clipped.size()
+                ? Optional.empty()
+                : halves(state, clipped, before)
+                        .filter(d ->
+                                halves(state, change, before).filter(d::isAlike).isPresent());
+    }
+
+    private static Optional<Deviation> halves(
+            State state, List<StatePrediction> clipped, List<StatePrediction> before) {
+        int upper = direction(ClipHalf.UPPER, clipped, before);
+        int lower = direction(ClipHalf.LOWER, clipped, before);
+        return upper == 0 && lower == 0
+                ? Optional.empty()
+                : Optional.of(new HalfDeviation(state, clipped.get(0), upper, lower));
+    }
+
+    /** Of the settings at which a state clips and is predicted the two with the highest gain, the highest first. */
+    private static List<StatePrediction> clipped(Evidence evidence, State state) {
+        return predictions(evidence, state.name())
+                .filter(p -> isClipped(evidence, p))
                 .sorted(Comparator.comparingDouble((StatePrediction p) ->
                                 p.condition().gainPercent().orElse(0))
                         .reversed())
@@ -56,88 +127,39 @@ final class LegMismatch implements HintRule {
                 .toList();
     }
 
+    /** Predictions that were not refused. */
+    private static Stream<StatePrediction> predictions(Evidence evidence, String state) {
+        return evidence.devices().predictions().stream()
+                .filter(p -> p.state().equals(state) && p.source().isPresent());
+    }
+
     private static boolean isClipped(Evidence evidence, StatePrediction prediction) {
         return evidence.catalogue()
                 .at(prediction.state(), prediction.condition())
-                .filter(s -> s.isClipped() && s.first().branchesAgree())
+                .filter(StateAtCondition::isClipped)
                 .isPresent();
     }
 
-    private static Optional<Hint> hint(State state, List<StatePrediction> clipped) {
-        boolean clip = clipped.stream()
-                .allMatch(p -> p.figure(WaveformQuantity.CLIP_UP.key())
-                        .flatMap(Prediction::agrees)
-                        .isPresent());
-        List<Half> off = Stream.of(
-                        half("upper", clipped, clip ? WaveformQuantity.CLIP_UP : WaveformQuantity.PEAK_UP, clip),
-                        half("lower", clipped, clip ? WaveformQuantity.CLIP_DOWN : WaveformQuantity.PEAK_DOWN, clip))
-                .filter(h -> h.direction != 0)
-                .toList();
-        return off.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Hint(
-                        CODE,
-                        Optional.of(state.name()),
-                        "In “" + state.label() + "” " + finding(off),
-                        evidence(clipped.get(0), off)));
+    /** Names of the states before a state: the one it is compared with, else all. */
+    private static List<String> beforeOf(Evidence evidence, State state) {
+        return state.against().isPresent()
+                ? state.against().stream().toList()
+                : evidence.states(Role.BEFORE).stream().map(State::name).toList();
     }
 
-    private static Half half(String name, List<StatePrediction> clipped, WaveformQuantity quantity, boolean clip) {
-        List<Integer> directions =
-                clipped.stream().map(p -> direction(p, quantity)).distinct().toList();
-        return new Half(
-                name,
-                clip ? name + " clip level" : name + " peak",
-                quantity,
-                directions.size() == 1 ? directions.get(0) : 0);
+    private static Optional<StatePrediction> predictedBefore(Evidence evidence, State state, StatePrediction at) {
+        return beforeOf(evidence, state).stream()
+                .flatMap(n -> predictions(evidence, n))
+                .filter(p -> p.condition().equals(at.condition()))
+                .findFirst();
     }
 
-    private static int direction(StatePrediction prediction, WaveformQuantity quantity) {
-        Optional<Prediction> figure =
-                prediction.figure(quantity.key()).filter(f -> f.difference().isPresent());
-        if (figure.isEmpty()) {
-            return 0;
+    private static int direction(ClipHalf half, List<StatePrediction> clipped, List<StatePrediction> before) {
+        int first = half.direction(clipped.get(0), before.get(0));
+        boolean alike = true;
+        for (int i = 1; i < clipped.size(); i++) {
+            alike &= half.direction(clipped.get(i), before.get(i)) == first;
         }
-        double higher = -figure.get().difference().getAsDouble();
-        double predicted = figure.get().predicted().value().orElseThrow();
-        boolean beyond =
-                Math.abs(higher) > BEYOND * figure.get().expandedUncertainty().orElseThrow()
-                        && Math.abs(higher) > LEAST * Math.abs(predicted);
-        return beyond ? (int) Math.signum(higher) : 0;
-    }
-
-    private static String finding(List<Half> off) {
-        Half first = off.get(0);
-        if (off.size() == 1) {
-            return first.clips() + " than the traced devices make it: "
-                    + (first.direction > 0
-                            ? "look for an open leg, a device the wrong way round, or other devices than the traced ones in"
-                                    + " this leg."
-                            : "look for a shorted device or switch, or other devices than the traced ones in this leg.");
-        }
-        return first.direction == off.get(1).direction
-                ? "the wave clips " + first.word() + " than the traced devices make it: look for other devices than the"
-                        + " traced ones, another source resistance, or another gain behind the clipper than the sheet states."
-                : first.clips() + " and " + off.get(1).clips()
-                        + " than the traced devices make it: look for a pair fitted the other way round, or legs named in"
-                        + " the other order in the sheet.";
-    }
-
-    private static String evidence(StatePrediction highest, List<Half> off) {
-        return Evidence.place(highest.condition().gainPercent()) + " "
-                + off.stream()
-                        .map(h -> level(h, highest.figure(h.quantity.key()).orElseThrow()))
-                        .collect(Collectors.joining(" and "))
-                + highest.source().map(s -> "; " + s).orElse("");
-    }
-
-    private static String level(Half half, Prediction figure) {
-        return "the " + half.level + " is " + volts(figure.measured()) + " instead of " + volts(figure.predicted())
-                + " (± "
-                + NUMBERS.rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2) + " on the difference)";
-    }
-
-    private static String volts(Measured measured) {
-        return NUMBERS.rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+        return alike ? first : 0;
     }
 }

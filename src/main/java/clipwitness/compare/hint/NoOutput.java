@@ -1,19 +1,21 @@
 package clipwitness.compare.hint;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.judge.ItemValue;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
 import clipwitness.job.State;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Nothing comes out where something did before: at every setting the test tone is missing, or 40 dB and more down. */
 final class NoOutput implements HintRule {
-    private static final String CODE = "no-output";
     private static final double SILENT_DB = -40;
 
     @Override
@@ -30,15 +32,15 @@ final class NoOutput implements HintRule {
         Evidence.Pair first = pairs.get(0);
         OptionalDouble level = first.change(ItemValue.LEVEL);
         return Optional.of(new Hint(
-                CODE,
+                HintCode.NO_OUTPUT,
                 Optional.of(state.name()),
-                "“" + state.label()
-                        + "” gives no output where the unit did before: look for a broken connection, a switch without contact,"
-                        + " a missing supply, or a probe in the wrong place.",
-                first.place()
-                        + (level.isPresent()
-                                ? String.format(Locale.ROOT, " the level is %.0f dB lower", -level.getAsDouble())
-                                : " the test tone does not stand out of the noise")));
+                Remark.of(HintRemark.NO_OUTPUT, Argument.name(state.label())),
+                level.isPresent()
+                        ? Remark.of(
+                                HintRemark.NO_OUTPUT_BY_LEVEL,
+                                first.place(),
+                                Argument.decimals(-level.getAsDouble(), Unit.DECIBEL, 0))
+                        : Remark.of(HintRemark.NO_OUTPUT_BY_TONE, first.place())));
     }
 
     private static boolean isSilent(Evidence.Pair pair) {
@@ -47,7 +49,6 @@ final class NoOutput implements HintRule {
     }
 
     private static boolean hasTone(StateAtCondition setting) {
-        return setting.first().doubts().stream()
-                .noneMatch(d -> d.code() == DoubtCode.NO_FUNDAMENTAL && d.severity() == Severity.REFUSAL);
+        return setting.first().doubts().stream().noneMatch(d -> d.code() == DoubtCode.NO_FUNDAMENTAL && d.refuses());
     }
 }

@@ -9,17 +9,19 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.HintCode;
+import clipwitness.reason.HintRemark;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The switch positions were mixed up: at the settings with more than 3 % distortion the changed state meets every limit set for an
- * unchanged one, and the unchanged state fails the null-depth limit at one setting or more.
+ * The switch positions were mixed up: at the settings with more than 3 % distortion the changed state fails no limit set for an unchanged
+ * one and meets that of the null depth somewhere, and the unchanged state fails the null-depth limit at one setting or more.
  */
 final class StatesSwapped implements HintRule {
-    private static final String CODE = "states-swapped";
-
     @Override
     public List<Hint> look(Evidence evidence) {
         List<Hint> hints = new ArrayList<>();
@@ -30,7 +32,8 @@ final class StatesSwapped implements HintRule {
             for (State changed : evidence.states(Role.CHANGED)) {
                 List<Item> ofChanged = items(evidence, changed);
                 boolean meetsAll = !ofChanged.isEmpty()
-                        && ofChanged.stream().filter(Item::judged).allMatch(i -> i.decision() == Decision.PASS);
+                        && ofChanged.stream().noneMatch(i -> i.decision() == Decision.FAIL)
+                        && ofChanged.stream().anyMatch(StatesSwapped::nulls);
                 if (fails && meetsAll) {
                     hints.add(hint(unchanged, changed, ofChanged));
                 }
@@ -51,15 +54,20 @@ final class StatesSwapped implements HintRule {
         return items;
     }
 
+    private static boolean nulls(Item item) {
+        return item.quantity() == ItemQuantity.NULL_DEPTH && item.decision() == Decision.PASS;
+    }
+
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
         long settings = ofChanged.stream().map(Item::condition).distinct().count();
+        Argument moved = Argument.name(changed.label());
+        Argument kept = Argument.name(unchanged.label());
         return new Hint(
-                CODE,
-                Optional.of(unchanged.name()),
-                "“" + changed.label() + "” sounds as the unit did before and “" + unchanged.label()
-                        + "” does not: the two positions, or their captures, look swapped.",
-                "“" + changed.label() + "” meets every limit for an unchanged state at " + settings
-                        + (settings == 1 ? " clipped setting; “" : " clipped settings; “") + unchanged.label()
-                        + "” fails the null-depth limit");
+                HintCode.STATES_SWAPPED,
+                List.of(unchanged.name(), changed.name()),
+                Remark.of(HintRemark.STATES_SWAPPED, moved, kept),
+                settings == 1
+                        ? Remark.of(HintRemark.STATES_SWAPPED_BY_ONE, moved, kept)
+                        : Remark.of(HintRemark.STATES_SWAPPED_BY, moved, Argument.count(settings), kept));
     }
 }

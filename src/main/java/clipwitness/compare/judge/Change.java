@@ -3,6 +3,9 @@ package clipwitness.compare.judge;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -79,13 +82,8 @@ public final class Change {
                 .toList();
     }
 
-    private static String inState(StateAtCondition setting, Measured refused) {
-        Optional<String> reason = refused.reason();
-        return in(setting) + reason.orElseThrow();
-    }
-
-    /** How a reason begins that is about one of the two states. */
-    static String in(StateAtCondition setting) {
-        return "in " + setting.quoted() + ": ";
+    private static Reason inState(StateAtCondition setting, Measured refused) {
+        Optional<Reason> reason = refused.reason();
+        return Reason.of(FrameReason.IN_STATE, setting.name(), Argument.inner(reason.orElseThrow()));
     }
 }

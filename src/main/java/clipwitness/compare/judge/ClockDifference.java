@@ -32,7 +32,7 @@ public record ClockDifference(Condition condition, Measured.Value ratio) {
             Optional<Measured.Value> from = frequency(results, comparison.from(), condition);
             Optional<Measured.Value> to = frequency(results, comparison.to(), condition);
             from.flatMap(f -> to.map(t -> ratio(f, t)))
-                    .filter(r -> Math.abs(r.number()) > 2 * r.standardUncertainty())
+                    .filter(r -> Math.abs(r.number()) > r.expanded())
                     .ifPresent(r -> differences.add(new ClockDifference(condition, r)));
         }
         return differences;

@@ -11,6 +11,11 @@ import clipwitness.job.CaptureKind;
 import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -83,18 +88,19 @@ public final class Comparer {
         return Decision.DESCRIBED;
     }
 
-    private Optional<String> reason(String from, String to, List<Item> items, Intent intent) {
+    private Optional<Reason> reason(String from, String to, List<Item> items, Intent intent) {
         if (!items.isEmpty()) {
             return Optional.empty();
         }
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a ->
                         catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
-        String why = shared
-                ? "one export, byte for byte, stands for " + label(from) + " and " + label(to)
-                : "there is no waveform capture of " + label(from) + " and " + label(to)
-                        + " under the same gain, frequency, level and setting";
-        return Optional.of(intent == Intent.UNCHANGED ? why + ", so nothing says whether it is unchanged" : why);
+        Reason why = Reason.of(
+                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
+                label(from),
+                label(to));
+        return Optional.of(
+                intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why);
     }
 
     private List<NotExamined> notExamined(String from, String to, List<Item> items) {
@@ -107,30 +113,31 @@ public final class Comparer {
         return missing;
     }
 
-    private String whyNot(ItemQuantity quantity, String from, String to) {
+    private Reason whyNot(ItemQuantity quantity, String from, String to) {
         return switch (quantity) {
-            case NOISE, HUM -> captured(CaptureKind.NOISE, from, to);
-            case RESPONSE -> captured(CaptureKind.RESPONSE, from, to);
+            case NOISE, HUM -> captured(CaptureKind.NOISE, Word.NOISE, from, to);
+            case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
             case RAIL ->
-                job.sheet().rails().isEmpty()
-                        ? "the sheet has no meter readings"
-                        : "this version prints meter readings but does not judge them";
-            case GAIN, POLARITY -> "no input channel was captured in both states";
-            default -> "no waveform capture under a condition that both states share";
+                Reason.of(
+                        job.sheet().rails().isEmpty()
+                                ? ComparisonReason.NO_METER_READINGS
+                                : ComparisonReason.READINGS_NOT_JUDGED);
+            case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
+            default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
         };
     }
 
-    private String captured(CaptureKind kind, String from, String to) {
+    private Reason captured(CaptureKind kind, Word word, String from, String to) {
         for (String state : new String[] {from, to}) {
             if (job.captures().stream()
                     .noneMatch(r -> r.kind() == kind && r.state().equals(Optional.of(state)))) {
-                return "no " + kind.code() + " capture of " + label(state);
+                return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(word), label(state));
             }
         }
-        return "this version lists " + kind.code() + " captures but does not measure them";
+        return Reason.of(ComparisonReason.KIND_NOT_MEASURED, Argument.word(word));
     }
 
-    private String label(String state) {
-        return "“" + job.sheet().label(state) + "”";
+    private Argument label(String state) {
+        return Argument.name(job.sheet().label(state));
     }
 }

@@ -1,11 +1,13 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.JobSheet;
 import clipwitness.measure.Contribution;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -29,7 +31,7 @@ public final class Drift {
     }
 
     /** Contributions to a change of a figure in its unit: of the level, and as far as ranges differ of the gain. */
-    public List<Contribution> of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
+    List<Contribution> of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
         return switch (figure) {
             case LEVEL -> ofLevel(from, to);
             case GAIN -> RangeChange.ofLevel(from, to).stream().toList();
@@ -48,23 +50,25 @@ public final class Drift {
         return Stream.of(
                         StimulusChange.doubt(from, to),
                         temperature.doubt(from, to),
-                        otherwise(from, to, "coupling", CaptureRow::coupling),
-                        otherwise(from, to, "acquisition", CaptureRow::acquisition))
+                        otherwise(from, to, Word.COUPLING, CaptureRow::coupling),
+                        otherwise(from, to, Word.ACQUISITION, CaptureRow::acquisition))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     private static Optional<Doubt> otherwise(
-            StateAtCondition from, StateAtCondition to, String what, Function<CaptureRow, Optional<String>> column) {
+            StateAtCondition from, StateAtCondition to, Word what, Function<CaptureRow, Optional<String>> column) {
         Optional<String> before = column.apply(from.replicates().get(0).row());
         Optional<String> after = column.apply(to.replicates().get(0).row());
         if (before.isEmpty() || after.isEmpty() || before.equals(after)) {
             return Optional.empty();
         }
-        return Optional.of(new Doubt(
-                DoubtCode.NOT_COMPARABLE,
+        return Optional.of(Doubt.of(
                 Severity.WARNING,
-                what + " is " + after.get() + " here and " + before.get() + " in " + from.quoted()
-                        + ": what changed may be that"));
+                DoubtReason.NOT_COMPARABLE_INSTRUMENT,
+                Argument.word(what),
+                Argument.name(after.get()),
+                Argument.name(before.get()),
+                from.name()));
     }
 }

@@ -18,8 +18,6 @@ import java.util.OptionalDouble;
 
 /** Series over the gain control, and over the level where level steps were captured. */
 public final class GainSeries {
-    private static final double[] MARKS_PERCENT = {1, 3, 10};
-
     private final Catalogue catalogue;
     private final Repeatability repeatability;
     private final OptionalDouble jobLevel;
@@ -60,7 +58,7 @@ public final class GainSeries {
     private Series series(String state, Condition condition, List<StateAtCondition> along) {
         ThdCurve curve = thdCurve(along, repeatability);
         List<OnsetGain> onsets = new ArrayList<>();
-        for (double mark : MARKS_PERCENT) {
+        for (double mark : CommonPractice.ONSET_MARKS_PERCENT) {
             onsets.add(new OnsetGain(mark, curve.gainAt(Measured.of(mark, Unit.PERCENT))));
         }
         return new Series(

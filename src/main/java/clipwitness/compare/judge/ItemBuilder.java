@@ -8,6 +8,7 @@ import clipwitness.job.Limits;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -109,7 +110,7 @@ public final class ItemBuilder {
             return item(question, limit, Decision.DESCRIBED, none, Optional.empty());
         }
         if (value.isEmpty()) {
-            Optional<String> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
+            Optional<Remark> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
             return item(question, limit, Decision.UNDECIDED, none, remedy);
         }
         Decision decision = tolerance.decide(value.get());
@@ -130,7 +131,7 @@ public final class ItemBuilder {
             OptionalDouble limit,
             Decision decision,
             OptionalDouble probability,
-            Optional<String> remedy) {
+            Optional<Remark> remedy) {
         return new Item(
                 question.quantity(),
                 question.from().condition(),

@@ -8,6 +8,10 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.Optional;
 
 /**
@@ -16,26 +20,34 @@ import java.util.Optional;
  */
 public enum ItemValue {
     /** Level of the rms over 1 V, dB. */
-    LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, true),
+    LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, Word.RMS),
     /** Level of the distortion over 1 %, dB. */
-    THD(ItemQuantity.THD, WaveformQuantity.THD, true),
+    THD(ItemQuantity.THD, WaveformQuantity.THD, Word.THD),
     /** Asymmetry, points. */
-    ASYMMETRY(ItemQuantity.ASYMMETRY, WaveformQuantity.ASYMMETRY, false),
+    ASYMMETRY(ItemQuantity.ASYMMETRY, WaveformQuantity.ASYMMETRY),
     /** Crest factor, dB. */
-    CREST_FACTOR(ItemQuantity.CREST_FACTOR, WaveformQuantity.CREST_FACTOR, true),
+    CREST_FACTOR(ItemQuantity.CREST_FACTOR, WaveformQuantity.CREST_FACTOR, Word.CREST_FACTOR),
     /** Gain at the fundamental, dB. */
-    GAIN(ItemQuantity.GAIN, WaveformQuantity.GAIN, false),
+    GAIN(ItemQuantity.GAIN, WaveformQuantity.GAIN),
     /** Phase at the fundamental, degrees. */
-    POLARITY(ItemQuantity.POLARITY, WaveformQuantity.PHASE, false);
+    POLARITY(ItemQuantity.POLARITY, WaveformQuantity.PHASE);
 
     private final ItemQuantity item;
     private final WaveformQuantity quantity;
-    private final boolean inDecibels;
+    private final Optional<Word> ofLevel;
 
-    ItemValue(ItemQuantity item, WaveformQuantity quantity, boolean inDecibels) {
+    /** A figure that is compared as it is. */
+    ItemValue(ItemQuantity item, WaveformQuantity quantity) {
         this.item = item;
         this.quantity = quantity;
-        this.inDecibels = inDecibels;
+        this.ofLevel = Optional.empty();
+    }
+
+    /** A figure that is compared as a level in dB, and what it is called where it is zero. */
+    ItemValue(ItemQuantity item, WaveformQuantity quantity, Word word) {
+        this.item = item;
+        this.quantity = quantity;
+        this.ofLevel = Optional.of(word);
     }
 
     public ItemQuantity item() {
@@ -49,17 +61,16 @@ public enum ItemValue {
         if (value.isEmpty()) {
             return Measured.refused(item.unit(), raw.reason().orElseThrow());
         }
-        return inDecibels
-                ? decibels(value.get())
-                : inUnit(value.get(), 1, value.get().number());
+        return ofLevel.map(word -> decibels(value.get(), word))
+                .orElseGet(() -> inUnit(value.get(), 1, value.get().number()));
     }
 
-    private Measured decibels(Measured.Value v) {
+    private Measured decibels(Measured.Value v, Word word) {
         // A figure that noise bounds stands at its standard uncertainty at least: there its level is as uncertain as a
         // level can be.
         double amplitude = Math.max(v.number(), v.standardUncertainty());
         if (!(amplitude > 0)) {
-            return Measured.refused(item.unit(), "a level cannot be given, because the " + quantity.key() + " is zero");
+            return Measured.refused(item.unit(), Reason.of(FigureReason.LEVEL_OF_ZERO, Argument.word(word)));
         }
         return inUnit(v, Decibels.PER_RELATIVE_AMPLITUDE / amplitude, Decibels.ofAmplitude(amplitude));
     }

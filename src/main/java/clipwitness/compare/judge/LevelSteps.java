@@ -8,6 +8,7 @@ import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,9 +35,7 @@ final class LevelSteps {
         List<LevelStep> rows = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step s = steps.get(i);
-            Measured slope = i == 0
-                    ? Measured.refused(Unit.ONE, "the lowest step has none below it")
-                    : slope(steps.get(i - 1), s);
+            Measured slope = i == 0 ? Measured.refused(Unit.ONE, FigureReason.LOWEST_STEP) : slope(steps.get(i - 1), s);
             rows.add(new LevelStep(s.inputVolts, s.output, slope));
         }
         return new LevelSeries(settings.get(0).condition().gainPercent(), rows, compressionPoint(steps));
@@ -65,7 +64,7 @@ final class LevelSteps {
                         (above.outputDb - below.outputDb) / in,
                         Unit.ONE,
                         Math.hypot(above.uncertaintyDb, below.uncertaintyDb) / in)
-                : Measured.refused(Unit.ONE, "two steps have the same input level");
+                : Measured.refused(Unit.ONE, FigureReason.SAME_INPUT_LEVEL);
     }
 
     private static Measured compressionPoint(List<Step> steps) {
@@ -76,7 +75,7 @@ final class LevelSteps {
                 return crossing(steps, i, short0, short1);
             }
         }
-        return Measured.refused(Unit.VOLT, "not reached");
+        return Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED);
     }
 
     private static Measured crossing(List<Step> steps, int i, double short0, double short1) {

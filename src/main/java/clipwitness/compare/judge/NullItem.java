@@ -6,6 +6,7 @@ import clipwitness.measure.Source;
 import clipwitness.measure.pair.NullDepth;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ public final class NullItem {
     public static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
         OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
         if (noise.isEmpty() || noise.getAsDouble() == 0) {
-            return Measured.refused(Unit.DECIBEL, "the capture could not be measured");
+            return Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED);
         }
         double twice = repeatability
                 .ofRemainder(setting)

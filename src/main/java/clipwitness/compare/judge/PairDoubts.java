@@ -1,11 +1,13 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.job.Job;
 import clipwitness.job.State;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,11 +15,7 @@ import java.util.stream.Stream;
 
 /** Doubts that only show when captures stand side by side: another stimulus, one export for two states. */
 public final class PairDoubts {
-    private static final Doubt ONCE = new Doubt(
-            DoubtCode.NOT_COMPARABLE,
-            Severity.NOTE,
-            "the gain control was set once and at one position only, so how well it is set again is not in the uncertainty: a second"
-                    + " setting, or a second run, would tell");
+    private static final Doubt ONCE = Doubt.of(Severity.NOTE, DoubtReason.NOT_COMPARABLE_SET_ONCE);
 
     private final Job job;
     private final Catalogue catalogue;
@@ -67,20 +65,17 @@ public final class PairDoubts {
         return all.stream()
                 .filter(other -> !other.row().equals(capture.row()) && other.isOfSameExport(capture))
                 .findFirst()
-                .map(other -> new Doubt(
-                        DoubtCode.NOT_COMPARABLE,
-                        Severity.WARNING,
-                        "the same export, byte for byte, " + role(capture, other)));
+                .map(other -> new Doubt(Severity.WARNING, role(capture, other)));
     }
 
-    private String role(CaptureResult capture, CaptureResult other) {
-        String line = "line " + other.row().row() + " of the captures table";
+    private Reason role(CaptureResult capture, CaptureResult other) {
+        Argument line = Argument.count(other.row().row());
         if (!other.row().state().equals(capture.row().state())) {
             String label = other.row().state().map(job.sheet()::label).orElse("");
-            return "stands for “" + label + "” too (" + line + "): what it says of itself is not compared";
+            return Reason.of(DoubtReason.NOT_COMPARABLE_TWO_STATES, Argument.name(label), line);
         }
         return other.row().condition().equals(capture.row().condition())
-                ? "stands in " + line + " too: it is counted once"
-                : "stands for another setting too (" + line + "): one of them is wrong";
+                ? Reason.of(DoubtReason.NOT_COMPARABLE_TWO_ROWS, line)
+                : Reason.of(DoubtReason.NOT_COMPARABLE_TWO_SETTINGS, line);
     }
 }

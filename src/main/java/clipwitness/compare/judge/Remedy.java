@@ -3,9 +3,15 @@ package clipwitness.compare.judge;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
+import clipwitness.reason.Word;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,26 +31,26 @@ public final class Remedy {
 
     private final Measured.Value change;
     private final Map<Source, Double> stays;
-    private final Words words;
+    private final About about;
     private final int runs;
     private final double wanted;
 
-    private Remedy(Measured.Value change, Map<Source, Double> stays, Words words, int runs, double distance) {
+    private Remedy(Measured.Value change, Map<Source, Double> stays, About about, int runs, double distance) {
         this.change = change;
         this.stays = stays;
-        this.words = words;
+        this.about = about;
         this.runs = runs;
         this.wanted = distance * distance / 4;
     }
 
     /**
-     * Whom a sentence is about.
+     * Whom a remark is about.
      *
-     * @param what   what is to be captured, {@code each state}
-     * @param as     what it has to be captured like, {@code the other}
-     * @param hidden what is too uncertain where nothing helps
+     * @param what   what is to be captured: each state, or one again
+     * @param as     what it has to be captured like: the other, or the one before
+     * @param hidden what to say where nothing helps
      */
-    private record Words(String what, String as, String hidden) {}
+    private record About(Argument what, Argument as, Remark hidden) {}
 
     /**
      * A sentence for the bench after the work.
@@ -55,18 +61,17 @@ public final class Remedy {
      * @param to       the setting after it
      * @param stays    variance share of the earlier setting in each source
      */
-    static String of(
+    static Remark of(
             Measured.Value change,
             double distance,
             StateAtCondition from,
             StateAtCondition to,
             Map<Source, Double> stays) {
-        Words words = new Words(
-                to.quoted() + " again",
-                from.quoted(),
-                "What was captured of " + from.quoted()
-                        + " is too uncertain so near the limit, and it cannot be captured again.");
-        return new Remedy(change, stays, words, to.runs(), distance).sentence(distance);
+        About about = new About(
+                Argument.word(RemedyRemark.STATE_AGAIN, to.name()),
+                Argument.word(Word.QUOTED, from.name()),
+                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from.name()));
+        return new Remedy(change, stays, about, to.runs(), distance).remark(distance);
     }
 
     /**
@@ -74,37 +79,39 @@ public final class Remedy {
      *
      * @param setting the setting whose captures both states will have
      */
-    public static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
-        Words words = new Words(
-                "each state", "the other", "No number of captures would soon show a change as small as the limit.");
-        return new Remedy(change, new EnumMap<>(Source.class), words, setting.runs(), distance).sentence(distance);
+    public static Remark beforehand(Measured.Value change, double distance, StateAtCondition setting) {
+        About about = new About(
+                Argument.word(Word.EACH_STATE),
+                Argument.word(Word.THE_OTHER),
+                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES));
+        return new Remedy(change, new EnumMap<>(Source.class), about, setting.runs(), distance).remark(distance);
     }
 
-    /** A sentence where there is no figure at all. */
-    public static String forRefusal(String reason) {
-        return "Capture it again: " + reason + ".";
+    /** A remark where there is no figure at all. */
+    public static Remark forRefusal(Reason reason) {
+        return Remark.of(RemedyRemark.CAPTURE_AGAIN, Argument.inner(reason));
     }
 
     /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
-    public static String forRefusal(String reason, StateAtCondition from) {
-        return reason.startsWith(Change.in(from))
-                ? "Capture it again if the unit can be put back into this state: " + reason + "."
-                : forRefusal(reason);
+    public static Remark forRefusal(Reason reason, StateAtCondition from) {
+        boolean ofBefore = reason.code() == FrameReason.IN_STATE
+                && reason.arguments().get(0).equals(from.name());
+        return ofBefore ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason)) : forRefusal(reason);
     }
 
-    private String sentence(double distance) {
+    private Remark remark(double distance) {
         if (!(distance > 0)) {
-            return "The change lies on the limit; more captures would not decide.";
+            return Remark.of(RemedyRemark.ON_THE_LIMIT);
         }
         return occasion()
                 .or(this::record)
                 .or(this::range)
                 .or(this::moreRuns)
                 .or(this::betterKnob)
-                .orElse(words.hidden());
+                .orElse(about.hidden());
     }
 
-    private Optional<String> occasion() {
+    private Optional<Remark> occasion() {
         if (square(OCCASION) == 0 || square() - square(OCCASION) > wanted) {
             return Optional.empty();
         }
@@ -113,46 +120,42 @@ public final class Remedy {
                 .filter(OCCASION::contains)
                 .findFirst()
                 .orElseThrow();
-        String as = words.as();
-        return Optional.of("Capture " + words.what()
-                + switch (largest) {
-                    case STIMULUS -> " with the generator set as it was for " + as + ".";
-                    case TEMPERATURE -> " at the temperature at which " + as + " was captured.";
-                    default -> " at the vertical range, and with the instrument, at which " + as + " was captured.";
-                });
+        RemedyRemark same = switch (largest) {
+            case STIMULUS -> RemedyRemark.SAME_STIMULUS;
+            case TEMPERATURE -> RemedyRemark.SAME_TEMPERATURE;
+            default -> RemedyRemark.SAME_RANGE;
+        };
+        return Optional.of(Remark.of(same, about.what(), about.as()));
     }
 
-    private Optional<String> record() {
-        return times(EnumSet.of(Source.NOISE))
-                .map(n -> "Capture " + words.what() + " with a record " + n + " times as long, or average " + n
-                        + " captures: noise is what hides the change.");
+    private Optional<Remark> record() {
+        return times(EnumSet.of(Source.NOISE)).map(n -> counted(RemedyRemark.LONGER_RECORD, n));
     }
 
-    private Optional<String> range() {
+    private Optional<Remark> range() {
         return times(EnumSet.of(Source.CONVERTER_STEP))
                 .map(n -> (int) Math.ceil(Math.sqrt(n)))
-                .map(n -> "Capture " + words.what() + " at a vertical range " + n
-                        + " times finer, or with more bits: the converter step hides the change.");
+                .map(n -> counted(RemedyRemark.FINER_RANGE, n));
     }
 
-    private Optional<String> moreRuns() {
+    private Optional<Remark> moreRuns() {
         Set<Source> fall = EnumSet.copyOf(SETTING);
         fall.add(Source.NOISE);
-        return times(fall)
-                .filter(n -> n * runs <= MOST_RUNS)
-                .map(n -> "Set the controls anew and capture " + words.what() + " until there are " + n * runs
-                        + " runs (column run of captures.csv): how well the knob is set again hides the change.");
+        return times(fall).filter(n -> n * runs <= MOST_RUNS).map(n -> counted(RemedyRemark.MORE_RUNS, n * runs));
     }
 
-    private Optional<String> betterKnob() {
+    private Remark counted(RemedyRemark remedy, int count) {
+        return Remark.of(remedy, about.what(), Argument.count(count));
+    }
+
+    private Optional<Remark> betterKnob() {
         double part = falling(SETTING);
         double rest = square() - part;
         return part > 0 && rest < wanted
-                ? Optional.of(String.format(
-                        Locale.ROOT,
-                        "Set the gain control %.0f times as well as it was, by a dial, a mark, or at an end stop, and capture %s.",
-                        Math.ceil(Math.sqrt(part / (wanted - rest))),
-                        words.what()))
+                ? Optional.of(Remark.of(
+                        RemedyRemark.BETTER_KNOB,
+                        about.what(),
+                        Argument.decimals(Math.ceil(Math.sqrt(part / (wanted - rest))), Unit.ONE, 0)))
                 : Optional.empty();
     }
 

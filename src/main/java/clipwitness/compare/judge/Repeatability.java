@@ -87,12 +87,12 @@ public final class Repeatability {
     }
 
     /** A figure of a setting with this contribution. */
-    Measured figure(StateAtCondition setting, WaveformQuantity quantity) {
+    public Measured figure(StateAtCondition setting, WaveformQuantity quantity) {
         return with(setting.figure(quantity), of(setting, quantity));
     }
 
     /** The same for any figure. */
-    Measured figure(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
+    public Measured figure(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
         return with(figure.apply(setting), of(setting, figure));
     }
 

@@ -8,6 +8,10 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.pair.HarmonicAtEqualLevel;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,11 +24,6 @@ import java.util.Optional;
  * @param replicates captures, at least one
  */
 public record StateAtCondition(String state, String label, Condition condition, List<CaptureResult> replicates) {
-    private static final double CLIPPED_THD_PERCENT = 3;
-
-    /** Distortion is not judged while it is below this in both states (measurement book, section 4). */
-    private static final double LEAST_THD_PERCENT = 1;
-
     public StateAtCondition {
         replicates = List.copyOf(replicates);
         if (replicates.isEmpty()) {
@@ -58,18 +57,22 @@ public record StateAtCondition(String state, String label, Condition condition, 
                         .filter(h -> h.order() == order)
                         .findFirst()
                         .map(Harmonic::level)
-                        .orElse(Measured.refused(Unit.DBC, "harmonic " + order + " was not measured")))
+                        .orElse(Measured.refused(
+                                Unit.DBC,
+                                Reason.of(
+                                        FigureReason.HARMONIC_NOT_MEASURED,
+                                        Argument.word(Word.HARMONIC, Argument.count(order))))))
                 .toList());
     }
 
-    /** Whether it distorts so much that its clippers work, by common practice: more than 3 %. */
+    /** Whether it distorts so much that its clippers work: it is clearly clipped. */
     public boolean isClipped() {
-        return thd().filter(t -> t > CLIPPED_THD_PERCENT).isPresent();
+        return thd().filter(t -> t > CommonPractice.CLEARLY_CLIPPED_PERCENT).isPresent();
     }
 
     /** Whether a change of its distortion can matter: 1 % or more, or not known. */
     public boolean hasThdToJudge() {
-        return thd().filter(t -> t < LEAST_THD_PERCENT).isEmpty();
+        return thd().filter(t -> t < CommonPractice.LEAST_JUDGED_PERCENT).isEmpty();
     }
 
     private Optional<Double> thd() {
@@ -86,9 +89,9 @@ public record StateAtCondition(String state, String label, Condition condition, 
         return new StateAtCondition(state, label, condition, List.of(capture));
     }
 
-    /** The label in quotes, fit for a sentence. */
-    String quoted() {
-        return "“" + label + "”";
+    /** The label as an argument of a statement. */
+    Argument name() {
+        return Argument.name(label);
     }
 
     /** The first capture whose figures were not refused, else the first. */

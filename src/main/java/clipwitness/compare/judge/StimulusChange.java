@@ -1,8 +1,5 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
@@ -10,7 +7,12 @@ import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.series.LevelOverDrive;
 import clipwitness.quantity.Decibels;
-import java.util.Locale;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.Optional;
 
 /**
@@ -55,12 +57,12 @@ final class StimulusChange {
     /** The doubt that the two settings raise. */
     static Optional<Doubt> doubt(StateAtCondition from, StateAtCondition to) {
         return between(from, to)
-                .map(db -> doubt(String.format(
-                        Locale.ROOT,
-                        "the input is %.2f dB %s than in %s: what changed may be the drive, not the unit",
-                        Math.abs(db),
-                        db > 0 ? "stronger" : "weaker",
-                        from.quoted())));
+                .map(db -> Doubt.of(
+                        Severity.WARNING,
+                        DoubtReason.STIMULUS_CHANGED,
+                        Argument.decimals(Math.abs(db), Unit.DECIBEL, 2),
+                        Argument.word(db > 0 ? Word.STRONGER : Word.WEAKER),
+                        from.name()));
     }
 
     /** The doubt that a capture raises against the level that the sheet states. */
@@ -70,15 +72,12 @@ final class StimulusChange {
         if (stated == 0 || found.isEmpty() || Math.abs(found.get() / stated - 1) <= FROM_SHEET) {
             return Optional.empty();
         }
-        return Optional.of(doubt(String.format(
-                Locale.ROOT,
-                "the input measures %.1f mV peak where the sheet states %.1f mV",
-                1000 * found.get(),
-                1000 * stated)));
+        return Optional.of(Doubt.of(
+                Severity.WARNING, DoubtReason.STIMULUS_CHANGED_SHEET, millivolts(found.get()), millivolts(stated)));
     }
 
-    private static Doubt doubt(String text) {
-        return new Doubt(DoubtCode.STIMULUS_CHANGED, Severity.WARNING, text);
+    private static Argument millivolts(double volts) {
+        return Argument.decimals(1000 * volts, Unit.VOLT, 1);
     }
 
     private static Optional<Double> input(Measured fundamental) {

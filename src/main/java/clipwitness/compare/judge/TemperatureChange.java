@@ -1,13 +1,15 @@
 package clipwitness.compare.judge;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.Decibels;
-import java.util.Locale;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,8 +18,6 @@ import java.util.OptionalDouble;
  * over its clip level. The clip level is that of the node, taken from the output by the sheet's output gain where it states one.
  */
 final class TemperatureChange {
-    private static final double VOLTS_PER_KELVIN = 0.002;
-    private static final double WORTH_SAYING = 3; // K, as for junctions
 
     private final OptionalDouble bench;
     private final double outputGain;
@@ -40,22 +40,23 @@ final class TemperatureChange {
         return kelvin > 0 && clip.isPresent()
                 ? Optional.of(new Contribution(
                         Source.TEMPERATURE,
-                        Decibels.PER_RELATIVE_AMPLITUDE * VOLTS_PER_KELVIN * kelvin * outputGain / clip.get()))
+                        Decibels.PER_RELATIVE_AMPLITUDE
+                                * Temperature.VOLTS_PER_KELVIN
+                                * kelvin
+                                * outputGain
+                                / clip.get()))
                 : Optional.empty();
     }
 
     /** The doubt that two temperatures more than 3 K apart raise. */
     Optional<Doubt> doubt(StateAtCondition from, StateAtCondition to) {
         double kelvin = difference(from, to);
-        return kelvin > WORTH_SAYING
-                ? Optional.of(new Doubt(
-                        DoubtCode.NOT_COMPARABLE,
+        return kelvin > Temperature.FAR_APART_KELVIN
+                ? Optional.of(Doubt.of(
                         Severity.NOTE,
-                        String.format(
-                                Locale.ROOT,
-                                "captured %.1f K away from %s: a junction's clip level moves by about 2 mV/K",
-                                kelvin,
-                                from.quoted())))
+                        DoubtReason.NOT_COMPARABLE_TEMPERATURE,
+                        Argument.decimals(kelvin, Unit.KELVIN, 1),
+                        from.name()))
                 : Optional.empty();
     }
 

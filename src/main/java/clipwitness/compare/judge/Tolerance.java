@@ -31,7 +31,7 @@ record Tolerance(double lower, double upper) {
     /** Decision on a value. Of an upper bound nothing is known from below, so it cannot fail. */
     Decision decide(Measured.Value value) {
         double y = value.number();
-        double expanded = 2 * value.standardUncertainty();
+        double expanded = value.expanded();
         if (y + expanded <= upper && y - expanded >= lower) {
             return Decision.PASS;
         }

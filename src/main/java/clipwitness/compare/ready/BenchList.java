@@ -1,8 +1,5 @@
 package clipwitness.compare.ready;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
@@ -16,9 +13,15 @@ import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.BenchRemark;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -52,21 +55,17 @@ final class BenchList {
         return missing;
     }
 
-    private void add(String code, String text) {
-        missing.add(new Missing(code, text, false));
+    private void add(BenchRemark what, Argument... arguments) {
+        add(false, what, arguments);
     }
 
-    private void addGrave(String code, String text) {
-        missing.add(new Missing(code, text, true));
+    private void add(boolean grave, BenchRemark what, Argument... arguments) {
+        missing.add(new Missing(what.code(), Remark.of(what, arguments), grave));
     }
 
     private void waves(State state) {
         if (catalogue.of(state.name()).isEmpty()) {
-            addGrave(
-                    "no-waveform",
-                    "“" + state.label()
-                            + "” has no waveform capture: capture the test tone at several positions of the gain"
-                            + " control, input and output together.");
+            add(true, BenchRemark.NO_WAVEFORM, Argument.name(state.label()));
         }
     }
 
@@ -75,8 +74,9 @@ final class BenchList {
         for (CaptureResult c : captures) {
             for (Doubt d : c.doubts()) {
                 if (d.severity() == severity && d.code() != DoubtCode.UNIT_ASSUMED) {
-                    missing.add(new Missing(
-                            d.code().code(), c.row().file() + ": " + d.sentence(), severity == Severity.REFUSAL));
+                    Remark what = Remark.of(
+                            BenchRemark.DOUBTED, Argument.name(c.row().file()), Argument.sentence(d.reason()));
+                    missing.add(new Missing(d.code().code(), what, d.refuses()));
                 }
             }
         }
@@ -87,46 +87,26 @@ final class BenchList {
         if (settings.isEmpty()) {
             return;
         }
-        String label = "“" + state.label() + "”";
+        Argument label = Argument.name(state.label());
         if (settings.stream().noneMatch(s -> catalogue.alongGain(s).size() > 1)) {
-            add(
-                    "one-gain-setting",
-                    label
-                            + " was captured at one position of the gain control: capture more, the end stops among them, where no"
-                            + " knob can be set amiss.");
+            add(BenchRemark.ONE_GAIN_SETTING, label);
         }
         if (settings.stream().noneMatch(s -> s.runs() > 1)) {
-            add(
-                    "no-replicate",
-                    label
-                            + " has no setting that was set anew and captured again (column run): without one, how well the knob is"
-                            + " set again is taken from the sheet.");
+            add(BenchRemark.NO_REPLICATE, label);
         }
         if (settings.stream().noneMatch(s -> s.first().values().containsKey(WaveformQuantity.GAIN))) {
-            add(
-                    "no-input-channel",
-                    label + " was captured without its input: gain, polarity, onset and knee stay unknown.");
+            add(BenchRemark.NO_INPUT_CHANNEL, label);
         }
     }
 
     private void kinds(State state) {
         List<CaptureResult> noise = of(state, CaptureKind.NOISE);
         if (noise.isEmpty()) {
-            absent(
-                    "no-noise-capture",
-                    state,
-                    "noise capture: terminate the input and capture the output for at least 5 periods of the mains, or noise and"
-                            + " hum cannot be compared",
-                    LimitQuantity.NOISE,
-                    LimitQuantity.HUM);
+            absent(BenchRemark.NO_NOISE_CAPTURE, state, LimitQuantity.NOISE, LimitQuantity.HUM);
         }
         noise.forEach(this::length);
         if (of(state, CaptureKind.RESPONSE).isEmpty()) {
-            absent(
-                    "no-response-capture",
-                    state,
-                    "response capture: without one the frequency response cannot be compared",
-                    LimitQuantity.RESPONSE);
+            absent(BenchRemark.NO_RESPONSE_CAPTURE, state, LimitQuantity.RESPONSE);
         }
     }
 
@@ -137,10 +117,10 @@ final class BenchList {
     }
 
     /** A kind of capture that is not there, grave where the sheet itself sets a limit that needs it. */
-    private void absent(String code, State state, String what, LimitQuantity... needing) {
+    private void absent(BenchRemark what, State state, LimitQuantity... needing) {
         boolean wanted =
                 List.of(needing).stream().anyMatch(q -> !job.sheet().limits().isDefault(q));
-        missing.add(new Missing(code, "“" + state.label() + "” has no " + what + ".", wanted));
+        add(wanted, what, Argument.name(state.label()));
     }
 
     private void length(CaptureResult noise) {
@@ -148,14 +128,11 @@ final class BenchList {
         double mains = job.sheet().bench().mains().orElse(USUAL_MAINS);
         if (rate.isPresent() && noise.export().samples() / rate.getAsDouble() * mains < PERIODS_FOR_HUM) {
             add(
-                    DoubtCode.TOO_SHORT_FOR_HUM.code(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the record lasts %.0f ms, and 5 periods of %.0f Hz last %.0f ms: capture a longer one.",
-                            noise.row().file(),
-                            1000 * noise.export().samples() / rate.getAsDouble(),
-                            mains,
-                            1000 * PERIODS_FOR_HUM / mains));
+                    BenchRemark.TOO_SHORT_FOR_HUM,
+                    Argument.name(noise.row().file()),
+                    Argument.decimals(1000 * noise.export().samples() / rate.getAsDouble(), Unit.SECOND, 0),
+                    Argument.decimals(mains, Unit.HERTZ, 0),
+                    Argument.decimals(1000 * PERIODS_FOR_HUM / mains, Unit.SECOND, 0));
         }
     }
 
@@ -170,12 +147,9 @@ final class BenchList {
         double used = span / step.getAsDouble() / Math.pow(2, bits(capture));
         if (span > 0 && used < HALF) {
             add(
-                    "screen-half-empty",
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the wave fills %.0f %% of the converter's range: a finer vertical range would halve its steps.",
-                            capture.row().file(),
-                            100 * used));
+                    BenchRemark.SCREEN_HALF_EMPTY,
+                    Argument.name(capture.row().file()),
+                    Argument.decimals(100 * used, Unit.PERCENT, 0));
         }
     }
 
@@ -197,7 +171,6 @@ final class BenchList {
     private void rails(List<State> before) {
         job.sheet().rails().stream()
                 .filter(r -> before.stream().noneMatch(s -> r.readings().containsKey(s.name())))
-                .forEach(r -> add(
-                        "no-reading", "“" + r.name() + "” has no meter reading from before the work: measure it now."));
+                .forEach(r -> add(BenchRemark.NO_READING, Argument.name(r.name())));
     }
 }

@@ -72,7 +72,7 @@ public final class Readiness {
         if (value.isEmpty()) {
             return refused(figure.item(), setting, limit, same);
         }
-        double expanded = 2 * value.get().standardUncertainty();
+        double expanded = value.get().expanded();
         boolean sufficient = expanded <= limit;
         return new ReadyItem(
                 figure.item(),

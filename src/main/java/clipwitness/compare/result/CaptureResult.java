@@ -1,9 +1,9 @@
 package clipwitness.compare.result;
 
-import clipwitness.capture.Doubt;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
+import clipwitness.reason.Doubt;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

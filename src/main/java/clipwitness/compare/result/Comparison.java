@@ -1,5 +1,6 @@
 package clipwitness.compare.result;
 
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public record Comparison(
         String to,
         Intent intent,
         Decision verdict,
-        Optional<String> reason,
+        Optional<Reason> reason,
         List<ItemQuantity> judged,
         List<NotExamined> notExamined,
         List<Item> items,

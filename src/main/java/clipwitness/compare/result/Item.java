@@ -2,6 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
+import clipwitness.reason.Remark;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +25,7 @@ public record Item(
         OptionalDouble limit,
         Decision decision,
         OptionalDouble conformanceProbability,
-        Optional<String> remedy) {
+        Optional<Remark> remedy) {
     /** Checks that all parts are there. */
     public Item {
         Objects.requireNonNull(quantity, "quantity");

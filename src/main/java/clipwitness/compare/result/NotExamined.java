@@ -1,9 +1,11 @@
 package clipwitness.compare.result;
 
+import clipwitness.reason.Reason;
+
 /**
  * A quantity that a comparison could not look at.
  *
  * @param quantity which
- * @param reason   why, a clause
+ * @param reason   why
  */
-public record NotExamined(ItemQuantity quantity, String reason) {}
+public record NotExamined(ItemQuantity quantity, Reason reason) {}

@@ -2,6 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
+import clipwitness.reason.Remark;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -22,7 +23,7 @@ public record ReadyItem(
         double limit,
         Measured smallestChange,
         boolean sufficient,
-        Optional<String> remedy) {
+        Optional<Remark> remedy) {
     /** Checks that all parts are there. */
     public ReadyItem {
         Objects.requireNonNull(quantity, "quantity");

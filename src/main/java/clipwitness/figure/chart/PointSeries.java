@@ -37,7 +37,7 @@ public record PointSeries(StateStyle style, boolean hollow, boolean joined, List
     public record Point(double x, double y, double uncertainty, boolean upperBound) {
         /** A measured value at a place. */
         public static Point of(double x, Measured.Value value) {
-            return new Point(x, value.number(), 2 * value.standardUncertainty(), value.isUpperBound());
+            return new Point(x, value.number(), value.expanded(), value.isUpperBound());
         }
 
         /** What the mark covers: value - U to value + U, or the bound alone. */

@@ -1,12 +1,15 @@
 package clipwitness.measure.capture;
 
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.TotalHarmonicDistortion;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.FrameReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +20,6 @@ import java.util.OptionalDouble;
  * its doubts are warnings.
  */
 final class InputScreen {
-    private static final String CHANNEL = "input channel: ";
-
     private final Optional<Waveform> input;
     private final Optional<VerticalScale> scale;
     private final List<Doubt> doubts = new ArrayList<>();
@@ -27,9 +28,8 @@ final class InputScreen {
     InputScreen(WaveformInput capture) {
         input = capture.input();
         scale = capture.inputScale();
-        Optional<Doubt> missing =
-                input.flatMap(i -> WaveformDoubts.missingSamples(CHANNEL, i.samples(), Severity.WARNING));
-        missing.ifPresent(doubts::add);
+        Optional<Doubt> missing = input.flatMap(i -> WaveformDoubts.missingSamples(i.samples(), Severity.WARNING));
+        missing.ifPresent(this::add);
         usable = input.isPresent() && !WaveformDoubts.tooManyGaps(input.get().samples());
     }
 
@@ -42,17 +42,22 @@ final class InputScreen {
     boolean accepts(FittedWave fitted) {
         Samples samples = input.orElseThrow().samples();
         if (!fitted.hasFundamental()) {
-            doubts.add(WaveformDoubts.noFundamental(CHANNEL, OptionalDouble.empty(), Severity.WARNING));
+            add(WaveformDoubts.noFundamental(OptionalDouble.empty(), Severity.WARNING));
             return false;
         }
-        Optional<Doubt> overRange = WaveformDoubts.overRange(CHANNEL, fitted, samples, scale, Severity.WARNING);
-        overRange.ifPresent(doubts::add);
+        Optional<Doubt> overRange = WaveformDoubts.overRange(fitted, samples, scale, Severity.WARNING);
+        overRange.ifPresent(this::add);
         if (overRange.isPresent()) {
             return false;
         }
-        WaveformDoubts.lowResolution(CHANNEL, fitted, samples).ifPresent(doubts::add);
+        WaveformDoubts.lowResolution(fitted, samples).ifPresent(this::add);
         WaveformDoubts.distortedInput(TotalHarmonicDistortion.of(fitted)).ifPresent(doubts::add);
         return true;
+    }
+
+    private void add(Doubt ofChannel) {
+        doubts.add(
+                new Doubt(ofChannel.severity(), Reason.of(FrameReason.IN_INPUT, Argument.inner(ofChannel.reason()))));
     }
 
     /** What was found doubtful. */
@@ -61,7 +66,7 @@ final class InputScreen {
     }
 
     /** Why figures that need the input are refused. */
-    String reason() {
-        return doubts.get(doubts.size() - 1).text();
+    Reason reason() {
+        return doubts.get(doubts.size() - 1).reason();
     }
 }

@@ -2,6 +2,10 @@ package clipwitness.measure.capture;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalScale;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.Optional;
 
 /**
@@ -38,30 +42,32 @@ final class OverRange {
      * @param period  samples a period
      * @param scatter scatter about the mean cycle, V
      */
-    static Optional<String> evidence(
+    static Optional<Reason> evidence(
             Samples samples, double step, double period, double scatter, Optional<VerticalScale> scale) {
         OverRange test = new OverRange(samples, step, scale);
         return test.atEnd(1, period, scatter).or(() -> test.atEnd(-1, period, scatter));
     }
 
-    private Optional<String> atEnd(int sign, double period, double scatter) {
+    private Optional<Reason> atEnd(int sign, double period, double scatter) {
         double extreme = sign > 0 ? highest : lowest;
         Runs runs = Runs.on(samples, extreme, step, SHORTEST_RUN);
         double periods = samples.size() / period;
         if (runs.periodsWithRun(period) <= periods / 2) {
             return Optional.empty();
         }
-        String side = sign > 0 ? "upper" : "lower";
+        Word side = sign > 0 ? Word.UPPER_HALF : Word.LOWER_HALF;
         if (spanFillsConverter() || isScreenEnd(extreme)) {
-            return Optional.of("runs of up to " + runs.longest() + " samples lie on the " + side
-                    + " end of the converter's range");
+            return Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE));
         }
         boolean silent = scatter >= DITHERED * step && runs.noiseVanishes();
         if (silent && (isWholeDivisions(extreme) || isLastCode(extreme))) {
-            return Optional.of("runs of up to " + runs.longest() + " samples lie on the " + side
-                    + " extreme, where the noise vanishes");
+            return Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE_SILENT));
         }
         return Optional.empty();
+    }
+
+    private static Reason runsOf(Runs runs, Word side, DoubtReason doubt) {
+        return Reason.of(doubt, Argument.count(runs.longest()), Argument.word(side));
     }
 
     private boolean spanFillsConverter() {

@@ -1,14 +1,14 @@
 package clipwitness.measure.capture;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.measure.Measured;
 import clipwitness.measure.SlowTone;
 import clipwitness.measure.wave.FittedWave;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import clipwitness.signal.SlowWave;
 import java.util.Arrays;
 import java.util.List;
@@ -25,7 +25,6 @@ final class SlowSearch {
     private static final double OF_THE_MAINS = 0.95;
 
     private static final double NEAR_THE_BEST = 0.02;
-    private static final NumberText NUMBERS = NumberText.in("en");
 
     private final SlowWave wave;
     private final double duration;
@@ -79,12 +78,10 @@ final class SlowSearch {
     /** The doubt that names it. */
     Doubt doubt() {
         SlowTone tone = tone();
-        String what = mains().isPresent() ? ", as hum from the mains has it," : ", hum, drift or a beat,";
-        return new Doubt(
-                DoubtCode.SLOW_WAVE,
+        return Doubt.of(
                 Severity.WARNING,
-                "a slow wave of about " + NUMBERS.rounded(tone.frequency(), Unit.HERTZ, 2) + what + " runs under the tone with "
-                        + NUMBERS.rounded(tone.amplitude().number(), Unit.VOLT, 2)
-                        + " of amplitude: it was taken out of the figures");
+                mains().isPresent() ? DoubtReason.SLOW_WAVE_MAINS : DoubtReason.SLOW_WAVE,
+                Argument.prefixed(tone.frequency(), Unit.HERTZ, 2),
+                Argument.prefixed(tone.amplitude().number(), Unit.VOLT, 2));
     }
 }

@@ -1,9 +1,6 @@
 package clipwitness.measure.capture;
 
-import clipwitness.measure.transfer.TransferMeasurement;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
 import clipwitness.measure.transfer.TransferMeasurement;
@@ -15,8 +12,12 @@ import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.HarmonicList;
 import clipwitness.measure.wave.OutputValues;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
 import clipwitness.signal.JointFit;
+import clipwitness.signal.UsableBand;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,7 +31,6 @@ public final class WaveformMeasurement {
     private static final int ROUNDS = 3;
 
     private static final int MOST_HARMONICS = 20;
-    private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
     private static final double SAMPLES_PER_HARMONIC = 3;
 
     private final WaveformInput capture;
@@ -54,20 +54,20 @@ public final class WaveformMeasurement {
      * A capture whose file shows already that it is no even record of a wave: nothing is measured.
      *
      * @param capture what would be measured
-     * @param reason  why not, as a refusal's reason is worded
+     * @param reason  why not
      */
-    public static WaveformResult refused(WaveformInput capture, String reason) {
+    public static WaveformResult refused(WaveformInput capture, Reason reason) {
         return new WaveformMeasurement(capture).refusal(reason);
     }
 
     private WaveformResult measure() {
-        WaveformDoubts.missingSamples("", samples, Severity.REFUSAL).ifPresent(doubts::add);
+        WaveformDoubts.missingSamples(samples, Severity.REFUSAL).ifPresent(doubts::add);
         if (isRefused()) {
             return refusal();
         }
         OptionalDouble start = start();
         if (start.isEmpty() || harmonics(start.getAsDouble()) < 1) {
-            doubts.add(WaveformDoubts.noFundamental("", capture.expectedFrequency(), Severity.REFUSAL));
+            doubts.add(WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL));
             return refusal();
         }
         WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
@@ -94,7 +94,7 @@ public final class WaveformMeasurement {
     /** Number of harmonics below 0.45 of the sample rate, 20 at most, fewer where the record has fewer samples. */
     private int harmonics(double cyclesPerSample) {
         double fitting = (samples.size() - samples.gaps() - 3) / SAMPLES_PER_HARMONIC;
-        return (int) Math.min(MOST_HARMONICS, Math.min(fitting, HIGHEST_OVER_SAMPLE_RATE / cyclesPerSample));
+        return (int) Math.min(MOST_HARMONICS, Math.min(fitting, UsableBand.HIGHEST_OVER_SAMPLE_RATE / cyclesPerSample));
     }
 
     private WaveformResult measuredFrom(double start) {
@@ -132,7 +132,7 @@ public final class WaveformMeasurement {
             TransferValues.refuse(values, inputScreen.reason());
         }
         doubts.addAll(inputScreen.doubts());
-        transfer.ifPresent(t -> doubts.addAll(t.doubts()));
+        transfer.flatMap(TransferMeasurement::doubt).ifPresent(doubts::add);
         return new WaveformResult(
                 values,
                 HarmonicList.of(output),
@@ -161,18 +161,15 @@ public final class WaveformMeasurement {
     }
 
     private boolean isRefused() {
-        return doubts.stream().anyMatch(d -> d.severity() == Severity.REFUSAL);
+        return doubts.stream().anyMatch(Doubt::refuses);
     }
 
     private WaveformResult refusal() {
-        return refusal(doubts.stream()
-                .filter(d -> d.severity() == Severity.REFUSAL)
-                .findFirst()
-                .orElseThrow()
-                .text());
+        return refusal(
+                doubts.stream().filter(Doubt::refuses).findFirst().orElseThrow().reason());
     }
 
-    private WaveformResult refusal(String reason) {
+    private WaveformResult refusal(Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (!q.needsInput() || capture.input().isPresent()) {
                 values.put(q, Measured.refused(q.unit(), reason));

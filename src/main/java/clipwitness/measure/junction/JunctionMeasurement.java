@@ -4,6 +4,8 @@ import clipwitness.capture.IvCurve;
 import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,9 +50,11 @@ public final class JunctionMeasurement {
     }
 
     private JunctionResult measure() {
-        Optional<FitAttempt> attempt =
-                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.attempt()) : Optional.empty();
-        String refusal = answer instanceof JunctionFitting.Answer.Refused r ? r.reason() : "";
+        Optional<ShuntChoice> choice =
+                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.choice()) : Optional.empty();
+        Optional<FitAttempt> attempt = choice.map(ShuntChoice::stands);
+        Optional<Reason> refusal =
+                answer instanceof JunctionFitting.Answer.Refused r ? Optional.of(r.why()) : Optional.empty();
         VoltageReading reading = new VoltageReading(curve, attempt, points, floor, refusal);
         List<ForwardVoltage> forward = new ArrayList<>();
         for (double current : CURRENTS) {
@@ -62,10 +66,11 @@ public final class JunctionMeasurement {
                 temperature,
                 curve,
                 forward,
-                attempt.map(a -> FittedValues.of(a, temperature)),
+                choice.map(c -> FittedValues.of(c, temperature)),
                 refusal,
                 decadeSlope(forward),
-                attempt.map(a -> KneeWidth.of(a, temperature)).orElseGet(() -> Measured.refused(Unit.VOLT, refusal)),
+                attempt.map(a -> KneeWidth.of(a, temperature))
+                        .orElseGet(() -> Measured.refused(Unit.VOLT, refusal.orElseThrow())),
                 new LeakageReading(points, floor).all(),
                 reading.retraceGap());
     }
@@ -86,7 +91,6 @@ public final class JunctionMeasurement {
                         Measured.withNoise(high.get().number() - low.get().number(), Unit.VOLT, u));
             }
         }
-        return new DecadeSlope(
-                forward.get(0).current(), Measured.refused(Unit.VOLT, "no whole decade of current was traced"));
+        return new DecadeSlope(forward.get(0).current(), Measured.refused(Unit.VOLT, DeviceReason.NO_WHOLE_DECADE));
     }
 }

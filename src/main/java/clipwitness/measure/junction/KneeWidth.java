@@ -3,6 +3,7 @@ package clipwitness.measure.junction;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.DeviceReason;
 
 /**
  * Width of the knee of current over voltage: the voltage from where the slope dI/dV is 10 % to where it is 90 % of that at the highest
@@ -24,7 +25,7 @@ final class KneeWidth {
                 .orElseThrow();
         double low = current(plain, highest, LOW);
         if (low < 0) {
-            return Measured.refused(Unit.VOLT, "the slope at 0 V is over a tenth of that at the highest current");
+            return Measured.refused(Unit.VOLT, DeviceReason.SLOPE_AT_ZERO);
         }
         double width = plain.voltageAt(current(plain, highest, HIGH)) - plain.voltageAt(low);
         double relative = attempt.alikeness() * attempt.fit().standardUncertainty(ModelRegression.SLOPE);

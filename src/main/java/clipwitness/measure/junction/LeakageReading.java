@@ -50,6 +50,6 @@ final class LeakageReading {
     private Measured value(double current, double sigma, double between) {
         Measured.Value value = Measured.withNoise(current, Unit.AMPERE, Math.hypot(sigma, floor.sigma()))
                 .plus(Source.METHOD, between / Math.sqrt(3));
-        return -current > 2 * value.standardUncertainty() ? value : value.asUpperBound();
+        return -current > value.expanded() ? value : value.asUpperBound();
     }
 }

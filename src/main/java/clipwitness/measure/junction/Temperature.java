@@ -7,6 +7,12 @@ package clipwitness.measure.junction;
  * @param standardUncertainty K, 0 or more
  */
 public record Temperature(double celsius, double standardUncertainty) {
+    /** What a silicon or germanium junction loses, V/K (measurement book, section 6: common practice). */
+    public static final double VOLTS_PER_KELVIN = 2e-3;
+
+    /** Temperatures farther apart than this, K, blunt a comparison of junctions (measurement book, section 6). */
+    public static final double FAR_APART_KELVIN = 3;
+
     /** Checks the ranges. */
     public Temperature {
         if (!(celsius > -ThermalVoltage.ZERO_CELSIUS && celsius < Double.POSITIVE_INFINITY)) { // NaN lands here too

@@ -2,27 +2,27 @@ package clipwitness.measure.junction;
 
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Optional;
 
 /** Voltages read off a measured curve at stated currents, with their uncertainty. */
 final class VoltageReading {
-    private static final NumberText NUMBERS = NumberText.in("en");
-
     private final Optional<DeviceCurve> curve;
     private final Optional<FitAttempt> fit;
     private final List<TracedPoint> points;
     private final Floor floor;
-    private final String refusal;
+    private final Optional<Reason> refusal;
 
     VoltageReading(
             Optional<DeviceCurve> curve,
             Optional<FitAttempt> fit,
             List<TracedPoint> points,
             Floor floor,
-            String refusal) {
+            Optional<Reason> refusal) {
         this.curve = curve;
         this.fit = fit;
         this.points = points;
@@ -33,7 +33,7 @@ final class VoltageReading {
     /** Voltage at a current, A. */
     Measured at(double current) {
         if (curve.isEmpty()) {
-            return Measured.refused(Unit.VOLT, refusal);
+            return Measured.refused(Unit.VOLT, refusal.orElseThrow());
         }
         List<Sweep> reaching = curve.get().reaching(current);
         if (reaching.isEmpty()) {
@@ -54,11 +54,12 @@ final class VoltageReading {
                 .plus(Source.METHOD, open / Math.sqrt(3));
     }
 
-    private String outside(double current) {
+    private Reason outside(double current) {
         double lowest = curve.orElseThrow().lowest();
         return current < lowest
-                ? "the curve begins at " + NUMBERS.rounded(lowest, Unit.AMPERE, 2) + " above the instrument's floor"
-                : "the curve ends at " + NUMBERS.rounded(curve.get().highest(), Unit.AMPERE, 2);
+                ? Reason.of(DeviceReason.CURVE_BEGINS, Argument.prefixed(lowest, Unit.AMPERE, 2))
+                : Reason.of(
+                        DeviceReason.CURVE_ENDS, Argument.prefixed(curve.get().highest(), Unit.AMPERE, 2));
     }
 
     /** Standard uncertainty of one point near a current, V. */
@@ -88,9 +89,9 @@ final class VoltageReading {
         List<Sweep> up = sweeps.stream().filter(Sweep::rising).toList();
         List<Sweep> down = sweeps.stream().filter(s -> !s.rising()).toList();
         if (up.isEmpty() || down.isEmpty()) {
-            return Measured.refused(Unit.VOLT, "the curve has no sweep back");
+            return Measured.refused(Unit.VOLT, DeviceReason.NO_SWEEP_BACK);
         }
         return CurveDistance.of(new DeviceCurve(up), new DeviceCurve(down))
-                .orElseGet(() -> Measured.refused(Unit.VOLT, "the sweeps have no current in common"));
+                .orElseGet(() -> Measured.refused(Unit.VOLT, DeviceReason.NO_COMMON_CURRENT));
     }
 }

@@ -6,6 +6,10 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 
 /**
  * A harmonic of a wave that is set to a fixed loudness: 20 lg of A_k / rms, in dB. In dBc a change of scale changes nothing; here it is taken
@@ -21,20 +25,24 @@ public final class HarmonicAtEqualLevel {
      */
     public static Measured of(WaveformResult capture, int order) {
         if (capture.spectrum().isEmpty()) {
-            return Measured.refused(Unit.DECIBEL, "one of the captures could not be measured");
+            return Measured.refused(Unit.DECIBEL, FigureReason.ONE_NOT_MEASURED);
         }
         HarmonicSpectrum spectrum = capture.spectrum().get();
         if (order > spectrum.count()) {
-            return Measured.refused(Unit.DECIBEL, "harmonic " + order + " was not measured in both captures");
+            return Measured.refused(Unit.DECIBEL, ofHarmonic(FigureReason.HARMONIC_NOT_COMMON, order));
         }
         if (isBuried(spectrum, order)) {
-            return Measured.refused(Unit.DECIBEL, "noise buries harmonic " + order);
+            return Measured.refused(Unit.DECIBEL, ofHarmonic(FigureReason.HARMONIC_BURIED, order));
         }
         double rms = capture.get(WaveformQuantity.RMS).value().orElseThrow();
         return Measured.withNoise(
                 Decibels.ofAmplitude(spectrum.amplitude(order) / rms),
                 Unit.DECIBEL,
                 Decibels.PER_RELATIVE_AMPLITUDE * relative(spectrum, order, rms));
+    }
+
+    private static Reason ofHarmonic(FigureReason reason, int order) {
+        return Reason.of(reason, Argument.word(Word.HARMONIC, Argument.count(order)));
     }
 
     private static boolean isBuried(HarmonicSpectrum wave, int order) {

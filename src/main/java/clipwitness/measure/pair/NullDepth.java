@@ -5,6 +5,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,7 +24,7 @@ public final class NullDepth {
     public static Measured of(WaveformResult from, WaveformResult to) {
         return alignment(from, to, false)
                 .map(Alignment::depth)
-                .orElse(Measured.refused(Unit.DECIBEL, "one of the captures could not be measured"));
+                .orElse(Measured.refused(Unit.DECIBEL, FigureReason.ONE_NOT_MEASURED));
     }
 
     /** The alignment behind the null depth; empty where a capture was refused. */
@@ -64,8 +65,7 @@ public final class NullDepth {
             double relative = to.amplitude(k) * to.quadratureUncertainty().at(k - 1) / toPower;
             noise = Math.hypot(noise, relative);
         }
-        Measured depth = remainder.levelOver(
-                reference, noise * reference, Unit.DECIBEL, "both waves are equal to the last digit");
+        Measured depth = remainder.levelOver(reference, noise * reference, Unit.DECIBEL, FigureReason.WAVES_EQUAL);
         return new Alignment(Math.IEEEremainder(shift, 1), scale, turned, depth);
     }
 

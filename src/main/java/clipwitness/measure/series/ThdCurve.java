@@ -4,6 +4,7 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.Crossing;
 import clipwitness.signal.ShapePreservingInterpolation;
 import java.util.ArrayList;
@@ -49,17 +50,17 @@ public final class ThdCurve {
     }
 
     /**
-     * Setting at which the distortion first reaches a mark, in percent of rotation; refused with "below the lowest setting" or "not
-     * reached".
+     * Setting at which the distortion first reaches a mark, in percent of rotation; refused where the lowest setting
+     * lies above it, where no setting reaches it, and where there are fewer than two settings.
      *
      * @param mark distortion in percent, above 0, with the uncertainty of its own
      */
     public Measured gainAt(Measured.Value mark) {
         if (points.isEmpty()) {
-            return Measured.refused(Unit.PERCENT, "no setting has a distortion figure");
+            return Measured.refused(Unit.PERCENT, FigureReason.NO_DISTORTION_FIGURE);
         }
         if (points.size() == 1) {
-            return Measured.refused(Unit.PERCENT, "one setting alone does not say where it is reached");
+            return Measured.refused(Unit.PERCENT, FigureReason.ONE_SETTING_ONLY);
         }
         double level = Math.log(mark.number());
         OptionalInt end = endThatEquals(level, mark.standardUncertainty() / mark.number());
@@ -71,7 +72,8 @@ public final class ThdCurve {
             return at(at.x(), level, mark.standardUncertainty() / mark.number());
         }
         return Measured.refused(
-                Unit.PERCENT, crossing instanceof Crossing.NotReached ? "not reached" : "below the lowest setting");
+                Unit.PERCENT,
+                crossing instanceof Crossing.NotReached ? FigureReason.NOT_REACHED : FigureReason.BELOW_LOWEST_SETTING);
     }
 
     /** The end of the curve that an uncertain mark lies beyond by less than the two are known: it may well be that setting's. */
@@ -98,7 +100,7 @@ public final class ThdCurve {
     }
 
     private static Measured flat() {
-        return Measured.refused(Unit.PERCENT, "the distortion does not change along the gain control there");
+        return Measured.refused(Unit.PERCENT, FigureReason.DISTORTION_LEVEL);
     }
 
     private Measured at(double gain, double level, double relativeUncertainty) {

@@ -54,7 +54,7 @@ final class Branches {
     double[] parts(Corners corners) {
         Complex[] straight = new Complex[count() + 1];
         for (int k = 1; k <= count(); k++) {
-            straight[k] = harmonics[k].multiply(corners.undelayed(k));
+            straight[k] = harmonics[k].multiply(raised(k) ? corners.undelayed(k) : Complex.ONE);
         }
         double[] parts = new double[count() + 1];
         for (int k = 1; k <= count(); k++) {
@@ -104,14 +104,23 @@ final class Branches {
     double power(Corners corners) {
         double sum = 0;
         for (int k = 1; k <= count(); k++) {
-            sum += Math.pow(harmonics[k].abs() * corners.inverse(k).abs(), 2);
+            sum += Math.pow(harmonics[k].abs() * factor(k, corners), 2);
         }
         return sum;
     }
 
     /** Variance of a part from noise, raised as the corners ask, V². */
     double variance(int k, Corners corners) {
-        return whole[k] * Math.pow(corners.inverse(k).abs(), 2);
+        return whole[k] * Math.pow(factor(k, corners), 2);
+    }
+
+    /** Whether a harmonic stands out of the noise: the others are left as they are, for raising them would raise noise alone. */
+    private boolean raised(int k) {
+        return FittedWave.standsOut(harmonics[k].abs(), whole[k]);
+    }
+
+    private double factor(int k, Corners corners) {
+        return raised(k) ? corners.inverse(k).abs() : 1;
     }
 
     /**
@@ -122,7 +131,7 @@ final class Branches {
         double[] parts = parts(corners);
         NoisyPower sum = NoisyPower.ZERO;
         for (int k = 2; k <= count(); k++) {
-            double raised = Math.pow(corners.inverse(k).abs(), 2);
+            double raised = Math.pow(factor(k, corners), 2);
             sum = sum.plus(NoisyPower.ofQuadrature(parts[k], random[k] * raised, whole[k] * raised));
         }
         return sum.over(Math.sqrt(power(corners)), amplitudeUncertainty, 200, Unit.PERCENT);

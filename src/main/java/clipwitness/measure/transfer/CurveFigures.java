@@ -1,5 +1,6 @@
 package clipwitness.measure.transfer;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.measure.Source;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -52,10 +53,10 @@ final class CurveFigures {
         values.put(WaveformQuantity.CLIP_ASYMMETRY, bound(Asymmetry.of(up, down, level), share * centre.apart()));
         transfer = Transfer.of(output, input);
         SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
-        answer.found()
-                .ifPresentOrElse(
-                        found -> write(found, relativeNoise(input), output.undithered()),
-                        () -> OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), answer.reason()))));
+        if (answer instanceof SmallSignal.Answer.Unknown unknown) {
+            OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
+        }
+        answer.found().ifPresent(found -> write(found, relativeNoise(input), output.undithered()));
         middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
     }
 
@@ -98,11 +99,9 @@ final class CurveFigures {
     private static Measured onset(
             SmallSignalLine line, Optional<OnsetPoint> point, double relativeInputNoise, double step) {
         if (!line.tellsOneDecibel()) {
-            return Measured.refused(
-                    WaveformQuantity.ONSET_UP.unit(),
-                    "noise hides the small-signal slope: 1 dB cannot be told from it");
+            return Measured.refused(WaveformQuantity.ONSET_UP.unit(), FigureReason.SLOPE_HIDDEN);
         }
         return point.map(p -> p.measured(relativeInputNoise, step))
-                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), "not reached"));
+                .orElse(Measured.refused(WaveformQuantity.ONSET_UP.unit(), FigureReason.NOT_REACHED));
     }
 }

@@ -4,6 +4,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 
 /**
  * Width of the knee on the upper side of a transfer curve: 20 lg of the ratio of the input levels where the slope has fallen by 90 % and by
@@ -18,7 +19,7 @@ final class Knee {
     static Measured of(Transfer transfer, double smallSignalSlope) {
         SlopeProfile narrow = new SlopeProfile(transfer, smallSignalSlope, 1);
         if (narrow.last() > smallSignalSlope / 2) {
-            return Measured.refused(Unit.DECIBEL, "the slope at the input's peak exceeds half the small-signal slope");
+            return Measured.refused(Unit.DECIBEL, FigureReason.NO_KNEE);
         }
         SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, 2);
         double way = smallSignalSlope - narrow.last();

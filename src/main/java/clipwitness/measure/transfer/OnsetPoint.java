@@ -3,6 +3,7 @@ package clipwitness.measure.transfer;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.PolynomialFit;
 import clipwitness.signal.Root;
 import java.util.Optional;
@@ -117,8 +118,6 @@ record OnsetPoint(double input, double noise, double leaving) {
     Measured measured(double relativeInputNoise, double step) {
         Measured.Value onset = Measured.withNoise(input, Unit.VOLT, Math.hypot(noise, input * relativeInputNoise));
         Measured.Value whole = step > 0 ? onset.plus(Source.CONVERTER_STEP, step / leaving) : onset;
-        return 2 * whole.standardUncertainty() < input
-                ? whole
-                : Measured.refused(whole.unit(), "noise hides where the curve leaves its line");
+        return whole.expanded() < input ? whole : Measured.refused(whole.unit(), FigureReason.ONSET_HIDDEN);
     }
 }

@@ -3,6 +3,7 @@ package clipwitness.measure.transfer;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.PolynomialFit;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,9 +29,16 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
     private static final double MOST_FEEDBACK = 0.5;
 
     /** The line, or why there is none. */
-    record Answer(Optional<SmallSignal> found, String reason) {
-        static Answer refused(String reason) {
-            return new Answer(Optional.empty(), reason);
+    sealed interface Answer {
+        /** The line. */
+        record Found(SmallSignal line) implements Answer {}
+
+        /** Why there is none. */
+        record Unknown(FigureReason why) implements Answer {}
+
+        /** The line, where there is one. */
+        default Optional<SmallSignal> found() {
+            return this instanceof Found f ? Optional.of(f.line) : Optional.empty();
         }
     }
 
@@ -40,18 +48,18 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
         OutputProfile down = new OutputProfile(transfer.mirrored());
         for (int round = 0; ; round++) {
             if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
-                return Answer.refused("fewer than 5 codes of the input lie in the straight part");
+                return new Answer.Unknown(FigureReason.FEW_INPUT_CODES);
             }
             if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
-                return Answer.refused("too few samples lie in the straight part");
+                return new Answer.Unknown(FigureReason.FEW_STRAIGHT_SAMPLES);
             }
             SmallSignal found = over(window, up, down);
             if (found.line().slope() <= 0) {
-                return Answer.refused("the output does not rise with the input at its centre");
+                return new Answer.Unknown(FigureReason.OUTPUT_NOT_RISING);
             }
             double next = found.next(transfer);
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
-                return new Answer(Optional.of(found.fedBack(window, up, down)), "");
+                return new Answer.Found(found.fedBack(window, up, down));
             }
             window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
         }

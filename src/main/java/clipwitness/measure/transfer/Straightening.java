@@ -1,5 +1,6 @@
 package clipwitness.measure.transfer;
 
+import clipwitness.reason.FigureReason;
 import clipwitness.measure.Source;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -24,7 +25,6 @@ import org.apache.commons.math3.complex.Complex;
 final class Straightening {
     private static final int DRAWS = 16;
     private static final long SEED = 1;
-    private static final double SIGNIFICANT = 3;
     private static final DoubleSupplier NO_NOISE = () -> 0;
 
     private final FittedWave wave;
@@ -73,7 +73,7 @@ final class Straightening {
     private static Measured known(WaveformQuantity quantity, Measured.Value value) {
         boolean onset = quantity == WaveformQuantity.ONSET_UP || quantity == WaveformQuantity.ONSET_DOWN;
         return onset && 2 * value.standardUncertainty() >= value.number()
-                ? Measured.refused(value.unit(), "the filters behind the clipper hide where the curve leaves its line")
+                ? Measured.refused(value.unit(), FigureReason.ONSET_BEHIND_FILTERS)
                 : value;
     }
 
@@ -123,7 +123,7 @@ final class Straightening {
     private HarmonicChange change(Corners corners, DoubleSupplier gauss) {
         return (k, cosine, sine) -> {
             double variance = wave.quadratureVariance(Math.min(k, wave.count()));
-            if (Math.hypot(cosine, sine) < SIGNIFICANT * Math.sqrt(2 * variance)) {
+            if (!FittedWave.standsOut(Math.hypot(cosine, sine), variance)) {
                 return new double[] {cosine, sine};
             }
             Complex factor = corners.undelayed(k);

@@ -5,21 +5,22 @@ import clipwitness.measure.FilterCorners;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.measure.transfer.MeanCrossing;
 import clipwitness.measure.transfer.Transfer;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
-import java.util.ArrayList;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The transfer curve of a capture and its figures. They hold only where the output follows the input at each instant: where the gap of the
@@ -29,8 +30,6 @@ import java.util.Optional;
 public final class TransferMeasurement {
     /** Largest gap of a curve, percent. */
     private static final double LARGEST_GAP = 1;
-
-    private static final NumberText NUMBERS = NumberText.in("en");
 
     private final FittedWave output;
     private final FittedWave input;
@@ -95,15 +94,15 @@ public final class TransferMeasurement {
                 Optional.of(loop(middle, Optional.empty())));
     }
 
-    private String reason() {
+    private Reason reason() {
         Measured.Value known = gap.asValue().orElseThrow();
-        return known.isUpperBound()
-                ? "noise hides whether the output follows the input at each instant (gap below "
-                        + NUMBERS.rounded(known.shown(), Unit.PERCENT, 2)
-                        + "): take a longer record, or average more"
-                : "the output does not follow the input at each instant (gap "
-                        + NUMBERS.rounded(known.number(), Unit.PERCENT, 2)
-                        + "): turn the tone control fully up, lower the test frequency, or take level steps at this setting";
+        return Reason.of(
+                known.isUpperBound() ? FigureReason.BRANCHES_HIDDEN : FigureReason.BRANCHES_APART,
+                percent(known.shown()));
+    }
+
+    private static Argument percent(double value) {
+        return Argument.prefixed(value, Unit.PERCENT, 2);
     }
 
     private TransferCurve curve(CurveFigures figures, Optional<FilterCorners> corners) {
@@ -130,25 +129,25 @@ public final class TransferMeasurement {
     }
 
     /** A note where the curve was straightened. */
-    public List<Doubt> doubts() {
-        List<Doubt> doubts = new ArrayList<>();
-        curve.straightened()
-                .ifPresent(corners -> doubts.add(new Doubt(DoubtCode.STRAIGHTENED, Severity.NOTE, note(corners))));
-        return doubts;
+    public Optional<Doubt> doubt() {
+        return curve.straightened().map(this::note);
     }
 
-    private String note(FilterCorners corners) {
-        List<String> filters = new ArrayList<>();
-        corners.lowPass().ifPresent(f -> filters.add("a low-pass at " + hertz(f)));
-        corners.highPass().ifPresent(f -> filters.add("a high-pass at " + hertz(f)));
-        return "the output follows the input with a gap of "
-                + NUMBERS.rounded(gap.value().orElseThrow(), Unit.PERCENT, 2)
-                + " between rising and falling input: onsets, knees, small-signal gain and clip levels are from the wave"
-                + " without "
-                + String.join(" and ", filters);
+    private Doubt note(FilterCorners corners) {
+        Argument percent = percent(gap.value().orElseThrow());
+        Optional<Argument> low = hertz(corners.lowPass());
+        Optional<Argument> high = hertz(corners.highPass());
+        if (low.isPresent() && high.isPresent()) {
+            return Doubt.of(Severity.NOTE, DoubtReason.STRAIGHTENED_BOTH, percent, low.get(), high.get());
+        }
+        return low.isPresent()
+                ? Doubt.of(Severity.NOTE, DoubtReason.STRAIGHTENED_LOW, percent, low.get())
+                : Doubt.of(Severity.NOTE, DoubtReason.STRAIGHTENED_HIGH, percent, high.orElseThrow());
     }
 
-    private static String hertz(double frequency) {
-        return NUMBERS.rounded(frequency, Unit.HERTZ, 2);
+    private static Optional<Argument> hertz(OptionalDouble corner) {
+        return corner.isPresent()
+                ? Optional.of(Argument.prefixed(corner.getAsDouble(), Unit.HERTZ, 2))
+                : Optional.empty();
     }
 }

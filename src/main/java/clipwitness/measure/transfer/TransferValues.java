@@ -1,5 +1,6 @@
 package clipwitness.measure.transfer;
 
+import clipwitness.reason.Reason;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
@@ -37,7 +38,7 @@ public final class TransferValues {
     }
 
     /** Refuses all figures that need an input. */
-    public static void refuse(Map<WaveformQuantity, Measured> values, String reason) {
+    public static void refuse(Map<WaveformQuantity, Measured> values, Reason reason) {
         for (WaveformQuantity q : WaveformQuantity.values()) {
             if (q.needsInput()) {
                 values.put(q, Measured.refused(q.unit(), reason));

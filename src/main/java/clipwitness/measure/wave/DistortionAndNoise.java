@@ -2,6 +2,7 @@ package clipwitness.measure.wave;
 
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.signal.UsableBand;
 
 /**
  * Distortion and noise: rms of all but the fundamental, mean removed, up to 20 kHz or 0.45 of the sample rate, over the rms of the same
@@ -9,12 +10,11 @@ import clipwitness.quantity.Unit;
  */
 final class DistortionAndNoise {
     private static final double AUDIO_BAND = 20_000;
-    private static final double HIGHEST_OVER_SAMPLE_RATE = 0.45;
 
     private DistortionAndNoise() {}
 
     static Measured of(FittedWave wave, double sampleRate) {
-        double band = Math.min(AUDIO_BAND, HIGHEST_OVER_SAMPLE_RATE * sampleRate);
+        double band = Math.min(AUDIO_BAND, UsableBand.HIGHEST_OVER_SAMPLE_RATE * sampleRate);
         double frequency = wave.fit().cyclesPerSample() * sampleRate;
         NoisyPower rest = NoisyPower.ZERO;
         for (int k = 2; k <= wave.count() && k * frequency <= band; k++) {

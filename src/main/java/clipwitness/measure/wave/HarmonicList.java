@@ -6,6 +6,7 @@ import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -53,7 +54,7 @@ public final class HarmonicList {
      */
     public static Measured bound(double amplitude, double noise, double fundamental, double reference) {
         if (!(amplitude > 0)) {
-            return Measured.refused(Unit.DBC, "the record holds no such harmonic at all");
+            return Measured.refused(Unit.DBC, FigureReason.NO_SUCH_HARMONIC);
         }
         double own = Decibels.ofAmplitude(1 + 2 * noise / amplitude) / 2;
         return level(amplitude / fundamental, own, reference).asUpperBound();

@@ -3,6 +3,7 @@ package clipwitness.measure.wave;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.MeanCycle;
 import java.util.Optional;
 
@@ -44,7 +45,7 @@ final class Lean {
                 ? 0
                 : end.get().place() - start.get().place();
         if (length < FEWEST_BINS || length >= bins) {
-            return Measured.refused(Unit.PERCENT, "the upper half-wave is not to be told from the lower one");
+            return Measured.refused(Unit.PERCENT, FigureReason.NO_HALF_WAVE);
         }
         return new Lean(swing, start.get(), end.get()).measured(cycle.independentBinUncertainty(), wave.undithered());
     }

@@ -3,6 +3,7 @@ package clipwitness.measure.wave;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 
 /**
  * A sum of squared amplitudes with the expected share of noise taken off: near zero it may come out negative. The square of an amplitude a
@@ -111,7 +112,7 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
      * @param referenceUncertainty its standard uncertainty
      * @param none                 reason of the refusal where there is neither power nor noise
      */
-    public Measured levelOver(double reference, double referenceUncertainty, Unit unit, String none) {
+    public Measured levelOver(double reference, double referenceUncertainty, Unit unit, FigureReason none) {
         double amplitude = isBuried() ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
         if (!(amplitude > 0)) {
             return Measured.refused(unit, none);

@@ -1,8 +1,9 @@
 package clipwitness.reading.file;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,8 +18,8 @@ public final class Notes {
     }
 
     /** Notes a doubt. */
-    public void doubt(DoubtCode code, Severity severity, String text) {
-        doubts.add(new Doubt(code, severity, text));
+    public void doubt(Severity severity, DoubtReason reason, Argument... arguments) {
+        doubts.add(Doubt.of(severity, reason, arguments));
     }
 
     public List<String> evidence() {

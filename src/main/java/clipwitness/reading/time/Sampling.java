@@ -8,6 +8,9 @@ import clipwitness.reading.layout.Statement;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.ValueText;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -65,6 +68,11 @@ public record Sampling(double interval, double resolution, Statement fact) {
                 .map(f -> of(f, preamble))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** The same as the source of a doubt. */
+    Remark statement() {
+        return Remark.of(Word.STATEMENT_ON_LINE, Argument.name(fact.key()), Argument.count(fact.line()));
     }
 
     /** Where the evidence says the figure stands. */

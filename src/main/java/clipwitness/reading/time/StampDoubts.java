@@ -1,11 +1,11 @@
 package clipwitness.reading.time;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
-import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.WrittenUnit;
-import java.util.Locale;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 
 /** Doubts that time stamps raise: two rows a stamp, stamps that repeat because they are rounded, samples not evenly spaced. */
 final class StampDoubts {
@@ -14,22 +14,18 @@ final class StampDoubts {
     /** Two rows a stamp. */
     static void addEnvelope(Notes notes) {
         notes.evidence("every time stamp stands on two rows; the middle of each pair is kept");
-        notes.doubt(
-                DoubtCode.REPEATED_TIME,
-                Severity.REFUSAL,
-                "Every time stamp stands on two rows: this is the record of an envelope (peak detect), the smallest and "
-                        + "the largest value of each interval. It cannot be measured as a wave.");
+        notes.doubt(Severity.REFUSAL, DoubtReason.REPEATED_TIME_ROWS);
     }
 
     /** Stamps that repeat or do not lie on a line. */
     static void add(Stamps stamps, WrittenUnit unit, Notes notes) {
         if (stamps.repeats() > 0) {
             notes.doubt(
-                    DoubtCode.REPEATED_TIME,
                     Severity.WARNING,
-                    stamps.repeats() + " of " + stamps.size() + " time stamps repeat the one before: they are rounded. "
-                            + "The sample interval of " + TimeAxisFinder.seconds(unit.resolve(stamps.interval()))
-                            + " is the least-squares line through all.");
+                    DoubtReason.REPEATED_TIME,
+                    Argument.count(stamps.repeats()),
+                    Argument.count(stamps.size()),
+                    Argument.significant(unit.resolve(stamps.interval()), Unit.SECOND, 6));
         }
         addUneven(stamps, notes);
     }
@@ -40,16 +36,12 @@ final class StampDoubts {
             double intervals = stamps.worst() / stamps.interval();
             Stamps.Step widest = stamps.widest();
             notes.doubt(
-                    DoubtCode.UNEVEN_TIME,
                     intervals > 1 ? Severity.REFUSAL : Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The samples are not evenly spaced: a stamp lies up to %s intervals off an even grid. The widest step"
-                                    + " comes after sample %d, from %s to %s.",
-                            NumberText.plain(intervals, 2),
-                            widest.row(),
-                            widest.from(),
-                            widest.to()));
+                    DoubtReason.UNEVEN_TIME,
+                    Argument.plain(intervals, Unit.ONE, 2),
+                    Argument.count(widest.row()),
+                    Argument.written(widest.from(), Unit.SECOND),
+                    Argument.written(widest.to(), Unit.SECOND));
         }
     }
 }

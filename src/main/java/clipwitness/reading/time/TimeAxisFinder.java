@@ -1,7 +1,5 @@
 package clipwitness.reading.time;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -9,6 +7,11 @@ import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -58,7 +61,9 @@ public final class TimeAxisFinder {
             boolean prefix = known.isEmpty() && TimeUnit.fitting(stamps, stated).isPresent();
             boolean agrees = prefix || Math.abs(stated / interval - 1) <= AGREES + stamps.resolution();
             return new TimeAxis(
-                    start * (stated / interval), stated("the time stamps give ", interval, agrees), envelope);
+                    start * (stated / interval),
+                    stated("the time stamps give ", Remark.of(Word.TIME_STAMPS), interval, agrees),
+                    envelope);
         }
         return new TimeAxis(start, combined(stamps, interval), envelope);
     }
@@ -98,23 +103,23 @@ public final class TimeAxisFinder {
             double own = sampling.get().interval() * rowStep;
             boolean agrees =
                     Math.abs(stated / own - 1) <= AGREES + sampling.get().resolution();
-            return stated(sampling.get().words() + " gives ", own, agrees);
+            return stated(sampling.get().words() + " gives ", sampling.get().statement(), own, agrees);
         }
         notes.evidence("sample interval " + seconds(stated) + " as the user states it");
         return stated;
     }
 
     /** The user's interval, which wins over the file's own; not in silence. */
-    private double stated(String source, double own, boolean agrees) {
+    private double stated(String evidence, Remark source, double own, boolean agrees) {
         double stated = given.getAsDouble();
-        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + source + seconds(own));
+        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + evidence + seconds(own));
         if (!agrees) {
             notes.doubt(
-                    DoubtCode.UNIT_ASSUMED,
                     Severity.WARNING,
-                    "The sample interval is " + seconds(stated) + " as the user states it, but " + source + seconds(own)
-                            + ": one of them is wrong. The column interval of captures.csv, or the option --interval of"
-                            + " look, may stay empty here.");
+                    DoubtReason.UNIT_ASSUMED_INTERVAL,
+                    Argument.significant(stated, Unit.SECOND, 6),
+                    Argument.inner(source),
+                    Argument.significant(own, Unit.SECOND, 6));
         }
         return stated;
     }

@@ -1,13 +1,13 @@
 package clipwitness.reading.time;
 
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,11 +41,7 @@ public final class TimeUnit {
     }
 
     private static void noteAssumed(Notes notes) {
-        notes.doubt(
-                DoubtCode.UNIT_ASSUMED,
-                Severity.NOTE,
-                "The file does not state the unit of its time stamps; seconds are assumed. "
-                        + "The column interval of captures.csv, or the option --interval of look, settles it.");
+        notes.doubt(Severity.NOTE, DoubtReason.UNIT_ASSUMED_TIME);
     }
 
     /** The prefix with which the stamps advance by the stated interval. */

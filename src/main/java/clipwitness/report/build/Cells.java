@@ -73,7 +73,7 @@ final class Cells {
     /** A figure as a cell. */
     Cell cell(Amount amount) {
         return amount.number().isEmpty()
-                ? Cell.of(NONE + mark(amount.reason()))
+                ? Cell.of(NONE + mark(wording.reason(amount.reason())))
                 : new Cell(amount.number(), amount.uncertainty(), "");
     }
 

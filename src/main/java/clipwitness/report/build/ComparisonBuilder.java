@@ -10,6 +10,8 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Word;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.Cell;
 import clipwitness.report.model.ComparisonPart;
@@ -93,11 +95,7 @@ final class ComparisonBuilder {
                 "condition",
                 wording.condition(difference.condition()),
                 "difference",
-                wording.numbers()
-                        .measured(
-                                million * Math.abs(ratio.number()),
-                                Unit.ONE,
-                                2 * million * ratio.standardUncertainty()));
+                wording.numbers().measured(million * Math.abs(ratio.number()), Unit.ONE, million * ratio.expanded()));
     }
 
     private List<Table> levelMatched(Comparison comparison) {
@@ -144,9 +142,13 @@ final class ComparisonBuilder {
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
         return change.reason()
-                .<Measured>map(r ->
-                        Measured.refused(change.unit(), r.replace("harmonic " + harmonic.order(), "this harmonic")))
+                .<Measured>map(r -> Measured.refused(change.unit(), r.map(ComparisonBuilder::ofRow)))
                 .orElse(change);
+    }
+
+    private static Argument ofRow(Argument argument) {
+        boolean harmonic = argument instanceof Argument.Inner i && i.statement().code() == Word.HARMONIC;
+        return harmonic ? Argument.word(Word.THIS_HARMONIC) : argument;
     }
 
     private List<Table> equalGain(Comparison comparison) {

@@ -56,7 +56,7 @@ final class ConformityBuilder {
                     "from",
                     from,
                     "reason",
-                    comparison.reason().orElse(""),
+                    wording.reason(comparison.reason()),
                     "verdict",
                     verdicts.word(comparison.verdict()));
         }

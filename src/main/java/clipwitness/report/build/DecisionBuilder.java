@@ -58,7 +58,9 @@ final class DecisionBuilder {
                 Signs.of(item.decision()),
                 verdicts.word(item.decision()),
                 budget(item),
-                item.remedy().or(() -> item.change().reason()).orElse(""));
+                wording.speech()
+                        .text(item.remedy())
+                        .orElseGet(() -> wording.reason(item.change().reason())));
     }
 
     private String probability(Item item) {

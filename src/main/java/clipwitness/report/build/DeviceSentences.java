@@ -6,7 +6,8 @@ import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
@@ -27,14 +28,11 @@ final class DeviceSentences {
     List<String> of(Devices devices) {
         List<String> sentences = new ArrayList<>();
         for (TracedDevice d : devices.traced()) {
-            if (!d.result().refusal().isEmpty()) {
-                sentences.add(wording.say(
-                        "device.refused",
-                        "device",
-                        d.name(),
-                        "reason",
-                        d.result().refusal()));
-            }
+            d.result()
+                    .refusal()
+                    .map(wording.speech()::clause)
+                    .ifPresent(reason ->
+                            sentences.add(wording.say("device.refused", "device", d.name(), "reason", reason)));
         }
         for (Map.Entry<String, MatchedPair> e : devices.fitted().entrySet()) {
             sentences.add(wording.say(
@@ -44,10 +42,21 @@ final class DeviceSentences {
                     "devices",
                     wording.list(e.getValue().devices()),
                     "mismatch",
-                    wording.amount(e.getValue().mismatch()).full()));
+                    wording.amount(e.getValue().mismatch()).full(),
+                    "range",
+                    range(e.getValue().range())));
         }
         devices.highest().forEach(p -> sentences.add(sentence(p)));
         return sentences;
+    }
+
+    private String range(CurrentRange range) {
+        return wording.say(
+                "device.range",
+                "lowest",
+                wording.numbers().rounded(range.lowest(), Unit.AMPERE, 2),
+                "highest",
+                wording.numbers().rounded(range.highest(), Unit.AMPERE, 2));
     }
 
     /** Which states' clip levels at their highest gain are the predicted ones, and which are not; empty where none can be compared. */
@@ -80,6 +89,7 @@ final class DeviceSentences {
                 || up.get().difference().isEmpty()
                 || down.get().difference().isEmpty()) {
             return up.flatMap(f -> f.predicted().reason())
+                    .map(wording.speech()::clause)
                     .map(reason ->
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
@@ -103,7 +113,7 @@ final class DeviceSentences {
                 "uncertaintyDown",
                 uncertainty(down.get()),
                 "source",
-                p.source().orElseThrow());
+                wording.speech().text(p.source().orElseThrow()));
     }
 
     private static String agreement(Prediction up, Prediction down) {

@@ -1,7 +1,7 @@
 package clipwitness.report.build;
 
-import clipwitness.capture.Doubt;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.reason.Doubt;
 import clipwitness.report.model.ListedDoubt;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
@@ -35,6 +35,7 @@ final class DoubtBuilder {
 
     private ListedDoubt doubt(Doubt doubt, String files) {
         String kind = doubt.severity().code();
-        return new ListedDoubt(kind, wording.say("doubt." + kind), doubt.text(), files);
+        return new ListedDoubt(
+                kind, wording.say("doubt." + kind), wording.speech().text(doubt), files);
     }
 }

@@ -2,6 +2,8 @@ package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.MainCondition;
+import clipwitness.compare.rule.StateValues;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -9,8 +11,6 @@ import clipwitness.report.model.Block;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.MainCondition;
-import clipwitness.report.words.StateValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,16 +36,16 @@ final class KeyTable {
     }
 
     private Table at(Condition condition, JobResults results) {
-        StateValues figures = new StateValues(results);
+        StateValues values = new StateValues(results);
         List<State> states = results.job().sheet().states().stream()
-                .filter(s -> figures.capture(s.name(), condition).isPresent())
+                .filter(s -> values.capture(s.name(), condition).isPresent())
                 .toList();
         Cells cells = new Cells(wording);
         List<String> columns = new ArrayList<>();
         List<Block> blocks = new ArrayList<>();
         for (WaveformQuantity wanted : SHOWN) {
-            shown(wanted, condition, states, figures).ifPresent(quantity -> {
-                Block block = column(quantity, condition, states, figures, cells);
+            shown(wanted, condition, states, values).ifPresent(quantity -> {
+                Block block = column(quantity, condition, states, values, cells);
                 columns.add(block.titled(wording.say("value." + quantity.key())));
                 blocks.add(block);
             });
@@ -68,30 +68,30 @@ final class KeyTable {
     }
 
     private static Block column(
-            WaveformQuantity quantity, Condition condition, List<State> states, StateValues figures, Cells cells) {
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues values, Cells cells) {
         return cells.block(
                 states.stream().map(State::label).toList(),
                 states.stream()
-                        .map(s -> List.of(figures.of(s.name(), condition, quantity)))
+                        .map(s -> List.of(values.of(s.name(), condition, quantity)))
                         .toList(),
                 false);
     }
 
     /** The quantity, or the asymmetry of the peaks where there is none of the clip levels; empty where no state has it. */
     private static Optional<WaveformQuantity> shown(
-            WaveformQuantity wanted, Condition condition, List<State> states, StateValues figures) {
-        if (!none(wanted, condition, states, figures)) {
+            WaveformQuantity wanted, Condition condition, List<State> states, StateValues values) {
+        if (!none(wanted, condition, states, values)) {
             return Optional.of(wanted);
         }
         boolean peaks = wanted == WaveformQuantity.CLIP_ASYMMETRY
-                && !none(WaveformQuantity.ASYMMETRY, condition, states, figures);
+                && !none(WaveformQuantity.ASYMMETRY, condition, states, values);
         return peaks ? Optional.of(WaveformQuantity.ASYMMETRY) : Optional.empty();
     }
 
     private static boolean none(
-            WaveformQuantity quantity, Condition condition, List<State> states, StateValues figures) {
+            WaveformQuantity quantity, Condition condition, List<State> states, StateValues values) {
         return states.stream()
-                .allMatch(s -> figures.of(s.name(), condition, quantity)
+                .allMatch(s -> values.of(s.name(), condition, quantity)
                         .flatMap(Measured::asValue)
                         .isEmpty());
     }

@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** What could not be looked at, quantities with the same reason together, each quantity once. */
@@ -26,7 +27,7 @@ final class NotExaminedList {
         for (Comparison comparison : comparisons) {
             for (NotExamined missing : comparison.notExamined()) {
                 if (seen.add(missing.quantity())) {
-                    byReason.computeIfAbsent(missing.reason(), k -> new ArrayList<>())
+                    byReason.computeIfAbsent(wording.reason(Optional.of(missing.reason())), k -> new ArrayList<>())
                             .add(wording.quantity(missing.quantity()));
                 }
             }

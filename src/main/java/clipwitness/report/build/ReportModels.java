@@ -2,15 +2,16 @@ package clipwitness.report.build;
 
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Findings;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Photo;
 import clipwitness.report.model.Fact;
 import clipwitness.report.model.ReportModel;
 import clipwitness.report.model.ShownFigure;
 import clipwitness.report.model.ShownPhoto;
-import clipwitness.report.words.Findings;
+import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.WordBundle;
+import clipwitness.words.WordBundle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,8 +45,8 @@ public final class ReportModels {
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
-                new Findings(wording, results).all(),
-                results.hints().stream().map(ReportModels::hint).toList(),
+                new FindingText(wording).firstPage(Findings.of(results)),
+                results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new KeyTable(wording).of(results),
                 figures(figures),
@@ -62,8 +63,8 @@ public final class ReportModels {
                 LayoutList.of(results.captures()));
     }
 
-    private static Fact hint(Hint hint) {
-        return new Fact(hint.text(), hint.evidence());
+    private static Fact hint(Hint hint, JobWording wording) {
+        return new Fact(wording.speech().text(hint.text()), wording.speech().text(hint.evidence()));
     }
 
     private static Map<String, ShownFigure> figures(Map<String, Figure> figures) {

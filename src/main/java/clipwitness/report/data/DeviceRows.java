@@ -27,7 +27,7 @@ final class DeviceRows {
         if (r.fit().isPresent()) {
             r.fit().get().figures().forEach((figure, value) -> rows.put(name + figure, value));
         } else {
-            rows.put(name + JunctionFit.NAMES.get(0), Measured.refused(Unit.AMPERE, r.refusal()));
+            rows.put(name + JunctionFit.NAMES.get(0), r.fitted(JunctionFit::saturationCurrent, Unit.AMPERE));
         }
         rows.put(name + "decadeSlope", r.decadeSlope().voltage());
         rows.put(name + "kneeWidth", r.kneeWidth());

@@ -9,7 +9,7 @@ import clipwitness.measure.junction.ForwardVoltage;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.Leakage;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +77,7 @@ final class DevicesJson {
             for (String name : JunctionFit.NAMES) {
                 json.number(name, OptionalDouble.empty());
             }
-            json.text("reason", result.refusal());
+            json.reason(result.refusal());
             return;
         }
         Map<String, Measured> figures = fit.get().figures();
@@ -127,10 +127,12 @@ final class DevicesJson {
         json.number("measured", p.measured().value());
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
-        Optional<String> reason = p.predicted().reason().or(p.measured()::reason);
-        if (reason.isPresent()) {
-            json.text("reason", reason);
+        json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
+        if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
+            Measured share = at.paths().get().cleanShare();
+            json.number("cleanShare", share.value());
+            json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());
         }
-        json.text("source", at.source());
+        json.statement("source", at.source());
     }
 }

@@ -3,6 +3,10 @@ package clipwitness.report.data;
 import clipwitness.capture.Condition;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Message;
+import clipwitness.reason.Reason;
+import clipwitness.words.Speech;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -141,12 +145,35 @@ final class JsonText {
 
     private void measuredRest(Measured measured) throws IOException {
         number("expandedUncertainty", measured.expandedUncertainty());
-        if (measured.reason().isPresent()) {
-            text("reason", measured.reason());
-        }
+        reasonOfNone(measured.reason());
         if (measured.asValue().filter(Measured.Value::isUpperBound).isPresent()) {
             text("bound", "upper");
         }
+    }
+
+    /** Why there is no value, in words and as a code; no fields where there is one. */
+    void reasonOfNone(Optional<Reason> reason) throws IOException {
+        if (reason.isPresent()) {
+            reason(reason);
+        }
+    }
+
+    /** A reason in words and as a code, both null where there is none. */
+    void reason(Optional<Reason> reason) throws IOException {
+        text("reason", Speech.ENGLISH.clause(reason));
+        text("reasonCode", reason.map(Reason::resultCode));
+    }
+
+    /** A statement in words, null where there is none. */
+    void statement(String name, Optional<? extends Message> statement) throws IOException {
+        text(name, Speech.ENGLISH.text(statement));
+    }
+
+    /** Code, severity and words of a doubt. */
+    void doubt(Doubt doubt) throws IOException {
+        text("code", doubt.code().code());
+        text("severity", doubt.severity().code());
+        text("text", Speech.ENGLISH.text(doubt));
     }
 
     /** The budget of a measured value, largest part first. */

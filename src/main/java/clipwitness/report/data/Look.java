@@ -1,9 +1,9 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.Doubt;
 import java.util.List;
 import java.util.Optional;
 

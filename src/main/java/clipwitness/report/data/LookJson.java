@@ -1,12 +1,12 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Channel;
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -45,11 +45,7 @@ public final class LookJson {
         });
         json.array("quality", () -> {
             for (Doubt d : look.doubts()) {
-                json.object(() -> {
-                    json.text("code", d.code().code());
-                    json.text("severity", d.severity().code());
-                    json.text("text", d.text());
-                });
+                json.object(() -> json.doubt(d));
             }
         });
         json.texts("evidence", export.evidence());

@@ -5,6 +5,7 @@ import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** Whether the captures before the work are good enough, as JSON. */
 public final class ReadyJson {
@@ -23,7 +24,7 @@ public final class ReadyJson {
                 for (Missing m : result.missing()) {
                     json.object(() -> {
                         json.text("code", m.code());
-                        json.text("text", m.text());
+                        json.statement("text", Optional.of(m.what()));
                     });
                 }
             });
@@ -38,6 +39,6 @@ public final class ReadyJson {
         json.number("smallestChange", item.smallestChange().value());
         json.text("unit", item.smallestChange().unit().symbol());
         json.flag("sufficient", item.sufficient());
-        json.text("remedy", item.remedy());
+        json.statement("remedy", item.remedy());
     }
 }

@@ -19,7 +19,9 @@ import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
+import clipwitness.reason.Reason;
+import clipwitness.words.Speech;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -151,9 +153,9 @@ public final class ResultsCsv {
         Condition none =
                 new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
-        row(whole, "verdict", "", "", "", "", "", c.verdict().code(), c.reason().orElse(""));
+        row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
-            row(whole, n.quantity().key(), "", "", "", "", "", "not examined", n.reason());
+            row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));
         }
         for (Item i : c.items()) {
             item(new Subject("comparison", c.to(), c.from(), "", i.condition()), i);
@@ -189,8 +191,17 @@ public final class ResultsCsv {
     }
 
     private static String reason(Item item) {
-        return Stream.concat(bound(item.change()).stream(), item.change().reason().or(item::remedy).stream())
+        return Stream.concat(
+                        bound(item.change()).stream(),
+                        Speech.ENGLISH
+                                .clause(item.change().reason())
+                                .or(() -> Speech.ENGLISH.text(item.remedy()))
+                                .stream())
                 .collect(Collectors.joining("; "));
+    }
+
+    private static String clause(Optional<Reason> reason) {
+        return Speech.ENGLISH.clause(reason).orElse("");
     }
 
     private static Optional<String> bound(Measured m) {
@@ -207,7 +218,7 @@ public final class ResultsCsv {
                 plain(m.expandedUncertainty()),
                 "",
                 "",
-                m.reason().or(() -> bound(m)).orElse(""));
+                Speech.ENGLISH.clause(m.reason()).or(() -> bound(m)).orElse(""));
     }
 
     private void row(

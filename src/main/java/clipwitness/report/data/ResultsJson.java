@@ -1,6 +1,5 @@
 package clipwitness.report.data;
 
-import clipwitness.capture.Doubt;
 import clipwitness.compare.judge.ClockDifference;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
@@ -59,6 +58,7 @@ public final class ResultsJson {
             for (String later : new String[] {"noise", "response", "rails"}) {
                 json.array(later, () -> {});
             }
+            new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));
         });
     }
@@ -101,7 +101,7 @@ public final class ResultsJson {
         json.texts("channels", c.export().channels());
         json.integer(
                 "harmonicCount", c.waveform().map(WaveformResult::harmonicCount).orElse(0));
-        json.array("quality", () -> each(c.doubts(), this::doubt));
+        json.array("quality", () -> each(c.doubts(), json::doubt));
         straightened(c);
         json.object("values", () -> values(c));
         json.array(
@@ -122,12 +122,6 @@ public final class ResultsJson {
             json.number("highPass", corners.get().highPass());
             json.text("unit", "Hz");
         });
-    }
-
-    private void doubt(Doubt d) throws IOException {
-        json.text("code", d.code().code());
-        json.text("severity", d.severity().code());
-        json.text("text", d.text());
     }
 
     private void values(CaptureResult c) throws IOException {
@@ -180,7 +174,7 @@ public final class ResultsJson {
         json.text("to", c.to());
         json.text("intent", c.intent().code());
         json.text("verdict", c.verdict().code());
-        json.text("reason", c.reason());
+        json.reason(c.reason());
         json.texts("judged", c.judged().stream().map(q -> q.key()).toList());
         json.array("notExamined", () -> each(c.notExamined(), this::notExamined));
         json.array("items", () -> each(c.items(), this::item));
@@ -196,7 +190,7 @@ public final class ResultsJson {
 
     private void notExamined(NotExamined n) throws IOException {
         json.text("quantity", n.quantity().key());
-        json.text("reason", n.reason());
+        json.reason(Optional.of(n.reason()));
     }
 
     private void item(Item i) throws IOException {
@@ -207,7 +201,7 @@ public final class ResultsJson {
         json.text("decision", i.decision().code());
         json.number("conformanceProbability", i.conformanceProbability());
         json.budget(i.change());
-        json.text("remedy", i.remedy());
+        json.statement("remedy", i.remedy());
     }
 
     private void levelMatched(LevelMatchedHarmonic h) throws IOException {
@@ -225,9 +219,10 @@ public final class ResultsJson {
     }
 
     private void hint(Hint h) throws IOException {
-        json.text("code", h.code());
+        json.text("code", h.code().code());
         json.text("state", h.state());
-        json.text("text", h.text());
-        json.text("evidence", h.evidence());
+        json.texts("states", h.states());
+        json.statement("text", Optional.of(h.text()));
+        json.statement("evidence", Optional.of(h.evidence()));
     }
 }

@@ -3,18 +3,20 @@ package clipwitness.report.words;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
+import clipwitness.reason.Reason;
+import java.util.Optional;
 
 /**
  * A measured figure as text.
  *
  * @param parts  the value, or {@code < value} where noise bounds it; empty where there is none
- * @param reason why there is no value, empty where there is one
+ * @param reason why there is no value, where that is known
  */
-public record Amount(NumberParts parts, String reason) {
+public record Amount(NumberParts parts, Optional<Reason> reason) {
     private static final NumberParts NONE = new NumberParts("", "", "");
 
     /** No figure. */
-    static Amount none(String reason) {
+    static Amount none(Optional<Reason> reason) {
         return new Amount(NONE, reason);
     }
 
@@ -26,8 +28,8 @@ public record Amount(NumberParts parts, String reason) {
     /** A figure without prefix, to at most so many decimals. */
     static Amount coarse(Measured measured, int decimals, NumberText numbers) {
         return measured.asValue()
-                .map(v -> new Amount(numbers.coarse(v.number(), v.unit(), 2 * v.standardUncertainty(), decimals), ""))
-                .orElseGet(() -> none(measured.reason().orElse("")));
+                .map(v -> new Amount(numbers.coarse(v.number(), v.unit(), v.expanded(), decimals), Optional.empty()))
+                .orElseGet(() -> none(measured.reason()));
     }
 
     /** A figure as a change: with its sign. */
@@ -37,18 +39,18 @@ public record Amount(NumberParts parts, String reason) {
 
     /** What the prefix of a row must suit for a figure to stand in it. */
     static double largest(Measured.Value value) {
-        return NumberText.shown(value.shown(), value.unit(), 2 * value.standardUncertainty());
+        return NumberText.shown(value.shown(), value.unit(), value.expanded());
     }
 
     /** A figure with the prefix that suits the largest of a row. */
     static Amount of(Measured measured, double largest, NumberText numbers, boolean signed) {
         return measured.asValue()
-                .map(v -> new Amount(parts(v, largest, numbers, signed), ""))
-                .orElseGet(() -> none(measured.reason().orElse("")));
+                .map(v -> new Amount(parts(v, largest, numbers, signed), Optional.empty()))
+                .orElseGet(() -> none(measured.reason()));
     }
 
     private static NumberParts parts(Measured.Value value, double largest, NumberText numbers, boolean signed) {
-        double uncertainty = 2 * value.standardUncertainty();
+        double uncertainty = value.expanded();
         if (!value.isUpperBound() || value.shown() == 0) { // nothing lies below 0
             return numbers.parts(value.number(), value.unit(), uncertainty, largest, signed);
         }

@@ -1,13 +1,13 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.result.Comparison;
-import clipwitness.compare.result.Decision;
+import clipwitness.compare.finding.Difference;
+import clipwitness.compare.finding.Items;
+import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +46,7 @@ public final class ItemText {
                         wording.numbers().signed(change, Unit.ONE, 0),
                         wording.numbers().atMost(uncertainty, Unit.ONE, 0),
                         item.quantity().symbol()),
-                "");
+                Optional.empty());
     }
 
     /** A number with the unit of a quantity's changes behind it. */
@@ -65,20 +65,17 @@ public final class ItemText {
     }
 
     /**
-     * Of some changes of one quantity the size of the one that lies nearest to its limit with its whole uncertainty, or farthest beyond,
-     * both rounded up so that "at most" holds: {@code 0.18 ± 0.74 dB}. As many decimals as show the first digit of the uncertainty, so
-     * the size is never 0.
+     * The size of a change and its uncertainty, both rounded up so that "at most" holds: {@code 0.18 ± 0.74 dB}. As many decimals as show
+     * the first digit of the uncertainty, so the size is never 0.
      */
-    String largest(List<Item> items) {
-        Item largest = items.stream()
-                .max(Comparator.comparingDouble(i -> size(i) + uncertainty(i)))
-                .orElseThrow();
-        double uncertainty = uncertainty(largest);
+    String reaching(Item item) {
+        double uncertainty = Items.uncertainty(item);
         int decimals = decimals(uncertainty);
         return new NumberParts(
-                        wording.numbers().atMost(Math.max(size(largest), Math.pow(10, -decimals)), Unit.ONE, decimals),
+                        wording.numbers()
+                                .atMost(Math.max(Items.size(item), Math.pow(10, -decimals)), Unit.ONE, decimals),
                         wording.numbers().atMost(uncertainty, Unit.ONE, decimals),
-                        largest.quantity().symbol())
+                        item.quantity().symbol())
                 .full();
     }
 
@@ -93,15 +90,8 @@ public final class ItemText {
     /** How far the true change can lie from none, rounded up. */
     String within(Item item) {
         return withUnit(
-                wording.numbers().atMost(size(item) + uncertainty(item), Unit.ONE, LEAST_DECIMALS), item.quantity());
-    }
-
-    static double size(Item item) {
-        return Math.abs(item.change().value().orElseThrow());
-    }
-
-    static double uncertainty(Item item) {
-        return item.change().expandedUncertainty().orElse(0);
+                wording.numbers().atMost(Items.size(item) + Items.uncertainty(item), Unit.ONE, LEAST_DECIMALS),
+                item.quantity());
     }
 
     /** Size of a difference; where noise bounds one of its figures, what it is at least: {@code at least 40 dB}. */
@@ -114,7 +104,7 @@ public final class ItemText {
 
     /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
     String sizeOf(Item item) {
-        return withUnit(round(size(item), uncertainty(item), Unit.ONE), item.quantity());
+        return withUnit(round(Items.size(item), Items.uncertainty(item), Unit.ONE), item.quantity());
     }
 
     /** A figure to the place of the first digit of its uncertainty, whole where that is above 1. */
@@ -123,49 +113,11 @@ public final class ItemText {
         return wording.numbers().fixed(value, unit, decimals);
     }
 
-    /** Where some items were judged, {@code all five gain settings}. */
-    String settings(List<Item> items, Comparison comparison) {
-        return wording.settings(
-                items.stream().map(Item::condition).toList(),
-                comparison.items().stream().map(Item::condition).toList());
-    }
-
-    /** Where some of the items that were judged fail, {@code four of five gain settings}. */
-    String settings(List<Item> failing, List<Item> judged, Comparison comparison) {
-        return failing.size() == judged.size()
-                ? settings(judged, comparison)
-                : wording.settingsOf(
-                        failing.stream().map(Item::condition).toList(),
-                        judged.stream().map(Item::condition).toList());
-    }
-
-    /** The items of a quantity that were judged and have a value. */
-    static List<Item> judged(Comparison comparison, ItemQuantity quantity) {
-        return measured(comparison, quantity).stream().filter(Item::judged).toList();
-    }
-
-    /** The items of a quantity that have a value. */
-    static List<Item> measured(Comparison comparison, ItemQuantity quantity) {
-        return comparison.items().stream()
-                .filter(i -> i.quantity() == quantity && i.change().value().isPresent())
-                .toList();
-    }
-
-    /** The item that comes nearest to its limit, or lies farthest beyond it. */
-    static Optional<Item> worst(List<Item> items) {
-        return items.stream().max(Comparator.comparingDouble(ItemText::severity));
-    }
-
-    /** Change over limit; for null depth, where less is better, how far it stays above its limit. */
-    static double severity(Item item) {
-        double change = item.change().value().orElse(Double.NEGATIVE_INFINITY);
-        double limit = item.limit().orElse(1);
-        return item.quantity() == ItemQuantity.NULL_DEPTH ? Math.exp((change - limit) / 20) : Math.abs(change) / limit;
-    }
-
-    /** The items with a decision. */
-    static List<Item> decided(Comparison comparison, Decision decision) {
-        return comparison.items().stream().filter(i -> i.decision() == decision).toList();
+    /** Where something holds: {@code all five gain settings}, {@code four of five gain settings}. */
+    String settings(Settings settings) {
+        return settings.all()
+                ? wording.settings(settings.judged(), settings.captured())
+                : wording.settingsOf(settings.meant(), settings.judged());
     }
 
     /** {@code level (50 % gain and full gain); asymmetry (full gain)}; without places in a job that has only one. */

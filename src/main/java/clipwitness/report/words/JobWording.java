@@ -9,6 +9,9 @@ import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,9 +38,13 @@ public final class JobWording {
 
     /** The words for a job. */
     public JobWording(WordBundle words, JobResults results) {
+        this(words, NumberText.in(results.job().sheet().report().language()), results);
+    }
+
+    private JobWording(WordBundle words, NumberText numbers, JobResults results) {
         this.words = words;
         this.results = results;
-        this.numbers = NumberText.in(results.job().sheet().report().language());
+        this.numbers = numbers;
         List<Condition> waves = results.captures().stream()
                 .map(CaptureResult::row)
                 .filter(r -> r.kind() == CaptureKind.WAVEFORM)
@@ -48,6 +55,12 @@ public final class JobWording {
         this.severalLevels = waves.stream().map(Condition::level).distinct().count() > 1;
         this.severalSettings = waves.stream().map(Condition::setting).distinct().count() > 1;
         this.several = waves.stream().distinct().count() > 1;
+    }
+
+    /** English words and numbers, whatever the language of the report. */
+    public static JobWording english(JobResults results) {
+        WordBundle english = WordBundle.builtIn();
+        return new JobWording(english, NumberText.in(english.language()), results);
     }
 
     /** A sentence of the words. */
@@ -75,6 +88,16 @@ public final class JobWording {
         return several;
     }
 
+    /** Puts statements into the words and numbers of this report. */
+    public Speech speech() {
+        return new Speech(words, numbers);
+    }
+
+    /** Why something is not known, as a clause; empty where it is. */
+    public String reason(Optional<Reason> reason) {
+        return speech().clause(reason).orElse("");
+    }
+
     /** Numbers. */
     public NumberText numbers() {
         return numbers;
@@ -85,9 +108,9 @@ public final class JobWording {
         return results.job().sheet().label(state);
     }
 
-    /** The figures that sentences are made from. */
-    StateValues figures() {
-        return new StateValues(results);
+    /** The results that are spoken of. */
+    JobResults results() {
+        return results;
     }
 
     /** A figure as text. */
@@ -114,7 +137,7 @@ public final class JobWording {
                 .max()
                 .orElse(0);
         return figures.stream()
-                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none("")))
+                .map(f -> f.map(m -> Amount.of(m, largest, numbers, signed)).orElse(Amount.none(Optional.empty())))
                 .toList();
     }
 

@@ -1,11 +1,9 @@
 package clipwitness.report.words;
 
+import clipwitness.compare.finding.Items;
 import clipwitness.compare.result.Item;
-import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
-import java.util.Comparator;
-import java.util.List;
 
 /** Null depths in words. A null of −38 dB leaves 10^(−38/20) = 1.3 % of the wave's rms. */
 final class NullText {
@@ -15,24 +13,9 @@ final class NullText {
         this.wording = wording;
     }
 
-    /** The item with the most that may be left, its uncertainty included. */
-    static Item worst(List<Item> items) {
-        return items.stream().max(Comparator.comparingDouble(NullText::reach)).orElseThrow();
-    }
-
-    /** The depth with its uncertainty, dB: what is left lies below it. */
-    static double reach(Item item) {
-        return item.change().value().orElseThrow() + ItemText.uncertainty(item);
-    }
-
-    /** Whether noise hides what is left, so that only the reach is known. */
-    static boolean isBound(Item item) {
-        return item.change().asValue().filter(Measured.Value::isUpperBound).isPresent();
-    }
-
     /** What may be left as a share of the wave, rounded up: {@code 0.5 %}. */
     String most(Item item) {
-        return wording.numbers().atMost(100 * Decibels.toAmplitude(reach(item)), Unit.PERCENT, 1);
+        return wording.numbers().atMost(100 * Decibels.toAmplitude(Items.reach(item)), Unit.PERCENT, 1);
     }
 
     /** What is left as a share of the wave. */
@@ -43,6 +26,6 @@ final class NullText {
 
     /** The bound of the depth, rounded up: {@code −46.6 dB}. */
     String bound(Item item) {
-        return wording.numbers().fixed(Math.ceil(10 * reach(item)) / 10, Unit.DECIBEL, 1);
+        return wording.numbers().fixed(Math.ceil(10 * Items.reach(item)) / 10, Unit.DECIBEL, 1);
     }
 }

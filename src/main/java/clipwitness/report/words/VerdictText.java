@@ -1,13 +1,16 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Items;
+import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.compare.rule.DiffersRule;
+import clipwitness.compare.rule.OtherDriveRule;
+import clipwitness.compare.rule.SpokenCondition;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,13 +18,15 @@ import java.util.Optional;
 public final class VerdictText {
     private final JobWording wording;
     private final ItemText texts;
-    private final DriveDoubt drive;
+    private final DriveText drives;
+    private final OtherDriveRule drive;
 
     /** Sentences in a wording. */
     public VerdictText(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
-        this.drive = new DriveDoubt(wording, wording.figures());
+        this.drives = new DriveText(wording);
+        this.drive = new OtherDriveRule(wording.results());
     }
 
     /** The verdict's word: pass, fail, undecided, described. */
@@ -50,7 +55,7 @@ public final class VerdictText {
     /** The sentence. */
     public String sentence(Comparison comparison) {
         if (comparison.items().isEmpty()) {
-            return wording.say("verdict.nothing", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.nothing", "reason", wording.reason(comparison.reason()));
         }
         return switch (comparison.verdict()) {
             case PASS -> comparison.intent() == Intent.CHANGED ? changedPass(comparison) : unchangedPass(comparison);
@@ -61,8 +66,8 @@ public final class VerdictText {
     }
 
     private String unchangedPass(Comparison comparison) {
-        int passed = ItemText.decided(comparison, Decision.PASS).size();
-        List<Item> levels = ItemText.judged(comparison, ItemQuantity.LEVEL);
+        int passed = Items.decided(comparison, Decision.PASS).size();
+        List<Item> levels = Items.judged(comparison, ItemQuantity.LEVEL);
         if (levels.isEmpty()) {
             return wording.say("verdict.unchanged.pass.plain", "items", wording.items(passed));
         }
@@ -70,9 +75,9 @@ public final class VerdictText {
         return wording.say(
                 further > 0 ? "verdict.unchanged.pass" : "verdict.unchanged.pass.single",
                 "settings",
-                texts.settings(levels, comparison),
+                texts.settings(Settings.of(levels, levels, comparison)),
                 "level",
-                texts.largest(levels),
+                texts.reaching(Items.farthest(levels)),
                 "limit",
                 texts.limit(levels.get(0)),
                 "items",
@@ -81,36 +86,28 @@ public final class VerdictText {
 
     private String changedPass(Comparison comparison) {
         return wording.say(
-                differing("verdict.changed.pass", comparison),
-                "what",
-                new WhatDiffers(wording, comparison).text(),
-                "judged",
-                judged(comparison));
+                differing("verdict.changed.pass", comparison), "what", what(comparison), "judged", judged(comparison));
     }
 
     private String described(Comparison comparison) {
         if (comparison.intent() == Intent.UNCHANGED) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         String key = "verdict." + comparison.intent().code() + ".described";
         return wording.say(
-                comparison.intent() == Intent.CHANGED ? differing(key, comparison) : key,
-                "what",
-                new WhatDiffers(wording, comparison).text());
+                comparison.intent() == Intent.CHANGED ? differing(key, comparison) : key, "what", what(comparison));
     }
 
     private String differing(String key, Comparison comparison) {
-        return new WhatDiffers(wording, comparison).any() ? key : key + ".none";
+        return DiffersRule.any(comparison) ? key : key + ".none";
     }
 
     private String about(Comparison comparison, String decision) {
         Decision wanted = comparison.verdict();
         String key = "verdict." + comparison.intent().code() + "." + decision;
-        Optional<Item> worst = ItemText.worst(ItemText.decided(comparison, wanted));
+        Optional<Item> worst = Items.worst(Items.decided(comparison, wanted));
         if (worst.isEmpty()) {
-            return wording.say(
-                    "verdict.unchanged.none", "reason", comparison.reason().orElse(""));
+            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
@@ -121,7 +118,7 @@ public final class VerdictText {
                     "quantity",
                     quantity,
                     "reason",
-                    item.change().reason().orElse(""));
+                    wording.reason(item.change().reason()));
         }
         return wording.under(
                 item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
@@ -132,7 +129,7 @@ public final class VerdictText {
         List<String> more = new ArrayList<>();
         int judged = (int) comparison.items().stream().filter(Item::judged).count();
         for (Decision decision : List.of(Decision.FAIL, Decision.UNDECIDED)) {
-            List<Item> items = ItemText.decided(comparison, decision);
+            List<Item> items = Items.decided(comparison, decision);
             if (items.size() > 1 || (items.size() == 1 && decision != comparison.verdict())) {
                 more.add(wording.say(
                         "verdict.more." + decision.code(),
@@ -143,32 +140,19 @@ public final class VerdictText {
             }
         }
         if (comparison.verdict() == Decision.UNDECIDED) {
-            remedy(comparison).ifPresent(more::add);
+            Items.neediest(comparison)
+                    .flatMap(Item::remedy)
+                    .map(wording.speech()::text)
+                    .ifPresent(more::add);
         }
-        spokenOf(comparison)
+        SpokenCondition.of(comparison)
                 .flatMap(condition -> drive.of(comparison, condition))
+                .map(drives::of)
                 .ifPresent(more::add);
         return more;
     }
 
-    /** The condition that the sentence names. */
-    private Optional<Condition> spokenOf(Comparison comparison) {
-        return comparison.verdict() == Decision.FAIL || comparison.verdict() == Decision.UNDECIDED
-                ? ItemText.worst(ItemText.decided(comparison, comparison.verdict()))
-                        .map(Item::condition)
-                : new WhatDiffers(wording, comparison).condition();
-    }
-
-    /** What would decide the item that needs most. */
-    private static Optional<String> remedy(Comparison comparison) {
-        return ItemText.decided(comparison, Decision.UNDECIDED).stream()
-                .filter(i -> i.remedy().isPresent())
-                .max(Comparator.comparingDouble(VerdictText::need))
-                .flatMap(Item::remedy);
-    }
-
-    private static double need(Item item) {
-        double uncertainty = item.change().expandedUncertainty().orElse(Double.POSITIVE_INFINITY);
-        return uncertainty / Math.abs(item.limit().orElse(1));
+    private String what(Comparison comparison) {
+        return new DiffersText(wording).what(DiffersRule.of(comparison));
     }
 }

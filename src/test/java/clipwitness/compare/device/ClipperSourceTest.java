@@ -3,9 +3,10 @@ package clipwitness.compare.device;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.job.Clipper;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperCircuit;
@@ -13,6 +14,7 @@ import clipwitness.measure.clipper.ClipperLeg;
 import clipwitness.measure.clipper.ClippingPair;
 import clipwitness.measure.clipper.DeviceLaw;
 import clipwitness.measure.junction.JunctionModel;
+import clipwitness.reason.DeviceReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,12 +33,12 @@ class ClipperSourceTest {
     void theStateWithoutClippersShowsTheSource() {
         ClipperSource.Answer answer = answer(
                 clipper(OptionalDouble.of(0.7), Optional.of("open")),
-                Bench.ordinary("new", 50),
-                Bench.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, 1.4, 0.014));
+                MadeUpCapture.ordinary("new", 50),
+                MadeUpCapture.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, 1.4, 0.014));
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         assertThat(known.amplitude()).isCloseTo(2, within(1e-9));
         assertThat(known.relativeUncertainty()).isCloseTo(0.01, within(1e-9));
-        assertThat(known.words()).isEqualTo("source from the state without clippers");
+        assertThat(Said.remark(known.source())).isEqualTo("source from the state without clippers");
     }
 
     /** 20 dB times 0.1 V is 1 V at the output; the pair's slope at zero, 5.56e-8 S, loads 2.2 kΩ by a ten-thousandth. */
@@ -44,21 +46,19 @@ class ClipperSourceTest {
     void theGainForSmallSignalsShowsItToo() {
         ClipperSource.Answer answer = answer(
                 clipper(OptionalDouble.of(1), Optional.empty()),
-                Bench.ordinary("new", 50)
+                MadeUpCapture.ordinary("new", 50)
                         .with(WaveformQuantity.SMALL_SIGNAL_GAIN, 20, 0.01)
                         .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 0.0001)
                         .with(WaveformQuantity.ONSET_UP, 0.04, 0.001));
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         assertThat(known.amplitude()).isCloseTo(1.000245, within(1e-5));
-        assertThat(known.words()).isEqualTo("source from the gain for small signals");
+        assertThat(Said.remark(known.source())).isEqualTo("source from the gain for small signals");
     }
 
     @Test
     void withoutEitherTheSourceIsNotKnown() {
-        assertThat(answer(clipper(OptionalDouble.of(1), Optional.empty()), Bench.ordinary("new", 50)))
-                .isEqualTo(new ClipperSource.Answer.Unknown(
-                        "the clipper's source is not known: there is no state without clippers under this condition and no"
-                                + " gain for small signals"));
+        assertThat(answer(clipper(OptionalDouble.of(1), Optional.empty()), MadeUpCapture.ordinary("new", 50)))
+                .isEqualTo(new ClipperSource.Answer.Unknown(DeviceReason.SOURCE_UNKNOWN));
     }
 
     /** 2 V behind 2.2 kΩ clip to about half a volt: how far is known, so the drive is. */
@@ -68,7 +68,7 @@ class ClipperSourceTest {
         ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) matched(3 * rms, 3 * 2);
         assertThat(known.amplitude()).isCloseTo(2, within(1e-3));
         assertThat(known.relativeUncertainty()).isBetween(0.01, 0.05); // the level's 1 %, more for the flat top
-        assertThat(known.words())
+        assertThat(Said.remark(known.source()))
                 .isEqualTo(
                         "source from the state without clippers; the gain behind the clipper from how far the wave is"
                                 + " clipped");
@@ -77,9 +77,7 @@ class ClipperSourceTest {
     /** A sine's rms is 0.7071 of its peak, clipped or not known within 1 % then. */
     @Test
     void aWaveThatIsHardlyClippedDoesNotTellTheGainBehindTheClipper() {
-        ClipperSource.Answer unknown =
-                new ClipperSource.Answer.Unknown("the gain behind the clipper is not known, and the level"
-                        + " of the wave does not tell it: the wave is hardly clipped, or not by this pair");
+        ClipperSource.Answer unknown = new ClipperSource.Answer.Unknown(DeviceReason.OUTPUT_GAIN_UNKNOWN);
         assertThat(matched(0.7071, 1)).isEqualTo(unknown);
         assertThat(matched(1e-6, 1)).isEqualTo(unknown);
     }
@@ -87,8 +85,8 @@ class ClipperSourceTest {
     private static ClipperSource.Answer matched(double rms, double open) {
         return answer(
                 clipper(OptionalDouble.empty(), Optional.of("open")),
-                Bench.ordinary("new", 50).with(WaveformQuantity.RMS, rms, rms / 1000),
-                Bench.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, open, open / 100));
+                MadeUpCapture.ordinary("new", 50).with(WaveformQuantity.RMS, rms, rms / 1000),
+                MadeUpCapture.ordinary("open", 50).with(WaveformQuantity.FUNDAMENTAL, open, open / 100));
     }
 
     private static double rmsAt(double amplitude) {
@@ -100,9 +98,9 @@ class ClipperSourceTest {
         return Math.sqrt(square);
     }
 
-    private static ClipperSource.Answer answer(Clipper clipper, Bench... captures) {
+    private static ClipperSource.Answer answer(Clipper clipper, MadeUpCapture... captures) {
         List<CaptureResult> results = new ArrayList<>();
-        for (Bench b : captures) {
+        for (MadeUpCapture b : captures) {
             results.add(b.done());
         }
         return new ClipperSource(clipper, Catalogue.of(results, s -> s)).of(captures[0].setting(), CIRCUIT);
@@ -114,8 +112,10 @@ class ClipperSourceTest {
                 OptionalDouble.of(2200),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
+                Clipper.GainControl.SERIES,
                 outputGain,
                 unclipped,
+                false,
                 Map.of());
     }
 }

@@ -3,14 +3,14 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
-import clipwitness.compare.Bench;
-import clipwitness.compare.TestExamination;
-import clipwitness.compare.result.Hint;
+import clipwitness.compare.SaidHint;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,12 +27,12 @@ class HintsTest {
 
     @Test
     void anOldPairThatNoLongerNullsBesideANewOneThatDoesLooksSwapped() throws IOException, InputException {
-        List<Hint> hints = hints(
-                Bench.ordinary("before", 50),
-                Bench.ordinary("old", 50).harmonics(1, 0.2, 0.1),
-                Bench.ordinary("new", 50));
+        List<SaidHint> hints = hints(
+                MadeUpCapture.ordinary("before", 50),
+                MadeUpCapture.ordinary("old", 50).harmonics(1, 0.2, 0.1),
+                MadeUpCapture.ordinary("new", 50));
         assertThat(hints)
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "states-swapped",
                         Optional.of("old"),
                         "“New pair” sounds as the unit did before and “Old pair” does not: the two positions, or their"
@@ -43,19 +43,22 @@ class HintsTest {
 
     @Test
     void twoPairsThatBothNullLookNotSwapped() throws IOException, InputException {
-        assertThat(hints(Bench.ordinary("before", 50), Bench.ordinary("old", 50), Bench.ordinary("new", 50)))
+        assertThat(hints(
+                        MadeUpCapture.ordinary("before", 50),
+                        MadeUpCapture.ordinary("old", 50),
+                        MadeUpCapture.ordinary("new", 50)))
                 .isEmpty();
     }
 
     /** An unclipped stage: 1 % instead of 10 %, 4 dB louder (20 lg 1.5849 = 4.000). */
     @Test
     void aCleanLouderOutputDoesNotClip() throws IOException, InputException {
-        Bench clean = Bench.ordinary("old", 100)
+        MadeUpCapture clean = MadeUpCapture.ordinary("old", 100)
                 .with(WaveformQuantity.THD, 1, 0.01)
                 .with(WaveformQuantity.RMS, 0.7 * 1.5849, 0.001)
                 .harmonics(1, 0, 0.01);
-        assertThat(hints(Bench.ordinary("before", 100), clean))
-                .contains(new Hint(
+        assertThat(hints(MadeUpCapture.ordinary("before", 100), clean))
+                .contains(new SaidHint(
                         "not-clipping",
                         Optional.of("old"),
                         "“Old pair” does not clip where the unit did before: look for clippers that are not connected, a switch"
@@ -66,31 +69,32 @@ class HintsTest {
     /** Clipped short pulses distort by more than their fundamental: such a figure is still written without an exponent. */
     @Test
     void aDistortionBeyondAHundredPercentIsWrittenOut() throws IOException, InputException {
-        Bench before = Bench.ordinary("before", 100).with(WaveformQuantity.THD, 124, 0.01);
-        Bench clean = Bench.ordinary("old", 100)
+        MadeUpCapture before = MadeUpCapture.ordinary("before", 100).with(WaveformQuantity.THD, 124, 0.01);
+        MadeUpCapture clean = MadeUpCapture.ordinary("old", 100)
                 .with(WaveformQuantity.THD, 0.126, 0.01)
                 .with(WaveformQuantity.RMS, 1, 0.001)
                 .harmonics(1, 0, 0.01);
         assertThat(hints(before, clean))
-                .extracting(Hint::evidence)
+                .extracting(SaidHint::evidence)
                 .anyMatch(e -> e.startsWith("at 100 % gain the distortion is 0.13 % instead of 120 %,"));
     }
 
     @Test
     void aCleanQuieterOutputIsNoSuchFault() throws IOException, InputException {
-        Bench clean =
-                Bench.ordinary("new", 100).with(WaveformQuantity.THD, 1, 0.01).with(WaveformQuantity.RMS, 0.5, 0.001);
-        assertThat(hints(Bench.ordinary("before", 100), clean)).isEmpty();
+        MadeUpCapture clean = MadeUpCapture.ordinary("new", 100)
+                .with(WaveformQuantity.THD, 1, 0.01)
+                .with(WaveformQuantity.RMS, 0.5, 0.001);
+        assertThat(hints(MadeUpCapture.ordinary("before", 100), clean)).isEmpty();
     }
 
     @Test
     void anOutputWithoutTheTestToneIsNone() throws IOException, InputException {
-        Bench dead = Bench.capture("old")
+        MadeUpCapture dead = MadeUpCapture.capture("old")
                 .gain(50)
-                .refused(WaveformQuantity.RMS, "no line at 1000 Hz")
-                .doubting(new Doubt(DoubtCode.NO_FUNDAMENTAL, Severity.REFUSAL, "no line at 1000 Hz"));
-        assertThat(hints(Bench.ordinary("before", 50), dead))
-                .containsExactly(new Hint(
+                .refused(WaveformQuantity.RMS, DoubtReason.NO_FUNDAMENTAL)
+                .doubting(Doubt.of(Severity.REFUSAL, DoubtReason.NO_FUNDAMENTAL));
+        assertThat(hints(MadeUpCapture.ordinary("before", 50), dead))
+                .containsExactly(new SaidHint(
                         "no-output",
                         Optional.of("old"),
                         "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
@@ -101,9 +105,9 @@ class HintsTest {
     /** 20 lg(0.7 / 0.0035) = 46 dB. */
     @Test
     void anOutputOf46DecibelsLessIsNone() throws IOException, InputException {
-        Bench faint = Bench.ordinary("old", 50).with(WaveformQuantity.RMS, 0.0035, 1e-5);
-        assertThat(hints(Bench.ordinary("before", 50), faint))
-                .extracting(Hint::code, Hint::evidence)
+        MadeUpCapture faint = MadeUpCapture.ordinary("old", 50).with(WaveformQuantity.RMS, 0.0035, 1e-5);
+        assertThat(hints(MadeUpCapture.ordinary("before", 50), faint))
+                .extracting(SaidHint::code, SaidHint::evidence)
                 .contains(tuple("no-output", "at 50 % gain the level is 46 dB lower"));
     }
 
@@ -111,9 +115,9 @@ class HintsTest {
     @Test
     void anAsymmetricWaveUpsideDownIsInverted() throws IOException, InputException {
         assertThat(hints(
-                        Bench.ordinary("before", 50).harmonics(1, 0.3, 0.1),
-                        Bench.ordinary("old", 50).harmonics(-1, -0.3, -0.1)))
-                .extracting(Hint::code, Hint::text)
+                        MadeUpCapture.ordinary("before", 50).harmonics(1, 0.3, 0.1),
+                        MadeUpCapture.ordinary("old", 50).harmonics(-1, -0.3, -0.1)))
+                .extracting(SaidHint::code, SaidHint::text)
                 .containsExactly(tuple(
                         "inverted",
                         "The wave of “Old pair” is upside down: look for a pair fitted the other way round, or a stage that"
@@ -123,15 +127,15 @@ class HintsTest {
     @Test
     void aChangedPairTheOtherWayRoundIsMeantToBe() throws IOException, InputException {
         assertThat(hints(
-                        Bench.ordinary("before", 50).harmonics(1, 0.3, 0.1),
-                        Bench.ordinary("new", 50).harmonics(-1, -0.3, -0.1)))
+                        MadeUpCapture.ordinary("before", 50).harmonics(1, 0.3, 0.1),
+                        MadeUpCapture.ordinary("new", 50).harmonics(-1, -0.3, -0.1)))
                 .isEmpty();
     }
 
     @Test
     void aPhaseThatMovedByHalfATurnIsInverted() throws IOException, InputException {
         assertThat(hints(phase("before", 3), phase("new", -178)))
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "inverted",
                         Optional.of("new"),
                         "“New pair” turns the wave over, which the unit did not before: look for a stage wired the other way"
@@ -144,7 +148,7 @@ class HintsTest {
     void changesThatFivePercentOfTheKnobWouldMakeAreAKnobOffset() throws IOException, InputException {
         assertThat(hints(alongGain(0.0))).as("the same settings").isEmpty();
         assertThat(hints(alongGain(5.0)))
-                .containsExactly(new Hint(
+                .containsExactly(new SaidHint(
                         "knob-offset",
                         Optional.of("old"),
                         "All changes of “Old pair” are what the gain control would make if it stood elsewhere: the knob may sit"
@@ -154,33 +158,34 @@ class HintsTest {
 
     @Test
     void aChangeOfDistortionAloneIsNoKnobOffset() throws IOException, InputException {
-        Bench[] captures = alongGain(0.0);
+        MadeUpCapture[] captures = alongGain(0.0);
         for (int i = captures.length / 2; i < captures.length; i++) {
             captures[i].with(WaveformQuantity.THD, 15, 0.01);
         }
         assertThat(hints(captures)).isEmpty();
     }
 
-    private static Bench[] alongGain(double offset) {
+    private static MadeUpCapture[] alongGain(double offset) {
         return Stream.of("before", "old")
                 .flatMap(state -> DoubleStream.of(0, 25, 50, 75, 100).mapToObj(gain -> {
                     boolean end = gain == 0 || gain == 100;
                     double at = gain + (state.equals("old") && !end ? offset : 0);
-                    return Bench.ordinary(state, gain)
+                    return MadeUpCapture.ordinary(state, gain)
                             .with(WaveformQuantity.RMS, 0.1 * Math.pow(10, at / 200), 1e-5)
                             .with(WaveformQuantity.THD, 2 * Math.pow(10, at / 100), 1e-3);
                 }))
-                .toArray(Bench[]::new);
+                .toArray(MadeUpCapture[]::new);
     }
 
-    private static Bench phase(String state, double degrees) {
-        return Bench.ordinary(state, 50)
+    private static MadeUpCapture phase(String state, double degrees) {
+        return MadeUpCapture.ordinary(state, 50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
                 .with(WaveformQuantity.GAIN, 20, 0.01)
                 .with(WaveformQuantity.PHASE, degrees, 0.1);
     }
 
-    private List<Hint> hints(Bench... captures) throws IOException, InputException {
-        return new TestExamination(folder).of(captures).hints();
+    private List<SaidHint> hints(MadeUpCapture... captures) throws IOException, InputException {
+        return new TestExamination(folder)
+                .of(captures).hints().stream().map(SaidHint::of).toList();
     }
 }

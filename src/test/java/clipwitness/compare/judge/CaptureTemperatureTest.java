@@ -3,7 +3,7 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
+import clipwitness.fixture.MadeUpCapture;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.junction.Temperature;
 import java.util.List;
@@ -29,8 +29,8 @@ class CaptureTemperatureTest {
 
     @Test
     void theTablesTemperatureGoesBeforeTheBenchs() {
-        CaptureRow own = Bench.capture("before").temperature(30).done().row();
-        CaptureRow none = Bench.capture("before").done().row();
+        CaptureRow own = MadeUpCapture.capture("before").temperature(30).done().row();
+        CaptureRow none = MadeUpCapture.capture("before").done().row();
         assertThat(CaptureTemperature.of(own, bench(OptionalDouble.of(21))).celsius())
                 .isEqualTo(30);
         assertThat(CaptureTemperature.of(none, bench(OptionalDouble.of(21)))).isEqualTo(READ);

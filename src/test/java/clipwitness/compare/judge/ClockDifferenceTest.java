@@ -3,10 +3,10 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
-import clipwitness.compare.TestExamination;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -35,8 +35,8 @@ class ClockDifferenceTest {
     private List<ClockDifference> differences(double after) throws IOException, InputException {
         JobResults results = new TestExamination(folder)
                 .of(
-                        Bench.ordinary("before", 100).with(WaveformQuantity.FREQUENCY, 1000, 1e-3),
-                        Bench.ordinary("old", 100).with(WaveformQuantity.FREQUENCY, after, 1e-3));
+                        MadeUpCapture.ordinary("before", 100).with(WaveformQuantity.FREQUENCY, 1000, 1e-3),
+                        MadeUpCapture.ordinary("old", 100).with(WaveformQuantity.FREQUENCY, after, 1e-3));
         return ClockDifference.of(results, results.comparisons().get(0));
     }
 }

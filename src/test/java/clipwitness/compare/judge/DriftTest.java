@@ -3,10 +3,10 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
-import clipwitness.compare.Bench;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -22,10 +22,14 @@ class DriftTest {
 
     @Test
     void twoCapturesAlikeAddNothing() {
-        StateAtCondition a =
-                Bench.ordinary("a", 50).range(steps(0.01)).temperature(21).setting();
-        StateAtCondition b =
-                Bench.ordinary("b", 50).range(steps(0.0101)).temperature(21).setting();
+        StateAtCondition a = MadeUpCapture.ordinary("a", 50)
+                .range(steps(0.01))
+                .temperature(21)
+                .setting();
+        StateAtCondition b = MadeUpCapture.ordinary("b", 50)
+                .range(steps(0.0101))
+                .temperature(21)
+                .setting();
         assertThat(DRIFT.of(a, b, ItemValue.LEVEL)).isEmpty();
         assertThat(DRIFT.doubts(a, b)).isEmpty();
     }
@@ -90,32 +94,32 @@ class DriftTest {
         StateAtCondition a = clipping("a").temperature(18).coupling("dc").setting();
         StateAtCondition b = clipping("b").temperature(28).coupling("ac").setting();
         assertThat(DRIFT.doubts(a, b))
-                .extracting(Doubt::text)
+                .extracting(Said::doubt)
                 .containsExactly(
                         "captured 10.0 K away from “State a”: a junction's clip level moves by about 2 mV/K",
                         "coupling is ac here and dc in “State a”: what changed may be that");
     }
 
-    private static Contribution ofLevel(Bench from, Bench to) {
+    private static Contribution ofLevel(MadeUpCapture from, MadeUpCapture to) {
         return DRIFT.of(from.setting(), to.setting(), ItemValue.LEVEL).get(0);
     }
 
-    private static Bench accurate(String state) {
-        return Bench.ordinary(state, 50)
+    private static MadeUpCapture accurate(String state) {
+        return MadeUpCapture.ordinary(state, 50)
                 .with(
                         WaveformQuantity.RMS,
                         Measured.of(
                                 0.7, Unit.VOLT, new Contribution(Source.VERTICAL_ACCURACY, 0.7 * 0.03 / Math.sqrt(3))));
     }
 
-    private static Bench clipping(String state) {
-        return Bench.ordinary(state, 50)
+    private static MadeUpCapture clipping(String state) {
+        return MadeUpCapture.ordinary(state, 50)
                 .with(WaveformQuantity.CLIP_UP, 0.6, 0.001)
                 .with(WaveformQuantity.CLIP_DOWN, 0.6, 0.001);
     }
 
-    private static Bench driven(String state, double peak) {
-        return Bench.ordinary(state, 50).with(WaveformQuantity.INPUT_FUNDAMENTAL, peak, 1e-6);
+    private static MadeUpCapture driven(String state, double peak) {
+        return MadeUpCapture.ordinary(state, 50).with(WaveformQuantity.INPUT_FUNDAMENTAL, peak, 1e-6);
     }
 
     /** Straight up to an input, level beyond it. */

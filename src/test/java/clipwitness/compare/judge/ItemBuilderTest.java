@@ -3,16 +3,18 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.job.Limits;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +29,7 @@ class ItemBuilderTest {
 
     @Test
     void theSameFiguresPassEveryLimit() {
-        List<Item> items = items(Intent.UNCHANGED, Bench.ordinary("a", 50), Bench.ordinary("b", 50));
+        List<Item> items = items(Intent.UNCHANGED, MadeUpCapture.ordinary("a", 50), MadeUpCapture.ordinary("b", 50));
         assertThat(items)
                 .extracting(Item::quantity)
                 .containsExactly(
@@ -46,8 +48,8 @@ class ItemBuilderTest {
                 ItemQuantity.LEVEL,
                 items(
                         Intent.UNCHANGED,
-                        Bench.ordinary("a", 50),
-                        Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 1.4, 0.001)));
+                        MadeUpCapture.ordinary("a", 50),
+                        MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.RMS, 1.4, 0.001)));
         assertThat(level.change().value().orElseThrow()).isCloseTo(6.0206, within(1e-4));
         assertThat(level.decision()).isEqualTo(Decision.FAIL);
         assertThat(level.conformanceProbability().orElseThrow()).isLessThan(1e-9);
@@ -55,22 +57,22 @@ class ItemBuilderTest {
 
     @Test
     void distortionIsNotJudgedWhileItIsUnderOnePercentInBoth() {
-        Bench a = Bench.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
-        Bench b = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
+        MadeUpCapture a = MadeUpCapture.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
+        MadeUpCapture b = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, b)).decision())
                 .isEqualTo(Decision.DESCRIBED);
-        Bench c = Bench.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
+        MadeUpCapture c = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, c)).decision())
                 .isEqualTo(Decision.FAIL);
     }
 
     @Test
     void aChangedStateIsDescribedAndOnlyItsPolarityJudged() {
-        Bench a = Bench.ordinary("a", 50)
+        MadeUpCapture a = MadeUpCapture.ordinary("a", 50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
                 .with(WaveformQuantity.GAIN, 20, 0.01)
                 .with(WaveformQuantity.PHASE, 178, 0.1);
-        Bench b = Bench.ordinary("b", 50)
+        MadeUpCapture b = MadeUpCapture.ordinary("b", 50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.1, 1e-5)
                 .with(WaveformQuantity.GAIN, 14, 0.01)
                 .with(WaveformQuantity.PHASE, -178, 0.1);
@@ -85,40 +87,44 @@ class ItemBuilderTest {
 
     @Test
     void aRefusedFigureIsUndecidedAndSaysWhatToCaptureAgain() {
-        Bench b = Bench.ordinary("b", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
-        Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, Bench.ordinary("a", 50), b));
+        MadeUpCapture b =
+                MadeUpCapture.ordinary("b", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
+        Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, MadeUpCapture.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(level.change().reason()).contains("in “State b”: the converter was at its end");
-        assertThat(level.remedy()).contains("Capture it again: in “State b”: the converter was at its end.");
+        assertThat(Said.reason(level.change().reason())).contains("in “State b”: the capture could not be measured");
+        assertThat(Said.remark(level.remedy()))
+                .contains("Capture it again: in “State b”: the capture could not be measured.");
     }
 
     @Test
     void whatWasRefusedBeforeTheWorkIsNotSimplyToBeCapturedAgain() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.RMS, "the converter was at its end");
-        assertThat(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
-                        .remedy())
-                .contains(
-                        "Capture it again if the unit can be put back into this state: in “State a”: the converter was at "
-                                + "its end.");
+        MadeUpCapture a =
+                MadeUpCapture.ordinary("a", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.remark(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
+                        .remedy()))
+                .contains("Capture it again if the unit can be put back into this state: in “State a”: the capture "
+                        + "could not be measured.");
     }
 
     @Test
     void aRefusalBeforeTheWorkIsNamedByItsState() {
-        Bench a = Bench.ordinary("a", 50).refused(WaveformQuantity.THD, "no line");
-        assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, Bench.ordinary("b", 50)))
+        MadeUpCapture a =
+                MadeUpCapture.ordinary("a", 50).refused(WaveformQuantity.THD, FigureReason.CAPTURE_NOT_MEASURED);
+        assertThat(Said.reason(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
                         .change()
-                        .reason())
-                .hasValue("in “State a”: no line");
+                        .reason()))
+                .hasValue("in “State a”: the capture could not be measured");
     }
 
     @Test
     void aSilentOutputHasNoLevelInDecibels() {
-        WaveformResult silent = Bench.ordinary("b", 50)
+        WaveformResult silent = MadeUpCapture.ordinary("b", 50)
                 .with(WaveformQuantity.RMS, 0, 0)
                 .done()
                 .waveform()
                 .orElseThrow();
-        assertThat(ItemValue.LEVEL.of(silent).reason()).hasValue("a level cannot be given, because the rms is zero");
+        assertThat(Said.reason(ItemValue.LEVEL.of(silent).reason()))
+                .hasValue("a level cannot be given, because the rms is zero");
     }
 
     /**
@@ -129,13 +135,13 @@ class ItemBuilderTest {
     void aKnobSetByEyeLeavesASmallChangeUndecided() {
         List<CaptureResult> captures = new ArrayList<>();
         for (String state : List.of("a", "b")) {
-            captures.add(Bench.ordinary(state, 25)
+            captures.add(MadeUpCapture.ordinary(state, 25)
                     .with(WaveformQuantity.RMS, 0.35, 1e-5)
                     .done());
-            captures.add(Bench.ordinary(state, 50)
+            captures.add(MadeUpCapture.ordinary(state, 50)
                     .with(WaveformQuantity.RMS, state.equals("a") ? 0.495 : 0.5065, 1e-5)
                     .done());
-            captures.add(Bench.ordinary(state, 75)
+            captures.add(MadeUpCapture.ordinary(state, 75)
                     .with(WaveformQuantity.RMS, 0.7, 1e-5)
                     .done());
         }
@@ -149,7 +155,7 @@ class ItemBuilderTest {
         assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
                 .isEqualTo(Source.KNOB);
-        assertThat(level.remedy())
+        assertThat(Said.remark(level.remedy()))
                 .hasValue(
                         "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured again.");
     }
@@ -160,13 +166,14 @@ class ItemBuilderTest {
         List<CaptureResult> captures = new ArrayList<>();
         for (int run = 1; run <= 3; run++) {
             double rms = 0.7 * Math.pow(10, 0.2 * (run - 2) / 20);
-            captures.add(Bench.ordinary("a", 50)
+            captures.add(MadeUpCapture.ordinary("a", 50)
                     .run(run)
                     .with(WaveformQuantity.RMS, rms, 1e-6)
                     .done());
         }
-        captures.add(
-                Bench.ordinary("b", 50).with(WaveformQuantity.RMS, 0.7, 1e-6).done());
+        captures.add(MadeUpCapture.ordinary("b", 50)
+                .with(WaveformQuantity.RMS, 0.7, 1e-6)
+                .done());
         Catalogue catalogue = Catalogue.of(captures, state -> "State " + state);
         Item level = item(
                 ItemQuantity.LEVEL,
@@ -177,7 +184,7 @@ class ItemBuilderTest {
                 .isCloseTo(Math.hypot(0.11547, 0.2), within(1e-4));
     }
 
-    private static List<Item> items(Intent intent, Bench a, Bench b) {
+    private static List<Item> items(Intent intent, MadeUpCapture a, MadeUpCapture b) {
         CaptureResult x = a.done();
         CaptureResult y = b.done();
         Catalogue catalogue = Catalogue.of(List.of(x, y), state -> "State " + state);

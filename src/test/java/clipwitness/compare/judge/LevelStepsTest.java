@@ -3,9 +3,10 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.LevelSeries;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,24 +26,24 @@ class LevelStepsTest {
         LevelSeries series = LevelSteps.series(steps);
         assertThat(series.compressionPoint().value().orElseThrow()).isCloseTo(0.6595, within(0.003));
         assertThat(series.steps().get(1).slope().value().orElseThrow()).isCloseTo(1, within(1e-3));
-        assertThat(series.steps().get(0).slope().reason()).contains("the lowest step has none below it");
+        assertThat(Said.reason(series.steps().get(0).slope().reason())).contains("the lowest step has none below it");
     }
 
     @Test
     void aStraightLineNeverCompresses() {
         LevelSeries series = LevelSteps.series(List.of(setting(0.1, 1, 1e-3), setting(0.2, 2, 1e-3)));
-        assertThat(series.compressionPoint().reason()).contains("not reached");
+        assertThat(Said.reason(series.compressionPoint().reason())).contains("not reached");
         assertThat(series.steps().get(1).slope().value().orElseThrow()).isCloseTo(1, within(1e-12));
     }
 
     @Test
     void twoStepsOfOneInputHaveNoSlope() {
         LevelSeries series = LevelSteps.series(List.of(setting(0.1, 1, 1e-3), setting(0.1, 1.1, 1e-3)));
-        assertThat(series.steps().get(1).slope().reason()).hasValue("two steps have the same input level");
+        assertThat(Said.reason(series.steps().get(1).slope().reason())).hasValue("two steps have the same input level");
     }
 
     private static StateAtCondition setting(double level, double output, double uncertainty) {
-        CaptureResult capture = Bench.capture("before")
+        CaptureResult capture = MadeUpCapture.capture("before")
                 .gain(50)
                 .level(level)
                 .with(WaveformQuantity.FUNDAMENTAL, output, uncertainty)

@@ -2,7 +2,8 @@ package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.compare.Bench;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -16,8 +17,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is advised where a change stands 0.1 dB from its limit: its expanded uncertainty may be 0.1 dB, its standard uncertainty 0.05 dB. */
 class RemedyTest {
     private static final double DISTANCE = 0.1;
-    private static final StateAtCondition BEFORE = Bench.ordinary("a", 50).setting();
-    private static final StateAtCondition AFTER = Bench.ordinary("b", 50).setting();
+    private static final StateAtCondition BEFORE =
+            MadeUpCapture.ordinary("a", 50).setting();
+    private static final StateAtCondition AFTER =
+            MadeUpCapture.ordinary("b", 50).setting();
 
     /** Independent parts fall with the root of their number (JCGM 100, 4.2.3), the converter step with the range. */
     @ParameterizedTest
@@ -30,7 +33,7 @@ class RemedyTest {
             METHOD | 0.6 | No number of captures would soon show a change as small as the limit.
             """)
     void beforeTheWorkBothStatesCanBeCapturedBetter(Source source, double uncertainty, String remedy) {
-        assertThat(Remedy.beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
+        assertThat(beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
                 .isEqualTo(remedy);
     }
 
@@ -70,16 +73,16 @@ class RemedyTest {
                 "State a",
                 AFTER.condition(),
                 List.of(
-                        Bench.ordinary("a", 50).done(),
-                        Bench.ordinary("a", 50).run(2).done()));
-        assertThat(Remedy.beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
+                        MadeUpCapture.ordinary("a", 50).done(),
+                        MadeUpCapture.ordinary("a", 50).run(2).done()));
+        assertThat(beforehand(change(new Contribution(Source.REPEATABILITY, 0.1)), DISTANCE, twice))
                 .contains("until there are 8 runs");
     }
 
     /** 0.04² of knob is left: noise must fall from 0.12 to 0.03, sixteen times as long a record. Runs alone would need seven. */
     @Test
     void aLongerRecordComesBeforeMoreRuns() {
-        assertThat(Remedy.beforehand(
+        assertThat(beforehand(
                         change(new Contribution(Source.KNOB, 0.04), new Contribution(Source.NOISE, 0.12)),
                         DISTANCE,
                         BEFORE))
@@ -89,7 +92,7 @@ class RemedyTest {
     /** Neither alone would do: the sum of squares 0.06² + 0.08² = 0.1² has to fall to 0.05². */
     @Test
     void runsAverageNoiseToo() {
-        assertThat(Remedy.beforehand(
+        assertThat(beforehand(
                         change(new Contribution(Source.KNOB, 0.06), new Contribution(Source.NOISE, 0.08)),
                         DISTANCE,
                         BEFORE))
@@ -98,12 +101,16 @@ class RemedyTest {
 
     @Test
     void onTheLimitNothingHelps() {
-        assertThat(Remedy.beforehand(change(new Contribution(Source.NOISE, 0.1)), 0, BEFORE))
+        assertThat(beforehand(change(new Contribution(Source.NOISE, 0.1)), 0, BEFORE))
                 .isEqualTo("The change lies on the limit; more captures would not decide.");
     }
 
+    private static String beforehand(Measured.Value change, double distance, StateAtCondition setting) {
+        return Said.remark(Remedy.beforehand(change, distance, setting));
+    }
+
     private static String after(Map<Source, Double> stays, Contribution part) {
-        return Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays);
+        return Said.remark(Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays));
     }
 
     private static Measured.Value change(Contribution... budget) {

@@ -3,10 +3,12 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -29,9 +31,10 @@ class ReplicatesTest {
 
     @Test
     void refusalsAreLeftOutAndStandAloneWhereNothingElseIs() {
-        Measured refused = Measured.refused(Unit.VOLT, "over-range");
+        Measured refused = Measured.refused(Unit.VOLT, FigureReason.CAPTURE_NOT_MEASURED);
         assertThat(Replicates.mean(List.of(refused, volts(3))).value()).hasValue(3);
-        assertThat(Replicates.mean(List.of(refused, refused)).reason()).contains("over-range");
+        assertThat(Said.reason(Replicates.mean(List.of(refused, refused)).reason()))
+                .contains("the capture could not be measured");
     }
 
     @Test

@@ -3,9 +3,9 @@ package clipwitness.compare.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.compare.Bench;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
 import clipwitness.measure.WaveformQuantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ class StimulusChangeTest {
         assertThat(StimulusChange.ofLevel(from, to).orElseThrow().standardUncertainty())
                 .isCloseTo(3.4346, within(1e-3));
         assertThat(StimulusChange.doubt(from, to))
-                .map(Doubt::text)
+                .map(Said::doubt)
                 .contains(
                         "the input is 3.43 dB stronger than in “State a”: what changed may be the drive, not the unit");
     }
@@ -36,7 +36,7 @@ class StimulusChangeTest {
     @Test
     void anInputTenPercentOffTheSheetIsSaid() {
         assertThat(StimulusChange.fromSheet(capture("a", 0.11)))
-                .map(Doubt::text)
+                .map(Said::doubt)
                 .contains("the input measures 110.0 mV peak where the sheet states 100.0 mV");
         assertThat(StimulusChange.fromSheet(capture("a", 0.104))).isEmpty();
     }
@@ -47,7 +47,7 @@ class StimulusChangeTest {
     }
 
     private static CaptureResult capture(String state, double input) {
-        return Bench.capture(state)
+        return MadeUpCapture.capture(state)
                 .gain(50)
                 .with(WaveformQuantity.INPUT_FUNDAMENTAL, input, 1e-5)
                 .done();

@@ -56,9 +56,9 @@ class ToleranceTest {
 
     @Test
     void anUpperBoundCannotFailAnUpperLimit() {
-        Measured.Value bound = value(-30, 1).asUpperBound();
-        assertThat(Tolerance.atMost(-32).decide(bound)).isEqualTo(Decision.UNDECIDED);
-        assertThat(Tolerance.atMost(-28).decide(bound)).isEqualTo(Decision.PASS);
+        assertThat(Tolerance.atMost(-32).decide(value(-29, 1))).isEqualTo(Decision.FAIL);
+        assertThat(Tolerance.atMost(-32).decide(value(-29, 1).asUpperBound())).isEqualTo(Decision.UNDECIDED);
+        assertThat(Tolerance.atMost(-27).decide(value(-29, 1).asUpperBound())).isEqualTo(Decision.PASS);
     }
 
     @Test

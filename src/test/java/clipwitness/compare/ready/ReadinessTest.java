@@ -3,19 +3,22 @@ package clipwitness.compare.ready;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.capture.VerticalRange;
-import clipwitness.compare.Bench;
-import clipwitness.compare.TestExamination;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.Missing;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.MadeUpCapture;
+import clipwitness.fixture.Said;
+import clipwitness.fixture.TestExamination;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +41,7 @@ class ReadinessTest {
         ReadyItem level = item(ready("", end().with(WaveformQuantity.RMS, 1, 0.001)), ItemQuantity.LEVEL);
         assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.02457, within(1e-5));
         assertThat(level.sufficient()).isTrue();
-        assertThat(level.remedy()).isEmpty();
+        assertThat(Said.remark(level.remedy())).isEmpty();
     }
 
     /** 3 % each: 0.737 dB, more than the limit of 0.5 dB; three times as long a record would do, 0.737² / 0.5² = 2.17. */
@@ -48,7 +51,7 @@ class ReadinessTest {
         ReadyItem level = item(result, ItemQuantity.LEVEL);
         assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.737, within(1e-3));
         assertThat(level.sufficient()).isFalse();
-        assertThat(level.remedy())
+        assertThat(Said.remark(level.remedy()))
                 .hasValue(
                         "Capture each state with a record 3 times as long, or average 3 captures: noise is what hides the"
                                 + " change.");
@@ -57,10 +60,13 @@ class ReadinessTest {
 
     @Test
     void aFigureThatWasRefusedIsNotSufficient() throws IOException, InputException {
-        ReadyItem level = item(ready("", end().refused(WaveformQuantity.RMS, "no line")), ItemQuantity.LEVEL);
-        assertThat(level.smallestChange().reason()).hasValue("in “As it came”: no line");
+        ReadyItem level =
+                item(ready("", end().refused(WaveformQuantity.RMS, DoubtReason.NO_FUNDAMENTAL)), ItemQuantity.LEVEL);
+        assertThat(Said.reason(level.smallestChange().reason()))
+                .hasValue("in “As it came”: no periodic line stands above the noise");
         assertThat(level.sufficient()).isFalse();
-        assertThat(level.remedy()).hasValue("Capture it again: in “As it came”: no line.");
+        assertThat(Said.remark(level.remedy()))
+                .hasValue("Capture it again: in “As it came”: no periodic line stands above the noise.");
     }
 
     /**
@@ -87,23 +93,27 @@ class ReadinessTest {
         ReadyResult result = ready("");
         assertThat(result.sufficient()).isFalse();
         assertThat(result.missing().get(0))
-                .isEqualTo(new Missing(
+                .extracting(Missing::code, Said::missing, Missing::grave)
+                .containsExactly(
                         "no-waveform",
                         "“As it came” has no waveform capture: capture the test tone at several positions of the gain control,"
                                 + " input and output together.",
-                        true));
+                        true);
     }
 
     @Test
     void whatIsMissingComesMostImportantFirst() throws IOException, InputException {
-        Bench clipped = Bench.ordinary("before", 100)
-                .doubting(new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "the screen was too small"));
+        MadeUpCapture clipped = MadeUpCapture.ordinary("before", 100)
+                .doubting(Doubt.of(
+                        Severity.REFUSAL, DoubtReason.OVER_RANGE, Argument.count(7), Argument.word(Word.UPPER_HALF)));
         ReadyResult result = ready("", clipped);
         assertThat(result.missing())
                 .extracting(Missing::code)
                 .containsExactly(
                         "over-range", "one-gain-setting", "no-replicate", "no-input-channel", NO_NOISE, NO_RESPONSE);
-        assertThat(result.missing().get(0).text()).isEqualTo("captures/before.csv: the screen was too small.");
+        assertThat(Said.missing(result.missing().get(0)))
+                .isEqualTo(
+                        "captures/before.csv: runs of up to 7 samples lie on the upper end of the converter's range.");
         assertThat(result.sufficient()).isFalse();
     }
 
@@ -112,7 +122,7 @@ class ReadinessTest {
     void aGeneratorThatIsNotSetAsTheSheetSaysIsToBeSet() throws IOException, InputException {
         assertThat(ready("", full(100, 1).with(WaveformQuantity.INPUT_FUNDAMENTAL, 0.12, 1e-5))
                         .missing())
-                .extracting(Missing::text)
+                .extracting(Said::missing)
                 .contains("captures/before.csv: the input measures 120.0 mV peak where the sheet states 100.0 mV.");
     }
 
@@ -128,7 +138,7 @@ class ReadinessTest {
         ReadyResult result = ready("limits: {noise: 2 dB}\n", full(0, 1), full(0, 2), full(100, 1));
         assertThat(result.missing())
                 .filteredOn(Missing::grave)
-                .extracting(Missing::text)
+                .extracting(Said::missing)
                 .containsExactly(
                         "“As it came” has no noise capture: terminate the input and capture the output for at least 5"
                                 + " periods of the mains, or noise and hum cannot be compared.");
@@ -138,12 +148,12 @@ class ReadinessTest {
     /** 60 codes of 256. */
     @Test
     void aWaveOnAQuarterOfTheScreenIsSaid() throws IOException, InputException {
-        Bench small = full(100, 1)
+        MadeUpCapture small = full(100, 1)
                 .with(WaveformQuantity.PEAK_UP, 0.3, 0.001)
                 .with(WaveformQuantity.PEAK_DOWN, 0.3, 0.001)
                 .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)));
         assertThat(ready("", small).missing())
-                .extracting(Missing::text)
+                .extracting(Said::missing)
                 .contains(
                         "captures/before.csv: the wave fills 23 % of the converter's range: a finer vertical range would"
                                 + " halve its steps.");
@@ -153,16 +163,16 @@ class ReadinessTest {
     void aRailWithoutAReadingFromBeforeIsToBeMeasured() throws IOException, InputException {
         assertThat(ready("rails: [{name: supply, expected: 9 V, old: 9 V}]\n", full(100, 1))
                         .missing())
-                .extracting(Missing::text)
+                .extracting(Said::missing)
                 .contains("“supply” has no meter reading from before the work: measure it now.");
     }
 
-    private static Bench end() {
-        return Bench.ordinary("before", 100);
+    private static MadeUpCapture end() {
+        return MadeUpCapture.ordinary("before", 100);
     }
 
-    private static Bench full(double gain, int run) {
-        return Bench.ordinary("before", gain).run(run).with(WaveformQuantity.GAIN, 20, 0.01);
+    private static MadeUpCapture full(double gain, int run) {
+        return MadeUpCapture.ordinary("before", gain).run(run).with(WaveformQuantity.GAIN, 20, 0.01);
     }
 
     private static ReadyItem item(ReadyResult result, ItemQuantity quantity) {
@@ -172,10 +182,11 @@ class ReadinessTest {
                 .orElseThrow();
     }
 
-    private ReadyResult ready(String sheet, Bench... captures) throws IOException, InputException {
+    private ReadyResult ready(String sheet, MadeUpCapture... captures) throws IOException, InputException {
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET + sheet);
         Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
         return Readiness.of(
-                JobReader.read(folder), Stream.of(captures).map(Bench::done).toList());
+                JobReader.read(folder),
+                Stream.of(captures).map(MadeUpCapture::done).toList());
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fault.InputException;
 import clipwitness.fixture.DamagedArchive;
+import clipwitness.fixture.TestJob;
 import clipwitness.job.Attachment;
 import clipwitness.job.Bench;
 import clipwitness.job.Clipper;
@@ -14,7 +15,6 @@ import clipwitness.job.LimitQuantity;
 import clipwitness.job.Paper;
 import clipwitness.job.Shop;
 import clipwitness.job.Stimulus;
-import clipwitness.job.TestJob;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;

@@ -3,14 +3,14 @@ package clipwitness.measure.capture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
 import clipwitness.capture.Samples;
-import clipwitness.capture.Severity;
 import clipwitness.capture.Waveform;
-import clipwitness.measure.TestRecord;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.Severity;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.Samples;
 import clipwitness.fixture.Curves;
+import clipwitness.fixture.Said;
+import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
 import java.util.Map;
 import java.util.Random;
@@ -31,7 +33,7 @@ class JunctionMeasurementTest {
         assertHolds(fit.ideality(), 1.75);
         assertHolds(fit.saturationCurrent(), 2.5e-9);
         assertHolds(fit.seriesResistance(), 0.6);
-        assertThat(fit.shuntResistance().reason()).contains("the data show no shunt");
+        assertThat(Said.reason(fit.shuntResistance().reason())).contains("the data show no shunt");
         assertHolds(result.atOneMilliampere(), 0.5805750078735674); // shockley-forward-voltages.csv
     }
 
@@ -81,9 +83,11 @@ class JunctionMeasurementTest {
         JunctionResult result = new SyntheticTrace(7)
                 .sweep(SyntheticTrace::silicon, 5e-5, 5e-3, 60, 1e-4)
                 .measured();
-        assertThat(result.forwardVoltages().get(0).voltage().reason().orElseThrow())
+        assertThat(Said.reason(result.forwardVoltages().get(0).voltage().reason())
+                        .orElseThrow())
                 .startsWith("the curve begins at 50");
-        assertThat(result.forwardVoltages().get(3).voltage().reason().orElseThrow())
+        assertThat(Said.reason(result.forwardVoltages().get(3).voltage().reason())
+                        .orElseThrow())
                 .startsWith("the curve ends at 5");
     }
 
@@ -92,13 +96,15 @@ class JunctionMeasurementTest {
         JunctionResult result =
                 new SyntheticTrace(8).floor(0, 5, 200, 1.8e-8, 1e-11).measured();
         assertThat(result.fit()).isEmpty();
-        assertThat(result.refusal()).contains("never leaves the instrument's floor (at most 18.0");
+        assertThat(Said.reason(result.refusal()).orElseThrow())
+                .contains("never leaves the instrument's floor (at most 18.0");
     }
 
     @Test
     void anOpenLeadIsNamed() {
-        assertThat(new SyntheticTrace(9).floor(0, 5, 100, 0, 0).measured().refusal())
-                .isEqualTo("no current flows at any voltage: an open lead or an open device");
+        assertThat(Said.reason(
+                        new SyntheticTrace(9).floor(0, 5, 100, 0, 0).measured().refusal()))
+                .hasValue("no current flows at any voltage: an open lead or an open device");
         assertThat(new SyntheticTrace(9).floor(-5, 5, 200, 0, 1e-8).measured().fit())
                 .isEmpty();
     }
@@ -107,7 +113,7 @@ class JunctionMeasurementTest {
     void aResistorIsNamedWithItsResistance() {
         JunctionResult result =
                 new SyntheticTrace(10).sweep(i -> 470 * i, 1e-5, 1e-2, 80, 1e-3).measured();
-        assertThat(result.refusal())
+        assertThat(Said.reason(result.refusal()).orElseThrow())
                 .matches("the current is proportional to the voltage: a resistor of 4(69|70|71).Ω, no junction");
         assertThat(result.atOneMilliampere().value().orElseThrow()).isCloseTo(0.47, within(0.005));
     }
@@ -120,7 +126,7 @@ class JunctionMeasurementTest {
                 .back(-0.004)
                 .measured();
         assertThat(result.retraceGap().value().orElseThrow()).isCloseTo(0.004, within(2e-5));
-        assertThat(silicon(12).measured().retraceGap().reason()).contains("the curve has no sweep back");
+        assertThat(Said.reason(silicon(12).measured().retraceGap().reason())).contains("the curve has no sweep back");
     }
 
     /** T13 of trade-facts.csv: 103.53 mV a decade at n = 1.75 and 25 °C; Rs adds 0.6 Ω times 90 µA. */
@@ -183,11 +189,11 @@ class JunctionMeasurementTest {
                 result.volts().size() == 0 ? 0 : Math.max(0, result.volts().maximum());
         for (ForwardVoltage f : result.forwardVoltages()) {
             assertThat(f.voltage().value().orElse(0)).isBetween(0.0, highest);
-            assertThat(f.voltage().reason().orElse("measured")).isNotBlank();
+            assertThat(Said.reason(f.voltage().reason()).orElse("measured")).isNotBlank();
         }
         if (result.fit().isEmpty()) {
-            assertThat(result.refusal()).isNotBlank();
-            assertThat(result.kneeWidth().reason()).contains(result.refusal());
+            assertThat(Said.reason(result.refusal()).orElseThrow()).isNotBlank();
+            assertThat(result.kneeWidth().reason()).isEqualTo(result.refusal());
             return;
         }
         assertThat(result.refusal()).isEmpty();

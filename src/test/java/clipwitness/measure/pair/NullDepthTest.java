@@ -3,8 +3,8 @@ package clipwitness.measure.pair;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.Measured;
-import clipwitness.measure.TestRecord;
 import clipwitness.measure.WaveformResult;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,7 @@ package clipwitness.measure.series;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.fixture.Said;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import java.util.List;
@@ -30,8 +31,8 @@ class ThdCurveTest {
 
     @Test
     void aMarkBelowTheFirstSettingOrAboveTheLastIsSaidSo() {
-        assertThat(TENFOLD.gainAt(percent(1)).reason()).hasValue("below the lowest setting");
-        assertThat(TENFOLD.gainAt(percent(30)).reason()).hasValue("not reached");
+        assertThat(Said.reason(TENFOLD.gainAt(percent(1)).reason())).hasValue("below the lowest setting");
+        assertThat(Said.reason(TENFOLD.gainAt(percent(30)).reason())).hasValue("not reached");
     }
 
     /** 2 % at the lowest setting: 1.99 %, known to 1 %, may be the same; 1.8 % is not. */
@@ -43,22 +44,23 @@ class ThdCurveTest {
                         .value()
                         .orElseThrow())
                 .isEqualTo(100);
-        assertThat(TENFOLD.gainAt(Measured.withNoise(1.8, Unit.PERCENT, 0.01)).reason())
+        assertThat(Said.reason(TENFOLD.gainAt(Measured.withNoise(1.8, Unit.PERCENT, 0.01))
+                        .reason()))
                 .hasValue("below the lowest setting");
     }
 
     @Test
     void aCurveThatDoesNotChangeHasNoPlaceForItsOwnDistortion() {
         ThdCurve flat = ThdCurve.of(List.of(25.0, 50.0, 75.0), List.of(percent(3), percent(3), percent(3)));
-        assertThat(flat.gainAt(percent(3)).reason())
+        assertThat(Said.reason(flat.gainAt(percent(3)).reason()))
                 .hasValue("the distortion does not change along the gain control there");
     }
 
     @Test
     void oneSettingAloneIsNoCurve() {
-        assertThat(ThdCurve.of(List.of(50.0), List.of(percent(3)))
+        assertThat(Said.reason(ThdCurve.of(List.of(50.0), List.of(percent(3)))
                         .gainAt(percent(3))
-                        .reason())
+                        .reason()))
                 .isPresent();
     }
 }

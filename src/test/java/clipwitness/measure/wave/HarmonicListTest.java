@@ -5,15 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import org.junit.jupiter.api.Test;
 
 /** Harmonics that noise buries. */
 class HarmonicListTest {
     @Test
     void aHarmonicThatIsNotThereHasNoLevel() {
-        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue("the record holds no such harmonic at all");
-        assertThat(NoisyPower.ZERO.levelOver(1, 0, Unit.DBC, "there is none").reason())
-                .hasValue("there is none");
+        assertThat(HarmonicList.bound(0, 0, 1, 0).reason()).hasValue(Reason.of(FigureReason.NO_SUCH_HARMONIC));
+        assertThat(NoisyPower.ZERO
+                        .levelOver(1, 0, Unit.DBC, FigureReason.WAVES_EQUAL)
+                        .reason())
+                .hasValue(Reason.of(FigureReason.WAVES_EQUAL));
     }
 
     /** A tenth is -20 dBc; noise of a tenth more may double the amplitude twice over: 20 lg 3 = 9.54 dB. */

@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.fixture.ExampleDevices;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob;
-import clipwitness.report.model.ExampleDevices;
+import clipwitness.reason.Argument;
+import clipwitness.reason.DeviceReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.SourceRemark;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -82,7 +87,7 @@ class DeviceSentencesTest {
                 List.of(new Prediction(
                         "clipUp",
                         OptionalInt.empty(),
-                        Measured.refused(Unit.VOLT, "D2 was not traced"),
+                        Measured.refused(Unit.VOLT, Reason.of(DeviceReason.NOT_TRACED, Argument.name("D2"))),
                         ExampleJob.value(0.6, Unit.VOLT, 0.01))),
                 Optional.empty(),
                 false);
@@ -114,7 +119,7 @@ class DeviceSentencesTest {
         return new StatePrediction(
                 state,
                 ExampleJob.condition(gain),
-                Optional.of("source from the gain for small signals"),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         new Prediction(
                                 WaveformQuantity.CLIP_UP.key(),

@@ -8,9 +8,12 @@ import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +21,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ResultsCsvTest {
-    private static List<String> rows(Measured nullDepth, Decision decision, Optional<String> remedy) {
+    private static List<String> rows(Measured nullDepth, Decision decision, Optional<Remark> remedy) {
         JobResults good = ExampleJob.good().results();
         Item item = new Item(
                 ItemQuantity.NULL_DEPTH,
@@ -51,20 +54,20 @@ class ResultsCsvTest {
                 .last()
                 .isEqualTo(
                         "comparison,original,received,,null-depth,,50.0,200.0,0.1,noon,-58.5,dB,10.0,-32.0,pass,upper bound");
-        assertThat(rows(bound, Decision.UNDECIDED, Optional.of("Average more.")))
+        assertThat(rows(bound, Decision.UNDECIDED, Optional.of(Remark.of(RemedyRemark.ON_THE_LIMIT))))
                 .last()
                 .asString()
-                .endsWith(",undecided,upper bound; Average more.");
+                .endsWith(",undecided,upper bound; The change lies on the limit; more captures would not decide.");
     }
 
     @Test
     void aRefusedFigureHasItsReason() {
         assertThat(rows(
-                        Measured.refused(Unit.DECIBEL, "over-range"),
+                        Measured.refused(Unit.DECIBEL, FigureReason.CAPTURE_NOT_MEASURED),
                         Decision.UNDECIDED,
-                        Optional.of("Capture it again.")))
+                        Optional.of(Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES))))
                 .last()
                 .asString()
-                .endsWith(",,dB,,-32.0,undecided,over-range");
+                .endsWith(",,dB,,-32.0,undecided,the capture could not be measured");
     }
 }

@@ -4,9 +4,6 @@ import static clipwitness.report.words.Sentences.comparison;
 import static clipwitness.report.words.Sentences.item;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.capture.Doubt;
-import clipwitness.capture.DoubtCode;
-import clipwitness.capture.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
@@ -18,24 +15,31 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.compare.rule.Findings;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class FindingsTest {
-    private static final Measured BELOW = Measured.refused(Unit.PERCENT, "below the lowest setting");
+    private static final Measured BELOW = Measured.refused(Unit.PERCENT, FigureReason.BELOW_LOWEST_SETTING);
     private static final String EQUAL =
             " “After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.";
-    private static final Measured NEVER = Measured.refused(Unit.PERCENT, "not reached");
+    private static final Measured NEVER = Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED);
 
     private static List<String> findings(JobResults results) {
-        return new Findings(Sentences.wording(results), results)
-                .all().stream().map(Sentences::plain).toList();
+        return new FindingText(Sentences.wording(results))
+                .firstPage(Findings.of(results)).stream().map(Sentences::plain).toList();
     }
 
     /** What is found of an unchanged state that passes with these items. */
@@ -156,13 +160,20 @@ class FindingsTest {
         captures.set(
                 0,
                 Sentences.with(
-                        first, new Doubt(DoubtCode.OVER_RANGE, Severity.REFUSAL, "The top of the wave is cut off.")));
+                        first,
+                        Doubt.of(
+                                Severity.REFUSAL,
+                                DoubtReason.OVER_RANGE,
+                                Argument.count(7),
+                                Argument.word(Word.UPPER_HALF))));
         JobResults results =
                 new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
         assertThat(findings(results))
                 .hasSize(5)
                 .first()
-                .isEqualTo("No figures from captures/received-g0.csv: The top of the wave is cut off.");
+                .isEqualTo(
+                        "No figures from captures/received-g0.csv: runs of up to 7 samples lie on the upper end of the converter's"
+                                + " range.");
     }
 
     @Test
@@ -281,7 +292,13 @@ class FindingsTest {
         JobResults driven = Sentences.withFigure(
                 same, "new", 100, WaveformQuantity.INPUT_FUNDAMENTAL, ExampleJob.value(0.1482, Unit.VOLT, 0.001));
         JobResults doubted = Sentences.withDoubt(
-                driven, "new", new Doubt(DoubtCode.STIMULUS_CHANGED, Severity.WARNING, "the input is stronger"));
+                driven,
+                "new",
+                Doubt.of(
+                        Severity.WARNING,
+                        DoubtReason.STIMULUS_CHANGED_SHEET,
+                        Argument.count(120),
+                        Argument.count(100)));
         assertThat(findings(same).get(1)).contains("it is also rounder");
         assertThat(findings(doubted).get(1))
                 .endsWith(
@@ -332,7 +349,13 @@ class FindingsTest {
                 WaveformQuantity.INPUT_FUNDAMENTAL,
                 ExampleJob.value(0.1482, Unit.VOLT, 0.001));
         JobResults results = Sentences.withDoubt(
-                driven, "new", new Doubt(DoubtCode.STIMULUS_CHANGED, Severity.WARNING, "the input is stronger"));
+                driven,
+                "new",
+                Doubt.of(
+                        Severity.WARNING,
+                        DoubtReason.STIMULUS_CHANGED_SHEET,
+                        Argument.count(120),
+                        Argument.count(100)));
         String doubt = "The input was 3.4 dB stronger at full gain, so the drive may explain the difference.";
         assertThat(findings(results)).anyMatch(f -> f.endsWith("6.0 dB higher. " + doubt));
         assertThat(new VerdictText(Sentences.wording(results))

@@ -11,7 +11,8 @@ import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
-import clipwitness.report.ExampleJob;
+import clipwitness.compare.rule.Findings;
+import clipwitness.fixture.ExampleJob;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,8 +44,8 @@ class OneConditionTest {
     @Test
     void findingsLeaveItOutAndTheVerdictNamesIt() {
         JobWording wording = Sentences.wording(FULL);
-        List<String> findings =
-                new Findings(wording, FULL).all().stream().map(Sentences::plain).toList();
+        List<String> findings = new FindingText(wording)
+                .firstPage(Findings.of(FULL)).stream().map(Sentences::plain).toList();
         assertThat(findings)
                 .anyMatch(
                         f -> f.startsWith("Of the ")

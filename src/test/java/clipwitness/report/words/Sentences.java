@@ -1,6 +1,5 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Doubt;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
@@ -10,14 +9,17 @@ import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
-import clipwitness.report.ExampleJob;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.ReasonCode;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
+import clipwitness.words.WordBundle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +31,7 @@ final class Sentences {
     private Sentences() {}
 
     static WordBundle words() {
-        try {
-            return WordBundle.of(Files.readString(Path.of("report-templates/common/words.properties")));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return WordBundle.builtIn();
     }
 
     static JobWording wording(JobResults results) {
@@ -132,7 +130,7 @@ final class Sentences {
                 to,
                 intent,
                 verdict,
-                items.length == 0 ? Optional.of("no capture of both states") : Optional.empty(),
+                items.length == 0 ? Optional.of(Reason.of(ComparisonReason.NO_COMMON_WAVEFORM)) : Optional.empty(),
                 List.of(ItemQuantity.POLARITY),
                 List.of(),
                 List.of(items),
@@ -144,7 +142,7 @@ final class Sentences {
         return item(quantity, gain, ExampleJob.value(change, quantity.unit(), expanded), decision);
     }
 
-    static Item refused(ItemQuantity quantity, double gain, String reason, Decision decision) {
+    static Item refused(ItemQuantity quantity, double gain, ReasonCode reason, Decision decision) {
         return item(quantity, gain, Measured.refused(Unit.DECIBEL, reason), decision);
     }
 
@@ -160,7 +158,7 @@ final class Sentences {
                         : OptionalDouble.empty(),
                 decision,
                 OptionalDouble.empty(),
-                decision == Decision.UNDECIDED ? Optional.of("Take two more runs.") : Optional.empty());
+                decision == Decision.UNDECIDED ? Optional.of(Remark.of(RemedyRemark.ON_THE_LIMIT)) : Optional.empty());
     }
 
     static String plain(String text) {

@@ -11,11 +11,24 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemQuantity;
+import clipwitness.reason.FigureReason;
 import org.junit.jupiter.api.Test;
 
 class VerdictTextTest {
     private static String sentence(Comparison comparison) {
         return plain(new VerdictText(Sentences.wording(Sentences.with(comparison))).sentence(comparison));
+    }
+
+    /** A null of -12 dB leaves more than one of -28 dB does: less is better, so it lies farther beyond the limit. */
+    @Test
+    void ofTwoNullsBeyondTheLimitTheOneThatLeavesMoreIsNamed() {
+        Comparison failed = comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.FAIL,
+                item(ItemQuantity.NULL_DEPTH, 50, -12, 0.5, Decision.FAIL),
+                item(ItemQuantity.NULL_DEPTH, 100, -28, 0.5, Decision.FAIL));
+        assertThat(sentence(failed)).contains("−12").doesNotContain("−28");
     }
 
     @Test
@@ -84,10 +97,10 @@ class VerdictTextTest {
                         "original",
                         Intent.UNCHANGED,
                         Decision.UNDECIDED,
-                        refused(ItemQuantity.LEVEL, 50, "the capture is over-range", Decision.UNDECIDED))))
+                        refused(ItemQuantity.LEVEL, 50, FigureReason.CAPTURE_NOT_MEASURED, Decision.UNDECIDED))))
                 .isEqualTo(
-                        "Cannot be said yet: at 50 % gain the change of the level could not be measured (the capture is "
-                                + "over-range).");
+                        "Cannot be said yet: at 50 % gain the change of the level could not be measured (the capture "
+                                + "could not be measured).");
     }
 
     @Test
@@ -198,7 +211,7 @@ class VerdictTextTest {
     @Test
     void statesWithoutCommonCapturesSaySo() {
         assertThat(sentence(comparison("original", Intent.UNCHANGED, Decision.UNDECIDED)))
-                .isEqualTo("Nothing could be compared: no capture of both states.");
+                .isEqualTo("Nothing could be compared: no waveform capture under a condition that both states share.");
     }
 
     @Test
@@ -228,6 +241,6 @@ class VerdictTextTest {
                 item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
         assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
                 .extracting(Sentences::plain)
-                .containsExactly("Take two more runs.");
+                .containsExactly("The change lies on the limit; more captures would not decide.");
     }
 }

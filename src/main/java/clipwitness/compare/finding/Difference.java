@@ -1,0 +1,49 @@
+package clipwitness.compare.finding;
+
+import clipwitness.compare.judge.CommonPractice;
+import clipwitness.measure.Measured;
+
+/**
+ * The difference of two measured figures.
+ *
+ * @param before      earlier figure
+ * @param now         later figure
+ * @param change      later less earlier
+ * @param uncertainty expanded, the parts combined as independent (JCGM 100, 5.1.2)
+ * @param reach       expanded uncertainties added up: how far two bounds can lie from one another
+ */
+public record Difference(Measured.Value before, Measured.Value now, double change, double uncertainty, double reach) {
+    /** The difference of two figures. */
+    public static Difference of(Measured.Value before, Measured.Value now) {
+        double earlier = before.expandedUncertainty().orElse(0);
+        double later = now.expandedUncertainty().orElse(0);
+        return new Difference(before, now, now.number() - before.number(), Math.hypot(earlier, later), earlier + later);
+    }
+
+    /** The difference with another independent change added. */
+    public Difference plus(double more, double moreUncertainty) {
+        return new Difference(
+                before, now, change + more, Math.hypot(uncertainty, moreUncertainty), reach + moreUncertainty);
+    }
+
+    /** Whether noise bounds one of the figures, so that only the least size of the change is known. */
+    public boolean bounded() {
+        return before.isUpperBound() || now.isUpperBound();
+    }
+
+    /** The size that the change has at least, counted from the bound; 0 where it may be none. */
+    public double least() {
+        boolean away = before.isUpperBound() ? change > 0 && !now.isUpperBound() : change < 0;
+        return away ? Math.max(0, Math.abs(change) - reach) : 0;
+    }
+
+    /** Whether the change exceeds its uncertainty; beside a bound, whether it is heard (levels) or worth saying (1 in the unit of the figures) at the least. */
+    public boolean significant() {
+        return bounded() ? least() >= CommonPractice.HEARD_DECIBELS : Significance.exceeds(change, uncertainty);
+    }
+
+    /** Whether the later figure is the larger one. */
+    public boolean isRise() {
+        return change > 0;
+    }
+}

@@ -1,0 +1,34 @@
+package clipwitness.compare.finding;
+
+import clipwitness.compare.result.Item;
+import java.util.List;
+
+/**
+ * How far a judged figure of an unchanged state moved.
+ *
+ * @param subject  states, and where it reaches farthest
+ * @param farthest the change that reaches farthest, among those beyond the limit where there are any
+ * @param beyond   whether it is beyond the limit
+ * @param settings where it moved so far, and where it was judged
+ * @param part     whether some settings were left unjudged because there is next to no distortion in both states
+ */
+public record Moved(Subject subject, Item farthest, boolean beyond, Settings settings, boolean part)
+        implements Finding {
+    @Override
+    public String code() {
+        return "moved";
+    }
+
+    @Override
+    public String word() {
+        return beyond ? "beyond" : "within";
+    }
+
+    @Override
+    public List<FindingValue> values() {
+        return List.of(
+                FindingValue.of(farthest),
+                FindingValue.stated(
+                        "limit", Items.limit(farthest), farthest.quantity().unit()));
+    }
+}

@@ -1,0 +1,106 @@
+package clipwitness.compare.rule;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Differs;
+import clipwitness.compare.finding.Finding;
+import clipwitness.compare.finding.Paragraph;
+import clipwitness.compare.finding.RefusedCapture;
+import clipwitness.compare.finding.Subject;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.JobResults;
+import clipwitness.reason.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The findings of a job, by the same rules for whoever asks.
+ *
+ * @param paragraphs findings as they are read, the weightiest first: what could not be measured, then what changed, then what did not
+ * @param differing  what differs in each comparison, as its verdict says it
+ * @param pictured   what the pictures of the waves under the main condition show
+ */
+public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List<Finding> pictured) {
+    /** Copies what it is given. */
+    public Findings {
+        paragraphs = List.copyOf(paragraphs);
+        differing = List.copyOf(differing);
+        pictured = List.copyOf(pictured);
+    }
+
+    /** The findings of a job. */
+    public static Findings of(JobResults results) {
+        List<Paragraph> paragraphs = new ArrayList<>(refused(results).toList());
+        paragraphs.addAll(told(results));
+        return new Findings(
+                paragraphs,
+                results.comparisons().stream()
+                        .flatMap(c -> DiffersRule.of(c).stream())
+                        .toList(),
+                pictured(results));
+    }
+
+    /** All findings in one list. */
+    public List<Finding> all() {
+        List<Finding> all = new ArrayList<>();
+        paragraphs.forEach(p -> all.addAll(p.findings()));
+        all.addAll(differing);
+        all.addAll(pictured);
+        return all;
+    }
+
+    /** A new rule takes its place in this list; where the wave is the same but for its level, no other rule is asked. */
+    private static List<FindingRule> rules(JobResults results) {
+        return List.of(
+                new OnsetRule(results), new MatchedRule(results), new AsymmetricRule(results), new UnchangedRule());
+    }
+
+    private static List<Paragraph> told(JobResults results) {
+        LevelOnlyRule levelOnly = new LevelOnlyRule();
+        Map<Comparison, List<Paragraph>> onlyLevel = new LinkedHashMap<>();
+        results.comparisons().stream()
+                .filter(c -> c.intent() != Intent.DESCRIBED)
+                .forEach(c -> onlyLevel.put(c, levelOnly.of(c)));
+        List<Paragraph> paragraphs = new ArrayList<>();
+        onlyLevel.values().forEach(paragraphs::addAll);
+        for (FindingRule rule : rules(results)) {
+            onlyLevel.forEach((comparison, said) -> {
+                if (said.isEmpty()) {
+                    paragraphs.addAll(rule.of(comparison));
+                }
+            });
+        }
+        return paragraphs;
+    }
+
+    private static Stream<Paragraph> refused(JobResults results) {
+        return results.captures().stream()
+                .flatMap(c -> c.doubts().stream()
+                        .filter(d -> d.severity() == Severity.REFUSAL)
+                        .limit(1)
+                        .map(d -> new RefusedCapture(subject(c), c.row().file(), d)))
+                .map(f -> new Paragraph(List.of(f)));
+    }
+
+    private static Subject subject(CaptureResult capture) {
+        return new Subject(
+                Optional.empty(), capture.row().state(), capture.row().condition());
+    }
+
+    private static List<Finding> pictured(JobResults results) {
+        List<Finding> pictured = new ArrayList<>();
+        List<WaveGroup> groups = WaveGroups.of(results);
+        groups.stream().limit(1).forEach(main -> {
+            List<Condition> conditions =
+                    main.settings().stream().map(main::conditionOf).toList();
+            pictured.addAll(PicturedRule.changes(results, main.conditionOf(main.chosen())));
+            pictured.addAll(PicturedRule.remainders(results, conditions));
+        });
+        return pictured;
+    }
+}

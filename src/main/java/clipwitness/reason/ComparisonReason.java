@@ -1,0 +1,34 @@
+package clipwitness.reason;
+
+import java.util.List;
+
+/** Why two states, or one quantity of theirs, could not be compared. */
+public enum ComparisonReason implements ReasonCode {
+    /** One file stands for both states. */
+    ONE_EXPORT_FOR_BOTH("from", "to"),
+    /** The states share no condition. */
+    NO_COMMON_CONDITION("from", "to"),
+    /** The sheet has no readings of a meter. */
+    NO_METER_READINGS,
+    /** Readings are printed only. */
+    READINGS_NOT_JUDGED,
+    /** One of the states lacks its input. */
+    NO_COMMON_INPUT,
+    /** No waves under a shared condition. */
+    NO_COMMON_WAVEFORM,
+    /** A state lacks a kind of capture. */
+    NO_CAPTURE_OF_KIND("kind", "state"),
+    /** A kind of capture is listed only. */
+    KIND_NOT_MEASURED("kind");
+
+    private final String holes;
+
+    ComparisonReason(String... holes) {
+        this.holes = Phrase.joined(holes);
+    }
+
+    @Override
+    public List<String> holes() {
+        return Phrase.parted(holes);
+    }
+}

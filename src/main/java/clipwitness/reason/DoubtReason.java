@@ -1,0 +1,114 @@
+package clipwitness.reason;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Why a capture is doubted: the doubt's code, and what exactly raised it. */
+public enum DoubtReason implements ReasonCode {
+    /** Samples are missing from a record. */
+    MISSING_SAMPLES(DoubtCode.MISSING_SAMPLES, "missing", "all", "share"),
+    /** Cells of a column are empty. */
+    MISSING_SAMPLES_CELLS(DoubtCode.MISSING_SAMPLES, "channel", "missing", "all", "share"),
+    /** A column is empty. */
+    MISSING_SAMPLES_ALL(DoubtCode.MISSING_SAMPLES, "channel"),
+    /** Nothing repeats. */
+    NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
+    /** No line where one is expected. */
+    NO_FUNDAMENTAL_NEAR(DoubtCode.NO_FUNDAMENTAL, "frequency"),
+    /** More noise than wave. */
+    NO_FUNDAMENTAL_IN_NOISE(DoubtCode.NO_FUNDAMENTAL),
+    /** A short record. */
+    FEW_PERIODS(DoubtCode.FEW_PERIODS, "periods"),
+    /** Few samples a period. */
+    UNDERSAMPLED(DoubtCode.UNDERSAMPLED, "samples"),
+    /** Harmonics above those counted. */
+    UNDERSAMPLED_HARMONICS(DoubtCode.UNDERSAMPLED, "order", "share"),
+    /** The converter was at its end. */
+    OVER_RANGE(DoubtCode.OVER_RANGE, "longest", "side"),
+    /** Noise vanishes at the extreme. */
+    OVER_RANGE_SILENT(DoubtCode.OVER_RANGE, "longest", "side"),
+    /** Few codes. */
+    LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
+    /** Another frequency than the sheet's. */
+    WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
+    /** Hum, drift or a beat. */
+    SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** Hum of the mains. */
+    SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** A low-pass was taken off. */
+    STRAIGHTENED_LOW(DoubtCode.STRAIGHTENED, "gap", "low"),
+    /** A high-pass was taken off. */
+    STRAIGHTENED_HIGH(DoubtCode.STRAIGHTENED, "gap", "high"),
+    /** Both were taken off. */
+    STRAIGHTENED_BOTH(DoubtCode.STRAIGHTENED, "gap", "low", "high"),
+    /** The input is distorted. */
+    DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
+    /** Smallest and largest values in two columns. */
+    REPEATED_TIME_COLUMNS(DoubtCode.REPEATED_TIME, "least", "greatest"),
+    /** Smallest and largest values in two rows. */
+    REPEATED_TIME_ROWS(DoubtCode.REPEATED_TIME),
+    /** Rounded stamps. */
+    REPEATED_TIME(DoubtCode.REPEATED_TIME, "repeats", "all", "interval"),
+    /** Stamps off an even grid. */
+    UNEVEN_TIME(DoubtCode.UNEVEN_TIME, "intervals", "row", "from", "to"),
+    /** Stretches without time. */
+    UNEVEN_TIME_STRETCHES(DoubtCode.UNEVEN_TIME, "count"),
+    /** No unit of time. */
+    UNIT_ASSUMED_TIME(DoubtCode.UNIT_ASSUMED),
+    /** A first column without a name. */
+    UNIT_ASSUMED_FIRST_COLUMN(DoubtCode.UNIT_ASSUMED),
+    /** Two intervals. */
+    UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
+    /** No unit of the values. */
+    UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** AC coupled, as the export says. */
+    AC_COUPLED(DoubtCode.AC_COUPLED, "channel"),
+    /** AC coupled, as the captures table says. */
+    AC_COUPLED_TABLE(DoubtCode.AC_COUPLED),
+    /** The knob was set once. */
+    NOT_COMPARABLE_SET_ONCE(DoubtCode.NOT_COMPARABLE),
+    /** One export for two states. */
+    NOT_COMPARABLE_TWO_STATES(DoubtCode.NOT_COMPARABLE, "state", "line"),
+    /** One export in two rows. */
+    NOT_COMPARABLE_TWO_ROWS(DoubtCode.NOT_COMPARABLE, "line"),
+    /** One export for two settings. */
+    NOT_COMPARABLE_TWO_SETTINGS(DoubtCode.NOT_COMPARABLE, "line"),
+    /** Another temperature. */
+    NOT_COMPARABLE_TEMPERATURE(DoubtCode.NOT_COMPARABLE, "kelvin", "state"),
+    /** Another coupling or acquisition. */
+    NOT_COMPARABLE_INSTRUMENT(DoubtCode.NOT_COMPARABLE, "what", "here", "there", "state"),
+    /** The input differs between two captures. */
+    STIMULUS_CHANGED(DoubtCode.STIMULUS_CHANGED, "decibels", "direction", "state"),
+    /** The input differs from the sheet. */
+    STIMULUS_CHANGED_SHEET(DoubtCode.STIMULUS_CHANGED, "found", "stated");
+
+    private final DoubtCode doubt;
+    private final String holes;
+
+    DoubtReason(DoubtCode doubt, String... holes) {
+        this.doubt = doubt;
+        this.holes = Phrase.joined(holes);
+    }
+
+    /** Which doubt it raises. */
+    public DoubtCode doubt() {
+        return doubt;
+    }
+
+    @Override
+    public List<String> holes() {
+        return Phrase.parted(holes);
+    }
+
+    /** Name in the results: that of the doubt. */
+    @Override
+    public String code() {
+        return doubt.code();
+    }
+
+    /** Name of its line: each way in which a doubt is raised has its own. */
+    @Override
+    public String key() {
+        return "doubt." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,75 @@
+package clipwitness.reason;
+
+import java.util.List;
+
+/** Words inside other sentences. */
+public enum Word implements RemarkCode {
+    /** Upper half. */
+    UPPER_HALF,
+    /** Lower half. */
+    LOWER_HALF,
+    /** Higher than predicted. */
+    HIGHER,
+    /** Lower than predicted. */
+    LOWER,
+    /** Level of the upper half. */
+    UPPER_CLIP_LEVEL,
+    /** Level of the lower half. */
+    LOWER_CLIP_LEVEL,
+    /** Peak of the upper half. */
+    UPPER_PEAK,
+    /** Peak of the lower half. */
+    LOWER_PEAK,
+    /** A resistance of the clipper. */
+    FEEDBACK_RESISTANCE,
+    /** The other resistance of the clipper. */
+    INPUT_RESISTANCE,
+    /** More drive. */
+    STRONGER,
+    /** Less drive. */
+    WEAKER,
+    /** Noise captures. */
+    NOISE,
+    /** Response captures. */
+    RESPONSE,
+    /** How an instrument was coupled. */
+    COUPLING,
+    /** How an instrument acquired. */
+    ACQUISITION,
+    /** Time stamps as a source. */
+    TIME_STAMPS,
+    /** A statement of the preamble as a source. */
+    STATEMENT_ON_LINE("key", "line"),
+    /** Every state. */
+    EACH_STATE,
+    /** The other of two states. */
+    THE_OTHER,
+    /** A state's label. */
+    QUOTED("state"),
+    /** A harmonic by its order. */
+    HARMONIC("order"),
+    /** The harmonic that is spoken of. */
+    THIS_HARMONIC,
+    /** The level. */
+    RMS,
+    /** The distortion. */
+    THD,
+    /** The crest factor. */
+    CREST_FACTOR;
+
+    private final String holes;
+
+    Word(String... holes) {
+        this.holes = Phrase.joined(holes);
+    }
+
+    @Override
+    public List<String> holes() {
+        return Phrase.parted(holes);
+    }
+
+    @Override
+    public String key() {
+        return "word." + code();
+    }
+}

@@ -1,0 +1,45 @@
+package clipwitness.report.words;
+
+import clipwitness.compare.finding.Asymmetric;
+import clipwitness.compare.finding.EvenHarmonics;
+import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.Unit;
+
+/** Whether the two halves of the wave are clipped alike, and what the even harmonics do, in words. */
+final class AsymmetricText {
+    private final JobWording wording;
+    private final ItemText texts;
+
+    AsymmetricText(JobWording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+    }
+
+    String of(Asymmetric finding) {
+        boolean clip = finding.quantity() == WaveformQuantity.CLIP_ASYMMETRY;
+        return wording.tell(
+                finding.clippedAlike() ? "finding.symmetry" : "finding.asymmetry",
+                "to",
+                wording.label(finding.subject().later()),
+                "condition",
+                wording.spoken(finding.subject().condition()),
+                "which",
+                wording.say(clip ? "which.clip" : "which.peaks"),
+                "now",
+                percent(finding.asymmetry().now()),
+                "before",
+                percent(finding.asymmetry().before()));
+    }
+
+    private String percent(Measured.Value asymmetry) {
+        return texts.round(asymmetry.number(), asymmetry.expandedUncertainty().orElse(0), Unit.PERCENT);
+    }
+
+    String of(EvenHarmonics finding) {
+        return wording.say(
+                finding.change().isRise() ? "finding.even.more" : "finding.even.less",
+                "change",
+                texts.size(finding.change(), Unit.DECIBEL));
+    }
+}

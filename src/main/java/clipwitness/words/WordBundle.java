@@ -1,0 +1,178 @@
+package clipwitness.words;
+
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The sentences of a report, by name, with holes for finished texts. */
+public final class WordBundle {
+    private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
+
+    private static final String FILE = "/report-templates/common/words.properties";
+
+    private final Map<String, String> sentences;
+
+    private WordBundle(Map<String, String> sentences) {
+        this.sentences = Collections.unmodifiableMap(sentences);
+    }
+
+    /** The program's own sentences, in English. */
+    public static WordBundle builtIn() {
+        return BuiltIn.WORDS;
+    }
+
+    /** Read when first used. */
+    private static final class BuiltIn {
+        static final WordBundle WORDS = of(text());
+
+        private static String text() {
+            try (InputStream in = WordBundle.class.getResourceAsStream(FILE)) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                throw new UncheckedIOException("the program's own file " + FILE + " cannot be read", e);
+            }
+        }
+    }
+
+    /**
+     * Sentences of a file.
+     *
+     * @param file {@code name = sentence} line by line
+     */
+    public static WordBundle of(String file) {
+        Map<String, String> sentences = new LinkedHashMap<>();
+        lines(file).forEach(line -> sentences.put(line.name(), line.sentence()));
+        return new WordBundle(sentences);
+    }
+
+    /**
+     * These sentences, some of them reworded.
+     *
+     * @param file the rewording, same form
+     * @param name name of the file, for messages
+     * @throws InputException if it has a sentence that the program does not make, or a hole that the program does not fill
+     */
+    public WordBundle reworded(String file, String name) throws InputException {
+        Map<String, String> all = new LinkedHashMap<>(sentences);
+        List<Problem> problems = new ArrayList<>();
+        for (Line line : lines(file)) {
+            String own = sentences.get(line.name());
+            if (own == null) {
+                problems.add(new Problem(
+                        Origin.of(name, line.number()),
+                        "the report makes no sentence called '" + line.name() + "'",
+                        "Its sentences are listed in report-templates/common/words.properties"));
+            } else if (!holes(own).containsAll(holes(line.sentence()))) {
+                problems.add(new Problem(
+                        Origin.of(name, line.number()),
+                        "'" + line.name() + "' has a hole that is never filled",
+                        "Use only these: " + holes(own)));
+            } else {
+                all.put(line.name(), line.sentence());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        return new WordBundle(all);
+    }
+
+    /** The language that the sentences are in, a tag after BCP 47. */
+    public String language() {
+        return say("language");
+    }
+
+    /** Whether the sentences are in a language; which country's does not matter. */
+    public boolean speaks(String language) {
+        return primary(language()).equals(primary(language));
+    }
+
+    private static String primary(String language) {
+        return Locale.forLanguageTag(language).getLanguage();
+    }
+
+    /** Whether there is a sentence of this name. */
+    public boolean has(String name) {
+        return sentences.containsKey(name);
+    }
+
+    /**
+     * A sentence with its holes filled.
+     *
+     * @param name  name of the sentence
+     * @param holes name and text of each hole, by turns
+     * @throws IllegalArgumentException if there is no such sentence, or a hole stays open
+     */
+    public String say(String name, String... holes) {
+        String sentence = sentences.get(name);
+        if (sentence == null) {
+            throw new IllegalArgumentException("no sentence " + name);
+        }
+        return HOLE.matcher(sentence).replaceAll(m -> Matcher.quoteReplacement(filling(name, m.group(1), holes)));
+    }
+
+    private static String filling(String sentence, String hole, String... holes) {
+        for (int i = 0; i < holes.length; i += 2) {
+            if (holes[i].equals(hole)) {
+                return holes[i + 1];
+            }
+        }
+        throw new IllegalArgumentException("hole " + hole + " of sentence " + sentence + " stays open");
+    }
+
+    /** Whether a sentence of this name begins with a word of its own, not with a hole. */
+    boolean beginsWithWord(String name) {
+        return !sentences.get(name).startsWith("{");
+    }
+
+    /** Names of all sentences. */
+    Set<String> names() {
+        return sentences.keySet();
+    }
+
+    /** The holes of a sentence; empty where there is no such sentence. */
+    Set<String> holesOf(String name) {
+        return holes(sentences.getOrDefault(name, ""));
+    }
+
+    private static Set<String> holes(String sentence) {
+        Set<String> holes = new TreeSet<>();
+        HOLE.matcher(sentence).results().forEach(m -> holes.add(m.group(1)));
+        return holes;
+    }
+
+    private static List<Line> lines(String file) {
+        List<Line> lines = new ArrayList<>();
+        int number = 0;
+        for (String text : file.split("\\R", -1)) {
+            number++;
+            int equals = text.indexOf('=');
+            if (!text.isBlank() && !text.startsWith("#")) {
+                lines.add(
+                        equals < 0
+                                ? new Line(number, text.strip(), "")
+                                : new Line(
+                                        number,
+                                        text.substring(0, equals).strip(),
+                                        text.substring(equals + 1).strip()));
+            }
+        }
+        return lines;
+    }
+
+    private record Line(int number, String name, String sentence) {}
+}

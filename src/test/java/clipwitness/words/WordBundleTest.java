@@ -1,0 +1,45 @@
+package clipwitness.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import clipwitness.fault.InputException;
+import org.junit.jupiter.api.Test;
+
+class WordBundleTest {
+    private static final WordBundle OWN = WordBundle.of("""
+            # a comment
+            greeting = Hello {name}, it is {time}.
+            parting  = Good bye
+            """);
+
+    @Test
+    void holesAreFilledByName() {
+        assertThat(OWN.say("greeting", "time", "noon", "name", "$1 {x}")).isEqualTo("Hello $1 {x}, it is noon.");
+    }
+
+    @Test
+    void anOpenHoleIsOurMistake() {
+        assertThatThrownBy(() -> OWN.say("greeting", "name", "A"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("hole time of sentence greeting stays open");
+    }
+
+    @Test
+    void aTemplateRewordsSomeSentencesAndKeepsTheOthers() throws InputException {
+        WordBundle words = OWN.reworded("greeting = {time}: {name}", "x/words.properties");
+        assertThat(words.say("greeting", "name", "A", "time", "noon")).isEqualTo("noon: A");
+        assertThat(words.say("parting")).isEqualTo("Good bye");
+    }
+
+    @Test
+    void everyFaultOfARewordingNamesFileAndLine() {
+        assertThatThrownBy(() -> OWN.reworded("\ngreting = Hi\ngreeting = {nam}\n", "x/words.properties"))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        "x/words.properties, line 2: the report makes no sentence called 'greting'. Its sentences are "
+                                + "listed in report-templates/common/words.properties\n"
+                                + "x/words.properties, line 3: 'greeting' has a hole that is never filled. Use only these: "
+                                + "[name, time]");
+    }
+}

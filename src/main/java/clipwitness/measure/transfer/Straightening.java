@@ -1,12 +1,12 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.reason.FigureReason;
-import clipwitness.measure.Source;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.HarmonicChange;
 import java.util.ArrayList;
 import java.util.EnumMap;

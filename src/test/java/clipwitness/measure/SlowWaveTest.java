@@ -6,8 +6,6 @@ import clipwitness.reason.DoubtCode;
 import clipwitness.reason.Doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.reason.Doubt;
-import clipwitness.reason.DoubtCode;
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
 import clipwitness.measure.capture.WaveformInput;

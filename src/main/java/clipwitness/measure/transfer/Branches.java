@@ -1,7 +1,6 @@
 package clipwitness.measure.transfer;
 
 import clipwitness.measure.Measured;
-import clipwitness.measure.transfer.AlignedInput;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;

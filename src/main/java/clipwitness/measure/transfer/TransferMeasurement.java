@@ -6,8 +6,6 @@ import clipwitness.measure.TransferCurve;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.capture.Samples;
-import clipwitness.measure.transfer.MeanCrossing;
-import clipwitness.measure.transfer.Transfer;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.quantity.Unit;

@@ -1,10 +1,10 @@
 package clipwitness.figure;
 
-import clipwitness.figure.canvas.StateStyle;
 import clipwitness.capture.Samples;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Curve;
 import clipwitness.figure.chart.Extent;
@@ -155,9 +155,10 @@ final class TransferFigures {
     private String loops(WaveSetting setting) {
         List<String> straightened = new ArrayList<>();
         List<String> refused = new ArrayList<>();
-        setting.waves().forEach((state, wave) -> wave.transfer()
-                .filter(t -> t.loop().isPresent())
-                .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
+        setting.waves()
+                .forEach((state, wave) -> wave.transfer()
+                        .filter(t -> t.loop().isPresent())
+                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
         return (straightened.isEmpty()
                         ? ""
                         : " Pale lines: rising and falling input as captured of " + String.join(", ", straightened)

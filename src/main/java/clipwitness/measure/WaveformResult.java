@@ -55,9 +55,7 @@ public record WaveformResult(
             Optional<TransferCurve> transfer,
             VerticalRange range,
             List<Doubt> doubts) {
-        this(
-                values, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, Optional.empty(), range,
-                doubts);
+        this(values, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, Optional.empty(), range, doubts);
     }
 
     /** A figure; a refusal where it was not measured. */

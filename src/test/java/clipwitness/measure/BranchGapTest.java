@@ -43,7 +43,10 @@ class BranchGapTest {
         assertThat(down.number()).isCloseTo(ONSET, Percentage.withPercentage(10));
         assertThat(up.number()).isCloseTo(ONSET, Offset.offset(3 * up.standardUncertainty()));
         assertThat(down.number()).isCloseTo(ONSET, Offset.offset(3 * down.standardUncertainty()));
-        assertThat(result.get(WaveformQuantity.CLIP_ASYMMETRY).asValue().orElseThrow().number())
+        assertThat(result.get(WaveformQuantity.CLIP_ASYMMETRY)
+                        .asValue()
+                        .orElseThrow()
+                        .number())
                 .isCloseTo(0, Offset.offset(2.0));
         if (lowPass > 0) {
             assertThat(corners.lowPass().orElseThrow()).isCloseTo(lowPass, Percentage.withPercentage(10));
@@ -56,7 +59,10 @@ class BranchGapTest {
         assertThat(result.transfer().orElseThrow().loop()).isEmpty();
         assertThat(result.get(WaveformQuantity.ONSET_UP).asValue().orElseThrow().number())
                 .isCloseTo(ONSET, Percentage.withPercentage(3));
-        assertThat(result.get(WaveformQuantity.BRANCH_GAP).asValue().orElseThrow().shown())
+        assertThat(result.get(WaveformQuantity.BRANCH_GAP)
+                        .asValue()
+                        .orElseThrow()
+                        .shown())
                 .isLessThan(0.6);
     }
 
@@ -69,8 +75,11 @@ class BranchGapTest {
                 .toArray();
         WaveformResult result = measured(blend);
         for (WaveformQuantity q : new WaveformQuantity[] {
-            WaveformQuantity.ONSET_UP, WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_ASYMMETRY,
-            WaveformQuantity.SMALL_SIGNAL_GAIN, WaveformQuantity.KNEE_DOWN
+            WaveformQuantity.ONSET_UP,
+            WaveformQuantity.CLIP_UP,
+            WaveformQuantity.CLIP_ASYMMETRY,
+            WaveformQuantity.SMALL_SIGNAL_GAIN,
+            WaveformQuantity.KNEE_DOWN
         }) {
             assertThat(((Measured.Refused) result.get(q)).why().is(FigureReason.BRANCHES_APART))
                     .isTrue();

@@ -1,16 +1,16 @@
 package clipwitness.measure;
 
-import clipwitness.fixture.TestRecord;
-import clipwitness.fixture.ClippedWave;
-import clipwitness.reason.DoubtCode;
-import clipwitness.reason.Doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.ClippedWave;
+import clipwitness.fixture.TestRecord;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
@@ -40,13 +40,13 @@ class SlowWaveTest {
             for (double persistence : new double[] {0, 0.9}) {
                 for (int i = 0; i < 4; i++) {
                     double gain = 1 + 0.02 * random.nextDouble();
-                    WaveformResult result = WaveformMeasurement.of(WaveformInput.of(
-                                    TestRecord.of(p -> gain * wave.outputAt(p))
+                    WaveformResult result =
+                            WaveformMeasurement.of(WaveformInput.of(TestRecord.of(p -> gain * wave.outputAt(p))
                                             .sampled(487.3 - 300 * (i % 2), cycles, random.nextDouble())
                                             .noisy(noise * STEP, STEP, random.nextLong())
                                             .withPersistence(persistence)
                                             .waveform())
-                            .expecting(TestRecord.FREQUENCY));
+                                    .expecting(TestRecord.FREQUENCY));
                     assertThat(result.slowTone())
                             .as("%s, %s cycles, noise %s, persistence %s", wave, cycles, noise, persistence)
                             .isEmpty();

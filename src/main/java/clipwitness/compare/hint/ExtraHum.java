@@ -55,7 +55,11 @@ final class ExtraHum implements HintRule {
     }
 
     private static double amplitude(StateAtCondition setting) {
-        return setting.first().slowTone().map(SlowTone::amplitude).map(Measured.Value::number).orElse(0.0);
+        return setting.first()
+                .slowTone()
+                .map(SlowTone::amplitude)
+                .map(Measured.Value::number)
+                .orElse(0.0);
     }
 
     private static Remark evidence(Evidence.Pair pair) {

@@ -20,6 +20,7 @@ import java.util.Optional;
 final class SlowSearch {
     /** 0.2 % of the swing, span against span: the amplitude is half the span. */
     private static final double LEAST_SHARE = 0.002 / 2;
+
     private static final List<Double> MAINS = List.of(50.0, 60.0, 100.0, 120.0);
     /** A sine of the mains frequency explains a hum that is not bent. */
     private static final double OF_THE_MAINS = 0.95;
@@ -43,7 +44,8 @@ final class SlowSearch {
      */
     static Optional<SlowSearch> of(Samples samples, FittedWave fitted, double sampleRate) {
         double[] cycle = fitted.cycle().values();
-        double swing = Arrays.stream(cycle).max().orElse(0) - Arrays.stream(cycle).min().orElse(0);
+        double swing = Arrays.stream(cycle).max().orElse(0)
+                - Arrays.stream(cycle).min().orElse(0);
         return SlowWave.of(samples, fitted.cycle())
                 .filter(w -> w.amplitude() - 2 * w.noise() > LEAST_SHARE * swing)
                 .map(w -> new SlowSearch(w, samples.size() / sampleRate));

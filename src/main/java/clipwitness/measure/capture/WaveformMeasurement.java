@@ -3,9 +3,9 @@ package clipwitness.measure.capture;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
-import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.measure.transfer.TransferValues;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
@@ -86,7 +86,8 @@ public final class WaveformMeasurement {
         static Fit of(List<Samples> channels, double start, int harmonics) {
             JointFit joint = JointFit.of(channels, start, harmonics);
             double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-            return new Fit(joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
+            return new Fit(
+                    joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
         }
     }
 

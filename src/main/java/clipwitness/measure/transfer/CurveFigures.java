@@ -1,13 +1,13 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.reason.FigureReason;
-import clipwitness.measure.Source;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Asymmetry;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.ReferenceLevel;
+import clipwitness.reason.FigureReason;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

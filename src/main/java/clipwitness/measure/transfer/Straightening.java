@@ -1,12 +1,12 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.reason.FigureReason;
-import clipwitness.measure.Source;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
+import clipwitness.reason.FigureReason;
 import clipwitness.signal.HarmonicChange;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -46,8 +46,7 @@ final class Straightening {
     /** Highest of the fitted harmonics that stands out of the noise. */
     private int highest() {
         int highest = wave.count();
-        while (highest > 1
-                && !FittedWave.standsOut(wave.fit().amplitude(highest), wave.quadratureVariance(highest))) {
+        while (highest > 1 && !FittedWave.standsOut(wave.fit().amplitude(highest), wave.quadratureVariance(highest))) {
             highest--;
         }
         return highest;

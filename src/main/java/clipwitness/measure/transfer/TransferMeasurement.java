@@ -1,11 +1,11 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.measure.TransferLoop;
-import clipwitness.measure.FilterCorners;
-import clipwitness.measure.TransferCurve;
-import clipwitness.measure.Measured;
-import clipwitness.measure.WaveformQuantity;
 import clipwitness.capture.Samples;
+import clipwitness.measure.FilterCorners;
+import clipwitness.measure.Measured;
+import clipwitness.measure.TransferCurve;
+import clipwitness.measure.TransferLoop;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.quantity.Unit;

@@ -1,12 +1,12 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.reason.Reason;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.OutputValues;
 import clipwitness.measure.wave.TotalHarmonicDistortion;
+import clipwitness.reason.Reason;
 import java.util.Map;
 
 /** The figures that need an input channel. */

@@ -25,6 +25,7 @@ import org.apache.commons.math3.complex.Complex;
 final class Straightening {
     private static final int DRAWS = 16;
     private static final long SEED = 1;
+    private static final int ALL = Integer.MAX_VALUE;
     private static final DoubleSupplier NO_NOISE = () -> 0;
 
     private final FittedWave wave;
@@ -42,29 +43,42 @@ final class Straightening {
         return search.best();
     }
 
+    /** Highest of the fitted harmonics that stands out of the noise. */
+    private int highest() {
+        int highest = wave.count();
+        while (highest > 1 && !FittedWave.standsOut(wave.fit().amplitude(highest), wave.quadratureVariance(highest))) {
+            highest--;
+        }
+        return highest;
+    }
+
     /** The figures from the straightened wave. */
     CurveFigures figures() {
-        FittedWave straight = straight(search.best(), NO_NOISE);
+        FittedWave straight = straight(search.best(), ALL, NO_NOISE);
         return new CurveFigures(straight, input, ExtremeSearch.of(straight, 1), ExtremeSearch.of(straight, -1));
     }
 
     /**
-     * Adds what corners and raised harmonics leave open.
+     * Adds what corners and raised harmonics leave open, and as a bound what half as many raised harmonics would have changed: those in the
+     * noise are not raised, which rounds corners of the wave.
      *
      * @param figures from the straightened wave
      */
     Map<WaveformQuantity, Measured> widened(Map<WaveformQuantity, Measured> figures) {
-        Map<WaveformQuantity, Double> base = drawn(search.best(), NO_NOISE);
+        Map<WaveformQuantity, Double> base = drawn(search.best(), ALL, NO_NOISE);
+        Map<WaveformQuantity, Double> fewer = drawn(search.best(), highest() / 2, NO_NOISE);
         List<Map<WaveformQuantity, Double>> others = new ArrayList<>();
         Random random = new Random(SEED);
         for (int draw = 0; draw < DRAWS; draw++) {
-            others.add(drawn(search.drawn(random), random::nextGaussian));
+            others.add(drawn(search.drawn(random), ALL, random::nextGaussian));
         }
         Map<WaveformQuantity, Measured> widened = new EnumMap<>(WaveformQuantity.class);
         figures.forEach((quantity, figure) -> widened.put(
                 quantity,
                 figure.asValue()
-                        .map(v -> known(quantity, v.plus(Source.STRAIGHTENING, spread(quantity, base, others))))
+                        .map(v -> v.plus(Source.STRAIGHTENING, spread(quantity, base, others))
+                                .plus(Source.METHOD, spread(quantity, base, List.of(fewer)) / Math.sqrt(3)))
+                        .map(v -> known(quantity, v))
                         .orElse(figure)));
         return widened;
     }
@@ -90,8 +104,8 @@ final class Straightening {
                 .orElse(0));
     }
 
-    private Map<WaveformQuantity, Double> drawn(Corners corners, DoubleSupplier gauss) {
-        FittedWave straight = straight(corners, gauss);
+    private Map<WaveformQuantity, Double> drawn(Corners corners, int most, DoubleSupplier gauss) {
+        FittedWave straight = straight(corners, most, gauss);
         Map<WaveformQuantity, Double> numbers = new EnumMap<>(WaveformQuantity.class);
         CurveFigures figures = new CurveFigures(straight, input, extreme(straight, 1), extreme(straight, -1));
         figures.values().forEach((quantity, figure) -> {
@@ -116,14 +130,14 @@ final class Straightening {
     }
 
     /** The wave with its harmonics divided by a response; with noise, as it may have been, too: the samples hold that of the unraised harmonics already. */
-    private FittedWave straight(Corners corners, DoubleSupplier gauss) {
-        return wave.with(wave.cycle().with(change(corners, gauss)));
+    private FittedWave straight(Corners corners, int most, DoubleSupplier gauss) {
+        return wave.with(wave.cycle().with(change(corners, most, gauss)));
     }
 
-    private HarmonicChange change(Corners corners, DoubleSupplier gauss) {
+    private HarmonicChange change(Corners corners, int most, DoubleSupplier gauss) {
         return (k, cosine, sine) -> {
             double variance = wave.quadratureVariance(Math.min(k, wave.count()));
-            if (!FittedWave.standsOut(Math.hypot(cosine, sine), variance)) {
+            if (k > most || !FittedWave.standsOut(Math.hypot(cosine, sine), variance)) {
                 return new double[] {cosine, sine};
             }
             Complex factor = corners.undelayed(k);

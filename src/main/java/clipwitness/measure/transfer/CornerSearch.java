@@ -85,7 +85,7 @@ final class CornerSearch {
                     better = next;
                 }
             }
-            step = better == found ? step / 2 : step;
+            step = better.equals(found) ? step / 2 : step;
             found = better;
         }
         return found;

@@ -45,28 +45,33 @@ final class TransferFigures {
     /** The curves at the setting that speaks for all. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        String at = context.conditions().at(setting.gainPercent());
-        return figure("Output against input" + at, List.of(setting), 1, 6, false);
+        return figure(
+                context.title("figure.transfer.title", setting.gainPercent(), group.condition()),
+                List.of(setting),
+                1,
+                6,
+                false);
     }
 
     /** The curves at every setting. */
     Figure all() {
         int columns = Math.min(MOST_COLUMNS, group.settings().size());
-        return figure("Output against input at each setting of the gain control", group.settings(), columns, 4, true);
+        return figure(
+                context.title("figure.transfer-all.title", group.condition()), group.settings(), columns, 4, true);
     }
 
     private Figure figure(String title, List<WaveSetting> settings, int columns, int steps, boolean headings) {
-        Axis x = axis("Input", settings, true, steps);
-        Axis y = axis("Output", settings, false, steps);
+        Axis x = axis(context.say("axis.input"), settings, true, steps);
+        Axis y = axis(context.say("axis.output"), settings, false, steps);
         List<Panel> panels = settings.stream()
                 .map(s -> Panel.of(headings ? context.conditions().gain(s.gainPercent()) : "", x, y, layers(s)))
                 .toList();
         List<LegendEntry> signs =
                 settings.stream().flatMap(s -> onsets(s).stream()).findAny().isPresent()
-                        ? List.of(LegendEntry.marker("onset: 1 dB short of straight", true))
+                        ? List.of(LegendEntry.marker(context.say("legend.onset"), true))
                         : List.of();
         return new PanelFigure(
-                title + context.titleEnd(group.condition()),
+                title,
                 finding(headings ? group.further() : group.chosen()),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(group.states(), LegendEntry::line),
@@ -124,16 +129,16 @@ final class TransferFigures {
     private String finding(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            parts.add(context.quoted(state)
-                    + " "
-                    + onset(setting, state, WaveformQuantity.ONSET_UP)
-                    + " in the upper half, "
-                    + onset(setting, state, WaveformQuantity.ONSET_DOWN)
-                    + " in the lower");
+            parts.add(context.say(
+                    "figure.transfer.state",
+                    "state",
+                    context.quoted(state),
+                    "upper",
+                    onset(setting, state, WaveformQuantity.ONSET_UP),
+                    "lower",
+                    onset(setting, state, WaveformQuantity.ONSET_DOWN)));
         }
-        String opening = context.conditions().opening(setting.gainPercent())
-                + " the output falls 1 dB short of a straight line at these inputs: ";
-        return Sentences.of(opening, parts);
+        return context.tell("figure.transfer.says", setting.gainPercent(), parts);
     }
 
     private String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
@@ -142,6 +147,6 @@ final class TransferFigures {
                 .get(quantity)
                 .asValue()
                 .map((Measured.Value v) -> context.values().of(v))
-                .orElse("none");
+                .orElseGet(() -> context.say("figure.transfer.none"));
     }
 }

@@ -7,6 +7,7 @@ import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Remark;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
@@ -75,6 +76,11 @@ public final class RankingWords {
                         : "forecast for job " + p.job() + ", against its pair before, "
                                 + String.join(" and ", p.reference()))
                 .orElse("");
+    }
+
+    /** What is said of an export on the terminal. */
+    public static String said(Remark remark) {
+        return Speech.ENGLISH.text(remark);
     }
 
     /** Why each device that shows no junction is left. */

@@ -11,10 +11,10 @@ import clipwitness.job.CaptureKind;
 import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.junction.JunctionMeasurement;
-import clipwitness.measure.junction.MatchedPair;
-import clipwitness.measure.junction.NamedDevice;
-import clipwitness.measure.junction.Pairing;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.match.NamedDevice;
+import clipwitness.measure.match.Pairing;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
@@ -115,7 +115,8 @@ public final class PairMaking {
                 temperature,
                 job.map(j -> new Ranking.Purpose(
                         j.sheet().report().number(),
-                        forecast.map(ClipForecast::original).orElse(List.of()))),
+                        forecast.map(ClipForecast::original).orElse(List.of()),
+                        forecast.map(f -> OptionalDouble.of(f.source())).orElse(OptionalDouble.empty()))),
                 Sha256.over(digests));
     }
 

@@ -32,7 +32,7 @@ final class PairText {
         double most =
                 ranking.pairs().stream().mapToDouble(PairText::mismatch).max().orElse(0);
         List<List<String>> rows = new ArrayList<>();
-        rows.add(row("Pair", "Mismatch, rms", "At 1 mA", "", forecast ? "Clips" : "", remark ? "Remark" : ""));
+        rows.add(row("Pair", "Mismatch, rms", "At 1 mA", "", forecast ? "Clips at 1 mA" : "", remark ? "Remark" : ""));
         for (RankedPair p : ranking.pairs()) {
             rows.add(row(
                     RankingWords.name(p),

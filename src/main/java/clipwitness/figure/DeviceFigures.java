@@ -11,7 +11,7 @@ import clipwitness.figure.chart.LegendEntry;
 import clipwitness.figure.chart.Panel;
 import clipwitness.figure.chart.PanelFigure;
 import clipwitness.figure.chart.PanelGrid;
-import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.match.NamedDevice;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -17,7 +17,7 @@ import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.Measured;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.match.NamedDevice;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.awt.Color;

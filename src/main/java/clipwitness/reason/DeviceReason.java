@@ -41,7 +41,25 @@ public enum DeviceReason implements ReasonCode {
     /** Nothing says how high the output is. */
     OUTPUT_LEVEL_UNKNOWN,
     /** Nothing says what follows the clipper. */
-    OUTPUT_GAIN_UNKNOWN;
+    OUTPUT_GAIN_UNKNOWN,
+    /** Rising and falling input give unlike outputs. */
+    LOOP("gap"),
+    /** The stage ahead of the clipper distorts by itself. */
+    SOURCE_DISTORTED("thd"),
+    /** The source would swing farther than the supply lets it. */
+    SOURCE_BEYOND_SUPPLY("amplitude", "supply"),
+    /** Too little clips to tell two paths. */
+    PATHS_ALIKE,
+    /** Two paths are told by a transfer curve only. */
+    PATHS_WITHOUT_INPUT,
+    /** The wave shows a clean path and the sheet names none. */
+    PATH_NOT_NAMED,
+    /** Two unknowns that act alike. */
+    PATHS_AND_FEEDBACK_CONTROL,
+    /** The gain control is a resistance, known at full gain only. */
+    NOT_AT_FULL_GAIN("resistance"),
+    /** The gain gives no such resistance. */
+    RESISTANCE_UNKNOWN("resistance");
 
     private final String holes;
 

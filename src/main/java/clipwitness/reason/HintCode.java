@@ -17,7 +17,11 @@ public enum HintCode {
     /** The wave is not the one that the traced devices make. */
     LEG_MISMATCH,
     /** The knob sits elsewhere. */
-    KNOB_OFFSET;
+    KNOB_OFFSET,
+    /** What changed lies beside the clipper. */
+    BESIDE_THE_CLIPPER,
+    /** A clean path runs beside the clipper, and the sheet names none. */
+    CLEAN_PATH;
 
     /** Name in the results, for example {@code no-output}. */
     public String code() {

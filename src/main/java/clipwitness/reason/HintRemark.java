@@ -16,12 +16,14 @@ public enum HintRemark implements RemarkCode {
     STATES_SWAPPED_BY("changed", "settings", "unchanged"),
     /** One half goes on rising. */
     ONE_SIDE_NOT_CLIPPING("state", "half"),
-    /** Its evidence from the onsets. */
-    ONE_SIDE_BY_ONSET("gain", "half"),
-    /** Its evidence from the clip levels. */
-    ONE_SIDE_BY_LEVELS("low", "lowGain", "high", "highGain"),
+    /** Its evidence from the peaks: the half over the other. */
+    ONE_SIDE_BY_PEAKS("place", "half", "after", "before"),
+    /** Its evidence from peaks and clip levels. */
+    ONE_SIDE_BY_BOTH("place", "half", "after", "before", "clipAfter", "clipBefore"),
     /** Clippers out of circuit. */
     NOT_CLIPPING("state"),
+    /** Clippers out of circuit, or a leg behind a capacitor. */
+    HARDLY_CLIPPING("state"),
     /** Its evidence. */
     NOT_CLIPPING_BY("place", "after", "before", "level"),
     /** Nothing comes out. */
@@ -42,6 +44,20 @@ public enum HintRemark implements RemarkCode {
     KNOB_OFFSET("state"),
     /** Its evidence. */
     KNOB_OFFSET_BY("shift", "left"),
+    /** A low-pass beside the clipper. */
+    DULLER("state"),
+    /** A high-pass beside the clipper. */
+    THINNER("state"),
+    /** A level beside the clipper. */
+    OTHER_LEVEL("state"),
+    /** Evidence of what moved alike. */
+    BESIDE_BY_LEVEL("least", "most", "place"),
+    /** The same with one harmonic more. */
+    BESIDE_BY_HARMONIC("evidence", "order", "change"),
+    /** A hint that is true of one state more. */
+    ALSO_IN("hint", "state"),
+    /** Its evidence. */
+    ALSO_BY("evidence", "state", "more"),
     /** One half clips higher than predicted. */
     LEG_HIGHER("state", "half"),
     /** One half clips lower than predicted. */
@@ -57,7 +73,19 @@ public enum HintRemark implements RemarkCode {
     /** Evidence with where the source's level is known from. */
     LEG_BY_SOURCE("evidence", "source"),
     /** A level, measured and predicted. */
-    LEG_LEVEL("level", "measured", "predicted", "uncertainty");
+    LEG_LEVEL("level", "measured", "predicted", "uncertainty"),
+    /** Beside a clean path: not the devices' wave. */
+    PATHS_DEVIATE("state"),
+    /** Its evidence. */
+    PATHS_DEVIATE_BY("place", "now", "before"),
+    /** Beside a clean path: the clipped one higher or lower. */
+    PATHS_SCALED("state", "direction"),
+    /** Its evidence. */
+    PATHS_SCALED_BY("place", "now", "before"),
+    /** A clean path. */
+    CLEAN_PATH("state"),
+    /** Its evidence. */
+    CLEAN_PATH_BY("place", "share", "uncertainty", "remainder");
 
     private final String holes;
 

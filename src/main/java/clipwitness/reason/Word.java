@@ -20,6 +20,10 @@ public enum Word implements RemarkCode {
     UPPER_PEAK,
     /** Peak of the lower half. */
     LOWER_PEAK,
+    /** A resistance of the clipper. */
+    FEEDBACK_RESISTANCE,
+    /** The other resistance of the clipper. */
+    INPUT_RESISTANCE,
     /** More drive. */
     STRONGER,
     /** Less drive. */
@@ -50,6 +54,8 @@ public enum Word implements RemarkCode {
     RMS,
     /** The distortion. */
     THD,
+    /** The fundamental. */
+    FUNDAMENTAL,
     /** The crest factor. */
     CREST_FACTOR;
 

@@ -3,8 +3,8 @@ package clipwitness.report;
 import clipwitness.compare.device.ClipForecast;
 import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
-import clipwitness.measure.junction.MatchedPair;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Remark;
@@ -52,11 +52,18 @@ public final class RankingWords {
                 : "symmetric within " + NUMBERS.rounded(u + Math.abs(asymmetry.number()), Unit.PERCENT, 2);
     }
 
+    /** The currents over which a pair's mismatch counts: {@code 3 µA to 10 mA}. */
+    public static String range(MatchedPair pair) {
+        return NUMBERS.rounded(pair.range().lowest(), Unit.AMPERE, 2) + " to "
+                + NUMBERS.rounded(pair.range().highest(), Unit.AMPERE, 2);
+    }
+
     /** A remark on a pair; empty where there is none. */
     public static String remark(MatchedPair pair) {
         return pair.tracedApart()
                 ? "traced " + NUMBERS.rounded(pair.temperatureApart(), Unit.KELVIN, 2)
-                        + " apart: up to 2 mV a kelvin of the mismatch may be temperature"
+                        + " apart: referred to one temperature, which leaves ± "
+                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of the mismatch open"
                 : "";
     }
 
@@ -74,13 +81,22 @@ public final class RankingWords {
                                 + ": nothing is forecast, because its sheet names no clipper, or the pair before"
                                 + " was not traced"
                         : "forecast for job " + p.job() + ", against its pair before, "
-                                + String.join(" and ", p.reference()))
+                                + String.join(" and ", p.reference())
+                                + p.source().stream()
+                                        .mapToObj(RankingWords::place)
+                                        .findFirst()
+                                        .orElse(""))
                 .orElse("");
     }
 
     /** What is said of an export on the terminal. */
     public static String said(Remark remark) {
         return Speech.ENGLISH.text(remark);
+    }
+
+    private static String place(double source) {
+        return ": where the clipper's source is at " + NUMBERS.nominal(source, Unit.VOLT)
+                + ", which drives 1 mA through the resistance ahead of the pair, at whatever setting of the gain control it does";
     }
 
     /** Why each device that shows no junction is left. */

@@ -10,9 +10,9 @@ import java.util.List;
  * @param junctions junctions in series, all the same way round; none stands for an open leg
  * @param joints    resistance of the joints together in Ω, 0 when they are sound
  */
-record ClipperLeg(List<Junction> junctions, double joints) {
+public record ClipperLeg(List<Junction> junctions, double joints) {
     /** Copies what it is given. */
-    ClipperLeg {
+    public ClipperLeg {
         junctions = List.copyOf(junctions);
         if (!(joints >= 0)) {
             throw new IllegalArgumentException("joints have 0 Ω or more but got " + joints);
@@ -20,22 +20,22 @@ record ClipperLeg(List<Junction> junctions, double joints) {
     }
 
     /** Junctions in series with sound joints. */
-    static ClipperLeg of(Junction... junctions) {
+    public static ClipperLeg of(Junction... junctions) {
         return new ClipperLeg(List.of(junctions), 0);
     }
 
     /** A leg that never conducts. */
-    static ClipperLeg open() {
+    public static ClipperLeg open() {
         return of();
     }
 
     /** The same leg with a bad joint. */
-    ClipperLeg withJoint(double ohms) {
+    public ClipperLeg withJoint(double ohms) {
         return new ClipperLeg(junctions, ohms);
     }
 
     /** Current in A at a voltage in V across the leg. */
-    double currentAt(double voltage) {
+    public double currentAt(double voltage) {
         return at(voltage).value();
     }
 
@@ -43,7 +43,7 @@ record ClipperLeg(List<Junction> junctions, double joints) {
      * Current in A and its slope in S at a voltage in V across the leg, found as I = Is (exp(s) - 1) with Is of the junction that
      * saturates first: in s the voltage is neither steep nor flat.
      */
-    Point at(double voltage) {
+    public Point at(double voltage) {
         if (junctions.isEmpty()) {
             return new Point(0, 0);
         }

@@ -12,21 +12,21 @@ import java.util.Objects;
  * @param decimals digits after the decimal mark
  * @param values   in the unit
  */
-record Column(String name, String unit, int decimals, Samples values) {
+public record Column(String name, String unit, int decimals, Samples values) {
     /** Checks that all parts are there. */
-    Column {
+    public Column {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(values, "values");
     }
 
     /** The same column in a unit of which so many make one of the old. */
-    Column in(String other, double factor, int places) {
+    public Column in(String other, double factor, int places) {
         return new Column(name, other, places, values.map(v -> v * factor));
     }
 
     /** A value as the export writes it, with a decimal point. */
-    String text(int index) {
+    public String text(int index) {
         return String.format(Locale.ROOT, "%." + decimals + "f", values.at(index));
     }
 }

@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
  * @param frequency fundamental in Hz, above 0
  * @param points    voltage in V at even steps from the start of the period
  */
-record Cycle(double frequency, Samples points) {
+public record Cycle(double frequency, Samples points) {
     private static final int COUNT = 4096;
 
     /** Checks the frequency. */
-    Cycle {
+    public Cycle {
         Objects.requireNonNull(points, "points");
         if (!(frequency > 0)) {
             throw new IllegalArgumentException("frequency must be above 0 Hz but is " + frequency);
@@ -23,7 +23,7 @@ record Cycle(double frequency, Samples points) {
     }
 
     /** A sine of a frequency in Hz and a peak amplitude in V. */
-    static Cycle sine(double frequency, double amplitude) {
+    public static Cycle sine(double frequency, double amplitude) {
         double[] points = IntStream.range(0, COUNT)
                 .mapToDouble(i -> amplitude * Math.sin(2 * Math.PI * i / COUNT))
                 .toArray();
@@ -31,12 +31,12 @@ record Cycle(double frequency, Samples points) {
     }
 
     /** Each point through a function. */
-    Cycle map(DoubleUnaryOperator function) {
+    public Cycle map(DoubleUnaryOperator function) {
         return new Cycle(frequency, points.map(function));
     }
 
     /** Voltage in V at a time in s from the start of a period, on the straight line between two points. */
-    double at(double time) {
+    public double at(double time) {
         double periods = time * frequency;
         double place = (periods - Math.floor(periods)) * points.size();
         int index = (int) place;
@@ -45,7 +45,7 @@ record Cycle(double frequency, Samples points) {
     }
 
     /** Largest distance from 0, in V. */
-    double peak() {
+    public double peak() {
         return Math.max(points.maximum(), -points.minimum());
     }
 }

@@ -14,7 +14,7 @@ import java.util.Objects;
  */
 record Effect(double amplification, GainControl control, Stage clipper, List<OnePole> filters, double volume) {
     /** Copies what it is given. */
-    Effect {
+    public Effect {
         Objects.requireNonNull(control, "control");
         Objects.requireNonNull(clipper, "clipper");
         filters = List.copyOf(filters);

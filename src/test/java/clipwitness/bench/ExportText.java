@@ -7,16 +7,16 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Exports in layouts of the project's own invention. */
-final class ExportText {
+public final class ExportText {
     private ExportText() {}
 
     /** Headings that carry the unit: {@code time (s),in (V)}. */
-    static String unitsInHeadings(List<Column> columns) {
+    public static String unitsInHeadings(List<Column> columns) {
         return headings(columns, ",", c -> c.name() + " (" + c.unit() + ")") + "\n" + rows(columns, ",");
     }
 
     /** A row of names, then a row of units. */
-    static String unitsRow(List<Column> columns) {
+    public static String unitsRow(List<Column> columns) {
         return headings(columns, ",", Column::name)
                 + "\n"
                 + headings(columns, ",", Column::unit)
@@ -25,13 +25,13 @@ final class ExportText {
     }
 
     /** Semicolons, decimal commas, lines that end as on some desktops. */
-    static String decimalComma(List<Column> columns) {
+    public static String decimalComma(List<Column> columns) {
         String text = headings(columns, ";", c -> c.name() + " [" + c.unit() + "]") + "\n" + rows(columns, ";");
         return text.replace('.', ',').replace("\n", "\r\n");
     }
 
     /** Rows of a key and a value, an empty line, and channels without a time. */
-    static String preamble(Recording recording) {
+    public static String preamble(Recording recording) {
         List<Column> channels = recording.channels();
         return "samples," + recording.size()
                 + "\nsample interval (s)," + plain(recording.interval())
@@ -42,7 +42,7 @@ final class ExportText {
     }
 
     /** The sample rate in a comment, and channels without a time. */
-    static String rateInComment(Recording recording) {
+    public static String rateInComment(Recording recording) {
         List<Column> channels = recording.channels();
         return "# sample rate: " + Math.round(1 / recording.interval()) + " Hz\n"
                 + headings(channels, ",", c -> c.name() + " (" + c.unit() + ")")

@@ -6,16 +6,16 @@ package clipwitness.bench;
  * @param least share e of the drive that is left at 0 % of the rotation, 0 to 1
  * @param bow   b, above 1; 32 leaves 15 % of the track at half rotation
  */
-record GainControl(double least, double bow) {
+public record GainControl(double least, double bow) {
     /** Checks the ranges. */
-    GainControl {
+    public GainControl {
         if (!(least >= 0 && least <= 1 && bow > 1)) {
             throw new IllegalArgumentException("no gain control leaves %s with a bow of %s".formatted(least, bow));
         }
     }
 
     /** Share of the drive at a position from 0 to 1; the end stops hold what would go beyond. */
-    double shareAt(double position) {
+    public double shareAt(double position) {
         double held = Math.max(0, Math.min(1, position));
         return least + (1 - least) * (Math.pow(bow, held) - 1) / (bow - 1);
     }

@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The files of a job folder as they come into being: exports, and the captures table that says what they are. */
-final class JobFiles {
+public final class JobFiles {
     private final SortedMap<String, byte[]> files = new TreeMap<>();
     private final List<Map<String, String>> rows = new ArrayList<>();
 
@@ -24,34 +24,34 @@ final class JobFiles {
      * @param row cells by column, {@code file} and {@code kind} among them
      * @param text the export
      */
-    void add(Map<String, String> row, String text) {
+    public void add(Map<String, String> row, String text) {
         rows.add(Map.copyOf(row));
         add(row.get("file"), text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Any other file. */
-    void add(String file, byte[] bytes) {
+    public void add(String file, byte[] bytes) {
         if (files.put(file, bytes.clone()) != null) {
             throw new IllegalArgumentException(file + " is there already");
         }
     }
 
     /** Paths of the files inside the folder, the captures table among them. */
-    Set<String> paths() {
+    public Set<String> paths() {
         Set<String> paths = new LinkedHashSet<>(files.keySet());
         paths.add("captures.csv");
         return paths;
     }
 
     /** The bytes of a file. */
-    byte[] bytes(String path) {
+    public byte[] bytes(String path) {
         return path.equals("captures.csv")
                 ? table().getBytes(StandardCharsets.UTF_8)
                 : files.get(path).clone();
     }
 
     /** Writes all files under a folder. */
-    void writeTo(Path folder) throws IOException {
+    public void writeTo(Path folder) throws IOException {
         for (String path : paths()) {
             Path target = folder.resolve(path);
             Files.createDirectories(target.getParent());

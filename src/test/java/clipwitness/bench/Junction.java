@@ -8,14 +8,14 @@ package clipwitness.bench;
  * @param seriesResistance  Rs in Ω, 0 or more
  * @param celsius           temperature in °C, above absolute zero
  */
-record Junction(double saturationCurrent, double ideality, double seriesResistance, double celsius) {
+public record Junction(double saturationCurrent, double ideality, double seriesResistance, double celsius) {
     /** Boltzmann constant over elementary charge, both exact since the SI of 2019, V/K. */
     private static final double VOLTS_PER_KELVIN_SI_2019 = 1.380649e-23 / 1.602176634e-19;
 
     private static final double ZERO_CELSIUS_IN_KELVIN = 273.15;
 
     /** Checks the ranges. */
-    Junction {
+    public Junction {
         if (!(saturationCurrent > 0 && ideality > 0 && seriesResistance >= 0 && celsius > -ZERO_CELSIUS_IN_KELVIN)) {
             throw new IllegalArgumentException("no junction has Is %s A, n %s, Rs %s Ω at %s °C"
                     .formatted(saturationCurrent, ideality, seriesResistance, celsius));

@@ -8,15 +8,15 @@ import java.util.Objects;
  * @param up   leg that conducts on positive voltage
  * @param down leg that conducts on negative voltage
  */
-record LegPair(ClipperLeg up, ClipperLeg down) {
+public record LegPair(ClipperLeg up, ClipperLeg down) {
     /** Checks that both are there; an open leg is a leg. */
-    LegPair {
+    public LegPair {
         Objects.requireNonNull(up, "up");
         Objects.requireNonNull(down, "down");
     }
 
     /** Voltage in V across the pair behind a source of so many volts and ohms: (E - v)/R = I_up(v) - I_down(-v). */
-    double voltageBehind(double source, double resistance) {
+    public double voltageBehind(double source, double resistance) {
         return RisingRoot.of(
                 v -> {
                     Point rising = up.at(v);

@@ -8,26 +8,27 @@ import clipwitness.capture.Samples;
  * @param corner  fc in Hz, above 0
  * @param highPass whether low frequencies are kept away
  */
-record OnePole(double corner, boolean highPass) {
+public record OnePole(double corner, boolean highPass) implements Block {
     /** Checks the corner. */
-    OnePole {
+    public OnePole {
         if (!(corner > 0)) {
             throw new IllegalArgumentException("corner must be above 0 Hz but is " + corner);
         }
     }
 
     /** Passes what lies below a corner in Hz. */
-    static OnePole lowPass(double corner) {
+    public static OnePole lowPass(double corner) {
         return new OnePole(corner, false);
     }
 
     /** Passes what lies above a corner in Hz. */
-    static OnePole highPass(double corner) {
+    public static OnePole highPass(double corner) {
         return new OnePole(corner, true);
     }
 
     /** What a voltage becomes once the filter has settled; exact for straight lines between the points. */
-    Cycle of(Cycle cycle) {
+    @Override
+    public Cycle of(Cycle cycle) {
         double[] in = cycle.points().toArray();
         double step = 2 * Math.PI * corner / (cycle.frequency() * in.length); // over the time constant
         double started = last(low(in, step, 0));

@@ -6,4 +6,4 @@ package clipwitness.bench;
  * @param value its value
  * @param slope its derivative
  */
-record Point(double value, double slope) {}
+public record Point(double value, double slope) {}

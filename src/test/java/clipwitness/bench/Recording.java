@@ -12,19 +12,19 @@ import java.util.stream.Stream;
  * @param interval sample interval as the instrument states it, s
  * @param channels volts of each channel
  */
-record Recording(double start, double interval, List<Column> channels) {
+public record Recording(double start, double interval, List<Column> channels) {
     /** Copies what it is given. */
-    Recording {
+    public Recording {
         channels = List.copyOf(channels);
     }
 
     /** Number of samples. */
-    int size() {
+    public int size() {
         return channels.get(0).values().size();
     }
 
     /** Time from the trigger in s, to the microsecond. */
-    Column time() {
+    public Column time() {
         double[] times = IntStream.range(0, size())
                 .mapToDouble(i -> start + i * interval)
                 .toArray();
@@ -32,7 +32,7 @@ record Recording(double start, double interval, List<Column> channels) {
     }
 
     /** The channels behind a column of time. */
-    List<Column> behind(Column time) {
+    public List<Column> behind(Column time) {
         return Stream.concat(Stream.of(time), channels.stream()).toList();
     }
 }

@@ -3,7 +3,7 @@ package clipwitness.bench;
 import java.util.function.DoubleFunction;
 
 /** Root of a rising function: Newton's steps inside a bracket, halving it where a step leaves it or shrinks too slowly. */
-final class RisingRoot {
+public final class RisingRoot {
     private static final int MOST_STEPS = 300;
 
     /** A step this small beside its place ends the search: the next one would be a square smaller, far below a double's last place. */

@@ -11,7 +11,7 @@ import java.util.Random;
  * @param clock    how far its clock is off, a ratio
  * @param noise    its noise, rms, in codes
  */
-record Scope(int samples, double clock, double noise) {
+public record Scope(int samples, double clock, double noise) {
     private static final int CODES_PER_DIVISION = 25;
     private static final int LOWEST_CODE = -128;
     private static final int HIGHEST_CODE = 127;
@@ -19,12 +19,12 @@ record Scope(int samples, double clock, double noise) {
     private static final int PERIODS = 6;
 
     /** Sample interval in s of the finest time base of 1, 2, 5 that shows six periods of a frequency in Hz. */
-    double intervalFor(double frequency) {
+    public double intervalFor(double frequency) {
         return Steps.atLeast(PERIODS / (frequency * samples));
     }
 
     /** One record at a stated sample interval in s; the trigger falls anywhere between two samples. */
-    Recording record(Random random, double interval, List<Probe> probes) {
+    public Recording record(Random random, double interval, List<Probe> probes) {
         int before = (int) (BEFORE_TRIGGER * samples);
         double late = random.nextDouble();
         List<Column> channels = probes.stream()

@@ -8,9 +8,9 @@ import java.util.Objects;
  * @param sourceResistance Ω, above 0
  * @param pair             legs to ground
  */
-record ShuntClipper(double sourceResistance, LegPair pair) implements Stage {
+public record ShuntClipper(double sourceResistance, LegPair pair) implements Stage {
     /** Checks the resistance. */
-    ShuntClipper {
+    public ShuntClipper {
         Objects.requireNonNull(pair, "pair");
         if (!(sourceResistance > 0)) {
             throw new IllegalArgumentException("sourceResistance must be above 0 Ω but is " + sourceResistance);

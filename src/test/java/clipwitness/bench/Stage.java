@@ -1,8 +1,12 @@
 package clipwitness.bench;
 
 /** A stage without memory. */
-@FunctionalInterface
-interface Stage {
+public interface Stage extends Block {
     /** Output in V for a drive in V. */
     double outputFor(double drive);
+
+    @Override
+    default Cycle of(Cycle cycle) {
+        return cycle.map(this::outputFor);
+    }
 }

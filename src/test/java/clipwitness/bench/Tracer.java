@@ -13,14 +13,14 @@ import java.util.stream.DoubleStream;
  * @param folder where the exports go
  * @param layout how it writes voltage in V and current in A
  */
-record Tracer(JobFiles folder, Function<List<Column>, String> layout) {
+public record Tracer(JobFiles folder, Function<List<Column>, String> layout) {
     private static final double LIMIT = 12e-3;
     private static final double FINEST_RANGE = 10e-6;
     private static final double DIGITS = 1e4;
     private static final double GAIN_NOISE = 5e-4;
 
     /** Traces a device and saves its curve. */
-    void trace(String name, Junction device) {
+    public void trace(String name, Junction device) {
         folder.add(
                 Map.of("file", "tracer/" + name + ".csv", "kind", "junction", "device", name, "instrument", "tracer"),
                 layout.apply(curve(new Random(name.hashCode()), device)));

@@ -165,8 +165,10 @@ class FullSheetTest {
                         OptionalDouble.of(1000),
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
+                        Clipper.GainControl.SERIES,
                         OptionalDouble.of(0.71),
                         Optional.of("fault"),
+                        true,
                         Map.of(
                                 "received", new ClipperPair(new Leg(List.of("D1")), new Leg(List.of("D2"))),
                                 "new", new ClipperPair(new Leg(List.of("Q1")), new Leg(List.of("Q2", "Q3"))),

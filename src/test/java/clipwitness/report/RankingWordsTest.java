@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.device.ClipForecast;
 import clipwitness.measure.Measured;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.CurrentRange;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.DeviceReason;
 import java.util.List;
@@ -56,9 +57,12 @@ class RankingWordsTest {
     @Test
     void tracesTakenApartHaveARemark() {
         Measured.Value none = Measured.of(0, Unit.VOLT);
-        assertThat(plain(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 3.5))))
-                .isEqualTo("traced 3.5 K apart: up to 2 mV a kelvin of the mismatch may be temperature");
-        assertThat(RankingWords.remark(new MatchedPair(List.of("a", "b"), none, none, 2.5)))
+        assertThat(plain(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 3.5, new CurrentRange(1e-6, 1e-3)))))
+                .isEqualTo(
+                        "traced 3.5 K apart: referred to one temperature, which leaves ± 1.1 mV of the mismatch open");
+        assertThat(RankingWords.remark(
+                        new MatchedPair(List.of("a", "b"), none, none, 2.5, new CurrentRange(1e-6, 1e-3))))
                 .isEmpty();
     }
 }

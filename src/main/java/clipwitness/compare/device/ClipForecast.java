@@ -12,9 +12,9 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.measure.clipper.JunctionUncertainty;
-import clipwitness.measure.junction.MatchedPair;
-import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.match.NamedDevice;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import java.util.HashMap;
@@ -139,7 +139,7 @@ public final class ClipForecast {
 
     private Levels levels(ClipperOfState legs) {
         JunctionUncertainty uncertainty = legs.uncertainty(temperature());
-        ClipperCircuit circuit = legs.circuit(clipper, true);
+        ClipperCircuit circuit = legs.circuit(clipper, true, temperature());
         ClipperCircuit raised = circuit.with(circuit.pair().unbalanced(1 + uncertainty.ofOneLeg()));
         return new Levels(level(circuit, 1), level(circuit, -1), level(raised, 1), uncertainty.together());
     }
@@ -151,8 +151,13 @@ public final class ClipForecast {
     }
 
     private double level(ClipperCircuit circuit, int sign) {
-        double resistance = clipper.sourceResistance()
-                .orElseGet(() -> clipper.inputResistance().orElseThrow());
-        return Math.abs(circuit.outputAt(sign * resistance * PAIR_CURRENT));
+        return Math.abs(circuit.outputAt(sign * source()));
+    }
+
+    /** Voltage of the source at which clip levels are forecast, V. */
+    public double source() {
+        return PAIR_CURRENT
+                * clipper.sourceResistance()
+                        .orElseGet(() -> clipper.inputResistance().orElseThrow());
     }
 }

@@ -1,6 +1,5 @@
 package clipwitness.compare.device;
 
-import clipwitness.compare.judge.CaptureTemperature;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
@@ -12,8 +11,9 @@ import clipwitness.measure.clipper.DeviceLaw;
 import clipwitness.measure.clipper.JunctionUncertainty;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.junction.TemperatureSlope;
+import clipwitness.measure.match.NamedDevice;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DeviceReason;
 import clipwitness.reason.FrameReason;
@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** A state's clipper made of its traced devices. */
@@ -41,7 +42,7 @@ final class ClipperOfState {
         this.missing = names().flatMap(n -> missing(n).stream()).findFirst();
         this.legs = missing.isPresent()
                 ? Optional.empty()
-                : Optional.of(new ClippingPair(leg(pair.up()), leg(pair.down())));
+                : Optional.of(new ClippingPair(leg(pair.up(), l -> 0), leg(pair.down(), l -> 0)));
     }
 
     private Stream<String> names() {
@@ -63,14 +64,21 @@ final class ClipperOfState {
                 .map(r -> Reason.of(FrameReason.IN_CURVE, Argument.name(name), Argument.inner(r)));
     }
 
-    /** The circuit. */
-    ClipperCircuit circuit(Clipper clipper, boolean inverting) {
+    /**
+     * The circuit, its devices referred from the temperatures of their traces to that in the unit.
+     *
+     * @param inUnit temperature of the capture that is predicted
+     */
+    ClipperCircuit circuit(Clipper clipper, boolean inverting, Temperature inUnit) {
+        ClippingPair referred = new ClippingPair(
+                leg(pair.up(), t -> TemperatureSlope.shift(t, inUnit)),
+                leg(pair.down(), t -> TemperatureSlope.shift(t, inUnit)));
         return switch (clipper.topology()) {
             case SHUNT ->
-                new ClipperCircuit.Shunt(pair(), clipper.sourceResistance().orElseThrow());
+                new ClipperCircuit.Shunt(referred, clipper.sourceResistance().orElseThrow());
             case FEEDBACK ->
                 new ClipperCircuit.Feedback(
-                        pair(),
+                        referred,
                         clipper.inputResistance().orElseThrow(),
                         clipper.feedbackResistance().orElseThrow(),
                         inverting);
@@ -82,10 +90,12 @@ final class ClipperOfState {
         return legs.orElseThrow();
     }
 
-    private ClipperLeg leg(Leg leg) {
+    private ClipperLeg leg(Leg leg, ToDoubleFunction<Temperature> shift) {
         List<DeviceLaw> laws = new ArrayList<>();
         for (String name : leg.devices()) {
-            DeviceLaw.of(devices.get(name).result()).ifPresent(laws::add);
+            JunctionResult traced = devices.get(name).result();
+            double volts = shift.applyAsDouble(traced.temperature());
+            DeviceLaw.of(traced).ifPresent(law -> laws.add(volts == 0 ? law : law.shifted(volts)));
         }
         return new ClipperLeg(laws);
     }
@@ -107,10 +117,7 @@ final class ClipperOfState {
             if (volts.isPresent()) {
                 double noise = result.fit().map(JunctionFit::scatter).orElse(0.0);
                 together = Math.max(
-                        together,
-                        Temperature.VOLTS_PER_KELVIN
-                                * CaptureTemperature.apart(inUnit, result.temperature())
-                                / volts.getAsDouble());
+                        together, TemperatureSlope.uncertainty(result.temperature(), inUnit) / volts.getAsDouble());
                 ofOneLeg = Math.max(
                         ofOneLeg, Math.hypot(noise, Temperature.VOLTS_PER_KELVIN * BETWEEN_LEGS) / volts.getAsDouble());
             }

@@ -1,6 +1,7 @@
 package clipwitness.compare.device;
 
 import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.PairCurve;
@@ -8,10 +9,10 @@ import clipwitness.compare.result.TracedDevice;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Job;
-import clipwitness.measure.junction.MatchedPair;
-import clipwitness.measure.junction.Mismatch;
-import clipwitness.measure.junction.NamedDevice;
-import clipwitness.measure.junction.Pairing;
+import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.match.Mismatch;
+import clipwitness.measure.match.NamedDevice;
+import clipwitness.measure.match.Pairing;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ import java.util.Optional;
 public final class DeviceExamination {
     private DeviceExamination() {}
 
-    public static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue) {
+    public static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue, Repeatability repeatability) {
         List<TracedDevice> traced = TracedDevice.among(captures);
         if (traced.isEmpty()) {
             return Devices.NONE;
@@ -33,7 +34,8 @@ public final class DeviceExamination {
                 Pairing.of(List.copyOf(byName.values())),
                 clipper.map(c -> fitted(c, byName)).orElse(Map.of()),
                 clipper.map(c -> combined(c, byName)).orElse(Map.of()),
-                clipper.map(c -> new Predictor(job, c, byName, catalogue).all()).orElse(List.of()));
+                clipper.map(c -> new Predictor(job, c, byName, catalogue, repeatability).all())
+                        .orElse(List.of()));
     }
 
     private static Map<String, MatchedPair> fitted(Clipper clipper, Map<String, NamedDevice> byName) {

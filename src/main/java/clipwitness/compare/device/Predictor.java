@@ -2,21 +2,21 @@ package clipwitness.compare.device;
 
 import clipwitness.compare.judge.CaptureTemperature;
 import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.StateAtCondition;
-import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Job;
 import clipwitness.job.State;
-import clipwitness.measure.Harmonic;
-import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.clipper.ClipperCircuit;
 import clipwitness.measure.clipper.ClipperPrediction;
 import clipwitness.measure.clipper.Drive;
-import clipwitness.measure.junction.NamedDevice;
-import clipwitness.quantity.Unit;
+import clipwitness.measure.clipper.JunctionUncertainty;
+import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.NamedDevice;
+import clipwitness.reason.DeviceReason;
 import clipwitness.reason.FigureReason;
 import clipwitness.reason.Reason;
 import java.util.ArrayList;
@@ -24,40 +24,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
 
 /** Predicts every setting of every state whose pair the sheet names. */
 final class Predictor {
     private static final double RIGHT_ANGLE = 90;
 
-    /** Figures in the order of the results; those in volts of the output need the gain behind the clipper. */
-    private static final List<WaveformQuantity> FIGURES = List.of(
-            WaveformQuantity.CLIP_UP,
-            WaveformQuantity.CLIP_DOWN,
-            WaveformQuantity.CLIP_ASYMMETRY,
-            WaveformQuantity.PEAK_UP,
-            WaveformQuantity.PEAK_DOWN,
-            WaveformQuantity.ASYMMETRY,
-            WaveformQuantity.RMS,
-            WaveformQuantity.CREST_FACTOR,
-            WaveformQuantity.THD,
-            WaveformQuantity.ONSET_UP,
-            WaveformQuantity.ONSET_DOWN);
-
-    private static final List<WaveformQuantity> OF_THE_INPUT =
-            List.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN);
-
     private final Job job;
     private final Clipper clipper;
     private final Map<String, NamedDevice> devices;
     private final Catalogue catalogue;
+    private final Repeatability repeatability;
 
-    Predictor(Job job, Clipper clipper, Map<String, NamedDevice> devices, Catalogue catalogue) {
+    Predictor(
+            Job job,
+            Clipper clipper,
+            Map<String, NamedDevice> devices,
+            Catalogue catalogue,
+            Repeatability repeatability) {
         this.job = job;
         this.clipper = clipper;
         this.devices = devices;
         this.catalogue = catalogue;
+        this.repeatability = repeatability;
     }
 
     /** All predictions, states in the sheet's order; made side by side. */
@@ -75,64 +64,79 @@ final class Predictor {
 
     private StatePrediction predict(StateAtCondition setting, ClipperOfState legs) {
         if (legs.missing().isPresent()) {
-            return refused(setting, legs.missing().get());
+            return PredictedFigures.refused(setting, legs.missing().get());
         }
         if (setting.first().refused()) {
-            return refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
+            return PredictedFigures.refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
         }
-        ClipperCircuit circuit = legs.circuit(clipper, inverts(setting));
+        Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
+        }
+        Temperature inUnit = CaptureTemperature.of(
+                setting.replicates().get(0).row(), job.sheet().bench());
+        ClipperCircuit circuit = legs.circuit(clipper, inverts(setting), inUnit);
+        JunctionUncertainty junctions = legs.uncertainty(inUnit);
+        PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
+        if (clipper.cleanPath() && clipper.gainControl() == Clipper.GainControl.FEEDBACK) {
+            return PredictedFigures.refused(setting, Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
+        }
+        if (clipper.cleanPath()) {
+            return paths.predict(setting, circuit, junctions);
+        }
+        Optional<StatePrediction.Paths> shown = paths.shown(setting, circuit, junctions);
+        return shown.isPresent()
+                ? PredictedFigures.refused(setting, Reason.of(DeviceReason.PATH_NOT_NAMED))
+                        .with(shown.get())
+                : circuit instanceof ClipperCircuit.Feedback full && clipper.gainControl() != Clipper.GainControl.SERIES
+                        ? turned(setting, full, junctions)
+                        : clipped(setting, circuit, junctions);
+    }
+
+    private StatePrediction clipped(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
-        if (answer instanceof ClipperSource.Answer.Unknown unknown) {
-            return refused(setting, Reason.of(unknown.why()));
+        return answer instanceof ClipperSource.Answer.Known known
+                ? clipped(setting, circuit, junctions, known)
+                : PredictedFigures.refused(setting, Reason.of(((ClipperSource.Answer.Unknown) answer).why()));
+    }
+
+    /** A feedback clipper whose gain control is one of its resistances. */
+    private StatePrediction turned(
+            StateAtCondition setting, ClipperCircuit.Feedback full, JunctionUncertainty junctions) {
+        GainControlledStage.Answer answer = new GainControlledStage(clipper, catalogue).of(setting, full);
+        return answer instanceof GainControlledStage.Answer.Known known
+                ? clipped(setting, known.circuit(), junctions, known.source())
+                : PredictedFigures.refused(setting, ((GainControlledStage.Answer.Unknown) answer).why());
+    }
+
+    private StatePrediction clipped(
+            StateAtCondition setting,
+            ClipperCircuit circuit,
+            JunctionUncertainty junctions,
+            ClipperSource.Answer.Known known) {
+        Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
+        if (doubt.isPresent()) {
+            return PredictedFigures.refused(setting, doubt.get());
         }
-        ClipperSource.Answer.Known known = (ClipperSource.Answer.Known) answer;
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(known.amplitude());
         ClipperPrediction prediction = ClipperPrediction.of(
                 circuit,
                 new Drive(known.amplitude(), known.relativeUncertainty(), input),
                 clipper.outputGain().orElse(1),
-                legs.uncertainty(CaptureTemperature.of(
-                        setting.replicates().get(0).row(), job.sheet().bench())));
+                junctions);
+        boolean toScale = clipper.outputGain().isPresent();
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),
                 Optional.of(known.source()),
-                figures(setting, prediction),
+                PredictedFigures.of(setting, prediction, toScale),
                 prediction.cycle(),
-                clipper.outputGain().isPresent());
+                toScale);
     }
 
     private static boolean inverts(StateAtCondition setting) {
         OptionalDouble phase = setting.figure(WaveformQuantity.PHASE).value();
         return phase.isPresent() && Math.abs(phase.getAsDouble()) > RIGHT_ANGLE;
-    }
-
-    private List<Prediction> figures(StateAtCondition setting, ClipperPrediction prediction) {
-        List<Prediction> figures = new ArrayList<>();
-        for (WaveformQuantity q : FIGURES) {
-            boolean hasInput = setting.first().values().containsKey(q);
-            boolean inScale = q.unit() != Unit.VOLT
-                    || OF_THE_INPUT.contains(q)
-                    || clipper.outputGain().isPresent();
-            if (hasInput && inScale) {
-                figures.add(new Prediction(q.key(), OptionalInt.empty(), prediction.get(q), setting.figure(q)));
-            }
-        }
-        Map<Integer, Measured> levels = prediction.harmonics();
-        for (Harmonic h : setting.first().harmonics()) {
-            if (levels.containsKey(h.order())) {
-                figures.add(new Prediction("harmonic", OptionalInt.of(h.order()), levels.get(h.order()), h.level()));
-            }
-        }
-        return figures;
-    }
-
-    private static StatePrediction refused(StateAtCondition setting, Reason reason) {
-        WaveformQuantity up = WaveformQuantity.CLIP_UP;
-        Prediction none =
-                new Prediction(up.key(), OptionalInt.empty(), Measured.refused(up.unit(), reason), setting.figure(up));
-        return new StatePrediction(
-                setting.state(), setting.condition(), Optional.empty(), List.of(none), Optional.empty(), false);
     }
 }

@@ -1,6 +1,8 @@
 package clipwitness.compare.hint;
 
 import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.Change;
+import clipwitness.compare.judge.ChangesAtEqualLevel;
 import clipwitness.compare.judge.Drift;
 import clipwitness.compare.judge.ItemBuilder;
 import clipwitness.compare.judge.ItemValue;
@@ -9,9 +11,11 @@ import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Intent;
+import clipwitness.job.ClipperPair;
 import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintRemark;
@@ -29,6 +33,9 @@ import java.util.function.BiFunction;
  * @param devices       traced devices and what they predict
  */
 public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
+    /** Of a change this uncertain nothing is known. */
+    private static final double LOST_DB = 6;
+
     /** States of a role, in the sheet's order. */
     List<State> states(Role role) {
         return job.sheet().states(role);
@@ -53,7 +60,7 @@ public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability
 
     /** The pair at the highest gain captured in both; where there is no gain control, the first. */
     Optional<Pair> highestPair(State state) {
-        return pairs(state).stream().reduce((a, b) -> gain(b) > gain(a) ? b : a);
+        return atHighestGain(pairs(state));
     }
 
     /** The hints of a rule that looks at the highest gain of each compared state. */
@@ -61,6 +68,80 @@ public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability
         return compared().stream()
                 .flatMap(s -> highestPair(s).flatMap(p -> rule.apply(s, p)).stream())
                 .toList();
+    }
+
+    /** Of some pairs the one at the highest gain; where there is no gain control, the first. */
+    static Optional<Pair> atHighestGain(List<Pair> pairs) {
+        return pairs.stream().reduce((a, b) -> gain(b) > gain(a) ? b : a);
+    }
+
+    /** The pairs of a state whose clippers worked before. */
+    List<Pair> clippedBefore(State state) {
+        return pairs(state).stream()
+                .filter(p -> p.from().isClipped() && !p.to().first().refused())
+                .toList();
+    }
+
+    /** The setting in the middle of the gain control, of those that differ from this one in the gain only and lie below it. */
+    Optional<StateAtCondition> middle(StateAtCondition top) {
+        List<StateAtCondition> along = catalogue.alongGain(top);
+        if (along.size() < 2) {
+            return Optional.empty();
+        }
+        double centre = (Catalogue.gain(along.get(0)) + Catalogue.gain(along.get(along.size() - 1))) / 2;
+        return along.stream()
+                .filter(s -> Catalogue.gain(s) < Catalogue.gain(top))
+                .reduce((a, b) -> distance(b, centre) < distance(a, centre) ? b : a);
+    }
+
+    private static double distance(StateAtCondition setting, double centre) {
+        return Math.abs(Catalogue.gain(setting) - centre);
+    }
+
+    /** Whether the sheet says that a leg of a state is open. */
+    boolean hasOpenLeg(State state) {
+        return listed(state)
+                .filter(p -> p.up().devices().isEmpty() || p.down().devices().isEmpty())
+                .isPresent();
+    }
+
+    /** Whether the sheet says that both legs of a state are open. */
+    boolean hasNoLeg(State state) {
+        return listed(state)
+                .filter(p -> p.up().devices().isEmpty() && p.down().devices().isEmpty())
+                .isPresent();
+    }
+
+    /** How far a harmonic moved from before, the fundamental being the first. */
+    Optional<Shift> shiftOf(Pair pair, int order) {
+        Change change = new Change(repeatability, Drift.of(job.sheet()));
+        Optional<Measured.Value> level =
+                change.of(pair.from(), pair.to(), ItemValue.LEVEL).asValue();
+        return level.flatMap(l -> matched(pair, order)
+                .map(m -> new Shift(
+                        l.number() + m.number(), 2 * Math.hypot(l.standardUncertainty(), m.standardUncertainty()))));
+    }
+
+    /** How far a harmonic moved over the fundamental; empty where it is lost in noise in one of the two. */
+    Optional<Shift> shiftOverFundamental(Pair pair, int order) {
+        return matched(pair, order)
+                .flatMap(m -> matched(pair, 1)
+                        .map(f -> new Shift(
+                                m.number() - f.number(),
+                                2 * Math.hypot(m.standardUncertainty(), f.standardUncertainty()))))
+                .filter(s -> s.expanded() < LOST_DB);
+    }
+
+    private Optional<Measured.Value> matched(Pair pair, int order) {
+        return new ChangesAtEqualLevel(repeatability)
+                .of(pair.from(), pair.to()).stream()
+                        .filter(h -> h.order() == order)
+                        .flatMap(h -> h.change().asValue().stream())
+                        .findFirst();
+    }
+
+    private Optional<ClipperPair> listed(State state) {
+        return job.sheet().clipper().map(c -> c.pairs().get(state.name()));
     }
 
     private static double gain(Pair pair) {
@@ -106,12 +187,5 @@ public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability
                     ? OptionalDouble.of(figure.difference(b.getAsDouble(), a.getAsDouble()))
                     : OptionalDouble.empty();
         }
-    }
-
-    /** The setting of a state at the highest gain captured. */
-    Optional<StateAtCondition> highest(String state) {
-        return catalogue.of(state).stream()
-                .filter(s -> s.condition().gainPercent().isPresent())
-                .reduce((a, b) -> Catalogue.gain(b) > Catalogue.gain(a) ? b : a);
     }
 }

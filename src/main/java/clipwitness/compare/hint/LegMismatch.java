@@ -2,59 +2,135 @@ package clipwitness.compare.hint;
 
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.Hint;
-import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.job.Clipper;
+import clipwitness.job.Role;
 import clipwitness.job.State;
-import clipwitness.measure.Measured;
-import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintCode;
-import clipwitness.reason.HintRemark;
-import clipwitness.reason.Remark;
-import clipwitness.reason.Word;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The wave is not the one that the traced devices make: at the highest gain, and at the next one where it clips too, a clip level (a
- * peak where there is no input channel) differs from its prediction by more than one and a half times the uncertainty of the
- * difference and by more than 5 %, in the same direction at both.
+ * The wave is not the one that the traced devices make, while that of the state before is: at the highest gain, and at the next one where it
+ * clips too, halves deviate as {@link ClipHalf} and {@link PathDeviation} say, in the same direction at both. Of a state before, of one without
+ * clippers, and where the prediction is refused nothing is said. States with one deviation share a hint.
  */
 final class LegMismatch implements HintRule {
-    private static final int DIGITS = 3;
-    private static final double BEYOND = 1.5;
-    private static final double LEAST = 0.05;
-
-    /** One half of the wave: 1 where it clips higher than predicted, -1 where lower, 0 where the figures do not say. */
-    private record Half(Word name, Word level, WaveformQuantity quantity, int direction) {
-        Argument half() {
-            return Argument.word(name);
-        }
-
-        Argument word() {
-            return Argument.word(direction > 0 ? Word.HIGHER : Word.LOWER);
-        }
-    }
-
     @Override
     public List<Hint> look(Evidence evidence) {
-        return evidence.job().sheet().states().stream()
-                .flatMap(s -> hint(s, clipped(evidence, s)).stream())
-                .toList();
+        List<List<Deviation>> found = new ArrayList<>();
+        for (State state : evidence.job().sheet().states()) {
+            if (mayBeNamed(evidence, state)) {
+                deviation(evidence, state).ifPresent(d -> alike(found, d).add(d));
+            }
+        }
+        return found.stream().map(LegMismatch::hint).toList();
     }
 
-    /** Of the settings at which a state clips the two with the highest gain, the highest first. */
-    private static List<StatePrediction> clipped(Evidence evidence, State state) {
+    /** The deviations that are alike, a new list of them where there are none yet. */
+    private static List<Deviation> alike(List<List<Deviation>> found, Deviation deviation) {
+        return found.stream()
+                .filter(d -> d.get(0).isAlike(deviation))
+                .findFirst()
+                .orElseGet(() -> {
+                    found.add(new ArrayList<>());
+                    return found.get(found.size() - 1);
+                });
+    }
+
+    private static boolean mayBeNamed(Evidence evidence, State state) {
+        return state.role() != Role.BEFORE
+                && !evidence.job().sheet().clipper().flatMap(Clipper::unclipped).equals(Optional.of(state.name()));
+    }
+
+    private static Hint hint(List<Deviation> alike) {
+        Deviation first = alike.get(0);
+        List<State> states = alike.stream().map(Deviation::state).toList();
+        return new Hint(
+                HintCode.LEG_MISMATCH,
+                states.size() == 1 ? Optional.of(first.state().name()) : Optional.empty(),
+                first.finding(labels(states)),
+                first.evidence());
+    }
+
+    /** Labels of states for a sentence that quotes one. */
+    static Argument labels(List<State> states) {
+        return Argument.name(states.stream().map(State::label).collect(Collectors.joining("” and “")));
+    }
+
+    private static Optional<Deviation> deviation(Evidence evidence, State state) {
+        List<StatePrediction> clipped = clipped(evidence, state);
+        List<StatePrediction> before = clipped.stream()
+                .flatMap(p -> predictedBefore(evidence, state, p).stream())
+                .toList();
+        if (clipped.isEmpty()) {
+            return Optional.empty();
+        }
+        if (before.size() == clipped.size()) {
+            return clipped.get(0).paths().isPresent()
+                    ? PathDeviation.of(state, clipped, before)
+                    : halves(state, clipped, before);
+        }
+        return namesNoPair(evidence, state) ? halvesAgainstMeasured(evidence, state, clipped) : Optional.empty();
+    }
+
+    private static boolean namesNoPair(Evidence evidence, State state) {
         return evidence.devices().predictions().stream()
-                .filter(p -> p.state().equals(state.name()) && isClipped(evidence, p))
+                .noneMatch(p -> beforeOf(evidence, state).contains(p.state()));
+    }
+
+    /** What deviates from the prediction and from the state before as it was measured. */
+    private static Optional<Deviation> halvesAgainstMeasured(
+            Evidence evidence, State state, List<StatePrediction> clipped) {
+        List<StatePrediction> before = new ArrayList<>();
+        List<StatePrediction> change = new ArrayList<>();
+        for (StatePrediction p : clipped) {
+            Optional<StateAtCondition> then = beforeOf(evidence, state).stream()
+                    .flatMap(n -> evidence.catalogue().at(n, p.condition()).stream())
+                    .filter(StateAtCondition::isClipped)
+                    .findFirst();
+            Optional<StateAtCondition> now = evidence.catalogue().at(state.name(), p.condition());
+            if (then.isPresent() && now.isPresent()) {
+                before.add(MeasuredBefore.of(then.get()));
+                change.add(MeasuredBefore.against(then.get(), now.get()));
+            }
+        }
+        return before.size() < clipped.size()
+                ? Optional.empty()
+                : halves(state, clipped, before)
+                        .filter(d ->
+                                halves(state, change, before).filter(d::isAlike).isPresent());
+    }
+
+    private static Optional<Deviation> halves(
+            State state, List<StatePrediction> clipped, List<StatePrediction> before) {
+        int upper = direction(ClipHalf.UPPER, clipped, before);
+        int lower = direction(ClipHalf.LOWER, clipped, before);
+        return upper == 0 && lower == 0
+                ? Optional.empty()
+                : Optional.of(new HalfDeviation(state, clipped.get(0), upper, lower));
+    }
+
+    /** Of the settings at which a state clips and is predicted the two with the highest gain, the highest first. */
+    private static List<StatePrediction> clipped(Evidence evidence, State state) {
+        return predictions(evidence, state.name())
+                .filter(p -> isClipped(evidence, p))
                 .sorted(Comparator.comparingDouble((StatePrediction p) ->
                                 p.condition().gainPercent().orElse(0))
                         .reversed())
                 .limit(2)
                 .toList();
+    }
+
+    /** Predictions that were not refused. */
+    private static Stream<StatePrediction> predictions(Evidence evidence, String state) {
+        return evidence.devices().predictions().stream()
+                .filter(p -> p.state().equals(state) && p.source().isPresent());
     }
 
     private static boolean isClipped(Evidence evidence, StatePrediction prediction) {
@@ -64,83 +140,26 @@ final class LegMismatch implements HintRule {
                 .isPresent();
     }
 
-    private static Optional<Hint> hint(State state, List<StatePrediction> clipped) {
-        boolean clip = clipped.stream()
-                .allMatch(p -> p.figure(WaveformQuantity.CLIP_UP.key())
-                        .flatMap(Prediction::agrees)
-                        .isPresent());
-        List<Half> off = Stream.of(
-                        clip
-                                ? half(Word.UPPER_HALF, Word.UPPER_CLIP_LEVEL, clipped, WaveformQuantity.CLIP_UP)
-                                : half(Word.UPPER_HALF, Word.UPPER_PEAK, clipped, WaveformQuantity.PEAK_UP),
-                        clip
-                                ? half(Word.LOWER_HALF, Word.LOWER_CLIP_LEVEL, clipped, WaveformQuantity.CLIP_DOWN)
-                                : half(Word.LOWER_HALF, Word.LOWER_PEAK, clipped, WaveformQuantity.PEAK_DOWN))
-                .filter(h -> h.direction != 0)
-                .toList();
-        return off.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Hint(
-                        HintCode.LEG_MISMATCH,
-                        Optional.of(state.name()),
-                        finding(Argument.name(state.label()), off),
-                        evidence(clipped.get(0), off)));
+    /** Names of the states before a state: the one it is compared with, else all. */
+    private static List<String> beforeOf(Evidence evidence, State state) {
+        return state.against().isPresent()
+                ? state.against().stream().toList()
+                : evidence.states(Role.BEFORE).stream().map(State::name).toList();
     }
 
-    private static Half half(Word name, Word level, List<StatePrediction> clipped, WaveformQuantity quantity) {
-        List<Integer> directions =
-                clipped.stream().map(p -> direction(p, quantity)).distinct().toList();
-        return new Half(name, level, quantity, directions.size() == 1 ? directions.get(0) : 0);
+    private static Optional<StatePrediction> predictedBefore(Evidence evidence, State state, StatePrediction at) {
+        return beforeOf(evidence, state).stream()
+                .flatMap(n -> predictions(evidence, n))
+                .filter(p -> p.condition().equals(at.condition()))
+                .findFirst();
     }
 
-    private static int direction(StatePrediction prediction, WaveformQuantity quantity) {
-        Optional<Prediction> figure =
-                prediction.figure(quantity.key()).filter(f -> f.difference().isPresent());
-        if (figure.isEmpty()) {
-            return 0;
+    private static int direction(ClipHalf half, List<StatePrediction> clipped, List<StatePrediction> before) {
+        int first = half.direction(clipped.get(0), before.get(0));
+        boolean alike = true;
+        for (int i = 1; i < clipped.size(); i++) {
+            alike &= half.direction(clipped.get(i), before.get(i)) == first;
         }
-        double higher = -figure.get().difference().getAsDouble();
-        double predicted = figure.get().predicted().value().orElseThrow();
-        boolean beyond =
-                Math.abs(higher) > BEYOND * figure.get().expandedUncertainty().orElseThrow()
-                        && Math.abs(higher) > LEAST * Math.abs(predicted);
-        return beyond ? (int) Math.signum(higher) : 0;
-    }
-
-    private static Remark finding(Argument state, List<Half> off) {
-        Half first = off.get(0);
-        if (off.size() == 1) {
-            return Remark.of(first.direction > 0 ? HintRemark.LEG_HIGHER : HintRemark.LEG_LOWER, state, first.half());
-        }
-        Half other = off.get(1);
-        return first.direction == other.direction
-                ? Remark.of(HintRemark.LEGS_ALIKE, state, first.word())
-                : Remark.of(HintRemark.LEGS_APART, state, first.half(), first.word(), other.half(), other.word());
-    }
-
-    private static Remark evidence(StatePrediction highest, List<Half> off) {
-        Argument place = Evidence.place(highest.condition().gainPercent());
-        List<Argument> levels = off.stream()
-                .map(h -> level(h, highest.figure(h.quantity.key()).orElseThrow()))
-                .toList();
-        Remark evidence = levels.size() == 1
-                ? Remark.of(HintRemark.LEG_BY, place, levels.get(0))
-                : Remark.of(HintRemark.LEGS_BY, place, levels.get(0), levels.get(1));
-        return highest.source()
-                .map(s -> Remark.of(HintRemark.LEG_BY_SOURCE, Argument.inner(evidence), Argument.inner(s)))
-                .orElse(evidence);
-    }
-
-    private static Argument level(Half half, Prediction figure) {
-        return Argument.word(
-                HintRemark.LEG_LEVEL,
-                Argument.word(half.level),
-                volts(figure.measured()),
-                volts(figure.predicted()),
-                Argument.prefixed(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2));
-    }
-
-    private static Argument volts(Measured measured) {
-        return Argument.prefixed(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+        return alike ? first : 0;
     }
 }

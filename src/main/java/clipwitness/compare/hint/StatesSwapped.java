@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The switch positions were mixed up: at the settings with more than 3 % distortion the changed state meets every limit set for an
- * unchanged one, and the unchanged state fails the null-depth limit at one setting or more.
+ * The switch positions were mixed up: at the settings with more than 3 % distortion the changed state fails no limit set for an unchanged
+ * one and meets that of the null depth somewhere, and the unchanged state fails the null-depth limit at one setting or more.
  */
 final class StatesSwapped implements HintRule {
     @Override
@@ -32,7 +32,8 @@ final class StatesSwapped implements HintRule {
             for (State changed : evidence.states(Role.CHANGED)) {
                 List<Item> ofChanged = items(evidence, changed);
                 boolean meetsAll = !ofChanged.isEmpty()
-                        && ofChanged.stream().filter(Item::judged).allMatch(i -> i.decision() == Decision.PASS);
+                        && ofChanged.stream().noneMatch(i -> i.decision() == Decision.FAIL)
+                        && ofChanged.stream().anyMatch(StatesSwapped::nulls);
                 if (fails && meetsAll) {
                     hints.add(hint(unchanged, changed, ofChanged));
                 }
@@ -53,13 +54,17 @@ final class StatesSwapped implements HintRule {
         return items;
     }
 
+    private static boolean nulls(Item item) {
+        return item.quantity() == ItemQuantity.NULL_DEPTH && item.decision() == Decision.PASS;
+    }
+
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
         long settings = ofChanged.stream().map(Item::condition).distinct().count();
         Argument moved = Argument.name(changed.label());
         Argument kept = Argument.name(unchanged.label());
         return new Hint(
                 HintCode.STATES_SWAPPED,
-                Optional.of(unchanged.name()),
+                List.of(unchanged.name(), changed.name()),
                 Remark.of(HintRemark.STATES_SWAPPED, moved, kept),
                 settings == 1
                         ? Remark.of(HintRemark.STATES_SWAPPED_BY_ONE, moved, kept)

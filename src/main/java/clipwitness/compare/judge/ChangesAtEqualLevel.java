@@ -8,15 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Harmonics of two settings when both are set equally loud; how well the controls are set again counts once for each state. */
-final class ChangesAtEqualLevel {
+public final class ChangesAtEqualLevel {
     private final Repeatability repeatability;
 
-    ChangesAtEqualLevel(Repeatability repeatability) {
+    public ChangesAtEqualLevel(Repeatability repeatability) {
         this.repeatability = repeatability;
     }
 
     /** One change for each harmonic that both settings have; none where a setting was refused. */
-    List<LevelMatchedHarmonic> of(StateAtCondition from, StateAtCondition to) {
+    public List<LevelMatchedHarmonic> of(StateAtCondition from, StateAtCondition to) {
         List<LevelMatchedHarmonic> changes = new ArrayList<>();
         boolean refused = from.first().refused() || to.first().refused();
         int count = Math.min(from.first().harmonicCount(), to.first().harmonicCount());
@@ -38,6 +38,6 @@ final class ChangesAtEqualLevel {
     }
 
     private Measured figure(StateAtCondition setting, int order) {
-        return repeatability.figure(setting, s -> s.levelMatched(order));
+        return repeatability.levelMatched(setting, order);
     }
 }

@@ -1,7 +1,7 @@
 package clipwitness.compare.result;
 
-import clipwitness.measure.junction.MatchedPair;
-import clipwitness.measure.junction.Pairing;
+import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.match.Pairing;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.NamedDevice;
+import clipwitness.measure.match.NamedDevice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -24,15 +24,36 @@ final class ClipperSection {
         OptionalDouble source = resistance(section, "source-resistance", topology, Clipper.Topology.SHUNT);
         OptionalDouble input = resistance(section, "input-resistance", topology, Clipper.Topology.FEEDBACK);
         OptionalDouble feedback = resistance(section, "feedback-resistance", topology, Clipper.Topology.FEEDBACK);
+        Clipper.GainControl control = gainControl(section, topology);
         OptionalDouble gain =
                 section.field("output-gain").map(ClipperSection::gain).orElse(OptionalDouble.empty());
         Optional<String> unclipped = section.field("unclipped").flatMap(f -> f.oneOf(states, "state"));
+        boolean cleanPath =
+                section.field("clean-path").flatMap(ClipperSection::yesOrNo).orElse(false);
         Map<String, ClipperPair> pairs = section.section("pairs", s -> pairs(s, states));
-        return topology.map(t -> new Clipper(t, source, input, feedback, gain, unclipped, pairs));
+        return topology.map(t -> new Clipper(t, source, input, feedback, control, gain, unclipped, cleanPath, pairs));
     }
 
-    private static String code(Clipper.Topology topology) {
-        return topology.name().toLowerCase(Locale.ROOT);
+    private static String code(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Optional<Boolean> yesOrNo(Field field) {
+        return field.choice(List.of(true, false), String::valueOf, "answer");
+    }
+
+    /** The gain control; a shunt clipper has no resistance that could be one. */
+    private static Clipper.GainControl gainControl(Section section, Optional<Clipper.Topology> topology) {
+        Clipper.GainControl control = section.field("gain-control")
+                .flatMap(f -> f.choice(List.of(Clipper.GainControl.values()), ClipperSection::code, "gain control"))
+                .orElse(Clipper.GainControl.SERIES);
+        if (control != Clipper.GainControl.SERIES && topology.equals(Optional.of(Clipper.Topology.SHUNT))) {
+            section.fault(
+                    "gain-control",
+                    "a shunt clipper has no " + code(control) + "-resistance that could be the gain control",
+                    "Remove the key, write gain-control: series, or write topology: feedback");
+        }
+        return control;
     }
 
     private static OptionalDouble resistance(

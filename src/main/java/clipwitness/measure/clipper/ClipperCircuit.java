@@ -1,5 +1,8 @@
 package clipwitness.measure.clipper;
 
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
 /** The circuit around a clipping pair. */
 public sealed interface ClipperCircuit {
     /** The pair. */
@@ -13,6 +16,19 @@ public sealed interface ClipperCircuit {
 
     /** Slope of the output over the source without the pair. */
     double gainWithoutPair();
+
+    /** The part of the source that reaches the output beside what the pair makes of it: the output is this times the source plus the clipped part. */
+    double passed();
+
+    /**
+     * The clipped part of the output, V, over the source, V.
+     *
+     * @param highest highest magnitude of the source that will be asked for, V, above 0
+     */
+    DoubleUnaryOperator clipped(double highest);
+
+    /** The same circuit with its resistances changed: each times a factor above 0. */
+    ClipperCircuit withResistances(double factor);
 
     /** The same circuit with another pair. */
     ClipperCircuit with(ClippingPair other);
@@ -42,6 +58,22 @@ public sealed interface ClipperCircuit {
         @Override
         public double gainWithoutPair() {
             return 1;
+        }
+
+        @Override
+        public double passed() {
+            return 0;
+        }
+
+        @Override
+        public DoubleUnaryOperator clipped(double highest) {
+            NodeTable table = new NodeTable(pair, 1 / source, highest / source);
+            return u -> table.at(u / source);
+        }
+
+        @Override
+        public Shunt withResistances(double factor) {
+            return new Shunt(pair, factor * source);
         }
 
         @Override
@@ -82,6 +114,45 @@ public sealed interface ClipperCircuit {
         @Override
         public double gainWithoutPair() {
             return output(1, feedback / input);
+        }
+
+        @Override
+        public double passed() {
+            return inverting ? 0 : 1;
+        }
+
+        @Override
+        public DoubleUnaryOperator clipped(double highest) {
+            NodeTable table = new NodeTable(pair, 1 / feedback, highest / input);
+            return x -> (inverting ? -1 : 1) * table.at(x / input);
+        }
+
+        /**
+         * The stage whose feedback resistance gives it another gain, the input resistance as it is; nothing where none does.
+         *
+         * @param gain        slope of the output over the source, its sign left out
+         * @param conductance of the pair at 0 V where the gain is that for small signals, S; 0 where it is that without pair
+         */
+        public Optional<Feedback> withFeedbackFor(double gain, double conductance) {
+            double across = inverting ? gain : gain - 1;
+            double ohms = 1 / (1 / (input * across) - conductance);
+            return across > 0 && ohms > 0 && ohms < Double.POSITIVE_INFINITY
+                    ? Optional.of(new Feedback(pair, input, ohms, inverting))
+                    : Optional.empty();
+        }
+
+        /** The same with the input resistance, the feedback resistance as it is. */
+        public Optional<Feedback> withInputFor(double gain, double conductance) {
+            double across = inverting ? gain : gain - 1;
+            double ohms = 1 / (across * (1 / feedback + conductance));
+            return across > 0 && ohms > 0 && ohms < Double.POSITIVE_INFINITY
+                    ? Optional.of(new Feedback(pair, ohms, feedback, inverting))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Feedback withResistances(double factor) {
+            return new Feedback(pair, factor * input, factor * feedback, inverting);
         }
 
         @Override

@@ -34,6 +34,11 @@ public final class ClipperLeg {
         return new ClipperLeg(devices.stream().map(d -> d.scaled(factor)).toList());
     }
 
+    /** Whether no device is in it. */
+    boolean isOpen() {
+        return devices.isEmpty();
+    }
+
     /** Current, A, at a voltage across the leg, V, forward positive. */
     double currentAt(double voltage) {
         if (devices.isEmpty() || voltage == 0) {
@@ -83,11 +88,13 @@ public final class ClipperLeg {
         return voltageAt(current(s));
     }
 
-    private double current(double s) {
+    /** Current, A, at a steepness s: I = Is (exp(s) - 1). */
+    double current(double s) {
         return saturation * Math.expm1(s);
     }
 
-    private double voltageAt(double current) {
+    /** Voltage across all devices, V, at a current, A. */
+    double voltageAt(double current) {
         double sum = 0;
         for (DeviceLaw d : devices) {
             sum += d.voltageAt(current);

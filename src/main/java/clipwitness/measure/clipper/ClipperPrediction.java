@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 
 /**
@@ -23,9 +24,6 @@ import java.util.function.Function;
  */
 public final class ClipperPrediction {
     private static final int HIGHEST_HARMONIC = 9;
-
-    /** Resistances as their colour code says: 5 % is the common tolerance, a bound (u = a / sqrt 3). They act as the drive does. */
-    private static final double RESISTANCE = 0.05 / Math.sqrt(3);
 
     /** Corner of the filter that is not predicted, over the fundamental. */
     private static final double CORNER = 20;
@@ -53,7 +51,7 @@ public final class ClipperPrediction {
      */
     public static ClipperPrediction of(
             ClipperCircuit circuit, Drive drive, double scale, JunctionUncertainty junctions) {
-        double driven = drive.amplitude() * (1 + Math.hypot(drive.relativeUncertainty(), RESISTANCE));
+        double driven = drive.amplitude() * (1 + Math.hypot(drive.relativeUncertainty(), PathFits.RESISTANCE));
         ClippingPair pair = circuit.pair();
         Map<Source, WaveformResult> changed = new EnumMap<>(Source.class);
         changed.put(Source.STIMULUS, PredictedWave.of(circuit, drive.of(driven), scale));
@@ -63,6 +61,26 @@ public final class ClipperPrediction {
         changed.put(
                 Source.NOISE, PredictedWave.of(circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())), drive, scale));
         return new ClipperPrediction(PredictedWave.of(circuit, drive, scale), changed, drive.inputAmplitude());
+    }
+
+    /**
+     * The wave of a clipped and a clean path as it was fitted. With other voltages or resistances it is fitted anew: what the fit takes up
+     * is no uncertainty of its wave.
+     *
+     * @param fits           the fits
+     * @param inputAmplitude peak of the unit's input, V
+     * @param inverting      whether the unit inverts
+     */
+    public static ClipperPrediction ofPaths(PathFits fits, double inputAmplitude, boolean inverting) {
+        double peak = inverting ? -inputAmplitude : inputAmplitude;
+        Map<Source, WaveformResult> changed = new EnumMap<>(Source.class);
+        fits.changed().forEach((source, fit) -> changed.put(source, wave(fit, inputAmplitude, peak)));
+        return new ClipperPrediction(wave(fits.base(), inputAmplitude, peak), changed, inputAmplitude);
+    }
+
+    private static WaveformResult wave(PathFit fit, double inputAmplitude, double peak) {
+        DoubleUnaryOperator output = fit.wave();
+        return PredictedWave.of(phase -> output.applyAsDouble(inputAmplitude * phase), peak);
     }
 
     /** A figure. */

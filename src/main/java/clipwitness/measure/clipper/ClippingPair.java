@@ -35,7 +35,7 @@ public record ClippingPair(ClipperLeg up, ClipperLeg down) {
     }
 
     /** Slope dI/dV at 0 V, S. */
-    double conductanceAtZero() {
+    public double conductanceAtZero() {
         return up.conductanceAtZero() + down.conductanceAtZero();
     }
 

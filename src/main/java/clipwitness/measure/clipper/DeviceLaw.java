@@ -7,6 +7,7 @@ import clipwitness.signal.ShapePreservingInterpolation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Voltage of a device over its current: the measured curve, interpolated in log I, where there is one; the fitted model below and above it,
@@ -16,17 +17,13 @@ public final class DeviceLaw {
     private static final double RATIO = Math.pow(10, 1.0 / 12);
 
     private final JunctionModel model;
-    private final Optional<ShapePreservingInterpolation> measured;
+    private final Optional<DoubleUnaryOperator> measured;
     private final double lowest;
     private final double highest;
     private final double scale;
 
     private DeviceLaw(
-            JunctionModel model,
-            Optional<ShapePreservingInterpolation> measured,
-            double lowest,
-            double highest,
-            double scale) {
+            JunctionModel model, Optional<DoubleUnaryOperator> measured, double lowest, double highest, double scale) {
         this.model = model;
         this.measured = measured;
         this.lowest = lowest;
@@ -63,7 +60,7 @@ public final class DeviceLaw {
                 ? of(model)
                 : new DeviceLaw(
                         model,
-                        Optional.of(new ShapePreservingInterpolation(plain(logs), plain(volts))),
+                        Optional.of(new ShapePreservingInterpolation(plain(logs), plain(volts))::value),
                         Math.exp(logs.get(0)),
                         highest,
                         1);
@@ -85,6 +82,24 @@ public final class DeviceLaw {
 
     private static double[] plain(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The same device with its voltages at steady forward currents raised by so much, V: a saturation current that is lower accordingly. */
+    public DeviceLaw shifted(double volts) {
+        JunctionModel colder = new JunctionModel(
+                model.saturationCurrent() * Math.exp(-volts / model.slopeVoltage()),
+                model.slopeVoltage(),
+                model.seriesResistance(),
+                model.shuntConductance());
+        return new DeviceLaw(colder, measured.map(m -> shifted(m, model, colder)), lowest, highest, scale);
+    }
+
+    /** A measured curve over ln I, moved as far as the model moves. */
+    private static DoubleUnaryOperator shifted(DoubleUnaryOperator curve, JunctionModel from, JunctionModel to) {
+        return log -> {
+            double current = Math.exp(log);
+            return curve.applyAsDouble(log) + to.voltageAt(current) - from.voltageAt(current);
+        };
     }
 
     /** The same device with all voltages times a factor, as a change of temperature makes it nearly. */
@@ -118,13 +133,13 @@ public final class DeviceLaw {
         }
         double log = Math.log(current);
         if (current < lowest) {
-            double end = measured.get().value(Math.log(lowest));
+            double end = measured.get().applyAsDouble(Math.log(lowest));
             return model.voltageAt(current) * end / model.voltageAt(lowest);
         }
         if (current > highest) {
-            double end = measured.get().value(Math.log(highest));
+            double end = measured.get().applyAsDouble(Math.log(highest));
             return model.voltageAt(current) + end - model.voltageAt(highest);
         }
-        return measured.get().value(log);
+        return measured.get().applyAsDouble(log);
     }
 }

@@ -7,6 +7,7 @@ import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /** The wave that a circuit makes of a sine, as a record of three periods, measured as a captured one is. */
 final class PredictedWave {
@@ -24,18 +25,28 @@ final class PredictedWave {
      * @param scale captured output over the circuit's, not 0
      */
     static WaveformResult of(ClipperCircuit circuit, Drive drive, double scale) {
+        double sign = Math.signum(scale * circuit.smallSignalGain());
+        return of(p -> scale * circuit.outputAt(drive.amplitude() * p), sign * drive.inputAmplitude());
+    }
+
+    /**
+     * The measured wave.
+     *
+     * @param output captured output, V, over the phase of the drive, which goes from -1 to 1
+     * @param peak   the unit's input, V, where the drive is 1; below 0 where it inverts
+     */
+    static WaveformResult of(DoubleUnaryOperator output, double peak) {
         double[] period = new double[SAMPLES_PER_PERIOD];
         for (int i = 0; i < SAMPLES_PER_PERIOD; i++) {
             int mirrored = Math.floorMod(SAMPLES_PER_PERIOD / 2 - 1 - i, SAMPLES_PER_PERIOD);
-            period[i] = mirrored < i ? period[mirrored] : scale * circuit.outputAt(drive.amplitude() * sine(i));
+            period[i] = mirrored < i ? period[mirrored] : output.applyAsDouble(sine(i));
         }
-        double[] output = new double[PERIODS * SAMPLES_PER_PERIOD];
-        double[] input = new double[output.length];
-        Arrays.setAll(output, i -> period[i % SAMPLES_PER_PERIOD]);
-        double sign = Math.signum(scale * circuit.smallSignalGain());
-        Arrays.setAll(input, i -> sign * drive.inputAmplitude() * sine(i % SAMPLES_PER_PERIOD));
+        double[] volts = new double[PERIODS * SAMPLES_PER_PERIOD];
+        double[] input = new double[volts.length];
+        Arrays.setAll(volts, i -> period[i % SAMPLES_PER_PERIOD]);
+        Arrays.setAll(input, i -> peak * sine(i % SAMPLES_PER_PERIOD));
         double rate = FREQUENCY * SAMPLES_PER_PERIOD;
-        return WaveformMeasurement.of(WaveformInput.of(new Waveform(Samples.of(output), rate, Unit.VOLT))
+        return WaveformMeasurement.of(WaveformInput.of(new Waveform(Samples.of(volts), rate, Unit.VOLT))
                 .withInput(new Waveform(Samples.of(input), rate, Unit.VOLT))
                 .expecting(FREQUENCY));
     }

@@ -25,7 +25,8 @@ public final class DeviceCurve {
                 .toArray();
     }
 
-    private static double currentOfStep(int step) {
+    /** Current of a step, A. */
+    static double currentOfStep(int step) {
         return Math.pow(10, step / STEPS_PER_DECADE);
     }
 

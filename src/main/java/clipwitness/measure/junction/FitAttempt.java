@@ -90,6 +90,14 @@ record FitAttempt(JunctionModel model, NonlinearFit fit, List<TracedPoint> point
         return some.stream().mapToDouble(p -> distance(p) * distance(p)).sum();
     }
 
+    /** The same of some points by their current at their voltage: for reverse ones, whose voltage hardly depends on the current. */
+    double chiSquareOfCurrents(List<TracedPoint> some) {
+        return some.stream()
+                .mapToDouble(p -> (p.amperes() - model.currentAt(p.volts())) / p.amperesSigma())
+                .map(r -> r * r)
+                .sum();
+    }
+
     /**
      * Factor by which uncertainties grow because neighbours' residuals are alike, as where the device is no exact exponential:
      * sqrt((1 + r) / (1 - r)), r the correlation of residuals that are next to each other in current; 1 for independent ones.

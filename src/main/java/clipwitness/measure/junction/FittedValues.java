@@ -9,11 +9,15 @@ import clipwitness.signal.NonlinearFit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** The figures of a fit with their uncertainties: those of the fit, times how alike neighbouring residuals are; n also the temperature's. */
+/**
+ * The figures of a fit with their uncertainties: those of the fit, times how alike neighbouring residuals are, and those of the choice between a
+ * model with and one without shunt; n also the temperature's.
+ */
 final class FittedValues {
     private FittedValues() {}
 
-    static JunctionFit of(FitAttempt attempt, Temperature temperature) {
+    static JunctionFit of(ShuntChoice choice, Temperature temperature) {
+        FitAttempt attempt = choice.stands();
         JunctionModel model = attempt.model();
         NonlinearFit fit = attempt.fit();
         double alike = attempt.alikeness();
@@ -22,13 +26,20 @@ final class FittedValues {
         return new JunctionFit(
                 model,
                 Measured.withNoise(
-                        model.saturationCurrent(),
-                        Unit.AMPERE,
-                        model.saturationCurrent() * alike * fit.standardUncertainty(ModelRegression.SATURATION)),
+                                model.saturationCurrent(),
+                                Unit.AMPERE,
+                                model.saturationCurrent() * alike * fit.standardUncertainty(ModelRegression.SATURATION))
+                        .plus(Source.METHOD, choice.uncertainty(JunctionModel::saturationCurrent)),
                 Measured.withNoise(
                                 ideality, Unit.ONE, ideality * alike * fit.standardUncertainty(ModelRegression.SLOPE))
-                        .plus(Source.TEMPERATURE, ideality * temperature.standardUncertainty() / kelvin),
-                series(model.seriesResistance(), alike * fit.standardUncertainty(ModelRegression.SERIES)),
+                        .plus(Source.TEMPERATURE, ideality * temperature.standardUncertainty() / kelvin)
+                        .plus(
+                                Source.METHOD,
+                                ideality * choice.uncertainty(m -> m.slopeVoltage() / model.slopeVoltage())),
+                series(
+                        model.seriesResistance(),
+                        alike * fit.standardUncertainty(ModelRegression.SERIES),
+                        choice.uncertainty(JunctionModel::seriesResistance)),
                 shunt(model, fit, alike),
                 correlations(model, fit),
                 Samples.of(attempt.points().stream()
@@ -38,8 +49,10 @@ final class FittedValues {
                 attempt.scatter());
     }
 
-    private static Measured series(double ohms, double uncertainty) {
-        return Measured.withNoise(ohms, Unit.OHM, uncertainty).orUpperBound();
+    private static Measured series(double ohms, double uncertainty, double ofTheChoice) {
+        return Measured.withNoise(ohms, Unit.OHM, uncertainty)
+                .plus(Source.METHOD, ofTheChoice)
+                .orUpperBound();
     }
 
     private static Measured shunt(JunctionModel model, NonlinearFit fit, double alike) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * Fits {@link JunctionModel} to a curve: to the forward points above the floor and within four decades of the highest current; with a
- * shunt, and the reverse points down to -2 V then, where that lowers chi-square by more than chance would and the shunt is known to a third.
+ * shunt, and the reverse points down to -2 V then, where {@link ShuntChoice} says so and the shunt is known to a half.
  */
 final class JunctionFitting {
     private static final double DECADES_BELOW_TOP = 1e-4;
@@ -19,8 +19,8 @@ final class JunctionFitting {
     private static final double CURVED = 3;
     private static final double MISFIT = 0.1;
     private static final double DEEPEST_REVERSE = -2;
-    private static final double SURE = 12;
-    private static final double SHUNT_KNOWN_TO = 1.0 / 3;
+    private static final double SMALLER = 30;
+    private static final double SHUNT_KNOWN_TO = 0.5;
 
     private final List<TracedPoint> all;
     private final Floor floor;
@@ -45,7 +45,7 @@ final class JunctionFitting {
     /** The fit, or why there is none. */
     sealed interface Answer {
         /** The fit stands. */
-        record Fitted(FitAttempt attempt) implements Answer {}
+        record Fitted(ShuntChoice choice) implements Answer {}
 
         /** The curve is no junction's, and why. */
         record Refused(Reason why) implements Answer {}
@@ -64,13 +64,18 @@ final class JunctionFitting {
             return refused(DeviceReason.LESS_THAN_A_DECADE);
         }
         Optional<FitAttempt> plain = FitAttempt.of(used, ModelStart.of(used));
-        Optional<FitAttempt> best = withShunt(plain).or(() -> plain);
-        return best.isEmpty()
-                ? refused(DeviceReason.FIT_DOES_NOT_SETTLE)
-                : checked(best.get().passive());
+        Optional<FitAttempt> shunted = withShunt(plain);
+        if (plain.isEmpty() && shunted.isEmpty()) {
+            return refused(DeviceReason.FIT_DOES_NOT_SETTLE);
+        }
+        ShuntChoice choice = plain.isPresent() && shunted.isPresent()
+                ? ShuntChoice.of(plain.get(), shunted.get(), used, reverse())
+                : ShuntChoice.only(plain.or(() -> shunted).orElseThrow());
+        return checked(choice.passive());
     }
 
-    private Answer checked(FitAttempt attempt) {
+    private Answer checked(ShuntChoice choice) {
+        FitAttempt attempt = choice.stands();
         TracedPoint low = used.get(0);
         TracedPoint top = used.get(used.size() - 1);
         JunctionModel model = attempt.model();
@@ -78,44 +83,44 @@ final class JunctionFitting {
             return refused(DeviceReason.NEARLY_STRAIGHT);
         }
         boolean misfit = attempt.scatter() > MISFIT * (top.volts() - low.volts());
-        return misfit ? refused(DeviceReason.NOT_EXPONENTIAL) : new Answer.Fitted(attempt);
+        return misfit ? refused(DeviceReason.NOT_EXPONENTIAL) : new Answer.Fitted(choice);
     }
 
     private static Answer refused(DeviceReason reason) {
         return new Answer.Refused(Reason.of(reason));
     }
 
-    private Optional<FitAttempt> withShunt(Optional<FitAttempt> plain) {
-        List<TracedPoint> points = new ArrayList<>(used);
-        List<TracedPoint> reverse = all.stream()
-                .filter(p -> p.volts() < 0 && p.volts() >= DEEPEST_REVERSE && p.amperes() < -floor.threshold())
+    /** Reverse points, those in the floor too. */
+    private List<TracedPoint> reverse() {
+        return all.stream()
+                .filter(p -> p.volts() < 0 && p.volts() >= DEEPEST_REVERSE)
                 .map(this::withFloor)
                 .toList();
-        points.addAll(reverse);
+    }
+
+    private Optional<FitAttempt> withShunt(Optional<FitAttempt> plain) {
+        List<TracedPoint> points = new ArrayList<>(used);
+        List<TracedPoint> leaking =
+                reverse().stream().filter(p -> p.amperes() < -floor.threshold()).toList();
+        points.addAll(leaking);
         JunctionModel start = plain.map(FitAttempt::model).orElseGet(() -> ModelStart.of(used));
-        TracedPoint leakiest = reverse.stream()
+        TracedPoint leakiest = leaking.stream()
                 .min(Comparator.comparingDouble(TracedPoint::volts))
                 .orElse(used.get(0));
         double conductance = leakiest.amperes() / leakiest.volts() / 2;
-        JunctionModel leaky = new JunctionModel(
-                start.saturationCurrent(), start.slopeVoltage(), start.seriesResistance(), conductance);
-        return FitAttempt.once(points, leaky)
+        return FitAttempt.once(points, leaky(start, conductance))
+                .or(() -> FitAttempt.once(points, leaky(start, conductance / SMALLER)))
                 .filter(this::isKnown)
                 .flatMap(s -> FitAttempt.of(points, s.model()))
-                .filter(s -> isKnown(s) && isSure(s, plain));
+                .filter(this::isKnown);
+    }
+
+    private static JunctionModel leaky(JunctionModel start, double conductance) {
+        return new JunctionModel(
+                start.saturationCurrent(), start.slopeVoltage(), start.seriesResistance(), conductance);
     }
 
     private boolean isKnown(FitAttempt shunted) {
         return shunted.fit().standardUncertainty(ModelRegression.SHUNT) * shunted.alikeness() < SHUNT_KNOWN_TO;
-    }
-
-    private boolean isSure(FitAttempt shunted, Optional<FitAttempt> plain) {
-        double alike = shunted.alikeness();
-        if (plain.isEmpty()) {
-            return true;
-        }
-        double with = shunted.chiSquare(used);
-        double gain = plain.get().chiSquare(used) - with;
-        return gain > SURE * alike * alike * with / (used.size() - ModelRegression.SHUNT);
     }
 }

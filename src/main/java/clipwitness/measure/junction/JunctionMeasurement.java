@@ -50,8 +50,9 @@ public final class JunctionMeasurement {
     }
 
     private JunctionResult measure() {
-        Optional<FitAttempt> attempt =
-                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.attempt()) : Optional.empty();
+        Optional<ShuntChoice> choice =
+                answer instanceof JunctionFitting.Answer.Fitted f ? Optional.of(f.choice()) : Optional.empty();
+        Optional<FitAttempt> attempt = choice.map(ShuntChoice::stands);
         Optional<Reason> refusal =
                 answer instanceof JunctionFitting.Answer.Refused r ? Optional.of(r.why()) : Optional.empty();
         VoltageReading reading = new VoltageReading(curve, attempt, points, floor, refusal);
@@ -65,7 +66,7 @@ public final class JunctionMeasurement {
                 temperature,
                 curve,
                 forward,
-                attempt.map(a -> FittedValues.of(a, temperature)),
+                choice.map(c -> FittedValues.of(c, temperature)),
                 refusal,
                 decadeSlope(forward),
                 attempt.map(a -> KneeWidth.of(a, temperature))

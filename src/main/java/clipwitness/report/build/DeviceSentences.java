@@ -6,7 +6,8 @@ import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
@@ -41,10 +42,21 @@ final class DeviceSentences {
                     "devices",
                     wording.list(e.getValue().devices()),
                     "mismatch",
-                    wording.amount(e.getValue().mismatch()).full()));
+                    wording.amount(e.getValue().mismatch()).full(),
+                    "range",
+                    range(e.getValue().range())));
         }
         devices.highest().forEach(p -> sentences.add(sentence(p)));
         return sentences;
+    }
+
+    private String range(CurrentRange range) {
+        return wording.say(
+                "device.range",
+                "lowest",
+                wording.numbers().rounded(range.lowest(), Unit.AMPERE, 2),
+                "highest",
+                wording.numbers().rounded(range.highest(), Unit.AMPERE, 2));
     }
 
     /** Which states' clip levels at their highest gain are the predicted ones, and which are not; empty where none can be compared. */

@@ -9,7 +9,7 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.ForwardVoltage;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.DevicesPart;
@@ -117,7 +117,12 @@ final class DevicesBuilder {
     }
 
     private String apart(MatchedPair pair) {
-        return wording.say("pairs.apart", "kelvin", wording.numbers().rounded(pair.temperatureApart(), Unit.KELVIN, 2));
+        return wording.say(
+                "pairs.apart",
+                "kelvin",
+                wording.numbers().rounded(pair.temperatureApart(), Unit.KELVIN, 2),
+                "left",
+                wording.numbers().rounded(pair.leftByTemperature(), Unit.VOLT, 2));
     }
 
     private List<Table> predicted(Devices devices) {

@@ -9,7 +9,7 @@ import clipwitness.measure.junction.ForwardVoltage;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.junction.Leakage;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -128,6 +128,11 @@ final class DevicesJson {
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
         json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
+        if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
+            Measured share = at.paths().get().cleanShare();
+            json.number("cleanShare", share.value());
+            json.number("cleanShareExpandedUncertainty", share.expandedUncertainty());
+        }
         json.statement("source", at.source());
     }
 }

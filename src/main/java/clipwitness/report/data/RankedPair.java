@@ -1,7 +1,7 @@
 package clipwitness.report.data;
 
 import clipwitness.compare.device.ClipForecast;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import java.util.Objects;
 import java.util.Optional;
 

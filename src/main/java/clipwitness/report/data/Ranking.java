@@ -1,10 +1,11 @@
 package clipwitness.report.data;
 
-import clipwitness.measure.junction.NamedDevice;
 import clipwitness.measure.junction.Temperature;
+import clipwitness.measure.match.NamedDevice;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Devices ranked into pairs.
@@ -38,11 +39,13 @@ public record Ranking(
      *
      * @param job       number of the job
      * @param reference devices of the pair before, against which forecasts are; none where nothing can be forecast
+     * @param source    voltage of the clipper's source at which clip levels are forecast, V; empty where nothing can be forecast
      */
-    public record Purpose(String job, List<String> reference) {
+    public record Purpose(String job, List<String> reference, OptionalDouble source) {
         /** Copies what it is given. */
         public Purpose {
             Objects.requireNonNull(job, "job");
+            Objects.requireNonNull(source, "source");
             reference = List.copyOf(reference);
         }
     }

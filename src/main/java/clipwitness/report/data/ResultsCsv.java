@@ -19,7 +19,7 @@ import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.measure.junction.MatchedPair;
+import clipwitness.measure.match.MatchedPair;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;

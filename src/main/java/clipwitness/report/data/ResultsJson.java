@@ -203,6 +203,7 @@ public final class ResultsJson {
     private void hint(Hint h) throws IOException {
         json.text("code", h.code().code());
         json.text("state", h.state());
+        json.texts("states", h.states());
         json.statement("text", Optional.of(h.text()));
         json.statement("evidence", Optional.of(h.evidence()));
     }

@@ -112,8 +112,10 @@ class ClipperSourceTest {
                 OptionalDouble.of(2200),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
+                Clipper.GainControl.SERIES,
                 outputGain,
                 unclipped,
+                false,
                 Map.of());
     }
 }

@@ -16,7 +16,7 @@ import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.junction.Pairing;
+import clipwitness.measure.match.Pairing;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Remark;
 import clipwitness.reason.SourceRemark;
@@ -41,7 +41,8 @@ class LegMismatchTest {
         assertThat(hints(at(100, 0.912, 0.6, 0.6, 0.6), at(75, 0.85, 0.59, 0.59, 0.59)))
                 .containsExactly(mismatch(
                         "In “New pair” the upper half clips higher than the traced devices make it: look for an open leg, a"
-                                + " device the wrong way round, or other devices than the traced ones in this leg.",
+                                + " device the wrong way round, or other devices than the traced ones in this leg,"
+                                + " or a trace of a device that was still warm.",
                         "at 100 % gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
@@ -51,7 +52,8 @@ class LegMismatchTest {
         assertThat(hints(at(100, 0.6, 0.6, 0.02, 0.6)))
                 .containsExactly(mismatch(
                         "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
-                                + " or switch, or other devices than the traced ones in this leg.",
+                                + " or switch, or other devices than the traced ones in this leg,"
+                                + " or a trace of a device that was still warm.",
                         "at 100 % gain the lower clip level is 20.0\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
@@ -63,7 +65,7 @@ class LegMismatchTest {
                 .containsExactly(
                         "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
                                 + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
-                                + " states.");
+                                + " states, or a trace of a device that was still warm.");
     }
 
     @Test
@@ -91,6 +93,37 @@ class LegMismatchTest {
                 .isEmpty();
     }
 
+    /** What the state before shows too is the circuit's or the sheet's, not a fault of this state. */
+    @Test
+    void nothingIsSaidWhereTheStateBeforeShowsTheSame() throws IOException, InputException {
+        StatePrediction now = at("new", 100, 0.912, 0.6, 0.6, 0.6);
+        assertThat(look(at("before", 100, 0.9, 0.6, 0.6, 0.6), now)).isEmpty();
+    }
+
+    /** A loop in the transfer curve moves the output at the input's centre: one clip level up, the other down, the peaks where they were. */
+    @Test
+    void clipLevelsThatThePeaksDoNotConfirmAreNoEvidence() throws IOException, InputException {
+        assertThat(look(withPeaks("before", 0.6, 0.6), withPeaks("new", 0.9, 0.6)))
+                .isEmpty();
+        assertThat(look(withPeaks("before", 0.6, 0.6), withPeaks("new", 0.9, 0.85)))
+                .hasSize(1);
+    }
+
+    /** Clip level and peak of the upper half, both predicted to be 0.6 V. */
+    private static StatePrediction withPeaks(String state, double clip, double peak) {
+        return new StatePrediction(
+                state,
+                MadeUpCapture.ordinary(state, 100).condition(),
+                Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
+                List.of(
+                        figure(WaveformQuantity.CLIP_UP, clip, 0.6),
+                        figure(WaveformQuantity.CLIP_DOWN, 0.6, 0.6),
+                        figure(WaveformQuantity.PEAK_UP, peak, 0.6),
+                        figure(WaveformQuantity.PEAK_DOWN, 0.6, 0.6)),
+                Optional.empty(),
+                true);
+    }
+
     private static SaidHint mismatch(String text, String evidence) {
         return new SaidHint(
                 "leg-mismatch", Optional.of("new"), text, evidence + "; source from the gain for small signals");
@@ -98,9 +131,14 @@ class LegMismatchTest {
 
     /** Clip levels at a gain: upper measured and predicted, lower measured and predicted, V. */
     private static StatePrediction at(double gain, double up, double upPredicted, double down, double downPredicted) {
+        return at("new", gain, up, upPredicted, down, downPredicted);
+    }
+
+    private static StatePrediction at(
+            String state, double gain, double up, double upPredicted, double down, double downPredicted) {
         return new StatePrediction(
-                "new",
-                MadeUpCapture.ordinary("new", gain).condition(),
+                state,
+                MadeUpCapture.ordinary(state, gain).condition(),
                 Optional.of(Remark.of(SourceRemark.SMALL_SIGNAL_GAIN)),
                 List.of(
                         figure(WaveformQuantity.CLIP_UP, up, upPredicted),
@@ -117,12 +155,21 @@ class LegMismatchTest {
                 Measured.withNoise(measured, Unit.VOLT, 0.004));
     }
 
+    /** Beside a state before whose prediction holds. */
     private List<SaidHint> hints(StatePrediction... predictions) throws IOException, InputException {
+        List<StatePrediction> all = new ArrayList<>(List.of(predictions));
+        for (StatePrediction p : predictions) {
+            all.add(at("before", p.condition().gainPercent().orElseThrow(), 0.6, 0.6, 0.6, 0.6));
+        }
+        return look(all.toArray(StatePrediction[]::new));
+    }
+
+    private List<SaidHint> look(StatePrediction... predictions) throws IOException, InputException {
         List<CaptureResult> captures = new ArrayList<>();
         for (StatePrediction p : predictions) {
-            captures.add(
-                    MadeUpCapture.ordinary("new", p.condition().gainPercent().orElseThrow())
-                            .done());
+            captures.add(MadeUpCapture.ordinary(
+                            p.state(), p.condition().gainPercent().orElseThrow())
+                    .done());
         }
         Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
         Files.writeString(folder.resolve("captures.csv"), "file,kind\n");

@@ -64,6 +64,7 @@ class DevicesBuilderTest {
                 .pairs()
                 .get(0);
         assertThat(ExampleDevices.plain(apart.rows().get(0).note()))
-                .isEqualTo("traced 5.0 K apart: up to 2 mV a kelvin of the mismatch may be temperature");
+                .isEqualTo(
+                        "traced 5.0 K apart: referred to one temperature with -1.8 mV a kelvin, which leaves ± 1.5 mV of the mismatch open");
     }
 }

@@ -1,5 +1,6 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
+import clipwitness.measure.junction.JunctionResult;
 import java.util.Objects;
 
 /**

@@ -1,4 +1,4 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

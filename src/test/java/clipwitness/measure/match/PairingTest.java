@@ -1,9 +1,12 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fixture.SyntheticTrace;
+import clipwitness.measure.junction.CurrentRange;
+import clipwitness.measure.junction.JunctionMeasurement;
+import clipwitness.measure.junction.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -75,6 +78,37 @@ class PairingTest {
                         .orElseThrow()
                         .tracedApart())
                 .isFalse();
+    }
+
+    /** One diode traced at 20 °C and at 30 °C: 18 mV apart as read, none apart at one temperature, known to 0.3 mV a kelvin. */
+    @Test
+    void tracesAreReferredToOneTemperature() {
+        MatchedPair pair =
+                Mismatch.of(device("cold", 0.018, 20), device("warm", 0, 30)).orElseThrow();
+        assertThat(pair.mismatch().value().orElseThrow()).isLessThan(1e-6);
+        assertThat(pair.mismatch().expandedUncertainty().orElseThrow())
+                .isCloseTo(2 * 3e-3 / Math.sqrt(3), within(1e-5));
+        assertThat(pair.mismatchAt1mA().value().orElseThrow()).isLessThan(1e-4);
+        assertThat(pair.leftByTemperature()).isCloseTo(3e-3, within(1e-12));
+    }
+
+    /** 1 µA to 100 µA against 20 µA to 10 mA: the 0.7 decades in common say too little. */
+    @Test
+    void twoThatShareLessThanADecadeAreNoPair() {
+        NamedDevice low = new NamedDevice(
+                "low",
+                new SyntheticTrace(1)
+                        .sweep(SyntheticTrace::silicon, 1e-6, 1e-4, 60, 0)
+                        .measured());
+        NamedDevice high = new NamedDevice(
+                "high",
+                new SyntheticTrace(1)
+                        .sweep(SyntheticTrace::silicon, 2e-5, 1e-2, 60, 0)
+                        .measured());
+        assertThat(Mismatch.of(low, high)).isEmpty();
+        assertThat(Mismatch.refusal(low, high))
+                .contains("their curves share less than a decade of current above the floors of the traces");
+        assertThat(Mismatch.of(low, device("all", 0)).orElseThrow().range()).isEqualTo(new CurrentRange(1e-6, 1e-4));
     }
 
     /** Of points on a line the neighbours make the smallest sum: those of two hundred devices, in 19,900 possible pairs, are found. */

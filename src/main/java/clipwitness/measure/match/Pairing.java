@@ -1,4 +1,4 @@
-package clipwitness.measure.junction;
+package clipwitness.measure.match;
 
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,0 +1,51 @@
+package clipwitness.compare.hint;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How far something moved at several settings, alike.
+ *
+ * @param order    harmonic
+ * @param mean     weighted mean in dB
+ * @param expanded its expanded uncertainty, dB
+ * @param least    smallest of the changes
+ * @param most     largest of them
+ */
+record CommonShift(int order, double mean, double expanded, double least, double most) {
+    /** Least expanded uncertainty that counts, dB: what noise and knob leave out, as drift of the bench. */
+    private static final double FLOOR_DB = 0.05;
+
+    /** The common change; empty where one is not known, or lies off the mean by more than its uncertainty and some roughness in dB. */
+    static Optional<CommonShift> of(List<Optional<Shift>> settings, double roughness) {
+        double weights = 0;
+        double sum = 0;
+        for (Optional<Shift> s : settings) {
+            if (s.isEmpty()) {
+                return Optional.empty();
+            }
+            double weight = 1 / square(Math.max(FLOOR_DB, s.get().expanded()));
+            weights += weight;
+            sum += weight * s.get().decibels();
+        }
+        double mean = sum / weights;
+        List<Shift> known = settings.stream().flatMap(Optional::stream).toList();
+        boolean alike = known.stream().allMatch(s -> Math.abs(s.decibels() - mean) <= s.expanded() + roughness);
+        return alike
+                ? Optional.of(new CommonShift(
+                        1,
+                        mean,
+                        Math.sqrt(1 / weights),
+                        known.stream().mapToDouble(Shift::decibels).min().orElse(mean),
+                        known.stream().mapToDouble(Shift::decibels).max().orElse(mean)))
+                : Optional.empty();
+    }
+
+    CommonShift ofOrder(int harmonic) {
+        return new CommonShift(harmonic, mean, expanded, least, most);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+}

@@ -15,6 +15,8 @@ import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.util.List;
@@ -26,13 +28,14 @@ class LookTextTest {
     @Test
     void aCurveIsCountedInPoints() {
         Channel volts = channel("V", Optional.of(Unit.VOLT), 0.1, 0.65);
-        Export curve = new CurveTable("d1.csv", List.of(volts), List.of(), List.of("UTF-8"));
+        Export curve =
+                new CurveTable("d1.csv", List.of(volts), List.of(), List.of(Remark.of(LayoutRemark.ENCODING_ASCII)));
         assertThat(text(new Look(curve, List.of(new Look.ChannelLook(volts, Optional.empty())), List.of())))
                 .isEqualTo("""
                         d1.csv: curve of current against voltage, 2 points
                           V   100.0 mV to 650.0 mV
                           read so:
-                            UTF-8
+                            encoding ASCII
                         """);
     }
 

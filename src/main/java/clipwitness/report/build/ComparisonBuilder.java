@@ -90,10 +90,10 @@ final class ComparisonBuilder {
     private String clock(ClockDifference difference) {
         double million = 1e6;
         Measured.Value ratio = difference.ratio();
-        return wording.tell(
+        return wording.say(
                 ratio.number() > 0 ? "clock.faster" : "clock.slower",
                 "condition",
-                wording.condition(difference.condition()),
+                wording.apart(wording.condition(difference.condition())),
                 "difference",
                 wording.numbers().measured(million * Math.abs(ratio.number()), Unit.ONE, million * ratio.expanded()));
     }

@@ -50,6 +50,6 @@ final class DescribedChanges {
                         .map(Item::change)
                         .findFirst())
                 .toList();
-        return new Row(wording.quantity(quantity), quantity.symbol(), cells.changes(changes), "");
+        return new Row(wording.quantity(quantity), wording.unit(quantity), cells.changes(changes), "");
     }
 }

@@ -111,17 +111,27 @@ public final class VerdictText {
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
+        String condition = wording.named(item.condition());
         if (item.change().value().isEmpty()) {
-            return wording.under(
-                    item.condition(),
+            return wording.say(
                     key + ".refused",
+                    "condition",
+                    condition,
                     "quantity",
                     quantity,
                     "reason",
                     wording.reason(item.change().reason()));
         }
-        return wording.under(
-                item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
+        return wording.say(
+                key,
+                "condition",
+                condition,
+                "quantity",
+                quantity,
+                "change",
+                texts.said(item),
+                "limit",
+                texts.limit(item));
     }
 
     /** What else did not pass, and what would decide it. */

@@ -1,7 +1,7 @@
 package clipwitness.figure;
 
-import clipwitness.compare.result.ItemQuantity;
-import clipwitness.job.LimitQuantity;
+import clipwitness.quantity.ItemQuantity;
+import clipwitness.quantity.LimitQuantity;
 
 /** Quantities of decisions in words. */
 final class DecisionWords {

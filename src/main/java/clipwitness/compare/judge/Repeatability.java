@@ -12,6 +12,7 @@ import clipwitness.quantity.Unit;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,14 +40,14 @@ public final class Repeatability {
     private final Catalogue catalogue;
     private final List<StateAtCondition> repeated;
     private final double knobPercent;
-    private final Map<ItemValue, OptionalDouble> pooled = new EnumMap<>(ItemValue.class);
+    private final Map<ItemValue, OptionalDouble> pooled = new HashMap<>();
     private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
 
     public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
         this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
         this.knobPercent = 100 * bench.knobRepeatability();
-        for (ItemValue figure : ItemValue.values()) {
+        for (ItemValue figure : ItemValue.all()) {
             pooled.put(figure, pooled(s -> s.figure(figure)));
         }
         for (WaveformQuantity quantity : WaveformQuantity.values()) {

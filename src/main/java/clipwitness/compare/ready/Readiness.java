@@ -10,7 +10,6 @@ import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.job.Job;
@@ -18,6 +17,7 @@ import clipwitness.job.Limits;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,8 +56,8 @@ public final class Readiness {
 
     private List<ReadyItem> items(StateAtCondition setting) {
         List<ReadyItem> items = new ArrayList<>();
-        for (ItemValue figure : ItemValue.values()) {
-            if (figure.item().limit().isPresent() && (figure != ItemValue.THD || setting.hasThdToJudge())) {
+        for (ItemValue figure : ItemValue.all()) {
+            if (figure.item().limit().isPresent() && (!figure.equals(ItemValue.THD) || setting.hasThdToJudge())) {
                 items.add(item(figure, setting));
             }
         }

@@ -11,7 +11,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

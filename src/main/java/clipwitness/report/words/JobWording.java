@@ -2,11 +2,11 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;

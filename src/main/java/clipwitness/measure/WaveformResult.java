@@ -3,6 +3,7 @@ package clipwitness.measure;
 import clipwitness.capture.VerticalRange;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.FigureReason;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -67,6 +68,24 @@ public record WaveformResult(
                 transfer,
                 range,
                 doubts);
+    }
+
+    /** The same capture, its figures refused for a doubt. */
+    public WaveformResult refusedFor(Doubt doubt) {
+        List<Doubt> more = new ArrayList<>(doubts);
+        more.add(doubt);
+        Map<WaveformQuantity, Measured> none = new EnumMap<>(WaveformQuantity.class);
+        values.keySet().forEach(q -> none.put(q, Measured.refused(q.unit(), doubt.reason())));
+        return new WaveformResult(
+                none,
+                List.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VerticalRange.UNKNOWN,
+                more);
     }
 
     /** Whether a doubt refused the figures. */

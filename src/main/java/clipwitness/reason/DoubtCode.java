@@ -22,6 +22,8 @@ public enum DoubtCode {
     NO_FUNDAMENTAL,
     /** The fundamental is not at the sheet's frequency. */
     WRONG_FREQUENCY,
+    /** Rows that are given as captures of one wave show different ones. */
+    REPLICATES_DIFFER,
     /** The input is itself distorted. */
     DISTORTED_INPUT,
     /** The stimulus of two compared captures, or of capture and sheet, differs. */

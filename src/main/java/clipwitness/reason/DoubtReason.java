@@ -15,6 +15,8 @@ public enum DoubtReason implements ReasonCode {
     NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
     /** No line where one is expected. */
     NO_FUNDAMENTAL_NEAR(DoubtCode.NO_FUNDAMENTAL, "frequency"),
+    /** No line where one is expected, but another. */
+    NO_FUNDAMENTAL_NEAR_BUT(DoubtCode.NO_FUNDAMENTAL, "frequency", "strongest"),
     /** More noise than wave. */
     NO_FUNDAMENTAL_IN_NOISE(DoubtCode.NO_FUNDAMENTAL),
     /** A short record. */
@@ -31,6 +33,8 @@ public enum DoubtReason implements ReasonCode {
     LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
     /** Another frequency than the sheet's. */
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
+    /** Rows equal in all but the file show different waves. */
+    REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
     /** The input is distorted. */
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */

@@ -10,6 +10,10 @@ public enum FigureReason implements ReasonCode {
     NOT_REACHED,
     /** The mark lies below the lowest setting captured. */
     BELOW_LOWEST_SETTING,
+    /** A mark is reached between two settings, at the lower of which noise hides the figure. */
+    BETWEEN_SETTINGS("lower", "upper"),
+    /** A mark is reached below a setting, and noise hides the figure at those below. */
+    BELOW_SETTING("upper"),
     /** No setting has a distortion to draw a curve through. */
     NO_DISTORTION_FIGURE,
     /** One setting is no curve. */

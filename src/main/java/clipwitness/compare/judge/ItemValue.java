@@ -1,6 +1,5 @@
 package clipwitness.compare.judge;
 
-import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
@@ -85,9 +84,7 @@ public record ItemValue(WaveformQuantity quantity) {
         return new Measured.Value(
                 number,
                 item().unit(),
-                v.budget().stream()
-                        .map(c -> new Contribution(c.source(), sensitivity * c.standardUncertainty()))
-                        .toList(),
+                v.budget().stream().map(c -> c.times(sensitivity)).toList(),
                 v.isUpperBound());
     }
 

@@ -29,6 +29,12 @@ import java.util.OptionalDouble;
 public final class WaveformMeasurement {
     private static final int MOST_HARMONICS = 20;
     private static final double SAMPLES_PER_HARMONIC = 3;
+    /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
+    private static final double LEFT_OVER = 0.2;
+
+    private static final int HIGHEST_ORDER = 6;
+    private static final double CLOSE = 0.02;
+    private static final List<Double> MAINS = List.of(50.0, 60.0);
 
     private final WaveformInput capture;
     private final Samples samples;
@@ -64,7 +70,7 @@ public final class WaveformMeasurement {
         }
         OptionalDouble start = start();
         if (start.isEmpty() || harmonics(start.getAsDouble()) < 1) {
-            doubts.add(WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL));
+            doubts.add(noFundamental());
             return refusal();
         }
         WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
@@ -92,6 +98,14 @@ public final class WaveformMeasurement {
         JointFit joint = JointFit.of(channels, start, harmonics(start));
         double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
         FittedWave output = FittedWave.of(samples, joint.channels().get(0), origin);
+        OptionalDouble lower = lowerFundamental(start, output);
+        if (lower.isPresent()) {
+            return measuredFrom(lower.getAsDouble());
+        }
+        if (!output.hasFundamental()) {
+            doubts.add(noFundamental());
+            return refusal();
+        }
         doubts.addAll(WaveformDoubts.ofFit(output, samples, capture));
         if (isRefused()) {
             return refusal();
@@ -119,6 +133,36 @@ public final class WaveformMeasurement {
                 curve,
                 new VerticalRange(perDivision(), output.codeStep()),
                 doubts);
+    }
+
+    /**
+     * The line that is there where the one at the expected frequency is only a harmonic of it: the fit then leaves most of the wave, and the
+     * strongest line is an aliquot part of the one that was fitted. Hum of the mains is no such line.
+     */
+    private OptionalDouble lowerFundamental(double start, FittedWave output) {
+        boolean fits = output.scatter() < LEFT_OVER * output.fit().amplitude(1);
+        if (fits || capture.expectedFrequency().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble strongest = FundamentalSearch.strongest(samples);
+        double line = strongest.orElse(start);
+        double order = start / line;
+        boolean isAliquot = Math.rint(order) >= 2
+                && Math.rint(order) <= HIGHEST_ORDER
+                && Math.abs(order - Math.rint(order)) < CLOSE * order;
+        return isAliquot && MAINS.stream().noneMatch(m -> Math.abs(line * sampleRate / m - 1) < CLOSE)
+                ? strongest
+                : OptionalDouble.empty();
+    }
+
+    private Doubt noFundamental() {
+        if (capture.expectedFrequency().isEmpty()) {
+            return WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL);
+        }
+        OptionalDouble line = FundamentalSearch.strongest(samples);
+        return WaveformDoubts.noFundamental(
+                capture.expectedFrequency().getAsDouble(),
+                line.isPresent() ? OptionalDouble.of(line.getAsDouble() * sampleRate) : line);
     }
 
     private Measured frequency(JointFit joint, FittedWave output) {

@@ -47,6 +47,8 @@ public enum WaveformQuantity {
             .firstPage(2)
             .table(2)
             .picture(1, "thd", Steps.LOGARITHMIC)),
+    /** Total harmonic distortion over the whole signal. */
+    THD_OF_TOTAL(figure("thdOfTotal", Unit.PERCENT)),
     /** Distortion and noise. */
     THD_PLUS_NOISE(figure("thdPlusNoise", Unit.PERCENT)),
     /** Scatter about the mean cycle, rms. */

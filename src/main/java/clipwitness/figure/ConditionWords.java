@@ -23,7 +23,7 @@ record ConditionWords(NumberText numbers) {
         return percent.isPresent() ? "At " + gain(percent) : "As the controls stood";
     }
 
-    /** How a title ends that speaks of one position of the gain control. */
+    /** The end of a title about one position of the gain control. */
     String at(OptionalDouble percent) {
         return percent.isPresent() ? " at " + gain(percent) : "";
     }

@@ -6,7 +6,7 @@ import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 
 /**
- * Measured values as they stand in a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
+ * Measured values as text for a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
  * two decimals.
  *
  * @param numbers numbers as the report's language writes them

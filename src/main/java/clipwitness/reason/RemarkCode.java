@@ -1,4 +1,4 @@
 package clipwitness.reason;
 
-/** What is advised or pointed out, and words that stand inside other sentences. */
+/** What is advised or pointed out, and words inside other sentences. */
 public sealed interface RemarkCode extends Phrase permits RemedyRemark, HintRemark, BenchRemark, SourceRemark, Word {}

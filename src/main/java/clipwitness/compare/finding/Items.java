@@ -10,7 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Chooses among the items of a comparison: those that have a value, those that speak for the others. */
+/** Chooses among the items of a comparison: those that have a value, those that represent the others. */
 public final class Items {
     private Items() {}
 

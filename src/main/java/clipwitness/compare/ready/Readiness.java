@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What captures taken before the work will be worth after it. A change is told from none when it exceeds its expanded uncertainty, which is
+ * How small a change can be detected with the captures taken before the work. A change is detected when it exceeds its expanded uncertainty, which is
  * taken as that of two captures like the one that there is, at one range and one temperature.
  */
 public final class Readiness {

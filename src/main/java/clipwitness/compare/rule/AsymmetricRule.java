@@ -62,7 +62,7 @@ final class AsymmetricRule implements FindingRule {
                         Math.abs(d.now().number()) <= ALIKE_PERCENT));
     }
 
-    /** A difference that is there, or halves that are alike in both states; what lies between says nothing. */
+    /** A difference that is there, or halves that are alike in both states; between the two there is no finding. */
     private static boolean says(Difference d) {
         return (isAlike(d.before()) && isAlike(d.now())) || (d.significant() && Math.abs(d.change()) > ALIKE_PERCENT);
     }

@@ -87,7 +87,7 @@ final class MatchedRule implements FindingRule {
                 .max(Comparator.comparingDouble(e -> Math.abs(e.high().change())));
     }
 
-    /** Settings speak of the clipping where both states clearly clip. */
+    /** Settings count where both states clearly clip. */
     private boolean isClipped(Comparison comparison, Condition condition) {
         return values.difference(comparison, condition, WaveformQuantity.THD)
                 .filter(d -> d.before().number() > CommonPractice.CLEARLY_CLIPPED_PERCENT

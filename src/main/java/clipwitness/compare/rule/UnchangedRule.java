@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What an unchanged state kept: the shape of its wave, its distortion, its asymmetry; the level stands in the verdict. */
+/** What an unchanged state kept: the shape of its wave, its distortion, its asymmetry; the level is in the verdict. */
 final class UnchangedRule implements FindingRule {
     private static final List<ItemQuantity> MOVED = List.of(ItemQuantity.THD, ItemQuantity.ASYMMETRY);
 

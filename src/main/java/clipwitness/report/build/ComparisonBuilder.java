@@ -138,7 +138,7 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason speaks of its row, so that all rows share it. */
+    /** The change; a reason is about its row, so that all rows share it. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
         return change.reason()

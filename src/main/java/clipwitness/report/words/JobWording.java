@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
+/** The wording of the report of one job: its words, its numbers, its names for states and conditions. */
 public final class JobWording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";

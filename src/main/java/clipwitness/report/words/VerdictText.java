@@ -35,7 +35,7 @@ public final class VerdictText {
     }
 
     /**
-     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, lest it be read as praise
+     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, so that it is not read as praise
      * of the sound: {@code Pass: polarity}.
      */
     public String head(Comparison comparison) {

@@ -95,7 +95,9 @@ public enum WaveformQuantity {
     /** Lower extreme from the output at the input's mean. */
     CLIP_DOWN(transfer("clipDown", Unit.VOLT)),
     /** Difference of the clip levels over their sum. */
-    CLIP_ASYMMETRY(transfer("clipAsymmetry", Unit.PERCENT).firstPage(4).picture(6, "clip-asymmetry", Steps.LINEAR));
+    CLIP_ASYMMETRY(transfer("clipAsymmetry", Unit.PERCENT).firstPage(4).picture(6, "clip-asymmetry", Steps.LINEAR)),
+    /** Rms difference of rising and falling branch of the transfer curve over the rms of the swing. */
+    BRANCH_GAP(transfer("branchGap", Unit.PERCENT));
 
     /** How a figure is drawn over the gain control. */
     public enum Steps {

@@ -22,6 +22,7 @@ import java.util.function.UnaryOperator;
  * @param cycle      mean cycle of the output
  * @param inputCycle mean cycle of the input on the same time axis
  * @param transfer   transfer curve
+ * @param slowTone   what runs slower than the tone, where it stands out
  * @param range      range of the instrument at which the output was captured
  * @param doubts     what the measuring found doubtful
  */
@@ -33,6 +34,7 @@ public record WaveformResult(
         Optional<CycleTrace> cycle,
         Optional<CycleTrace> inputCycle,
         Optional<TransferCurve> transfer,
+        Optional<SlowTone> slowTone,
         VerticalRange range,
         List<Doubt> doubts) {
     /** Copies what it is given. */
@@ -40,6 +42,20 @@ public record WaveformResult(
         values = Collections.unmodifiableMap(new EnumMap<>(values));
         harmonics = List.copyOf(harmonics);
         doubts = List.copyOf(doubts);
+    }
+
+    /** A result without a slow wave. */
+    public WaveformResult(
+            Map<WaveformQuantity, Measured> values,
+            List<Harmonic> harmonics,
+            int harmonicCount,
+            Optional<HarmonicSpectrum> spectrum,
+            Optional<CycleTrace> cycle,
+            Optional<CycleTrace> inputCycle,
+            Optional<TransferCurve> transfer,
+            VerticalRange range,
+            List<Doubt> doubts) {
+        this(values, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, Optional.empty(), range, doubts);
     }
 
     /** A figure; a refusal where it was not measured. */
@@ -53,7 +69,7 @@ public record WaveformResult(
         Map<WaveformQuantity, Measured> others = new EnumMap<>(WaveformQuantity.class);
         values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
         return new WaveformResult(
-                others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, range, doubts);
+                others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, slowTone, range, doubts);
     }
 
     /** The same result with each harmonic made anew from what it was. */
@@ -66,6 +82,7 @@ public record WaveformResult(
                 cycle,
                 inputCycle,
                 transfer,
+                slowTone,
                 range,
                 doubts);
     }

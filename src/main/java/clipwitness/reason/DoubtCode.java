@@ -24,6 +24,10 @@ public enum DoubtCode {
     WRONG_FREQUENCY,
     /** Rows that are given as captures of one wave show different ones. */
     REPLICATES_DIFFER,
+    /** Hum, drift or a beat under the tone. */
+    SLOW_WAVE,
+    /** Filters were taken off the wave for the figures of its transfer curve. */
+    STRAIGHTENED,
     /** The input is itself distorted. */
     DISTORTED_INPUT,
     /** The stimulus of two compared captures, or of capture and sheet, differs. */

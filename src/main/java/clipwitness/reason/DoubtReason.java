@@ -35,6 +35,16 @@ public enum DoubtReason implements ReasonCode {
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
     /** Rows equal in all but the file show different waves. */
     REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
+    /** Hum, drift or a beat. */
+    SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** Hum of the mains. */
+    SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** A low-pass was taken off. */
+    STRAIGHTENED_LOW(DoubtCode.STRAIGHTENED, "gap", "low"),
+    /** A high-pass was taken off. */
+    STRAIGHTENED_HIGH(DoubtCode.STRAIGHTENED, "gap", "high"),
+    /** Both were taken off. */
+    STRAIGHTENED_BOTH(DoubtCode.STRAIGHTENED, "gap", "low", "high"),
     /** The input is distorted. */
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */

@@ -3,9 +3,9 @@ package clipwitness.measure.capture;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
-import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.measure.transfer.TransferValues;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
@@ -27,6 +27,9 @@ import java.util.OptionalDouble;
 
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
+    /** Times that a slow wave and the harmonics are fitted in turn: each shares little with the other. */
+    private static final int ROUNDS = 3;
+
     private static final int MOST_HARMONICS = 20;
     private static final double SAMPLES_PER_HARMONIC = 3;
     /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
@@ -78,6 +81,16 @@ public final class WaveformMeasurement {
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
     }
 
+    /** All channels fitted, the output with its mean cycle. */
+    private record Fit(JointFit joint, FittedWave output) {
+        static Fit of(List<Samples> channels, double start, int harmonics) {
+            JointFit joint = JointFit.of(channels, start, harmonics);
+            double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
+            return new Fit(
+                    joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
+        }
+    }
+
     private OptionalDouble start() {
         if (capture.expectedFrequency().isEmpty()) {
             return FundamentalSearch.strongest(samples);
@@ -95,21 +108,30 @@ public final class WaveformMeasurement {
         InputScreen inputScreen = new InputScreen(capture);
         List<Samples> channels = new ArrayList<>(List.of(samples));
         inputScreen.usableSamples().ifPresent(channels::add);
-        JointFit joint = JointFit.of(channels, start, harmonics(start));
-        double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-        FittedWave output = FittedWave.of(samples, joint.channels().get(0), origin);
-        OptionalDouble lower = lowerFundamental(start, output);
+        Fit raw = Fit.of(channels, start, harmonics(start));
+        OptionalDouble lower = lowerFundamental(start, raw.output);
         if (lower.isPresent()) {
             return measuredFrom(lower.getAsDouble());
         }
-        if (!output.hasFundamental()) {
+        if (!raw.output.hasFundamental()) {
             doubts.add(noFundamental());
             return refusal();
         }
-        doubts.addAll(WaveformDoubts.ofFit(output, samples, capture));
+        doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
         if (isRefused()) {
             return refusal();
         }
+        Optional<SlowSearch> slow = SlowSearch.of(samples, raw.output, sampleRate);
+        Fit fit = raw;
+        for (int round = 0; round < ROUNDS && slow.isPresent(); round++) {
+            channels.set(0, slow.get().without(samples));
+            fit = Fit.of(channels, start, harmonics(start));
+            slow = Optional.of(slow.get().and(channels.get(0), fit.output));
+        }
+        slow.ifPresent(s -> doubts.add(s.doubt()));
+        JointFit joint = fit.joint;
+        FittedWave output = fit.output;
+        double origin = output.origin();
         Optional<FittedWave> input = inputScreen
                 .usableSamples()
                 .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
@@ -118,11 +140,14 @@ public final class WaveformMeasurement {
         Extreme down = ExtremeSearch.of(output, -1);
         values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
         OutputValues.write(values, output, up, down, sampleRate);
-        Optional<TransferCurve> curve = input.map(i -> TransferValues.write(values, output, i, up, down));
+        double hertz = joint.cyclesPerSample() * sampleRate;
+        Optional<TransferMeasurement> transfer =
+                input.map(i -> TransferValues.write(values, output, i, up, down, hertz));
         if (capture.input().isPresent() && input.isEmpty()) {
             TransferValues.refuse(values, inputScreen.reason());
         }
         doubts.addAll(inputScreen.doubts());
+        transfer.flatMap(TransferMeasurement::doubt).ifPresent(doubts::add);
         return new WaveformResult(
                 values,
                 HarmonicList.of(output),
@@ -130,8 +155,9 @@ public final class WaveformMeasurement {
                 Optional.of(HarmonicList.spectrum(output, sampleRate)),
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
-                curve,
-                new VerticalRange(perDivision(), output.codeStep()),
+                transfer.map(TransferMeasurement::curve),
+                slow.map(SlowSearch::tone),
+                new VerticalRange(perDivision(), raw.output.codeStep()),
                 doubts);
     }
 

@@ -22,14 +22,14 @@ class DistortionOfTotalTest {
     @Test
     void aThirdHarmonicOfThreeQuartersIs75PercentOfTheFundamentalAnd60PercentOfTheWhole() {
         WaveformResult result = measured(withThird(0.75));
-        assertThat(Figures.value(result, WaveformQuantity.THD)).isCloseTo(75, within(1e-6));
-        assertThat(Figures.value(result, WaveformQuantity.THD_OF_TOTAL)).isCloseTo(60, within(1e-6));
+        assertThat(Values.value(result, WaveformQuantity.THD)).isCloseTo(75, within(1e-6));
+        assertThat(Values.value(result, WaveformQuantity.THD_OF_TOTAL)).isCloseTo(60, within(1e-6));
     }
 
     /** Harmonics 3 to 19 of the square wave, 1 / k each: sqrt(1 - 1 / sum of 1 / k² over odd k from 1 to 19) = 41.56 %. */
     @Test
     void aSquareWaveHas41Point56PercentOfTheWholeWith20Harmonics() {
-        assertThat(Figures.value(measured(p -> p < 0.5 ? 1 : -1), WaveformQuantity.THD_OF_TOTAL))
+        assertThat(Values.value(measured(p -> p < 0.5 ? 1 : -1), WaveformQuantity.THD_OF_TOTAL))
                 .isCloseTo(41.56, within(0.05));
     }
 

@@ -53,6 +53,13 @@ class EveryFigureHasItsPlaceTest {
         assertThat(result.values().keySet()).containsExactlyInAnyOrder(WaveformQuantity.values());
     }
 
+    @Test
+    void eachPictureOverTheGainControlHasItsNameAndAxis() {
+        assertThat(WaveformQuantity.pictures().keySet())
+                .isNotEmpty()
+                .allMatch(name -> WORDS.has("series.name." + name) && WORDS.has("axis.series." + name));
+    }
+
     private static Set<String> keys() {
         return Arrays.stream(WaveformQuantity.values())
                 .map(WaveformQuantity::key)

@@ -53,8 +53,7 @@ final class CaptureLoader {
         CurveChoice choice = CurveChoice.of(row, export);
         JunctionResult junction = JunctionMeasurement.of(
                 choice.curve(), CaptureTemperature.of(row, job.sheet().bench()));
-        ExportFacts facts = facts(
-                files, export, choice.current(), Optional.of(choice.voltage()), Optional.empty());
+        ExportFacts facts = facts(files, export, choice.current(), Optional.of(choice.voltage()), Optional.empty());
         List<Doubt> doubts = doubts(row, export, Optional.empty(), Optional.empty());
         return new CaptureResult(row, facts, doubts, Optional.empty(), Optional.of(junction))
                 .withEvidence(choice.more());
@@ -68,8 +67,8 @@ final class CaptureLoader {
                 ? Optional.of(ChannelChoice.ofInputFile(row, inputRecord.get()))
                 : choice.input();
         Optional<WaveformResult> waveform = row.kind() == CaptureKind.WAVEFORM
-                ? Optional.of(new RowWave(row, job.sheet().bench())
-                        .measured(record, choice.output(), input, inputRecord))
+                ? Optional.of(
+                        new RowWave(row, job.sheet().bench()).measured(record, choice.output(), input, inputRecord))
                 : Optional.empty();
         ExportFacts facts = facts(files, record, choice.output(), input, inputRecord);
         List<Doubt> doubts = doubts(row, record, inputRecord, waveform);

@@ -51,8 +51,7 @@ final class RowWave {
                 .orElse(bench.verticalAccuracy());
     }
 
-    private WaveformResult measure(
-            TimeRecord record, Channel output, Optional<Channel> input, Optional<Reason> unfit) {
+    private WaveformResult measure(TimeRecord record, Channel output, Optional<Channel> input, Optional<Reason> unfit) {
         Waveform out = wave(record, output, row.outputProbe());
         Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
         WaveformInput capture = new WaveformInput(

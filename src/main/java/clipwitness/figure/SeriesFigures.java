@@ -118,7 +118,7 @@ final class SeriesFigures {
 
     private List<LegendEntry> signs(List<SeriesQuantity> quantities) {
         List<LegendEntry> signs = new ArrayList<>();
-        if (quantities.contains(SeriesQuantity.ONSET)) {
+        if (quantities.stream().anyMatch(SeriesQuantity::hasHalves)) {
             signs.add(LegendEntry.marker("upper half", false));
             signs.add(LegendEntry.marker("lower half", true));
         }
@@ -183,7 +183,7 @@ final class SeriesFigures {
                 parts.add(context.quoted(one.state()) + " " + ends(known, first));
             }
         }
-        String half = quantity == SeriesQuantity.ONSET ? " of the upper half" : "";
+        String half = quantity.hasHalves() ? " of the upper half" : "";
         return Sentences.of(Sentences.capital(quantity.words()) + half + ": ", parts);
     }
 

@@ -139,8 +139,7 @@ class SoftClipTest {
         double expected = width(row, SLOPE.get(row.text("curve")).applyAsDouble(DRIVEN_FAR));
         WaveformResult result = driven(row, DRIVEN_FAR);
         for (WaveformQuantity knee : List.of(WaveformQuantity.KNEE_UP, WaveformQuantity.KNEE_DOWN)) {
-            assertThat(Values.value(result, knee))
-                    .isCloseTo(expected, within(0.05 + Values.uncertainty(result, knee)));
+            assertThat(Values.value(result, knee)).isCloseTo(expected, within(0.05 + Values.uncertainty(result, knee)));
             assertThat(Values.uncertainty(result, knee)).isLessThan(2);
         }
     }

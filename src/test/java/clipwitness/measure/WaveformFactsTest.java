@@ -121,8 +121,7 @@ class WaveformFactsTest {
         WaveformResult result = measured(row);
         boolean sharp = sampling(row).crest() > 1e-4;
         double room = sampling(row).crest() + (sharp ? OF_A_SHARP_CREST : 1e-4) + 3 * ofJumps(row);
-        assertThat(Values.value(result, WaveformQuantity.PEAK_UP))
-                .isCloseTo(row.number("positive peak"), within(room));
+        assertThat(Values.value(result, WaveformQuantity.PEAK_UP)).isCloseTo(row.number("positive peak"), within(room));
         assertThat(Values.value(result, WaveformQuantity.PEAK_DOWN))
                 .isCloseTo(-row.number("negative peak"), within(room));
         assertThat(Values.value(result, WaveformQuantity.CREST_FACTOR))

@@ -26,7 +26,6 @@ final class Straightening {
     private static final int DRAWS = 16;
     private static final long SEED = 1;
     private static final int ALL = Integer.MAX_VALUE;
-    private static final DoubleSupplier NO_NOISE = () -> 0;
 
     private final FittedWave wave;
     private final FittedWave input;
@@ -36,6 +35,10 @@ final class Straightening {
         this.wave = wave;
         this.input = input;
         this.search = new CornerSearch(branches);
+    }
+
+    private static double noNoise() {
+        return 0;
     }
 
     /** The corners. */
@@ -54,7 +57,7 @@ final class Straightening {
 
     /** The figures from the straightened wave. */
     CurveFigures figures() {
-        FittedWave straight = straight(search.best(), ALL, NO_NOISE);
+        FittedWave straight = straight(search.best(), ALL, Straightening::noNoise);
         return new CurveFigures(straight, input, ExtremeSearch.of(straight, 1), ExtremeSearch.of(straight, -1));
     }
 
@@ -65,8 +68,8 @@ final class Straightening {
      * @param figures from the straightened wave
      */
     Map<WaveformQuantity, Measured> widened(Map<WaveformQuantity, Measured> figures) {
-        Map<WaveformQuantity, Double> base = drawn(search.best(), ALL, NO_NOISE);
-        Map<WaveformQuantity, Double> fewer = drawn(search.best(), highest() / 2, NO_NOISE);
+        Map<WaveformQuantity, Double> base = drawn(search.best(), ALL, Straightening::noNoise);
+        Map<WaveformQuantity, Double> fewer = drawn(search.best(), highest() / 2, Straightening::noNoise);
         List<Map<WaveformQuantity, Double>> others = new ArrayList<>();
         Random random = new Random(SEED);
         for (int draw = 0; draw < DRAWS; draw++) {

@@ -34,7 +34,7 @@ final class CycleFigures {
         this.group = group;
     }
 
-    /** The cycles at the setting that speaks for all. */
+    /** The cycles at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
         Axis y = context.axes().round(context.say("axis.output"), Unit.VOLT, range(List.of(setting)), 6);

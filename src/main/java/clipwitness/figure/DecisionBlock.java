@@ -1,7 +1,6 @@
 package clipwitness.figure;
 
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.figure.canvas.Box;
 import clipwitness.figure.canvas.Canvas;
 import clipwitness.figure.canvas.Ink;
@@ -11,6 +10,7 @@ import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Extent;
 import clipwitness.figure.chart.Plot;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.awt.Graphics2D;

@@ -1,7 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.compare.result.Decision;
-import clipwitness.job.LimitQuantity;
+import clipwitness.quantity.LimitQuantity;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

@@ -24,7 +24,7 @@ import java.util.Set;
  * The figures of a job. A figure that has nothing to show is absent. Names, in reading order:
  *
  * <ul>
- *   <li>{@code cycles-main}: mean cycles of all states at the setting of the gain control that speaks for all
+ *   <li>{@code cycles-main}: mean cycles of all states at the main setting of the gain control
  *   <li>{@code cycles}: the same at every setting, {@code cycles-matched}: each over its rms, with differences
  *   <li>{@code transfer}: output against input at that setting, {@code transfer-all}: at every setting
  *   <li>{@code harmonics}: at that setting, {@code harmonics-all}: at every setting

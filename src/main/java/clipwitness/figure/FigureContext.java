@@ -1,9 +1,9 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.words.Speech;
 import java.util.List;

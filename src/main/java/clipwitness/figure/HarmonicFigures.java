@@ -55,7 +55,7 @@ final class HarmonicFigures {
         return !group.settings().isEmpty();
     }
 
-    /** All harmonics at the setting that speaks for all. */
+    /** All harmonics at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
         return figure(

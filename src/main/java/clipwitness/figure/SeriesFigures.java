@@ -125,7 +125,7 @@ final class SeriesFigures {
 
     private List<LegendEntry> signs(List<SeriesQuantity> quantities) {
         List<LegendEntry> signs = new ArrayList<>();
-        if (quantities.contains(SeriesQuantity.ONSET)) {
+        if (quantities.stream().anyMatch(SeriesQuantity::hasHalves)) {
             signs.add(LegendEntry.marker(context.say("legend.upper"), false));
             signs.add(LegendEntry.marker(context.say("legend.lower"), true));
         }
@@ -198,7 +198,7 @@ final class SeriesFigures {
             }
         }
         return context.say(
-                quantity == SeriesQuantity.ONSET ? "figure.series.says.upper" : "figure.series.says",
+                quantity.hasHalves() ? "figure.series.says.upper" : "figure.series.says",
                 "quantity",
                 capital(quantity),
                 "list",

@@ -3,40 +3,27 @@ package clipwitness.figure;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Extent;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.quantity.Unit;
 import java.util.List;
-import java.util.Optional;
 
-/** What is drawn against the gain control. */
-enum SeriesQuantity {
-    /** Distortion. */
-    THD("thd", Unit.PERCENT, true, WaveformQuantity.THD, Optional.empty()),
-    /** Level. */
-    LEVEL("level", Unit.VOLT, true, WaveformQuantity.RMS, Optional.empty()),
-    /** Onset of clipping, upper and lower half. */
-    ONSET("onset", Unit.VOLT, true, WaveformQuantity.ONSET_UP, Optional.of(WaveformQuantity.ONSET_DOWN)),
-    /** Crest factor. */
-    CREST("crest", Unit.ONE, false, WaveformQuantity.CREST_FACTOR, Optional.empty()),
-    /** Asymmetry. */
-    ASYMMETRY("asymmetry", Unit.PERCENT, false, WaveformQuantity.ASYMMETRY, Optional.empty()),
-    /** Asymmetry of the clip levels, from the output at the input's mean. */
-    CLIP_ASYMMETRY("clip-asymmetry", Unit.PERCENT, false, WaveformQuantity.CLIP_ASYMMETRY, Optional.empty());
+/** What one picture against the gain control shows: the figures whose rows in {@link WaveformQuantity} name that picture. */
+final class SeriesQuantity {
+    private static final List<SeriesQuantity> ALL = WaveformQuantity.pictures().entrySet().stream()
+            .map(e -> new SeriesQuantity(e.getKey(), e.getValue()))
+            .toList();
 
     private static final double ROOM_BELOW_BOUND = 1.8;
 
     private final String key;
-    private final Unit unit;
-    private final boolean logarithmic;
-    private final WaveformQuantity first;
-    private final Optional<WaveformQuantity> second;
+    private final List<WaveformQuantity> quantities;
 
-    SeriesQuantity(
-            String key, Unit unit, boolean logarithmic, WaveformQuantity first, Optional<WaveformQuantity> second) {
+    private SeriesQuantity(String key, List<WaveformQuantity> quantities) {
         this.key = key;
-        this.unit = unit;
-        this.logarithmic = logarithmic;
-        this.first = first;
-        this.second = second;
+        this.quantities = List.copyOf(quantities);
+    }
+
+    /** All of them, in the order of the pictures. */
+    static List<SeriesQuantity> values() {
+        return ALL;
     }
 
     /** End of the figure's name, and of the names of its words. */
@@ -46,7 +33,12 @@ enum SeriesQuantity {
 
     /** The figures that are drawn: the first with filled markers, a second with hollow ones. */
     List<WaveformQuantity> quantities() {
-        return second.map(s -> List.of(first, s)).orElse(List.of(first));
+        return quantities;
+    }
+
+    /** Whether it shows the upper and the lower half. */
+    boolean hasHalves() {
+        return quantities.size() > 1;
     }
 
     /**
@@ -55,8 +47,10 @@ enum SeriesQuantity {
      */
     Axis axis(FigureContext context, Extent range, boolean bounds, int steps) {
         String axis = context.say("axis.series." + key);
-        return logarithmic && range.low() > 0
-                ? context.axes().logarithmic(axis, unit, bounds ? range.with(range.low() / ROOM_BELOW_BOUND) : range)
-                : context.axes().round(axis, unit, range, steps);
+        WaveformQuantity first = quantities.get(0);
+        return first.logarithmic() && range.low() > 0
+                ? context.axes()
+                        .logarithmic(axis, first.unit(), bounds ? range.with(range.low() / ROOM_BELOW_BOUND) : range)
+                : context.axes().round(axis, first.unit(), range, steps);
     }
 }

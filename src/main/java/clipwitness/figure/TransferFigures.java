@@ -44,7 +44,7 @@ final class TransferFigures {
         return !group.settings().isEmpty();
     }
 
-    /** The curves at the setting that speaks for all. */
+    /** The curves at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
         return figure(

@@ -6,7 +6,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 
 /**
- * Measured values as they stand in a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
+ * Measured values as text for a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
  * two decimals.
  *
  * @param speech words and numbers of the report

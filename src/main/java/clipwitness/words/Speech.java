@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param numbers numbers as the language of the words writes them
  */
 public record Speech(WordBundle words, NumberText numbers) {
-    /** English, as JSON, CSV and the command line speak. */
+    /** English, the language of JSON, CSV and the command line. */
     public static final Speech ENGLISH = new Speech(WordBundle.builtIn(), NumberText.in("en"));
 
     private static final String STOP = ".";

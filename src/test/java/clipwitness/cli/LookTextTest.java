@@ -8,7 +8,7 @@ import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
-import clipwitness.measure.WaveFigures;
+import clipwitness.measure.WaveValues;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
@@ -42,7 +42,7 @@ class LookTextTest {
     @Test
     void aDistortionLostInNoiseIsGivenAsTheBoundBelowWhichItLies() {
         Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
-        WaveformResult wave = WaveFigures.of(Map.of(
+        WaveformResult wave = WaveValues.of(Map.of(
                 WaveformQuantity.FREQUENCY,
                 Measured.of(1_000, Unit.HERTZ),
                 WaveformQuantity.THD,

@@ -9,11 +9,11 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /**
- * How the bytes of a file stand for characters.
+ * The character encoding of a file.
  *
  * @param charset  the character set
  * @param mark     length of the byte-order mark in bytes, 0 where there is none
- * @param evidence what it was told by
+ * @param evidence how it was detected
  */
 public record Encoding(Charset charset, int mark, Remark evidence) {
     private static final Charset EIGHT_BIT = Charset.forName("windows-1252");

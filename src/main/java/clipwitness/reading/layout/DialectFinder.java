@@ -139,7 +139,7 @@ public final class DialectFinder {
             commaInNumber |= cells.stream().anyMatch(c -> c.indexOf(',') >= 0 && dialect.isNumber(c));
         }
         if (dialect.delimiter() == Delimiter.COMMA && dialect.mark() == ',' && !commaInNumber) {
-            return Optional.empty(); // a comma inside a number is told from a delimiter by quotes alone
+            return Optional.empty(); // only quotes distinguish a comma inside a number from a delimiter
         }
         return counts.entrySet().stream()
                 .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))

@@ -18,7 +18,7 @@ final class Tail {
     private boolean cut;
     private int texts;
 
-    /** A whole row stands in the file. */
+    /** A whole row. */
     void wholeRow() throws InputException {
         if (fault != null) {
             throw fault;
@@ -26,7 +26,7 @@ final class Tail {
     }
 
     /**
-     * A row with fewer values stands in the file.
+     * A row with fewer values.
      *
      * @param ends     whether the file ends in it, without a line end
      * @param ifInside what the user is told if a whole row follows
@@ -40,7 +40,7 @@ final class Tail {
     }
 
     /**
-     * A line of text without any number stands in the file.
+     * A line of text without any number.
      *
      * @param ifInside what the user is told if a whole row follows
      */

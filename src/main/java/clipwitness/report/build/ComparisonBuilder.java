@@ -5,10 +5,10 @@ import clipwitness.compare.judge.ClockDifference;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Word;
@@ -138,7 +138,7 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason speaks of its row, so that all rows share it. */
+    /** The change; a reason is about its row, so that all rows share it. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
         return change.reason()

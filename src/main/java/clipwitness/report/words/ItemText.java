@@ -4,7 +4,7 @@ import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;

@@ -2,11 +2,11 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
+/** The wording of the report of one job: its words, its numbers, its names for states and conditions. */
 public final class JobWording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";

@@ -3,7 +3,7 @@ package clipwitness.report.words;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Moved;
 import clipwitness.compare.finding.SameShape;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.Map;
 
 /** What an unchanged state kept, in words. */

@@ -6,10 +6,10 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.rule.SpokenCondition;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public final class VerdictText {
     }
 
     /**
-     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, lest it be read as praise
+     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, so that it is not read as praise
      * of the sound: {@code Pass: polarity}.
      */
     public String head(Comparison comparison) {

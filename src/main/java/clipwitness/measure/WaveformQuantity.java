@@ -107,6 +107,7 @@ public enum WaveformQuantity {
         LOGARITHMIC
     }
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record whose values cannot be changed
     private final QuantityRow row;
 
     WaveformQuantity(QuantityRow row) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param farthest other settings that are spoken of, because the distortion goes farther there or the other way
  * @param degree   how far it went
  * @param timbre   what the harmonics above the seventh add; empty where they add nothing
- * @param repeats  whether the same was found against another state that is told before
+ * @param place    how it stands to an answer about the same state that is told before
  */
 public record Answer(
         Subject subject,
@@ -28,7 +28,7 @@ public record Answer(
         List<ClippedSetting> farthest,
         Degree degree,
         Optional<Timbre> timbre,
-        boolean repeats)
+        Place place)
         implements Finding {
     /** Copies what it is given. */
     public Answer {
@@ -87,6 +87,16 @@ public record Answer(
         PLAIN
     }
 
+    /** How an answer stands to one about the same state, compared with another one, that is told before. */
+    public enum Place {
+        /** There is none. */
+        FIRST,
+        /** It says the same. */
+        REPEATS,
+        /** It says something else. */
+        ADDS
+    }
+
     /** What the harmonics above the seventh add. */
     public enum Timbre {
         /** Less of them. */
@@ -100,13 +110,14 @@ public record Answer(
         }
     }
 
-    /** The same answer, told after one that it repeats. */
-    public Answer repeating() {
-        return new Answer(subject, kind, loudness, here, farthest, degree, timbre, true);
+    /** The same answer, told behind one about the same state. */
+    public Answer behind(Answer earlier) {
+        Place behind = saysAs(earlier) ? Place.REPEATS : Place.ADDS;
+        return new Answer(subject, kind, loudness, here, farthest, degree, timbre, behind);
     }
 
     /** Whether another answer says the same in words. */
-    public boolean saysAs(Answer other) {
+    private boolean saysAs(Answer other) {
         return kind == other.kind
                 && degree == other.degree
                 && timbre.equals(other.timbre)

@@ -75,7 +75,7 @@ final class AnswerRule implements FindingRule {
                 List.of(),
                 Degree.PLAIN,
                 Optional.empty(),
-                false);
+                Answer.Place.FIRST);
     }
 
     private Answer full(Comparison comparison, List<ClippedSetting> clipped) {
@@ -87,18 +87,18 @@ final class AnswerRule implements FindingRule {
                 word,
                 loudness(clipped),
                 here,
-                farthest(clipped),
+                sameSound ? List.of() : farthest(clipped),
                 degree(word, clipped),
                 sameSound
                         ? Optional.empty()
                         : timbre.of(
                                 comparison,
                                 clipped.stream().map(ClippedSetting::condition).toList()),
-                false);
+                Answer.Place.FIRST);
     }
 
     private static Kind word(List<ClippedSetting> clipped) {
-        if (clipped.stream().allMatch(ClippedSetting::sameWave)) {
+        if (isSameWave(clipped)) {
             return loudness(clipped) == Loudness.SAME ? Kind.SAME : Kind.ONLY_LEVEL;
         }
         boolean lower = any(clipped, Turn.LOWER);
@@ -108,6 +108,12 @@ final class AnswerRule implements FindingRule {
         }
         boolean stays = clipped.stream().allMatch(s -> s.turn() == Turn.STAYS);
         return stays && clipped.stream().anyMatch(ClippedSetting::isOtherShape) ? Kind.OTHER_SHAPE : Kind.OPEN;
+    }
+
+    /** The same wave at the setting that is spoken of, and nothing that is known of the others against it. */
+    private static boolean isSameWave(List<ClippedSetting> clipped) {
+        return clipped.get(0).sameWave()
+                && clipped.stream().allMatch(s -> s.sameWave() || (!s.turns() && !s.isOtherShape()));
     }
 
     private static Loudness loudness(List<ClippedSetting> settings) {

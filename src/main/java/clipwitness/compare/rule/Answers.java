@@ -29,8 +29,7 @@ final class Answers {
         List<Finding> findings = new ArrayList<>();
         found.forEach(p -> findings.addAll(p.findings()));
         Optional<Answer> earlier = earlier(comparison.to());
-        findings.replaceAll(
-                f -> f instanceof Answer a && earlier.filter(a::saysAs).isPresent() ? a.repeating() : f);
+        findings.replaceAll(f -> f instanceof Answer a && earlier.isPresent() ? a.behind(earlier.get()) : f);
         if (!findings.isEmpty()) {
             told.put(comparison, findings);
         }
@@ -51,7 +50,7 @@ final class Answers {
                 .findFirst();
     }
 
-    /** A paragraph for each state that was to change: an answer that repeats another one stands behind it. */
+    /** A paragraph for each state that was to change: the answer against another state stands behind the first. */
     List<Paragraph> paragraphs() {
         Map<String, List<Finding>> byState = new LinkedHashMap<>();
         told.forEach((comparison, findings) -> {

@@ -30,10 +30,26 @@ final class AnswerText {
     }
 
     String of(Answer answer) {
-        if (answer.repeats()) {
-            return wording.say(
-                    "answer.repeats", "from", wording.label(answer.subject().earlier()), "answer", words.of(answer));
-        }
+        return switch (answer.place()) {
+            case FIRST -> full(answer);
+            case REPEATS -> against("answer.repeats", answer);
+            case ADDS -> answer.kind() == Kind.CLEAN ? full(answer) : against("answer.against", answer);
+        };
+    }
+
+    /** One sentence: how loud it is, and how much of the wave differs, is told before or beside the verdict. */
+    private String against(String key, Answer answer) {
+        return wording.say(
+                key,
+                "from",
+                wording.label(answer.subject().earlier()),
+                "change",
+                distortion(answer),
+                "answer",
+                words.of(answer));
+    }
+
+    private String full(Answer answer) {
         List<String> sentences = new ArrayList<>(List.of(loud(answer)));
         if (answer.kind() == Kind.CLEAN) {
             sentences.add(wording.tell("answer.clean", "limit", wording.percent(CommonPractice.LEAST_JUDGED_PERCENT)));
@@ -86,7 +102,13 @@ final class AnswerText {
         return wording.numbers().atMost(Math.min(100, left.value() + uncertainty(left)), Unit.PERCENT, 1);
     }
 
+    /** Where it goes both ways: the farthest of each way. Else what it does here, and where it goes farther. */
     private String distortion(Answer answer) {
+        if (answer.farthest().size() > 1) {
+            return wording.list(answer.farthest().stream()
+                    .map(s -> at(s.condition(), turn(s)))
+                    .toList());
+        }
         String here = turn(answer.here());
         List<String> others = answer.farthest().stream()
                 .map(s -> at(

@@ -27,6 +27,7 @@ import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What became of the sound: each word and its borders, on changes stated outright. The state "new" clips at each setting of the example. */
@@ -90,8 +91,7 @@ class AnswerTest {
         assertThat(text(results))
                 .isEqualTo(
                         "“After, new clippers” is 2.3 dB quieter than “As received” at full gain. Turned up to the same"
-                                + " level, 1.3 % of the wave still differs. Its distortion is 0.3 dB lower (0.4 dB higher at 50 %"
-                                + " gain): only quieter.");
+                                + " level, 1.3 % of the wave still differs. Its distortion is 0.3 dB lower: only quieter.");
     }
 
     /** The limits of the measurement book: under 1 dB of distortion, and a null depth under -32 dB with its whole uncertainty. */
@@ -103,6 +103,18 @@ class AnswerTest {
         assertThat(answer(job(at(100, 3, -32.49, -0.3))).word()).isEqualTo("gentler");
         assertThat(answer(job(at(50, 3, -30, -0.3), at(100, 3, -40, -0.3))).word())
                 .isEqualTo("gentler");
+    }
+
+    /** A knob that is set by eye hides much at a low setting: where the others agree, the answer stands. */
+    @Test
+    void aSettingThatTellsNothingLeavesTheAnswer() {
+        assertThat(answer(job(at(25, -2, -31, 4, 1.1, 2), at(100, -2.3, -40, 0.2)))
+                        .word())
+                .isEqualTo("only-level");
+        assertThat(answer(job(at(25, -2, -31, 0.5, 0.3, 2), at(100, -2.3, -40, 0.2)))
+                        .word())
+                .as("another shape there, whatever the distortion")
+                .isNotEqualTo("only-level");
     }
 
     @Test
@@ -153,10 +165,9 @@ class AnswerTest {
     void lowerAtOneSettingAndHigherAtAnotherIsDifferent() {
         JobResults results = job(at(50, 0, -20, 2), at(100, 0, -20, -3));
         assertThat(answer(results).word()).isEqualTo("different");
-        assertThat(text(results))
-                .endsWith(
-                        "Its distortion is 3.0 dB lower (2.0 dB higher at 50 % gain): different, gentler at some settings and"
-                                + " harsher at others.");
+        assertThat(text(results)).endsWith("Its distortion is 3.0 dB lower (2.0 dB higher at 50 % gain): different.");
+        assertThat(text(job(at(0, 0, -20, 1.5), at(50, 0, -20, -2), at(100, 0, -20, 0))))
+                .endsWith("Its distortion is 2.0 dB lower at 50 % gain and 1.5 dB higher at 0 % gain: different.");
     }
 
     @Test
@@ -354,19 +365,7 @@ class AnswerTest {
 
     @Test
     void theSameAnswerAgainstAnotherStateIsSaidInOneSentence() {
-        Comparison changed = changed(at(100, -6, -20, 3));
-        Comparison described = new Comparison(
-                "original",
-                "new",
-                Intent.DESCRIBED,
-                Decision.DESCRIBED,
-                changed.reason(),
-                List.of(),
-                List.of(),
-                at(100, -5.9, -21, 3.2),
-                List.of(),
-                List.of());
-        JobResults results = Sentences.with(changed, described);
+        JobResults results = Sentences.with(changed(at(100, -6, -20, 3)), described(at(100, -5.9, -21, 3.2)));
         assertThat(new FindingText(Sentences.wording(results))
                         .firstPage(Findings.of(results))
                         .get(0))
@@ -376,5 +375,30 @@ class AnswerTest {
         assertThat(Findings.of(results).all())
                 .filteredOn(Answer.class::isInstance)
                 .hasSize(2);
+    }
+
+    @Test
+    void anotherAnswerAgainstAnotherStateTellsItsDistortionAlone() {
+        JobResults results = Sentences.with(changed(at(100, -6, -20, 3)), described(at(100, -5.9, -21, -3.2)));
+        assertThat(Sentences.plain(new FindingText(Sentences.wording(results))
+                        .firstPage(Findings.of(results))
+                        .get(0)))
+                .endsWith(
+                        ": quieter and harsher. Against “After, original clippers” its distortion is 3.2 dB lower: quieter"
+                                + " and gentler.");
+    }
+
+    private static Comparison described(List<Item> items) {
+        return new Comparison(
+                "original",
+                "new",
+                Intent.DESCRIBED,
+                Decision.DESCRIBED,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                items,
+                List.of(),
+                List.of());
     }
 }

@@ -8,6 +8,7 @@ import clipwitness.compare.judge.Comparer;
 import clipwitness.compare.judge.GainSeries;
 import clipwitness.compare.judge.PairDoubts;
 import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
@@ -28,6 +29,10 @@ public final class Examination {
      * @param captures     captures, read and measured, in the table's order
      */
     public static JobResults of(Job job, String inputsDigest, List<CaptureResult> captures) {
+        return ofReplicates(job, inputsDigest, ReplicatesThatDiffer.refused(captures));
+    }
+
+    private static JobResults ofReplicates(Job job, String inputsDigest, List<CaptureResult> captures) {
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         List<String> states = job.sheet().states().stream().map(State::name).toList();

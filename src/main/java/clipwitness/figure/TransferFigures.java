@@ -4,6 +4,7 @@ import clipwitness.capture.Samples;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.figure.canvas.StateStyle;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Curve;
 import clipwitness.figure.chart.Extent;
@@ -22,6 +23,7 @@ import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Output against input with the onset of clipping marked. */
 final class TransferFigures {
@@ -77,17 +79,30 @@ final class TransferFigures {
         Extent range = Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.transfer().orElseThrow())
-                .map(t -> input ? t.input() : t.output()));
+                .flatMap(t -> input ? Stream.of(t.input()) : outputs(t)));
         return input
                 ? context.axes().exact(label, Unit.VOLT, range, steps)
                 : context.axes().round(label, Unit.VOLT, range, steps);
+    }
+
+    private static Stream<Samples> outputs(TransferCurve curve) {
+        return Stream.concat(
+                Stream.of(curve.output()), curve.loop().stream().flatMap(l -> Stream.of(l.rising(), l.falling())));
     }
 
     private List<Layer> layers(WaveSetting setting) {
         List<Layer> curves = new ArrayList<>();
         setting.waves().forEach((state, wave) -> {
             TransferCurve curve = wave.transfer().orElseThrow();
-            curves.add(new Curve(context.palette().of(state), curve.input(), curve.output()));
+            StateStyle style = context.palette().of(state);
+            StateStyle ofBranches = curve.follows() ? style.pale() : style;
+            curve.loop()
+                    .ifPresent(loop -> curves.addAll(List.of(
+                            new Curve(ofBranches, curve.input(), loop.rising()),
+                            new Curve(ofBranches, curve.input(), loop.falling()))));
+            if (curve.follows()) {
+                curves.add(new Curve(style, curve.input(), curve.output()));
+            }
         });
         return Lists.joined(curves, onsets(setting));
     }
@@ -133,7 +148,25 @@ final class TransferFigures {
         }
         String opening = context.conditions().opening(setting.gainPercent())
                 + " the output falls 1 dB short of a straight line at these inputs: ";
-        return Sentences.of(opening, parts);
+        return Sentences.of(opening, parts) + loops(setting);
+    }
+
+    /** What the branches that part mean, where there are any. */
+    private String loops(WaveSetting setting) {
+        List<String> straightened = new ArrayList<>();
+        List<String> refused = new ArrayList<>();
+        setting.waves()
+                .forEach((state, wave) -> wave.transfer()
+                        .filter(t -> t.loop().isPresent())
+                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
+        return (straightened.isEmpty()
+                        ? ""
+                        : " Pale lines: rising and falling input as captured of " + String.join(", ", straightened)
+                                + "; the curve is without the filters behind the clipper.")
+                + (refused.isEmpty()
+                        ? ""
+                        : " Two lines for " + String.join(", ", refused)
+                                + ": the output does not follow the input at each instant, so no onset is given.");
     }
 
     private String onset(WaveSetting setting, String state, WaveformQuantity quantity) {

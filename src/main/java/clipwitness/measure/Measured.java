@@ -1,6 +1,8 @@
 package clipwitness.measure;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.ReasonCode;
 import java.util.ArrayList;
@@ -21,7 +23,7 @@ public sealed interface Measured {
     /** The value, where there is one. */
     OptionalDouble value();
 
-    /** Expanded uncertainty, k = 2, in the unit; empty where there is no value. */
+    /** Expanded uncertainty, the coverage factor of {@link Budget} times the standard one, in the unit; empty where there is no value. */
     OptionalDouble expandedUncertainty();
 
     /** Why there is no value. */
@@ -52,6 +54,11 @@ public sealed interface Measured {
         return new Refused(unit, Reason.of(code));
     }
 
+    /** A value that lies somewhere between two others, nothing says where; without a lower one it lies below the upper one. */
+    static Between between(Unit unit, OptionalDouble lower, double upper) {
+        return new Between(unit, lower, upper);
+    }
+
     /**
      * A value.
      *
@@ -77,14 +84,12 @@ public sealed interface Measured {
 
         /** Combined standard uncertainty, root sum square of the contributions. */
         public double standardUncertainty() {
-            return Math.sqrt(budget.stream()
-                    .mapToDouble(c -> c.standardUncertainty() * c.standardUncertainty())
-                    .sum());
+            return Budget.standardUncertainty(budget);
         }
 
-        /** Expanded uncertainty, k = 2, in the unit. */
+        /** Expanded uncertainty, Student's factor for 95.45 % times the standard one; k = 2 where all contributions are as good as known. */
         public double expanded() {
-            return COVERAGE_FACTOR * standardUncertainty();
+            return Budget.coverageFactor(budget) * standardUncertainty();
         }
 
         @Override
@@ -99,8 +104,13 @@ public sealed interface Measured {
 
         /** The same value with one contribution more. */
         public Value plus(Source source, double standardUncertainty) {
+            return plus(List.of(new Contribution(source, standardUncertainty)));
+        }
+
+        /** The same value with more contributions. */
+        public Value plus(List<Contribution> contributions) {
             List<Contribution> more = new ArrayList<>(budget);
-            more.add(new Contribution(source, standardUncertainty));
+            more.addAll(contributions);
             return new Value(number, unit, more, isUpperBound);
         }
 
@@ -168,6 +178,46 @@ public sealed interface Measured {
         @Override
         public Optional<Reason> reason() {
             return Optional.of(why);
+        }
+    }
+
+    /**
+     * No value, but limits that it lies between.
+     *
+     * @param unit  unit of both
+     * @param lower lower limit; empty where there is none
+     * @param upper upper limit
+     */
+    record Between(Unit unit, OptionalDouble lower, double upper) implements Measured {
+        /** Checks that the limits rise. */
+        public Between {
+            Objects.requireNonNull(unit, "unit");
+            if (!(lower.orElse(Double.NEGATIVE_INFINITY) < upper && upper < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("limits must rise but are " + lower + " and " + upper);
+            }
+        }
+
+        @Override
+        public OptionalDouble value() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public OptionalDouble expandedUncertainty() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public Optional<Reason> reason() {
+            Argument to = written(upper);
+            return Optional.of(
+                    lower.isPresent()
+                            ? Reason.of(FigureReason.BETWEEN_SETTINGS, written(lower.getAsDouble()), to)
+                            : Reason.of(FigureReason.BELOW_SETTING, to));
+        }
+
+        private Argument written(double number) {
+            return Argument.decimals(number, unit, number == Math.rint(number) ? 0 : 1);
         }
     }
 }

@@ -20,6 +20,10 @@ public enum Source {
     STIMULUS,
     /** Error of a meter. */
     METER,
+    /** Distance of the two branches of a transfer curve where the input crosses its mean. */
+    BRANCHES,
+    /** What the corners of straightened filters leave open, and the noise of the harmonics that they raise. */
+    STRAIGHTENING,
     /** Error of the estimate itself, interpolation for instance. */
     METHOD;
 

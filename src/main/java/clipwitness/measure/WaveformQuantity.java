@@ -63,7 +63,9 @@ public enum WaveformQuantity {
     /** Lower extreme from the output at the input's mean. */
     CLIP_DOWN("clipDown", Unit.VOLT, true),
     /** Difference of the clip levels over their sum. */
-    CLIP_ASYMMETRY("clipAsymmetry", Unit.PERCENT, true);
+    CLIP_ASYMMETRY("clipAsymmetry", Unit.PERCENT, true),
+    /** Rms difference of rising and falling branch of the transfer curve over the rms of the swing. */
+    BRANCH_GAP("branchGap", Unit.PERCENT, true);
 
     private final String key;
     private final Unit unit;

@@ -3,6 +3,7 @@ package clipwitness.measure;
 import clipwitness.capture.VerticalRange;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.FigureReason;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.function.UnaryOperator;
  * @param cycle      mean cycle of the output
  * @param inputCycle mean cycle of the input on the same time axis
  * @param transfer   transfer curve
+ * @param slowTone   what runs slower than the tone, where it stands out
  * @param range      range of the instrument at which the output was captured
  * @param doubts     what the measuring found doubtful
  */
@@ -32,6 +34,7 @@ public record WaveformResult(
         Optional<CycleTrace> cycle,
         Optional<CycleTrace> inputCycle,
         Optional<TransferCurve> transfer,
+        Optional<SlowTone> slowTone,
         VerticalRange range,
         List<Doubt> doubts) {
     /** Copies what it is given. */
@@ -39,6 +42,20 @@ public record WaveformResult(
         values = Collections.unmodifiableMap(new EnumMap<>(values));
         harmonics = List.copyOf(harmonics);
         doubts = List.copyOf(doubts);
+    }
+
+    /** A result without a slow wave. */
+    public WaveformResult(
+            Map<WaveformQuantity, Measured> values,
+            List<Harmonic> harmonics,
+            int harmonicCount,
+            Optional<HarmonicSpectrum> spectrum,
+            Optional<CycleTrace> cycle,
+            Optional<CycleTrace> inputCycle,
+            Optional<TransferCurve> transfer,
+            VerticalRange range,
+            List<Doubt> doubts) {
+        this(values, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, Optional.empty(), range, doubts);
     }
 
     /** A figure; a refusal where it was not measured. */
@@ -52,7 +69,7 @@ public record WaveformResult(
         Map<WaveformQuantity, Measured> others = new EnumMap<>(WaveformQuantity.class);
         values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
         return new WaveformResult(
-                others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, range, doubts);
+                others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, slowTone, range, doubts);
     }
 
     /** The same result with each harmonic made anew from what it was. */
@@ -65,8 +82,27 @@ public record WaveformResult(
                 cycle,
                 inputCycle,
                 transfer,
+                slowTone,
                 range,
                 doubts);
+    }
+
+    /** The same capture, its figures refused for a doubt. */
+    public WaveformResult refusedFor(Doubt doubt) {
+        List<Doubt> more = new ArrayList<>(doubts);
+        more.add(doubt);
+        Map<WaveformQuantity, Measured> none = new EnumMap<>(WaveformQuantity.class);
+        values.keySet().forEach(q -> none.put(q, Measured.refused(q.unit(), doubt.reason())));
+        return new WaveformResult(
+                none,
+                List.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VerticalRange.UNKNOWN,
+                more);
     }
 
     /** Whether a doubt refused the figures. */

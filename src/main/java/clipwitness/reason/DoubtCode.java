@@ -22,6 +22,12 @@ public enum DoubtCode {
     NO_FUNDAMENTAL,
     /** The fundamental is not at the sheet's frequency. */
     WRONG_FREQUENCY,
+    /** Rows that are given as captures of one wave show different ones. */
+    REPLICATES_DIFFER,
+    /** Hum, drift or a beat under the tone. */
+    SLOW_WAVE,
+    /** Filters were taken off the wave for the figures of its transfer curve. */
+    STRAIGHTENED,
     /** The input is itself distorted. */
     DISTORTED_INPUT,
     /** The stimulus of two compared captures, or of capture and sheet, differs. */

@@ -15,6 +15,8 @@ public enum DoubtReason implements ReasonCode {
     NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
     /** No line where one is expected. */
     NO_FUNDAMENTAL_NEAR(DoubtCode.NO_FUNDAMENTAL, "frequency"),
+    /** No line where one is expected, but another. */
+    NO_FUNDAMENTAL_NEAR_BUT(DoubtCode.NO_FUNDAMENTAL, "frequency", "strongest"),
     /** More noise than wave. */
     NO_FUNDAMENTAL_IN_NOISE(DoubtCode.NO_FUNDAMENTAL),
     /** A short record. */
@@ -31,6 +33,18 @@ public enum DoubtReason implements ReasonCode {
     LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
     /** Another frequency than the sheet's. */
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
+    /** Rows equal in all but the file show different waves. */
+    REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
+    /** Hum, drift or a beat. */
+    SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** Hum of the mains. */
+    SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** A low-pass was taken off. */
+    STRAIGHTENED_LOW(DoubtCode.STRAIGHTENED, "gap", "low"),
+    /** A high-pass was taken off. */
+    STRAIGHTENED_HIGH(DoubtCode.STRAIGHTENED, "gap", "high"),
+    /** Both were taken off. */
+    STRAIGHTENED_BOTH(DoubtCode.STRAIGHTENED, "gap", "low", "high"),
     /** The input is distorted. */
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */

@@ -10,6 +10,10 @@ public enum FigureReason implements ReasonCode {
     NOT_REACHED,
     /** The mark lies below the lowest setting captured. */
     BELOW_LOWEST_SETTING,
+    /** A mark is reached between two settings, at the lower of which noise hides the figure. */
+    BETWEEN_SETTINGS("lower", "upper"),
+    /** A mark is reached below a setting, and noise hides the figure at those below. */
+    BELOW_SETTING("upper"),
     /** No setting has a distortion to draw a curve through. */
     NO_DISTORTION_FIGURE,
     /** One setting is no curve. */
@@ -24,8 +28,14 @@ public enum FigureReason implements ReasonCode {
     FEW_INPUT_CODES,
     /** Too few samples for the straight part. */
     FEW_STRAIGHT_SAMPLES,
-    /** The output does not follow the input. */
+    /** The output does not rise with the input. */
     OUTPUT_NOT_RISING,
+    /** Rising and falling input give two curves. */
+    BRANCHES_APART("gap"),
+    /** Noise hides whether rising and falling input give one curve. */
+    BRANCHES_HIDDEN("gap"),
+    /** The filters behind the clipper, taken off, leave the onset open. */
+    ONSET_BEHIND_FILTERS,
     /** Upper and lower half-wave cannot be parted. */
     NO_HALF_WAVE,
     /** No such harmonic at all, not even noise. */

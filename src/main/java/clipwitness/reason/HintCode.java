@@ -16,6 +16,8 @@ public enum HintCode {
     INVERTED,
     /** The wave is not the one that the traced devices make. */
     LEG_MISMATCH,
+    /** Hum that was not there before. */
+    EXTRA_HUM,
     /** The knob sits elsewhere. */
     KNOB_OFFSET,
     /** What changed lies beside the clipper. */

@@ -40,6 +40,12 @@ public enum HintRemark implements RemarkCode {
     INVERTED_BY_PHASE("place", "phase"),
     /** Its evidence, of the null. */
     INVERTED_BY_NULL("place", "upright", "over"),
+    /** A slow wave under the tone. */
+    SLOW_WAVE("state"),
+    /** Its evidence, where there was one before. */
+    SLOW_WAVE_BY("place", "amplitude", "frequency", "before"),
+    /** Its evidence, where there was none before. */
+    SLOW_WAVE_BY_NEW("place", "amplitude", "frequency"),
     /** The knob sits elsewhere. */
     KNOB_OFFSET("state"),
     /** Its evidence. */

@@ -20,6 +20,8 @@ public enum RemedyRemark implements RemarkCode {
     LONGER_RECORD("what", "times"),
     /** The converter step hides the change. */
     FINER_RANGE("what", "times"),
+    /** The converter step hides the change, and no finer range holds the wave. */
+    MORE_BITS("what", "bits"),
     /** The knob hides the change. */
     MORE_RUNS("what", "runs"),
     /** The knob hides the change, and runs would be too many. */

@@ -54,6 +54,8 @@ public enum Word implements RemarkCode {
     RMS,
     /** The distortion. */
     THD,
+    /** The fundamental. */
+    FUNDAMENTAL,
     /** The crest factor. */
     CREST_FACTOR;
 

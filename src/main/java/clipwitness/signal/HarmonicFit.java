@@ -57,6 +57,17 @@ public final class HarmonicFit {
         return new HarmonicFit(this, large);
     }
 
+    /** The fit with each harmonic made anew from what it was; the covariances stay as they are. */
+    HarmonicFit with(HarmonicChange change) {
+        double[] others = coefficients.clone();
+        for (int k = 1; k <= count(); k++) {
+            double[] anew = change.of(k, cosine(k), sine(k));
+            others[2 * k - 1] = anew[0];
+            others[2 * k] = anew[1];
+        }
+        return new HarmonicFit(this, others);
+    }
+
     /** Number of harmonics, the fundamental included. */
     public int count() {
         return (coefficients.length - 1) / 2;

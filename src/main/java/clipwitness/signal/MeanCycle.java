@@ -53,6 +53,23 @@ public final class MeanCycle {
         }
     }
 
+    /** The same residuals about another base of as many harmonics. */
+    private MeanCycle(MeanCycle cycle, HarmonicFit base) {
+        this.base = base;
+        fit = base.first(cycle.fit.count());
+        origin = cycle.origin;
+        filled = cycle.filled;
+        table = new FitTable(base);
+        residuals = cycle.residuals;
+        freedom = cycle.freedom;
+        noise = cycle.noise;
+        values = new double[cycle.values.length];
+        for (int i = 0; i < values.length; i++) {
+            double phase = origin + (i + 0.5) / values.length;
+            values[i] = cycle.values[i] + base.at(phase) - cycle.base.at(phase);
+        }
+    }
+
     /**
      * Folds a record.
      *
@@ -78,6 +95,14 @@ public final class MeanCycle {
         int most = filled ? HARMONICS_BELOW_BINS : MOST_HARMONICS;
         int below = (int) Math.min(most, UsableBand.HIGHEST_OVER_SAMPLE_RATE / fit.cyclesPerSample());
         return Math.max(fit.count(), Math.min(below, (series.count() - 3) / 3));
+    }
+
+    /**
+     * The cycle with each harmonic that it was folded by made anew, those above the fit's number included; the scatter of the samples stays
+     * as it is.
+     */
+    public MeanCycle with(HarmonicChange change) {
+        return new MeanCycle(this, base.with(change));
     }
 
     /** Number of bins. */

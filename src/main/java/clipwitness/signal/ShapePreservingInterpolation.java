@@ -79,6 +79,11 @@ public final class ShapePreservingInterpolation {
                 + width * t * rest * (slopes[i] * rest - slopes[i + 1] * t);
     }
 
+    /** Slope of the curve at one of the points. */
+    public double slopeAtPoint(int point) {
+        return slopes[point];
+    }
+
     private int piece(double at) {
         if (!(at >= x[0] && at <= x[x.length - 1])) { // NaN lands here too
             throw new IllegalArgumentException(

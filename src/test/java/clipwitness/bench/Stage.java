@@ -1,7 +1,6 @@
 package clipwitness.bench;
 
 /** A stage without memory. */
-@FunctionalInterface
 public interface Stage extends Block {
     /** Output in V for a drive in V. */
     double outputFor(double drive);

@@ -27,12 +27,12 @@ final class BesideTheClipper implements HintRule {
 
     @Override
     public List<Hint> look(Evidence evidence) {
-        return Look.hints(evidence.states(Role.UNCHANGED).stream()
+        return Symptom.hints(evidence.states(Role.UNCHANGED).stream()
                 .flatMap(s -> look(evidence, s).stream())
                 .toList());
     }
 
-    private static Optional<Look.Seen> look(Evidence evidence, State state) {
+    private static Optional<Symptom.Seen> look(Evidence evidence, State state) {
         List<Evidence.Pair> pairs = evidence.pairs(state);
         List<Evidence.Pair> clean = pairs.stream()
                 .filter(p -> !p.from().isClipped() && !p.to().isClipped())
@@ -46,7 +46,7 @@ final class BesideTheClipper implements HintRule {
                 CommonShift.of(pairs.stream().map(p -> evidence.shiftOf(p, 1)).toList(), ROUGHNESS_DB);
         return level.flatMap(l -> harmonics(evidence, clipped)
                 .flatMap(h -> look(evidence.job().sheet().limits(), l, h)
-                        .map(look -> new Look.Seen(look, state, evidence(l, h, clean.get(0))))));
+                        .map(look -> new Symptom.Seen(look, state, evidence(l, h, clean.get(0))))));
     }
 
     /** How the harmonics over the fundamental moved; empty where one of them did not move alike at all settings. */
@@ -69,17 +69,17 @@ final class BesideTheClipper implements HintRule {
         return Optional.of(shifts);
     }
 
-    private static Optional<Look> look(Limits limits, CommonShift level, List<CommonShift> harmonics) {
+    private static Optional<Symptom> look(Limits limits, CommonShift level, List<CommonShift> harmonics) {
         double least = limits.of(LimitQuantity.THD);
         if (moved(harmonics, -1, least) && isPattern(harmonics, -1)) {
-            return Optional.of(Look.DULLER);
+            return Optional.of(Symptom.DULLER);
         }
         if (moved(harmonics, 1, least) && isPattern(harmonics, 1)) {
-            return Optional.of(Look.THINNER);
+            return Optional.of(Symptom.THINNER);
         }
         boolean still = !moved(harmonics, -1, least) && !moved(harmonics, 1, least);
         return still && Math.abs(level.mean()) - level.expanded() > limits.of(LimitQuantity.LEVEL)
-                ? Optional.of(Look.OTHER_LEVEL)
+                ? Optional.of(Symptom.OTHER_LEVEL)
                 : Optional.empty();
     }
 

@@ -21,6 +21,7 @@ public final class Hints {
             new NoOutput(),
             new Inverted(),
             new LegMismatch(),
+            new ExtraHum(),
             new CleanPath(),
             new KnobOffset(),
             new BesideTheClipper());

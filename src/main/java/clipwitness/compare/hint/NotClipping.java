@@ -23,13 +23,13 @@ final class NotClipping implements HintRule {
 
     @Override
     public List<Hint> look(Evidence evidence) {
-        return Look.hints(evidence.compared().stream()
+        return Symptom.hints(evidence.compared().stream()
                 .filter(s -> !evidence.hasNoLeg(s))
                 .flatMap(s -> look(s, evidence.clippedBefore(s)).stream())
                 .toList());
     }
 
-    private static Optional<Look.Seen> look(State state, List<Evidence.Pair> clipped) {
+    private static Optional<Symptom.Seen> look(State state, List<Evidence.Pair> clipped) {
         List<Evidence.Pair> clean =
                 clipped.stream().filter(NotClipping::isClean).toList();
         double share = state.role() == Role.UNCHANGED ? 0.5 : 1;
@@ -38,8 +38,8 @@ final class NotClipping implements HintRule {
         if (clean.isEmpty() || clean.size() < share * clipped.size() || quieter) {
             return Optional.empty();
         }
-        Look look = clean.size() == clipped.size() ? Look.NOT_CLIPPING : Look.HARDLY_CLIPPING;
-        return Optional.of(new Look.Seen(
+        Symptom look = clean.size() == clipped.size() ? Symptom.NOT_CLIPPING : Symptom.HARDLY_CLIPPING;
+        return Optional.of(new Symptom.Seen(
                 look, state, evidence(Evidence.atHighestGain(clean).orElseThrow())));
     }
 

@@ -32,18 +32,18 @@ final class OneSideNotClipping implements HintRule {
 
     @Override
     public List<Hint> look(Evidence evidence) {
-        return Look.hints(evidence.compared().stream()
+        return Symptom.hints(evidence.compared().stream()
                 .filter(s -> !evidence.hasOpenLeg(s))
                 .flatMap(s -> look(evidence, s).stream())
                 .toList());
     }
 
-    private static Optional<Look.Seen> look(Evidence evidence, State state) {
+    private static Optional<Symptom.Seen> look(Evidence evidence, State state) {
         List<Evidence.Pair> clipped = evidence.clippedBefore(state);
         return state.role() == Role.UNCHANGED ? sinceBefore(state, clipped) : withGain(evidence, state, clipped);
     }
 
-    private static Optional<Look.Seen> sinceBefore(State state, List<Evidence.Pair> clipped) {
+    private static Optional<Symptom.Seen> sinceBefore(State state, List<Evidence.Pair> clipped) {
         List<Evidence.Pair> open =
                 clipped.stream().filter(p -> opened(p).isPresent()).toList();
         List<Half> halves =
@@ -54,8 +54,8 @@ final class OneSideNotClipping implements HintRule {
         Evidence.Pair top = Evidence.atHighestGain(clipped).orElseThrow();
         boolean goesOn = open.contains(top) || top.change(ItemValue.LEVEL).orElse(0) >= LOUDER_DB;
         return goesOn
-                ? Optional.of(new Look.Seen(
-                        Look.open(halves.get(0)),
+                ? Optional.of(new Symptom.Seen(
+                        Symptom.open(halves.get(0)),
                         state,
                         evidence(Evidence.atHighestGain(open).orElseThrow(), halves.get(0))))
                 : Optional.empty();
@@ -87,11 +87,11 @@ final class OneSideNotClipping implements HintRule {
         return halves.dwell(half) < DWELL * halves.dwell(half.other());
     }
 
-    private static Optional<Look.Seen> withGain(Evidence evidence, State state, List<Evidence.Pair> clipped) {
+    private static Optional<Symptom.Seen> withGain(Evidence evidence, State state, List<Evidence.Pair> clipped) {
         Optional<Evidence.Pair> top = Evidence.atHighestGain(clipped);
         Optional<Half> half = top.flatMap(p -> apart(evidence, p.to()))
                 .filter(h -> apart(evidence, top.get().from()).filter(h::equals).isEmpty());
-        return half.map(h -> new Look.Seen(Look.open(h), state, evidence(top.get(), h)));
+        return half.map(h -> new Symptom.Seen(Symptom.open(h), state, evidence(top.get(), h)));
     }
 
     /** The half that goes on at a setting, where the figures agree on one: clip levels grow apart from the middle to this gain. */

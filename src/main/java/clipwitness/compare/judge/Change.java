@@ -1,5 +1,6 @@
 package clipwitness.compare.judge;
 
+import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -39,7 +40,7 @@ public final class Change {
         parts.addAll(parts(to, figure));
         parts.addAll(drift.of(from, to, figure));
         return new Measured.Value(
-                figure.difference(y.number(), x.number()), figure.item().unit(), bySource(parts), false);
+                figure.difference(y.number(), x.number()), figure.item().unit(), Budget.bySource(parts), false);
     }
 
     /** Share of the first setting in the variance of each source of {@link #of}. */
@@ -51,7 +52,7 @@ public final class Change {
     private List<Contribution> parts(StateAtCondition setting, ItemValue figure) {
         List<Contribution> parts = new ArrayList<>(
                 setting.figure(figure).asValue().map(Measured.Value::budget).orElse(List.of()));
-        repeatability.of(setting, figure).ifPresent(parts::add);
+        parts.addAll(repeatability.of(setting, figure));
         return parts;
     }
 
@@ -70,16 +71,9 @@ public final class Change {
     private static Map<Source, Double> squares(List<Contribution> parts) {
         Map<Source, Double> squares = new EnumMap<>(Source.class);
         for (Contribution c : parts) {
-            squares.merge(c.source(), c.standardUncertainty() * c.standardUncertainty(), Double::sum);
+            squares.merge(c.source(), c.variance(), Double::sum);
         }
         return squares;
-    }
-
-    /** One contribution a source. */
-    static List<Contribution> bySource(List<Contribution> parts) {
-        return squares(parts).entrySet().stream()
-                .map(e -> new Contribution(e.getKey(), Math.sqrt(e.getValue())))
-                .toList();
     }
 
     private static Reason inState(StateAtCondition setting, Measured refused) {

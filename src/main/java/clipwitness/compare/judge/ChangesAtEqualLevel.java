@@ -38,6 +38,6 @@ public final class ChangesAtEqualLevel {
     }
 
     private Measured figure(StateAtCondition setting, int order) {
-        return repeatability.figure(setting, s -> s.levelMatched(order));
+        return repeatability.levelMatched(setting, order);
     }
 }

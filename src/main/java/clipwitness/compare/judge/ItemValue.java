@@ -1,7 +1,6 @@
 package clipwitness.compare.judge;
 
 import clipwitness.compare.result.ItemQuantity;
-import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
@@ -79,9 +78,7 @@ public enum ItemValue {
         return new Measured.Value(
                 number,
                 item.unit(),
-                v.budget().stream()
-                        .map(c -> new Contribution(c.source(), sensitivity * c.standardUncertainty()))
-                        .toList(),
+                v.budget().stream().map(c -> c.times(sensitivity)).toList(),
                 v.isUpperBound());
     }
 

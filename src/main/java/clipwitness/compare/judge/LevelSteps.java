@@ -6,6 +6,7 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.series.CrossingPlace;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
@@ -13,10 +14,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Output against input over level steps: dB out a dB in, and the 1 dB compression point, the input level at which the output's
- * fundamental is 1 dB short of the line of slope 1 through the lowest step (linear interpolation in dB between the steps).
+ * fundamental is 1 dB short of the line of slope 1 through the lowest step, by interpolation in dB between the steps ({@link CrossingPlace}).
  */
 final class LevelSteps {
     private static final double COMPRESSION_DB = 1;
@@ -68,30 +70,30 @@ final class LevelSteps {
     }
 
     private static Measured compressionPoint(List<Step> steps) {
-        for (int i = 1; i < steps.size(); i++) {
-            double short1 = shortfall(steps, i);
-            double short0 = shortfall(steps, i - 1);
-            if (short1 >= COMPRESSION_DB && short0 < COMPRESSION_DB) {
-                return crossing(steps, i, short0, short1);
-            }
-        }
-        return Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED);
+        double[] inputs = steps.stream().mapToDouble(Step::inputDb).toArray();
+        double[] shortfalls = IntStream.range(0, steps.size())
+                .mapToDouble(i -> shortfall(steps, i))
+                .toArray();
+        boolean rises = IntStream.range(1, steps.size()).allMatch(i -> inputs[i] > inputs[i - 1]);
+        return steps.size() < 2 || !rises
+                ? Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED)
+                : CrossingPlace.of(inputs, shortfalls, COMPRESSION_DB)
+                        .map(place -> crossing(steps, place, shortfalls))
+                        .orElse(Measured.refused(Unit.VOLT, FigureReason.NOT_REACHED));
     }
 
-    private static Measured crossing(List<Step> steps, int i, double short0, double short1) {
-        Step below = steps.get(i - 1);
-        double width = steps.get(i).inputDb - below.inputDb;
-        double db = below.inputDb + (COMPRESSION_DB - short0) / (short1 - short0) * width;
-        double input = Decibels.toAmplitude(db);
-        double perShortfall = input / Decibels.PER_RELATIVE_AMPLITUDE * width / (short1 - short0);
-        double noise = Math.hypot(steps.get(i).uncertaintyDb, steps.get(0).uncertaintyDb);
-        // Between two steps the bend is not known: the chord errs by at most a quarter of a step.
-        double method = input / Decibels.PER_RELATIVE_AMPLITUDE * width / 4 / Math.sqrt(3);
+    private static Measured crossing(List<Step> steps, CrossingPlace place, double[] shortfalls) {
+        int above = place.above();
+        double width = steps.get(above).inputDb - steps.get(above - 1).inputDb;
+        double input = Decibels.toAmplitude(place.at());
+        double perDecibel = input / Decibels.PER_RELATIVE_AMPLITUDE;
+        double noise = Math.hypot(steps.get(above).uncertaintyDb, steps.get(0).uncertaintyDb);
         return Measured.of(
                 input,
                 Unit.VOLT,
-                new Contribution(Source.NOISE, perShortfall * noise),
-                new Contribution(Source.METHOD, method));
+                new Contribution(
+                        Source.NOISE, perDecibel * width / (shortfalls[above] - shortfalls[above - 1]) * noise),
+                new Contribution(Source.METHOD, perDecibel * place.bound() / Math.sqrt(3)));
     }
 
     private static double shortfall(List<Step> steps, int i) {

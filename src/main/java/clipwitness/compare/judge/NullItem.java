@@ -1,5 +1,6 @@
 package clipwitness.compare.judge;
 
+import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -34,7 +35,7 @@ public final class NullItem {
         parts.add(new Contribution(Source.NOISE, noise(value.get(), remainder)));
         repeatability.ofRemainder(from).ifPresent(parts::add);
         repeatability.ofRemainder(to).ifPresent(parts::add);
-        return inDecibels(value.get(), remainder, Change.bySource(parts));
+        return inDecibels(value.get(), remainder, Budget.bySource(parts));
     }
 
     /** Share of the first setting in the variance of each source of {@link #of}: of the noise, which comes from both alike, one half. */
@@ -54,7 +55,9 @@ public final class NullItem {
         }
         double twice = repeatability
                 .ofRemainder(setting)
-                .map(c -> 2 * Math.sqrt(2) * c.standardUncertainty()) // once for each capture, k = 2
+                .map(c -> Budget.coverageFactor(List.of(c))
+                        * Math.sqrt(2)
+                        * c.standardUncertainty()) // once for each capture
                 .orElse(0.0);
         return Measured.of(Decibels.ofAmplitude(Math.hypot(noise.getAsDouble(), twice)), Unit.DECIBEL);
     }
@@ -75,17 +78,13 @@ public final class NullItem {
     }
 
     private static Measured inDecibels(Measured.Value depth, double remainder, List<Contribution> linear) {
-        double variance = 0;
-        for (Contribution c : linear) {
-            variance += c.standardUncertainty() * c.standardUncertainty();
-        }
-        double expanded = 2 * Math.sqrt(variance);
-        double half = Decibels.ofAmplitude((remainder + expanded) / remainder) / 2;
-        List<Contribution> budget = new ArrayList<>();
-        for (Contribution c : linear) {
-            double share = variance > 0 ? c.standardUncertainty() / Math.sqrt(variance) : 0;
-            budget.add(new Contribution(c.source(), half * share));
-        }
+        double factor = Budget.coverageFactor(linear);
+        double uncertainty = Budget.standardUncertainty(linear);
+        double expanded = factor * uncertainty;
+        double half = Decibels.ofAmplitude((remainder + expanded) / remainder) / factor;
+        List<Contribution> budget = linear.stream()
+                .map(c -> c.times(uncertainty > 0 ? half / uncertainty : 0))
+                .toList();
         boolean bound = depth.isUpperBound() || expanded >= remainder;
         return new Measured.Value(depth.number(), depth.unit(), budget, bound);
     }

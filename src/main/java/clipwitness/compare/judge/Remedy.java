@@ -1,8 +1,10 @@
 package clipwitness.compare.judge;
 
+import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.FrameReason;
@@ -33,14 +35,18 @@ public final class Remedy {
     private final Map<Source, Double> stays;
     private final About about;
     private final int runs;
+    private final WaveformResult wave;
     private final double wanted;
 
-    private Remedy(Measured.Value change, Map<Source, Double> stays, About about, int runs, double distance) {
+    private Remedy(
+            Measured.Value change, Map<Source, Double> stays, About about, StateAtCondition again, double distance) {
         this.change = change;
         this.stays = stays;
         this.about = about;
-        this.runs = runs;
-        this.wanted = distance * distance / 4;
+        this.runs = again.runs();
+        this.wave = again.first();
+        double standard = distance / Budget.coverageFactor(change.budget());
+        this.wanted = standard * standard;
     }
 
     /**
@@ -71,7 +77,7 @@ public final class Remedy {
                 Argument.word(RemedyRemark.STATE_AGAIN, to.name()),
                 Argument.word(Word.QUOTED, from.name()),
                 Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from.name()));
-        return new Remedy(change, stays, about, to.runs(), distance).remark(distance);
+        return new Remedy(change, stays, about, to, distance).remark(distance);
     }
 
     /**
@@ -84,7 +90,7 @@ public final class Remedy {
                 Argument.word(Word.EACH_STATE),
                 Argument.word(Word.THE_OTHER),
                 Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES));
-        return new Remedy(change, new EnumMap<>(Source.class), about, setting.runs(), distance).remark(distance);
+        return new Remedy(change, new EnumMap<>(Source.class), about, setting, distance).remark(distance);
     }
 
     /** A remark where there is no figure at all. */
@@ -135,7 +141,9 @@ public final class Remedy {
     private Optional<Remark> range() {
         return times(EnumSet.of(Source.CONVERTER_STEP))
                 .map(n -> (int) Math.ceil(Math.sqrt(n)))
-                .map(n -> counted(RemedyRemark.FINER_RANGE, n));
+                .map(n -> FinerRange.holds(wave, FinerRange.USUAL_BITS, n)
+                        ? counted(RemedyRemark.FINER_RANGE, n)
+                        : counted(RemedyRemark.MORE_BITS, (int) Math.ceil(Math.log(n) / Math.log(2))));
     }
 
     private Optional<Remark> moreRuns() {

@@ -1,32 +1,30 @@
 package clipwitness.compare.judge;
 
-import clipwitness.compare.result.CaptureResult;
 import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
-import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.quantity.Unit;
+import clipwitness.measure.series.GainSlope;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * How well a figure comes back when the controls are set again.
- *
- * <p>Where two or more runs exist anywhere, the standard deviation between runs, pooled over all settings that have several, divided
- * by the root of the number of runs in the state. Else the slope of the figure over the gain control (the mean of the slopes to the
- * neighbouring settings) times the knob's repeatability, and none at 0 % and 100 %, which are end stops.
+ * How well a figure comes back when the controls are set again: the slope of the figure over the gain control times the knob's standard
+ * deviation, none at 0 % and 100 %, which are end stops, and the scatter of runs that is no knob; both over the root of the number of runs.
+ * The knob is the job sheet's, pooled with what the level's runs show ({@link RunFit}). A state that was captured at one position only
+ * borrows the slope of the state that was captured at the same position and at others; where there is none, the runs at such positions show
+ * the whole.
  */
 public final class Repeatability {
     private static final double END_STOP_LOW = 0;
@@ -37,53 +35,70 @@ public final class Repeatability {
             EnumSet.of(WaveformQuantity.FREQUENCY, WaveformQuantity.INPUT_FUNDAMENTAL, WaveformQuantity.INPUT_THD);
 
     private final Catalogue catalogue;
+    private final SlopeOverGain slopes;
     private final List<StateAtCondition> repeated;
-    private final double knobPercent;
-    private final Map<ItemValue, OptionalDouble> pooled = new EnumMap<>(ItemValue.class);
-    private final Map<WaveformQuantity, OptionalDouble> pooledQuantities = new EnumMap<>(WaveformQuantity.class);
+    private final RunFit level;
+    private final Map<String, Fits> fits = new HashMap<>();
 
     public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
+        this.slopes = new SlopeOverGain(catalogue);
         this.repeated = catalogue.all().stream().filter(s -> s.runs() > 1).toList();
-        this.knobPercent = 100 * bench.knobRepeatability();
-        for (ItemValue figure : ItemValue.values()) {
-            pooled.put(figure, pooled(s -> s.figure(figure)));
-        }
-        for (WaveformQuantity quantity : WaveformQuantity.values()) {
-            pooledQuantities.put(quantity, pooled(s -> s.figure(quantity)));
-        }
+        this.level = RunFit.ofLevel(100 * bench.knobRepeatability(), runs(figure(ItemValue.LEVEL), true));
     }
 
-    /** Contribution to the figure of one setting, in the figure's unit; empty where nothing is known or needed. */
-    Optional<Contribution> of(StateAtCondition setting, ItemValue figure) {
-        return of(setting, pooled.get(figure), (a, b) -> slopeBetween(a, b, s -> s.figure(figure)));
+    /** One kind of figure: its name, and its value at a setting. */
+    private record Figure(String name, Function<StateAtCondition, Measured> at) {}
+
+    /**
+     * How the runs of one kind of figure differ.
+     *
+     * @param sloped   at end stops, and where the slope over the gain control is well known
+     * @param slopeless between the end stops where there is no slope: knob and all
+     */
+    private record Fits(RunFit sloped, RunFit slopeless) {}
+
+    private static Figure figure(ItemValue figure) {
+        return new Figure("item " + figure, s -> s.figure(figure));
+    }
+
+    private static Figure figure(WaveformQuantity quantity) {
+        return new Figure("figure " + quantity, s -> s.figure(quantity));
+    }
+
+    /** Contributions to the figure of one setting, in the figure's unit; none where nothing is known or needed. */
+    List<Contribution> of(StateAtCondition setting, ItemValue figure) {
+        return of(setting, figure(figure));
     }
 
     /** The same for a figure in its own unit; none for what the gain control does not set. */
-    Optional<Contribution> of(StateAtCondition setting, WaveformQuantity quantity) {
-        return NOT_SET.contains(quantity)
-                ? Optional.empty()
-                : of(setting, pooledQuantities.get(quantity), (a, b) -> slopeBetween(a, b, s -> s.figure(quantity)));
+    List<Contribution> of(StateAtCondition setting, WaveformQuantity quantity) {
+        return NOT_SET.contains(quantity) ? List.of() : of(setting, figure(quantity));
     }
 
-    private Optional<Contribution> of(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
-        return of(setting, pooled(figure), (a, b) -> slopeBetween(a, b, figure));
-    }
-
-    private Optional<Contribution> of(
-            StateAtCondition setting,
-            OptionalDouble spread,
-            ToDoubleBiFunction<StateAtCondition, StateAtCondition> slope) {
-        return spread.isPresent()
-                ? Optional.of(new Contribution(Source.REPEATABILITY, spread.getAsDouble() / Math.sqrt(setting.runs())))
-                : knob(setting, slope);
+    private List<Contribution> of(StateAtCondition setting, Figure figure) {
+        double runs = effectiveRuns(setting, figure);
+        Fits known = fits(figure);
+        if (!isBetweenStops(setting)) {
+            return known.sloped.scatter(runs).stream().toList();
+        }
+        Optional<GainSlope> slope = slope(setting, figure);
+        return slope.isEmpty()
+                ? known.slopeless.scatter(runs).stream().toList()
+                : Stream.of(level.knob(slope.get().effective(), runs), known.sloped.scatter(runs))
+                        .flatMap(Optional::stream)
+                        .toList();
     }
 
     /** A capture's figures and harmonics with this contribution. */
     public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> with(v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
-                        h.order(), h.amplitude(), with(h.level(), of(setting, s -> s.harmonic(h.order()))), h.phase()));
+                        h.order(), h.amplitude(), with(h.level(), ofHarmonic(setting, h.order())), h.phase()));
+    }
+
+    private List<Contribution> ofHarmonic(StateAtCondition setting, int order) {
+        return of(setting, new Figure("harmonic " + order, s -> s.harmonic(order)));
     }
 
     /** A figure of a setting with this contribution. */
@@ -91,51 +106,40 @@ public final class Repeatability {
         return with(setting.figure(quantity), of(setting, quantity));
     }
 
-    /** The same for any figure. */
-    public Measured figure(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
-        return with(figure.apply(setting), of(setting, figure));
+    /** A harmonic of a setting over the rms with this contribution. */
+    Measured levelMatched(StateAtCondition setting, int order) {
+        Figure figure = new Figure("matched " + order, s -> s.levelMatched(order));
+        return with(figure.at.apply(setting), of(setting, figure));
     }
 
-    private static Measured with(Measured figure, Optional<Contribution> contribution) {
-        return figure.asValue()
-                .flatMap(v -> contribution.map(c -> (Measured) v.plus(c.source(), c.standardUncertainty())))
-                .orElse(figure);
+    private static Measured with(Measured figure, List<Contribution> contributions) {
+        return figure.asValue().map(v -> (Measured) v.plus(contributions)).orElse(figure);
     }
 
     /**
-     * Whether nothing is known of how well a figure comes back: the control stands between its end stops, was set once, and was captured at
-     * this one position.
+     * Whether nothing is known of how well a figure comes back: the control stands between its end stops, no slope over it is known, and
+     * nowhere was such a position set twice.
      */
     boolean isUnknown(StateAtCondition setting) {
+        Figure level = figure(ItemValue.LEVEL);
         return isBetweenStops(setting)
-                && pooled.get(ItemValue.LEVEL).isEmpty()
-                && catalogue.alongGain(setting).size() < 2;
+                && slope(setting, level).isEmpty()
+                && runs(level, false).isEmpty();
     }
 
     /**
-     * Contribution to the linear remainder of a null: how far two cycles of one state differ when the knob is set again, from the
-     * remainder between neighbouring settings of the gain control.
+     * Contribution to the linear remainder of a null, which takes one capture of each state: how far two cycles of one state differ when
+     * the knob is set again.
      */
     Optional<Contribution> ofRemainder(StateAtCondition setting) {
-        return knob(
-                setting,
-                (a, b) -> NullItem.remainder(a, b).orElse(0.0) / Math.abs(Catalogue.gain(b) - Catalogue.gain(a)));
-    }
-
-    private Optional<Contribution> knob(
-            StateAtCondition setting, ToDoubleBiFunction<StateAtCondition, StateAtCondition> slope) {
         if (!isBetweenStops(setting)) {
             return Optional.empty();
         }
-        double sum = 0;
-        int chords = 0;
-        for (StateAtCondition neighbour : catalogue.around(setting)) {
-            if (!neighbour.condition().equals(setting.condition())) {
-                sum += Math.abs(slope.applyAsDouble(setting, neighbour));
-                chords++;
-            }
-        }
-        return sum > 0 ? Optional.of(new Contribution(Source.KNOB, sum / chords * knobPercent)) : Optional.empty();
+        return alike(setting)
+                .map(slopes::ofRemainder)
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .flatMap(slope -> level.knob(slope.getAsDouble(), 1));
     }
 
     /** Whether a control stands where it may be set amiss: not at an end stop. */
@@ -144,48 +148,64 @@ public final class Repeatability {
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }
 
-    private static double slopeBetween(
-            StateAtCondition a, StateAtCondition b, Function<StateAtCondition, Measured> figure) {
-        Optional<Measured.Value> from = figure.apply(a).asValue();
-        Optional<Measured.Value> to = figure.apply(b).asValue();
-        return from.isPresent() && to.isPresent()
-                ? difference(from.get(), to.get()) / (Catalogue.gain(b) - Catalogue.gain(a))
-                : 0;
+    /** The slope at a setting, else at the same position in another state. */
+    private Optional<GainSlope> slope(StateAtCondition setting, Figure figure) {
+        return alike(setting)
+                .map(s -> slopes.of(s, figure.at))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
-    private static double difference(Measured.Value from, Measured.Value to) {
-        double difference = to.number() - from.number();
-        return to.unit() == Unit.DEGREE ? Math.IEEEremainder(difference, 360) : difference;
+    /** The setting, then those of the other states under its condition. */
+    private Stream<StateAtCondition> alike(StateAtCondition setting) {
+        return Stream.concat(
+                Stream.of(setting),
+                catalogue.all().stream()
+                        .filter(s -> s.condition().equals(setting.condition())
+                                && !s.state().equals(setting.state())));
     }
 
-    private OptionalDouble pooled(Function<StateAtCondition, Measured> figure) {
-        double squares = 0;
-        int freedom = 0;
-        for (StateAtCondition s : repeated) {
-            double[] runs = meansOfRuns(s, figure);
-            if (runs.length > 1) {
-                double mean = 0;
-                for (double r : runs) {
-                    mean += r / runs.length;
-                }
-                for (double r : runs) {
-                    squares += (r - mean) * (r - mean);
-                }
-                freedom += runs.length - 1;
-            }
-        }
-        return freedom == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
-    }
-
-    private static double[] meansOfRuns(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
-        Collection<List<CaptureResult>> byRun = setting.replicates().stream()
-                .collect(Collectors.groupingBy(c -> c.row().run()))
+    /** Number of runs in the mean of a figure; fewer where one of them has most of the captures. */
+    private static double effectiveRuns(StateAtCondition setting, Figure figure) {
+        Collection<Long> counts = setting.replicates().stream()
+                .filter(c -> figure.at.apply(setting.only(c)).value().isPresent())
+                .collect(Collectors.groupingBy(c -> c.row().run(), Collectors.counting()))
                 .values();
-        return byRun.stream()
-                .map(run ->
-                        figure.apply(new StateAtCondition(setting.state(), setting.label(), setting.condition(), run)))
-                .flatMap(m -> m.asValue().stream())
-                .mapToDouble(Measured.Value::number)
-                .toArray();
+        double sum = counts.stream().mapToDouble(Long::doubleValue).sum();
+        double squares = counts.stream().mapToDouble(n -> (double) n * n).sum();
+        return squares > 0 ? sum * sum / squares : 1;
+    }
+
+    private Fits fits(Figure figure) {
+        Fits found = fits.get(figure.name);
+        if (found == null) {
+            boolean isLevel = figure.name.equals(figure(ItemValue.LEVEL).name);
+            found = new Fits(
+                    isLevel ? level : level.ofFigure(runs(figure, true)),
+                    RunFit.ofSheet(0).ofFigure(runs(figure, false)));
+            fits.put(figure.name, found);
+        }
+        return found;
+    }
+
+    /** Settings that were set more than once: with a slope that is well known or none to know, or without one. */
+    private List<RunVariance> runs(Figure figure, boolean sloped) {
+        return repeated.stream()
+                .flatMap(s -> sloped ? sloped(s, figure).stream() : slopeless(s, figure).stream())
+                .toList();
+    }
+
+    private Optional<RunVariance> sloped(StateAtCondition setting, Figure figure) {
+        return isBetweenStops(setting)
+                ? slope(setting, figure)
+                        .filter(GainSlope::isWellKnown)
+                        .flatMap(s -> RunVariance.of(setting, figure.at, s.slope()))
+                : RunVariance.of(setting, figure.at, 0);
+    }
+
+    private Optional<RunVariance> slopeless(StateAtCondition setting, Figure figure) {
+        return isBetweenStops(setting) && slope(setting, figure).isEmpty()
+                ? RunVariance.of(setting, figure.at, 0)
+                : Optional.empty();
     }
 }

@@ -1,12 +1,14 @@
 package clipwitness.compare.judge;
 
 import clipwitness.compare.result.Decision;
+import clipwitness.measure.Budget;
 import clipwitness.measure.Measured;
+import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Erf;
 
 /**
  * A tolerance interval and the decision rule on it: guard bands as wide as the expanded uncertainty (JCGM 106:2012, 8.3;
- * ILAC-G8:09/2019, 4.2.3), normal distribution. Pass when [y - U, y + U] lies inside, fail when it lies outside, undecided between.
+ * ILAC-G8:09/2019, 4.2.3). The value is distributed normally, or as Student's t where its uncertainty has finite degrees of freedom. Pass when [y - U, y + U] lies inside, fail when it lies outside, undecided between.
  *
  * @param lower lower limit, negative infinity where there is none
  * @param upper upper limit, positive infinity where there is none
@@ -39,10 +41,11 @@ record Tolerance(double lower, double upper) {
         return outside && !value.isUpperBound() ? Decision.FAIL : Decision.UNDECIDED;
     }
 
-    /** Probability that the true value lies inside (JCGM 106:2012, 7.3 and 7.4). */
+    /** Probability that the true value lies inside (JCGM 106:2012, 7.3 and 7.4; JCGM 101:2008, 6.4.9, for finite degrees of freedom). */
     double conformanceProbability(Measured.Value value) {
         double u = value.standardUncertainty();
-        return normal(upper - value.number(), u) - normal(lower - value.number(), u);
+        double freedom = Budget.degreesOfFreedom(value.budget());
+        return below(upper - value.number(), u, freedom) - below(lower - value.number(), u, freedom);
     }
 
     /** Distance of a value from the nearer limit, 0 or more. */
@@ -50,10 +53,12 @@ record Tolerance(double lower, double upper) {
         return Math.min(Math.abs(value - lower), Math.abs(upper - value));
     }
 
-    private static double normal(double distance, double u) {
+    private static double below(double distance, double u, double freedom) {
         if (Double.isInfinite(distance) || u == 0) {
             return distance >= 0 ? 1 : 0;
         }
-        return 0.5 * Erf.erfc(-distance / (u * Math.sqrt(2)));
+        return Double.isInfinite(freedom)
+                ? 0.5 * Erf.erfc(-distance / (u * Math.sqrt(2)))
+                : new TDistribution(null, freedom).cumulativeProbability(distance / u);
     }
 }

@@ -1,6 +1,7 @@
 package clipwitness.compare.ready;
 
 import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.FinerRange;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Missing;
@@ -10,7 +11,6 @@ import clipwitness.job.Job;
 import clipwitness.job.LimitQuantity;
 import clipwitness.job.Role;
 import clipwitness.job.State;
-import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
@@ -28,9 +28,8 @@ import java.util.OptionalDouble;
 /** What is missing before the unit is opened, most important first: a list to work through at the bench. */
 final class BenchList {
     private static final double PERIODS_FOR_HUM = 5;
+    private static final int MOST_HARMONICS = 20;
     private static final double USUAL_MAINS = 50; // Hz; the longer period of the two that are in use
-    private static final int USUAL_BITS = 8;
-    private static final double HALF = 0.5;
 
     private final Job job;
     private final Catalogue catalogue;
@@ -73,7 +72,7 @@ final class BenchList {
     private void doubts(Severity severity) {
         for (CaptureResult c : captures) {
             for (Doubt d : c.doubts()) {
-                if (d.severity() == severity && d.code() != DoubtCode.UNIT_ASSUMED) {
+                if (d.severity() == severity && canBeMended(c, d)) {
                     Remark what = Remark.of(
                             BenchRemark.DOUBTED, Argument.name(c.row().file()), Argument.sentence(d.reason()));
                     missing.add(new Missing(d.code().code(), what, d.refuses()));
@@ -82,16 +81,28 @@ final class BenchList {
         }
     }
 
+    /** A unit that the file does not state is no fault of the capture, and harmonics beyond all that are counted are the unit's. */
+    private static boolean canBeMended(CaptureResult capture, Doubt doubt) {
+        boolean isBeyondTheLast = doubt.code() == DoubtCode.UNDERSAMPLED
+                && capture.waveform()
+                        .filter(w -> w.harmonicCount() >= MOST_HARMONICS)
+                        .isPresent();
+        return doubt.code() != DoubtCode.UNIT_ASSUMED && !isBeyondTheLast;
+    }
+
     private void settings(State state) {
         List<StateAtCondition> settings = catalogue.of(state.name());
         if (settings.isEmpty()) {
             return;
         }
         Argument label = Argument.name(state.label());
-        if (settings.stream().noneMatch(s -> catalogue.alongGain(s).size() > 1)) {
+        boolean hasControl =
+                settings.stream().anyMatch(s -> s.condition().gainPercent().isPresent());
+        if (hasControl
+                && settings.stream().noneMatch(s -> catalogue.alongGain(s).size() > 1)) {
             add(BenchRemark.ONE_GAIN_SETTING, label);
         }
-        if (settings.stream().noneMatch(s -> s.runs() > 1)) {
+        if (hasControl && settings.stream().noneMatch(s -> s.runs() > 1)) {
             add(BenchRemark.NO_REPLICATE, label);
         }
         if (settings.stream().noneMatch(s -> s.first().values().containsKey(WaveformQuantity.GAIN))) {
@@ -136,25 +147,17 @@ final class BenchList {
         }
     }
 
-    /** A wave that leaves more than half of the converter's codes unused. */
+    /** A wave that the next finer vertical range would hold too. */
     private void screen(CaptureResult capture) {
         Optional<WaveformResult> wave = capture.waveform();
-        OptionalDouble step = wave.map(w -> w.range().codeStep()).orElse(OptionalDouble.empty());
-        if (step.isEmpty()) {
+        if (wave.isEmpty() || !FinerRange.nextHolds(wave.get(), bits(capture))) {
             return;
         }
-        double span = peak(wave.get(), WaveformQuantity.PEAK_UP) + peak(wave.get(), WaveformQuantity.PEAK_DOWN);
-        double used = span / step.getAsDouble() / Math.pow(2, bits(capture));
-        if (span > 0 && used < HALF) {
-            add(
-                    BenchRemark.SCREEN_HALF_EMPTY,
-                    Argument.name(capture.row().file()),
-                    Argument.decimals(100 * used, Unit.PERCENT, 0));
-        }
-    }
-
-    private static double peak(WaveformResult wave, WaveformQuantity quantity) {
-        return wave.get(quantity).asValue().map(Measured.Value::number).orElse(0.0);
+        FinerRange.used(wave.get(), bits(capture))
+                .ifPresent(used -> add(
+                        BenchRemark.SCREEN_HALF_EMPTY,
+                        Argument.name(capture.row().file()),
+                        Argument.decimals(100 * used, Unit.PERCENT, 0)));
     }
 
     private int bits(CaptureResult capture) {
@@ -165,7 +168,7 @@ final class BenchList {
                 .filter(b -> b.isPresent())
                 .mapToInt(b -> b.getAsInt())
                 .findFirst()
-                .orElse(USUAL_BITS);
+                .orElse(FinerRange.USUAL_BITS);
     }
 
     private void rails(List<State> before) {

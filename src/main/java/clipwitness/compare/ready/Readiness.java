@@ -8,6 +8,7 @@ import clipwitness.compare.judge.NullItem;
 import clipwitness.compare.judge.PairDoubts;
 import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ItemQuantity;
@@ -41,9 +42,10 @@ public final class Readiness {
      * Looks at a job before the work.
      *
      * @param job      the job
-     * @param captures captures of its states before the work, read and measured
+     * @param measured captures of its states before the work, read and measured
      */
-    public static ReadyResult of(Job job, List<CaptureResult> captures) {
+    public static ReadyResult of(Job job, List<CaptureResult> measured) {
+        List<CaptureResult> captures = ReplicatesThatDiffer.refused(measured);
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Readiness readiness = new Readiness(job, catalogue);
         List<ReadyItem> items = new ArrayList<>();

@@ -32,9 +32,6 @@ final class WaveformDoubts {
     static List<Doubt> ofFit(FittedWave output, Samples samples, WaveformInput capture) {
         double found = output.fit().cyclesPerSample() * capture.output().sampleRate();
         OptionalDouble expected = capture.expectedFrequency();
-        if (!output.hasFundamental()) {
-            return List.of(noFundamental(expected, Severity.REFUSAL));
-        }
         return Stream.of(
                         overRange(output, samples, capture.outputScale(), Severity.REFUSAL),
                         lowResolution(output, samples),
@@ -72,6 +69,17 @@ final class WaveformDoubts {
 
     private static Argument hertz(double frequency) {
         return Argument.significant(frequency, Unit.HERTZ, 6);
+    }
+
+    /** An output without a line at the expected frequency, in Hz, with the line that is there, if there is one. */
+    static Doubt noFundamental(double expected, OptionalDouble strongest) {
+        return strongest.isEmpty()
+                ? noFundamental(OptionalDouble.of(expected), Severity.REFUSAL)
+                : Doubt.of(
+                        Severity.REFUSAL,
+                        DoubtReason.NO_FUNDAMENTAL_NEAR_BUT,
+                        hertz(expected),
+                        Argument.significant(strongest.getAsDouble(), Unit.HERTZ, 4));
     }
 
     static Optional<Doubt> fewPeriods(double periods) {

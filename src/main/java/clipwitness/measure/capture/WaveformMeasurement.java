@@ -3,9 +3,9 @@ package clipwitness.measure.capture;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalRange;
 import clipwitness.measure.Measured;
-import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.transfer.TransferMeasurement;
 import clipwitness.measure.transfer.TransferValues;
 import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
@@ -27,8 +27,17 @@ import java.util.OptionalDouble;
 
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
+    /** Times that a slow wave and the harmonics are fitted in turn: each shares little with the other. */
+    private static final int ROUNDS = 3;
+
     private static final int MOST_HARMONICS = 20;
     private static final double SAMPLES_PER_HARMONIC = 3;
+    /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
+    private static final double LEFT_OVER = 0.2;
+
+    private static final int HIGHEST_ORDER = 6;
+    private static final double CLOSE = 0.02;
+    private static final List<Double> MAINS = List.of(50.0, 60.0);
 
     private final WaveformInput capture;
     private final Samples samples;
@@ -64,12 +73,22 @@ public final class WaveformMeasurement {
         }
         OptionalDouble start = start();
         if (start.isEmpty() || harmonics(start.getAsDouble()) < 1) {
-            doubts.add(WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL));
+            doubts.add(noFundamental());
             return refusal();
         }
         WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
         WaveformDoubts.undersampled(1 / start.getAsDouble()).ifPresent(doubts::add);
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
+    }
+
+    /** All channels fitted, the output with its mean cycle. */
+    private record Fit(JointFit joint, FittedWave output) {
+        static Fit of(List<Samples> channels, double start, int harmonics) {
+            JointFit joint = JointFit.of(channels, start, harmonics);
+            double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
+            return new Fit(
+                    joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
+        }
     }
 
     private OptionalDouble start() {
@@ -89,13 +108,30 @@ public final class WaveformMeasurement {
         InputScreen inputScreen = new InputScreen(capture);
         List<Samples> channels = new ArrayList<>(List.of(samples));
         inputScreen.usableSamples().ifPresent(channels::add);
-        JointFit joint = JointFit.of(channels, start, harmonics(start));
-        double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-        FittedWave output = FittedWave.of(samples, joint.channels().get(0), origin);
-        doubts.addAll(WaveformDoubts.ofFit(output, samples, capture));
+        Fit raw = Fit.of(channels, start, harmonics(start));
+        OptionalDouble lower = lowerFundamental(start, raw.output);
+        if (lower.isPresent()) {
+            return measuredFrom(lower.getAsDouble());
+        }
+        if (!raw.output.hasFundamental()) {
+            doubts.add(noFundamental());
+            return refusal();
+        }
+        doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
         if (isRefused()) {
             return refusal();
         }
+        Optional<SlowSearch> slow = SlowSearch.of(samples, raw.output, sampleRate);
+        Fit fit = raw;
+        for (int round = 0; round < ROUNDS && slow.isPresent(); round++) {
+            channels.set(0, slow.get().without(samples));
+            fit = Fit.of(channels, start, harmonics(start));
+            slow = Optional.of(slow.get().and(channels.get(0), fit.output));
+        }
+        slow.ifPresent(s -> doubts.add(s.doubt()));
+        JointFit joint = fit.joint;
+        FittedWave output = fit.output;
+        double origin = output.origin();
         Optional<FittedWave> input = inputScreen
                 .usableSamples()
                 .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
@@ -104,11 +140,14 @@ public final class WaveformMeasurement {
         Extreme down = ExtremeSearch.of(output, -1);
         values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
         OutputValues.write(values, output, up, down, sampleRate);
-        Optional<TransferCurve> curve = input.map(i -> TransferValues.write(values, output, i, up, down));
+        double hertz = joint.cyclesPerSample() * sampleRate;
+        Optional<TransferMeasurement> transfer =
+                input.map(i -> TransferValues.write(values, output, i, up, down, hertz));
         if (capture.input().isPresent() && input.isEmpty()) {
             TransferValues.refuse(values, inputScreen.reason());
         }
         doubts.addAll(inputScreen.doubts());
+        transfer.flatMap(TransferMeasurement::doubt).ifPresent(doubts::add);
         return new WaveformResult(
                 values,
                 HarmonicList.of(output),
@@ -116,9 +155,40 @@ public final class WaveformMeasurement {
                 Optional.of(HarmonicList.spectrum(output, sampleRate)),
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
-                curve,
-                new VerticalRange(perDivision(), output.codeStep()),
+                transfer.map(TransferMeasurement::curve),
+                slow.map(SlowSearch::tone),
+                new VerticalRange(perDivision(), raw.output.codeStep()),
                 doubts);
+    }
+
+    /**
+     * The line that is there where the one at the expected frequency is only a harmonic of it: the fit then leaves most of the wave, and the
+     * strongest line is an aliquot part of the one that was fitted. Hum of the mains is no such line.
+     */
+    private OptionalDouble lowerFundamental(double start, FittedWave output) {
+        boolean fits = output.scatter() < LEFT_OVER * output.fit().amplitude(1);
+        if (fits || capture.expectedFrequency().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble strongest = FundamentalSearch.strongest(samples);
+        double line = strongest.orElse(start);
+        double order = start / line;
+        boolean isAliquot = Math.rint(order) >= 2
+                && Math.rint(order) <= HIGHEST_ORDER
+                && Math.abs(order - Math.rint(order)) < CLOSE * order;
+        return isAliquot && MAINS.stream().noneMatch(m -> Math.abs(line * sampleRate / m - 1) < CLOSE)
+                ? strongest
+                : OptionalDouble.empty();
+    }
+
+    private Doubt noFundamental() {
+        if (capture.expectedFrequency().isEmpty()) {
+            return WaveformDoubts.noFundamental(capture.expectedFrequency(), Severity.REFUSAL);
+        }
+        OptionalDouble line = FundamentalSearch.strongest(samples);
+        return WaveformDoubts.noFundamental(
+                capture.expectedFrequency().getAsDouble(),
+                line.isPresent() ? OptionalDouble.of(line.getAsDouble() * sampleRate) : line);
     }
 
     private Measured frequency(JointFit joint, FittedWave output) {

@@ -2,6 +2,7 @@ package clipwitness.measure.transfer;
 
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.HarmonicFit;
+import clipwitness.signal.Root;
 
 /**
  * The fitted input on the output's time axis: mean removed, the delay between the two fundamentals taken out, turned over where the unit
@@ -49,6 +50,26 @@ final class AlignedInput {
             }
         }
         return sum;
+    }
+
+    /** Whether nothing but the fundamental stands out of the noise. */
+    boolean isSine() {
+        for (int k = 2; k <= cosines.length; k++) {
+            if (cosines[k - 1] != 0 || sines[k - 1] != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Where the falling input has the value that the rising one has at a phase.
+     *
+     * @param rising phase from -0.25 to 0.25 cycles
+     */
+    double fallingLike(double rising) {
+        double wanted = at(rising);
+        return Root.between(cycles -> at(cycles) - wanted, 0.25, 0.75).orElse(0.5 - rising);
     }
 
     /** Variance of its mean over a rising and a falling crossing, V²: noise of even harmonics, for odd ones cancel and the mean is out. */

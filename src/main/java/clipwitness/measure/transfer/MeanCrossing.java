@@ -11,8 +11,9 @@ import clipwitness.signal.WeightedPoints;
  *
  * @param value V
  * @param noise standard uncertainty, V
+ * @param apart half the distance of the two crossings beyond what noise makes of it, V: a bound
  */
-record MeanCrossing(double value, double noise) {
+record MeanCrossing(double value, double noise, double apart) {
     private static final double WIDEST = 0.03;
 
     /** Where the crossing of an input that may be distorted is looked for, in cycles. */
@@ -28,7 +29,10 @@ record MeanCrossing(double value, double noise) {
         double ofOutput = output.scatter() * Math.sqrt(variance);
         double gain = up.slopeAt(rising) / (2 * Math.PI * aligned.amplitude());
         double ofInput = gain * Math.sqrt(aligned.crossingVariance());
-        return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, Math.hypot(ofOutput, ofInput));
+        double noise = Math.hypot(ofOutput, ofInput);
+        double half = (up.at(rising) - down.at(falling)) / 2;
+        double apart = Math.sqrt(Math.max(0, half * half - noise * noise));
+        return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, noise, apart);
     }
 
     private static double crossing(AlignedInput input, double near) {

@@ -30,6 +30,7 @@ public record FittedWave(
         OptionalDouble codeStep,
         double undithered) {
     private static final double LINE_ABOVE_NOISE = 6;
+    private static final double STANDS_OUT = 3;
 
     /**
      * A channel with its mean cycle.
@@ -50,6 +51,20 @@ public record FittedWave(
         CoefficientNoise converter = new CoefficientNoise(cycle, step.getAsDouble());
         Samples noise = converter.withSteps(rest, fit);
         return new FittedWave(fit, cycle, origin, residual, rest, noise, step, converter.ofOneValue());
+    }
+
+    /**
+     * Whether an amplitude exceeds three times the standard uncertainty that both its quadratures give it.
+     *
+     * @param variance of one quadrature
+     */
+    public static boolean standsOut(double amplitude, double variance) {
+        return amplitude > STANDS_OUT * Math.sqrt(2 * variance);
+    }
+
+    /** The wave with another mean cycle, the noise as it is. */
+    public FittedWave with(MeanCycle other) {
+        return new FittedWave(other.fit(), other, origin, residual, rest, noise, codeStep, undithered);
     }
 
     /** Scatter of single samples, V. */

@@ -29,6 +29,18 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
         return new NoisyPower(square, variance, whole * whole, whole);
     }
 
+    /**
+     * Square of one measured quadrature q of variance v: it exceeds q² by v on average and has variance 4 q² v + 2 v².
+     *
+     * @param random random variance, whose share of the square is taken off
+     * @param whole  variance with everything that is uncertain
+     */
+    public static NoisyPower ofQuadrature(double value, double random, double whole) {
+        double square = value * value - random;
+        double variance = 4 * Math.max(0, square) * whole + 2 * whole * whole;
+        return new NoisyPower(square, variance, whole * whole / 2, whole);
+    }
+
     public NoisyPower plus(NoisyPower other) {
         return new NoisyPower(
                 power + other.power,
@@ -84,7 +96,7 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
      * @param referenceUncertainty its standard uncertainty
      * @param factor               100 for a result in percent
      */
-    Measured over(double reference, double referenceUncertainty, double factor, Unit unit) {
+    public Measured over(double reference, double referenceUncertainty, double factor, Unit unit) {
         double value = amplitude() / reference;
         double own = expandedAmplitude() / 2 / reference;
         double fromReference = value * referenceUncertainty / reference;

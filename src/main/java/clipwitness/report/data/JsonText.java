@@ -146,6 +146,10 @@ final class JsonText {
     private void measuredRest(Measured measured) throws IOException {
         number("expandedUncertainty", measured.expandedUncertainty());
         reasonOfNone(measured.reason());
+        if (measured instanceof Measured.Between between) {
+            number("lower", between.lower());
+            number("upper", OptionalDouble.of(between.upper()));
+        }
         if (measured.asValue().filter(Measured.Value::isUpperBound).isPresent()) {
             text("bound", "upper");
         }
@@ -184,6 +188,9 @@ final class JsonText {
                 object(() -> {
                     text("source", c.source().code());
                     number("standardUncertainty", c.standardUncertainty());
+                    if (Double.isFinite(c.degreesOfFreedom())) {
+                        number("degreesOfFreedom", c.degreesOfFreedom());
+                    }
                 });
             }
         });

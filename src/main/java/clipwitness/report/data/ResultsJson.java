@@ -14,8 +14,10 @@ import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.job.ReportInfo;
+import clipwitness.measure.FilterCorners;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.io.IOException;
@@ -100,10 +102,26 @@ public final class ResultsJson {
         json.integer(
                 "harmonicCount", c.waveform().map(WaveformResult::harmonicCount).orElse(0));
         json.array("quality", () -> each(c.doubts(), json::doubt));
+        straightened(c);
         json.object("values", () -> values(c));
         json.array(
                 "harmonics",
                 () -> each(c.waveform().map(WaveformResult::harmonics).orElse(List.of()), this::harmonic));
+    }
+
+    /** Corners, in Hz, of the filters that were taken off for the figures of the transfer curve; null where none were. */
+    private void straightened(CaptureResult c) throws IOException {
+        Optional<FilterCorners> corners =
+                c.waveform().flatMap(WaveformResult::transfer).flatMap(TransferCurve::straightened);
+        if (corners.isEmpty()) {
+            json.text("straightened", Optional.empty());
+            return;
+        }
+        json.object("straightened", () -> {
+            json.number("lowPass", corners.get().lowPass());
+            json.number("highPass", corners.get().highPass());
+            json.text("unit", "Hz");
+        });
     }
 
     private void values(CaptureResult c) throws IOException {

@@ -23,7 +23,7 @@ record ClipperNode(double resistance, double coupling, double across, double loa
     private static final double SETTLED = 1e-9;
 
     /** What a run over one period leaves behind. */
-    private record Period(double[] out, State end) {}
+    private record Period(Samples out, State end) {}
 
     /** Capacitor voltages in V and currents in A: coupling, node. */
     private record State(double charge, double current, double node, double inflow) {
@@ -49,7 +49,7 @@ record ClipperNode(double resistance, double coupling, double across, double loa
             gap = nextGap;
             next += step;
         }
-        return new Cycle(cycle.frequency(), Samples.of(run.from(period.end).out));
+        return new Cycle(cycle.frequency(), run.from(period.end).out);
     }
 
     private final class Run {
@@ -84,7 +84,7 @@ record ClipperNode(double resistance, double coupling, double across, double loa
                         stored * (node - s.node) - s.inflow);
                 out[i] = node;
             }
-            return new Period(out, s);
+            return new Period(Samples.of(out), s);
         }
     }
 }

@@ -46,7 +46,7 @@ final class Device {
 
     /** All names in a description. */
     static Stream<String> names(String description) {
-        return Arrays.stream(description.split("[|+]")).filter(BY_NAME::containsKey);
+        return Arrays.stream(description.split("[|+]", -1)).filter(BY_NAME::containsKey);
     }
 
     private static String listed(String side) {
@@ -54,8 +54,8 @@ final class Device {
     }
 
     private static ClipperLeg leg(String side) {
-        String[] parts = side.split("~");
-        List<Junction> junctions = Arrays.stream(parts[0].split("\\+"))
+        String[] parts = side.split("~", -1);
+        List<Junction> junctions = Arrays.stream(parts[0].split("\\+", -1))
                 .filter(BY_NAME::containsKey)
                 .map(BY_NAME::get)
                 .toList();

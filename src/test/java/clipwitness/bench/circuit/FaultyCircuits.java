@@ -190,21 +190,21 @@ final class FaultyCircuits {
     }
 
     /** A fault after the work in a state that was to stay what it was. */
-    private record After(String name, Session session, Pedal before, Pedal after, String listed, String[] codes) {
+    private record After(String name, Session session, Pedal before, Pedal after, String listed, List<String> codes) {
         After listed(String pair) {
             return new After(name, session, before, after, pair, codes);
         }
 
         CircuitJob lower() {
-            return half(Truth.fault("original", codes).half("lower"));
+            return half(Truth.fault("original", codes.toArray(String[]::new)).half("lower"));
         }
 
         CircuitJob upper() {
-            return half(Truth.fault("original", codes).half("upper"));
+            return half(Truth.fault("original", codes.toArray(String[]::new)).half("upper"));
         }
 
         CircuitJob done() {
-            return half(Truth.fault("original", codes));
+            return half(Truth.fault("original", codes.toArray(String[]::new)));
         }
 
         private CircuitJob half(Truth truth) {
@@ -218,7 +218,7 @@ final class FaultyCircuits {
     }
 
     private static After after(String name, Session session, Pedal before, Pedal after, String... codes) {
-        return new After(name, session, before, after, before.clipping().pair(), codes);
+        return new After(name, session, before, after, before.clipping().pair(), List.of(codes));
     }
 
     private static CircuitJob change(String name, Session session, Pedal before, Pedal after) {

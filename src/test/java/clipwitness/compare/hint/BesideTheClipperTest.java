@@ -94,9 +94,8 @@ class BesideTheClipperTest {
     }
 
     private static MadeUpCapture wave(String state, double gain, IntToDoubleFunction amplitude) {
-        double[] harmonics = IntStream.rangeClosed(1, COUNT)
-                .mapToDouble(amplitude::applyAsDouble)
-                .toArray();
+        double[] harmonics =
+                IntStream.rangeClosed(1, COUNT).mapToDouble(amplitude).toArray();
         double squares = 0;
         for (double a : harmonics) {
             squares += a * a;

@@ -99,7 +99,7 @@ class LegHintsTest {
         List<MadeUpCapture> captures = new ArrayList<>();
         double[] drives = {0.3, 1, 2.5, 5};
         for (int i = 0; i < drives.length; i++) {
-            captures.add(limited(state, Math.round(100 * i / 3.0), drives[i], lower, upper));
+            captures.add(limited(state, (double) Math.round(100 * i / 3.0), drives[i], lower, upper));
         }
         return captures;
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.fixture.MadeUpCapture;
+import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
@@ -28,7 +29,7 @@ class ChangeTest {
     /** 3 and 4 of one source are 5 of it (JCGM 100, 5.1.2). */
     @Test
     void contributionsOfOneSourceAddByTheirSquares() {
-        assertThat(Change.bySource(List.of(new Contribution(Source.KNOB, 3), new Contribution(Source.KNOB, 4))))
+        assertThat(Budget.bySource(List.of(new Contribution(Source.KNOB, 3), new Contribution(Source.KNOB, 4))))
                 .singleElement()
                 .satisfies(c -> assertThat(c.standardUncertainty()).isCloseTo(5, within(1e-12)));
     }

@@ -129,7 +129,7 @@ class ItemBuilderTest {
 
     /**
      * Level rises by 6 dB from 25 % to 75 % in both states; a knob known to 5 % of rotation then carries 0.12 dB/% times 5 % = 0.6 dB a
-     * state, 0.85 dB in the change: a change of 0.2 dB against a limit of 0.5 dB cannot be decided.
+     * state, 0.85 dB in the change, k = 2.37: a change of 0.2 dB against a limit of 0.5 dB cannot be decided.
      */
     @Test
     void aKnobSetByEyeLeavesASmallChangeUndecided() {
@@ -152,7 +152,7 @@ class ItemBuilderTest {
                 ItemQuantity.LEVEL,
                 new ItemBuilder(DEFAULTS, new Repeatability(catalogue, bench(0.05)), DRIFT, Intent.UNCHANGED).of(a, b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(1.7, within(0.05));
+        assertThat(level.change().expandedUncertainty().orElseThrow()).isCloseTo(2.0, within(0.05));
         assertThat(level.change().asValue().orElseThrow().largestFirst().get(0).source())
                 .isEqualTo(Source.KNOB);
         assertThat(Said.remark(level.remedy()))
@@ -160,9 +160,9 @@ class ItemBuilderTest {
                         "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured again.");
     }
 
-    /** Three runs whose level scatters by 0.2 dB say more than the sheet's word on the knob. */
+    /** Three runs whose level scatters by 0.2 dB, where no slope says what the knob has to do with it. */
     @Test
-    void runsReplaceTheKnobsWord() {
+    void runsAtOnePositionOfTheKnobShowTheWhole() {
         List<CaptureResult> captures = new ArrayList<>();
         for (int run = 1; run <= 3; run++) {
             double rms = 0.7 * Math.pow(10, 0.2 * (run - 2) / 20);
@@ -182,6 +182,9 @@ class ItemBuilderTest {
         // s = 0.2 dB over three runs: 0.2/sqrt(3) in state a, 0.2 in state b with its one run.
         assertThat(level.change().asValue().orElseThrow().standardUncertainty())
                 .isCloseTo(Math.hypot(0.11547, 0.2), within(1e-4));
+        // Three runs leave two degrees of freedom: k = 4.53 (JCGM 100:2008, table G.2).
+        assertThat(level.change().expandedUncertainty().orElseThrow())
+                .isCloseTo(4.53 * Math.hypot(0.11547, 0.2), within(1e-3));
     }
 
     private static List<Item> items(Intent intent, MadeUpCapture a, MadeUpCapture b) {

@@ -2,14 +2,17 @@ package clipwitness.compare.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.capture.VerticalRange;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +24,21 @@ class RemedyTest {
             MadeUpCapture.ordinary("a", 50).setting();
     private static final StateAtCondition AFTER =
             MadeUpCapture.ordinary("b", 50).setting();
+
+    /** 200 of 256 codes: no range but this one holds the wave, and a step three times smaller is 2 bits. */
+    @Test
+    void aFinerRangeIsAdvisedOnlyWhereItHoldsTheWave() {
+        StateAtCondition full = MadeUpCapture.ordinary("a", 50)
+                .with(WaveformQuantity.PEAK_UP, 1, 0.001)
+                .with(WaveformQuantity.PEAK_DOWN, 1, 0.001)
+                .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)))
+                .setting();
+        assertThat(Said.remark(
+                        Remedy.beforehand(change(new Contribution(Source.CONVERTER_STEP, 0.15)), DISTANCE, full)))
+                .isEqualTo(
+                        "Capture each state with 2 bits more: no finer range holds the wave, and the converter step hides"
+                                + " the change.");
+    }
 
     /** Independent parts fall with the root of their number (JCGM 100, 4.2.3), the converter step with the range. */
     @ParameterizedTest

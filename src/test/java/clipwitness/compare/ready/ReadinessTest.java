@@ -145,6 +145,31 @@ class ReadinessTest {
         assertThat(result.sufficient()).isFalse();
     }
 
+    /** 120 codes of 256 at 0.5 V a division: the next range, 0.2 V, is 2.5 times finer and ends at 102 of them. */
+    @Test
+    void aFinerRangeThatWouldNotHoldTheWaveIsNotAdvised() throws IOException, InputException {
+        for (double perDivision : new double[] {0.5, 0.2}) {
+            MadeUpCapture half = full(100, 1)
+                    .with(WaveformQuantity.PEAK_UP, 0.6, 0.001)
+                    .with(WaveformQuantity.PEAK_DOWN, 0.6, 0.001)
+                    .range(new VerticalRange(OptionalDouble.of(perDivision), OptionalDouble.of(0.01)));
+            assertThat(ready("", half).missing().stream().anyMatch(m -> m.code().equals("screen-half-empty")))
+                    .isEqualTo(perDivision == 0.2);
+        }
+    }
+
+    @Test
+    void aUnitWithoutAGainControlIsNotToBeCapturedAtMorePositions() throws IOException, InputException {
+        assertThat(ready(
+                                "",
+                                MadeUpCapture.capture("before")
+                                        .with(WaveformQuantity.GAIN, 20, 0.01)
+                                        .harmonics(1, 0.1))
+                        .missing())
+                .extracting(Missing::code)
+                .doesNotContain("one-gain-setting", "no-replicate");
+    }
+
     /** 60 codes of 256. */
     @Test
     void aWaveOnAQuarterOfTheScreenIsSaid() throws IOException, InputException {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import clipwitness.capture.Samples;
 import clipwitness.capture.Waveform;
+import clipwitness.fixture.Said;
 import clipwitness.fixture.TestRecord;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
@@ -79,6 +80,28 @@ class WaveformDoubtsTest {
                 WaveformMeasurement.of(WaveformInput.of(CLEAN.waveform()).expecting(TestRecord.FREQUENCY / 1.025)),
                 DoubtCode.WRONG_FREQUENCY,
                 Severity.WARNING);
+    }
+
+    /** The sheet says 3 kHz, where a clipped wave of 1 kHz has its third harmonic. */
+    @Test
+    void aHarmonicIsNotTakenForTheFundamental() {
+        DoubleUnaryOperator clipped = p -> TestRecord.clip(0.4, 0.4).applyAsDouble(TestRecord.SINE.applyAsDouble(p));
+        WaveformResult result = WaveformMeasurement.of(
+                WaveformInput.of(TestRecord.of(clipped).noisy(1e-3, 0, 6).waveform())
+                        .expecting(3 * TestRecord.FREQUENCY));
+        hasOnly(result, DoubtCode.WRONG_FREQUENCY, Severity.WARNING);
+        assertThat(Said.doubt(result.doubts().get(0)))
+                .startsWith("the fundamental lies at 999.99")
+                .endsWith("expected was 3000.00 Hz");
+    }
+
+    @Test
+    void whereNothingIsAtTheExpectedFrequencyTheLineThatIsThereIsNamed() {
+        WaveformResult result = WaveformMeasurement.of(
+                WaveformInput.of(CLEAN.noisy(0.05, 0, 7).waveform()).expecting(TestRecord.FREQUENCY / 3));
+        hasOnly(result, DoubtCode.NO_FUNDAMENTAL, Severity.REFUSAL);
+        assertThat(Said.doubt(result.doubts().get(0)))
+                .isEqualTo("no line near 333.333 Hz stands above the noise: the strongest line lies at 1000 Hz");
     }
 
     @Test

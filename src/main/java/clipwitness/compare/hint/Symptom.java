@@ -11,9 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What figures can look like. */
-enum Look {
+enum Symptom {
     /** The upper half goes on where the lower clips. */
     UPPER_OPEN(HintCode.ONE_SIDE_NOT_CLIPPING, HintRemark.ONE_SIDE_NOT_CLIPPING, Word.UPPER_HALF),
     /** The lower half goes on where the upper clips. */
@@ -31,16 +32,23 @@ enum Look {
 
     private final HintCode code;
     private final HintRemark text;
-    private final List<Word> half;
+    /** Half that the text names. */
+    private final Optional<Word> half;
 
-    Look(HintCode code, HintRemark text, Word... half) {
+    Symptom(HintCode code, HintRemark text) {
         this.code = code;
         this.text = text;
-        this.half = List.of(half);
+        this.half = Optional.empty();
+    }
+
+    Symptom(HintCode code, HintRemark text, Word half) {
+        this.code = code;
+        this.text = text;
+        this.half = Optional.of(half);
     }
 
     /** A half that does not clip. */
-    static Look open(Half half) {
+    static Symptom open(Half half) {
         return half == Half.UPPER ? UPPER_OPEN : LOWER_OPEN;
     }
 
@@ -51,11 +59,11 @@ enum Look {
      * @param state    which state
      * @param evidence the figures
      */
-    record Seen(Look look, State state, Remark evidence) {}
+    record Seen(Symptom look, State state, Remark evidence) {}
 
     /** One hint for each look, however many states share it. */
     static List<Hint> hints(List<Seen> seen) {
-        Map<Look, List<Seen>> alike = new LinkedHashMap<>();
+        Map<Symptom, List<Seen>> alike = new LinkedHashMap<>();
         seen.forEach(s -> alike.computeIfAbsent(s.look, l -> new ArrayList<>()).add(s));
         return alike.entrySet().stream().map(e -> e.getKey().hint(e.getValue())).toList();
     }
@@ -73,7 +81,7 @@ enum Look {
 
     private Remark says(State state) {
         List<Argument> arguments = new ArrayList<>(List.of(Argument.name(state.label())));
-        half.forEach(h -> arguments.add(Argument.word(h)));
+        half.ifPresent(h -> arguments.add(Argument.word(h)));
         return new Remark(text, arguments);
     }
 }

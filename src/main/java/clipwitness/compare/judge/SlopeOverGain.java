@@ -1,0 +1,103 @@
+package clipwitness.compare.judge;
+
+import clipwitness.measure.Measured;
+import clipwitness.measure.series.GainSlope;
+import clipwitness.quantity.Decibels;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * Slope of a setting's figure over the gain control, from the settings of its state that differ in the gain control only. Levels are
+ * followed as amplitudes: over a clean minimum a distortion in dB rises without end while in percent it rises from nothing. Settings whose
+ * figure noise bounds are left out; where there are no others, they stand in with what they are bounded to.
+ */
+final class SlopeOverGain {
+    private final Catalogue catalogue;
+
+    SlopeOverGain(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** One setting with a figure of it. */
+    private record Point(StateAtCondition setting, Measured.Value figure) {}
+
+    /** The slope in the figure's unit for one percent; empty where the state has no other setting with the figure. */
+    Optional<GainSlope> of(StateAtCondition setting, Function<StateAtCondition, Measured> figure) {
+        List<Point> points = catalogue.alongGain(setting).stream()
+                .flatMap(s -> figure.apply(s).asValue().map(v -> new Point(s, v)).stream())
+                .toList();
+        Optional<Point> own = points.stream().filter(p -> isAt(p, setting)).findFirst();
+        List<Point> sure = points.stream()
+                .filter(p -> !p.figure.isUpperBound() || isAt(p, setting))
+                .toList();
+        return own.flatMap(o -> of(o, sure.size() > 1 ? sure : points));
+    }
+
+    private static Optional<GainSlope> of(Point own, List<Point> points) {
+        if (points.size() < 2) {
+            return Optional.empty();
+        }
+        return Optional.of(GainSlope.at(
+                points.stream().mapToDouble(p -> Catalogue.gain(p.setting)).toArray(),
+                points.stream().mapToDouble(p -> fromOwn(own.figure, p.figure)).toArray(),
+                points.indexOf(own)));
+    }
+
+    private static boolean isAt(Point point, StateAtCondition setting) {
+        return point.setting.condition().equals(setting.condition());
+    }
+
+    /** How far a figure lies from the one at the setting itself, in its unit there. */
+    private static double fromOwn(Measured.Value own, Measured.Value other) {
+        double difference = other.number() - own.number();
+        return switch (own.unit()) {
+            case DECIBEL, DBC -> Decibels.PER_RELATIVE_AMPLITUDE * (Decibels.toAmplitude(difference) - 1);
+            case DEGREE -> Math.IEEEremainder(difference, 360);
+            default -> difference;
+        };
+    }
+
+    /**
+     * Slope of the remainder of a null: how fast the wave's shape leaves the setting's own, a ratio for one percent. Between two neighbours
+     * it is that of the parabola through the three waves, and as with every slope the largest difference to a chord is its bound.
+     */
+    OptionalDouble ofRemainder(StateAtCondition setting) {
+        List<StateAtCondition> around = catalogue.around(setting);
+        if (around.size() < 2) {
+            return OptionalDouble.empty();
+        }
+        if (around.size() == 2) {
+            double chord = remainder(around.get(0), around.get(1)) / width(around.get(0), around.get(1));
+            return OptionalDouble.of(new GainSlope(chord, chord).effective());
+        }
+        return OptionalDouble.of(ofRemainder(around.get(0), around.get(1), around.get(2)));
+    }
+
+    private static double ofRemainder(StateAtCondition below, StateAtCondition own, StateAtCondition above) {
+        double before = width(below, own);
+        double after = width(own, above);
+        double first = remainder(own, below);
+        double second = remainder(own, above);
+        double whole = remainder(below, above);
+        double chord1 = first / before;
+        double chord2 = second / after;
+        double product = Math.max(
+                -chord1 * chord2,
+                Math.min(chord1 * chord2, (whole * whole - first * first - second * second) / (2 * before * after)));
+        double mean =
+                (after * after * chord1 * chord1 + before * before * chord2 * chord2 + 2 * before * after * product)
+                        / ((before + after) * (before + after));
+        double apart = Math.sqrt(chord1 * chord1 + chord2 * chord2 - 2 * product);
+        return new GainSlope(Math.sqrt(mean), Math.max(before, after) / (before + after) * apart).effective();
+    }
+
+    private static double width(StateAtCondition below, StateAtCondition above) {
+        return Catalogue.gain(above) - Catalogue.gain(below);
+    }
+
+    private static double remainder(StateAtCondition a, StateAtCondition b) {
+        return NullItem.remainder(a, b).orElse(0.0);
+    }
+}

@@ -1,0 +1,14 @@
+package clipwitness.signal;
+
+/** What becomes of each harmonic of a wave. */
+@FunctionalInterface
+public interface HarmonicChange {
+    /**
+     * Cosine and sine coefficient of a harmonic anew.
+     *
+     * @param order  1 for the fundamental
+     * @param cosine coefficient before
+     * @param sine   coefficient before
+     */
+    double[] of(int order, double cosine, double sine);
+}

@@ -1,0 +1,182 @@
+package clipwitness.signal;
+
+import clipwitness.capture.Samples;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+
+/**
+ * What runs slower than the tone in a record: hum, drift or a beat, up to three quarters of the fundamental. It is a series of half-period
+ * cosines over the record, cos(pi j t) for t from 0 to 1, fitted to what the mean cycle leaves, as many as stand out of the noise. The noise is
+ * the density between the harmonics from the first to the fifth.
+ *
+ * @param terms   coefficients of the cosines from j = 1, V
+ * @param cycles  periods of the strongest sine of the series over the record
+ * @param amplitude half the span of the series over the record, V
+ * @param noise   standard uncertainty of the amplitude, V
+ */
+public record SlowWave(Samples terms, double cycles, double amplitude, double noise) {
+    private static final int SAMPLES_PER_PERIOD = 32;
+    private static final double HIGHEST = 1.5;
+    private static final double FIRST_OF_NOISE = 2.4;
+    private static final double LAST_OF_NOISE = 9.6;
+    private static final double NOTCH = 2.4;
+    /** In a shorter record a slow wave and the harmonics share too much to be told apart. */
+    private static final double FEWEST_PERIODS = 3;
+
+    private static final int FEWEST_FOR_NOISE = 6;
+    /** Median of a squared standard normal variable. */
+    private static final double MEDIAN = 0.4549;
+
+    private static final double DEVIATIONS = 8;
+    private static final double MARGIN = 15;
+    /** Noise may be so many times as dense under the tone as above it. */
+    private static final double COLOURED = 3;
+
+    /** A density from few terms may be that much too low, over the root of their number. */
+    private static final double FEW = 6;
+
+    private static final double STANDS_OUT = 12;
+    private static final int PLACES = 256;
+    private static final double FINEST_CYCLE = 0.05;
+
+    /**
+     * Looks for a slow wave.
+     *
+     * @param samples the record
+     * @param cycle   its mean cycle
+     * @return nothing where noise explains what is slow, or the record is too short to tell
+     */
+    public static Optional<SlowWave> of(Samples samples, MeanCycle cycle) {
+        double periods = samples.size() * cycle.cyclesPerSample();
+        int factor = (int) Math.max(1, 1 / (cycle.cyclesPerSample() * SAMPLES_PER_PERIOD));
+        int length = samples.size() / factor;
+        int slow = (int) (HIGHEST * periods);
+        int most = (int) Math.min(length / 2.0, LAST_OF_NOISE * periods);
+        double[] left = new double[length];
+        cycle.residuals(samples, factor, length, left);
+        double[] squares = new double[Math.max(0, most + 1)];
+        double[] terms = new double[squares.length];
+        for (int j = 1; j < squares.length; j++) {
+            terms[j] = term(left, j);
+            squares[j] = terms[j] * terms[j] * length / 2;
+        }
+        double[] between = IntStream.range(0, squares.length)
+                .filter(j -> j > FIRST_OF_NOISE * periods && isBetween(j, periods))
+                .mapToDouble(j -> squares[j])
+                .sorted()
+                .toArray();
+        if (periods < FEWEST_PERIODS || between.length < FEWEST_FOR_NOISE) {
+            return Optional.empty();
+        }
+        double density = between[between.length / 2] / MEDIAN;
+        double energy = Arrays.stream(squares, 1, slow + 1).sum();
+        double fewness = 1 + FEW / Math.sqrt(between.length);
+        if (!(energy > fewness * density * (COLOURED * slow + DEVIATIONS * Math.sqrt(2.0 * slow) + MARGIN))) {
+            return Optional.empty();
+        }
+        int last = slow;
+        while (last > 1 && squares[last] < STANDS_OUT * density) {
+            last--;
+        }
+        return Optional.of(of(Samples.of(Arrays.copyOfRange(terms, 1, last + 1)), Math.sqrt(2 * density / length)));
+    }
+
+    /** Whether a cosine lies between two harmonics, whose own lobes the mean cycle has emptied. */
+    private static boolean isBetween(int j, double periods) {
+        double nearest = Math.rint(j / (2 * periods)) * 2 * periods;
+        return Math.abs(j - nearest) > Math.min(NOTCH, periods / 2);
+    }
+
+    private static double term(double[] left, int j) {
+        double sum = 0;
+        double step = Math.PI * j / left.length;
+        for (int i = 0; i < left.length; i++) {
+            sum += left[i] * Math.cos(step * (i + 0.5));
+        }
+        return 2 * sum / left.length;
+    }
+
+    private static SlowWave of(Samples terms, double noise) {
+        double[] wave = new double[PLACES];
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < PLACES; i++) {
+            wave[i] = at(terms, (i + 0.5) / PLACES);
+            low = Math.min(low, wave[i]);
+            high = Math.max(high, wave[i]);
+        }
+        return new SlowWave(terms, strongest(wave, terms.size()), (high - low) / 2, noise * Math.sqrt(terms.size()));
+    }
+
+    /**
+     * Share of the series' power that a sine beside a constant explains, at most 1.
+     *
+     * @param cycles periods of the sine over the record, above 0
+     */
+    public double shareOfSine(double cycles) {
+        double[] wave = new double[PLACES];
+        for (int i = 0; i < PLACES; i++) {
+            wave[i] = at(terms, (i + 0.5) / PLACES);
+        }
+        return explained(wave, cycles);
+    }
+
+    /** Value at a share of the record, V. */
+    public double at(double share) {
+        return at(terms, share);
+    }
+
+    private static double at(Samples terms, double share) {
+        double sum = 0;
+        for (int j = 1; j <= terms.size(); j++) {
+            sum += terms.at(j - 1) * Math.cos(Math.PI * j * share);
+        }
+        return sum;
+    }
+
+    /** Periods over the record of the sine beside a constant that leaves least. */
+    private static double strongest(double[] wave, int terms) {
+        double best = 0;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double cycles = 0.25; cycles <= (terms + 1) / 2.0; cycles += FINEST_CYCLE) {
+            double explained = explained(wave, cycles);
+            if (explained > most) {
+                most = explained;
+                best = cycles;
+            }
+        }
+        return best;
+    }
+
+    /** Share of the series that a sine beside a constant explains. */
+    private static double explained(double[] wave, double cycles) {
+        double[][] points = new double[wave.length][];
+        for (int i = 0; i < wave.length; i++) {
+            double angle = 2 * Math.PI * cycles * (i + 0.5) / wave.length;
+            points[i] = new double[] {Math.cos(angle), Math.sin(angle)};
+        }
+        OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression();
+        regression.newSampleData(wave, points);
+        return regression.calculateRSquared();
+    }
+
+    /** The record without it. */
+    public Samples without(Samples samples) {
+        double[] values = samples.toArray();
+        for (int i = 0; i < values.length; i++) {
+            values[i] -= at((i + 0.5) / values.length);
+        }
+        return Samples.of(values);
+    }
+
+    /** Sum of two series, the second with its own uncertainty. */
+    public SlowWave plus(SlowWave other) {
+        double[] sum = new double[Math.max(terms.size(), other.terms.size())];
+        for (int j = 0; j < sum.length; j++) {
+            sum[j] = (j < terms.size() ? terms.at(j) : 0) + (j < other.terms.size() ? other.terms.at(j) : 0);
+        }
+        return of(Samples.of(sum), noise / Math.sqrt(terms.size()));
+    }
+}

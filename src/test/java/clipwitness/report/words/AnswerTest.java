@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.compare.finding.Answer;
-import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.FindingValue;
 import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.result.Comparison;
@@ -25,7 +24,6 @@ import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -54,11 +52,11 @@ class AnswerTest {
 
     @SafeVarargs
     private static Comparison changed(List<Item>... settings) {
-        return comparison(
-                "new",
-                Intent.CHANGED,
-                Decision.DESCRIBED,
-                Arrays.stream(settings).flatMap(List::stream).toArray(Item[]::new));
+        List<Item> items = new ArrayList<>();
+        for (List<Item> setting : settings) {
+            items.addAll(setting);
+        }
+        return comparison("new", Intent.CHANGED, Decision.DESCRIBED, items.toArray(new Item[0]));
     }
 
     private static Answer answer(JobResults results) {
@@ -67,7 +65,7 @@ class AnswerTest {
 
     private static String text(JobResults results) {
         return Sentences.plain(new FindingText(Sentences.wording(results))
-                .of((Finding) answer(results))
+                .of(answer(results))
                 .orElseThrow());
     }
 

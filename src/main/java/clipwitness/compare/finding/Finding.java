@@ -5,6 +5,7 @@ import java.util.List;
 /** One thing that the figures of a job say: a code, what it is about, and the figures that it rests on. Its words are made by the report. */
 public sealed interface Finding
         permits RefusedCapture,
+                Answer,
                 LevelOnly,
                 Onset,
                 EqualGain,

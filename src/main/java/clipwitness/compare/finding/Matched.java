@@ -1,7 +1,6 @@
 package clipwitness.compare.finding;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.result.Item;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -10,22 +9,15 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What is left when both states are set equally loud.
+ * The harmonics above the seventh when both states are set equally loud.
  *
  * @param subject   states, and the highest setting
- * @param level     the change of level there
  * @param high      change of the harmonics above the seventh over the rms, dB
  * @param elsewhere another setting that says otherwise
  * @param against   single harmonics above the seventh that go against the sum of all of these; empty where {@code elsewhere} is present
- * @param timbre    what a listener hears of it; empty where nothing can be said of it
  */
 public record Matched(
-        Subject subject,
-        Item level,
-        Difference high,
-        Optional<Elsewhere> elsewhere,
-        List<LevelMatchedHarmonic> against,
-        Optional<Timbre> timbre)
+        Subject subject, Difference high, Optional<Elsewhere> elsewhere, List<LevelMatchedHarmonic> against)
         implements Finding {
     /** Copies what it is given. */
     public Matched {
@@ -49,19 +41,6 @@ public record Matched(
         }
     }
 
-    /** What a listener hears. */
-    public enum Timbre {
-        /** Less of the harmonics above the seventh. */
-        ROUNDER,
-        /** More of them. */
-        HARSHER;
-
-        /** Name of the sentence. */
-        public String code() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
-
     /**
      * Another setting.
      *
@@ -78,11 +57,6 @@ public record Matched(
         return high.bounded() ? Kind.BURIED : Kind.ALIKE;
     }
 
-    /** Whether the level changed, too. */
-    public boolean isOtherLevel() {
-        return Significance.of(level);
-    }
-
     @Override
     public String code() {
         return "level-matched";
@@ -90,13 +64,12 @@ public record Matched(
 
     @Override
     public String word() {
-        return timbre.map(Timbre::code).orElse(kind().code());
+        return kind().code();
     }
 
     @Override
     public List<FindingValue> values() {
         List<FindingValue> values = new ArrayList<>();
-        values.add(FindingValue.of(level));
         values.add(FindingValue.of("highHarmonics", high, Unit.DECIBEL));
         elsewhere.ifPresent(e -> {
             e.condition()

@@ -16,6 +16,9 @@ public final class CommonPractice {
     /** Change of a level, or of a group of harmonics, that a listener just hears, dB (common practice). */
     public static final double HEARD_DECIBELS = 1;
 
+    /** A change of distortion that is called a little one stays below this, dB (measurement book, section 4). */
+    public static final double LITTLE_DECIBELS = 2;
+
     /** Setting of a gain control that is half way up, percent of its rotation. */
     public static final double HALF_WAY_PERCENT = 50;
 

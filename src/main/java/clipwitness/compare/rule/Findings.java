@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 /**
  * The findings of a job, by the same rules for whoever asks.
  *
- * @param paragraphs findings as they are read, the weightiest first: what could not be measured, then what changed, then what did not
+ * @param paragraphs findings as they are read, the weightiest first: what became of the sound, what could not be measured, then what changed, then what did not
  * @param differing  what differs in each comparison, as its verdict says it
  * @param pictured   what the pictures of the waves under the main condition show
  */
@@ -35,8 +35,10 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
 
     /** The findings of a job. */
     public static Findings of(JobResults results) {
-        List<Paragraph> paragraphs = new ArrayList<>(refused(results).toList());
-        paragraphs.addAll(told(results));
+        Answers answers = Answers.of(results);
+        List<Paragraph> paragraphs = new ArrayList<>(answers.paragraphs());
+        paragraphs.addAll(refused(results).toList());
+        paragraphs.addAll(told(results, answers));
         return new Findings(
                 paragraphs,
                 results.comparisons().stream()
@@ -54,17 +56,17 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
         return all;
     }
 
-    /** A new rule takes its place in this list; where the wave is the same but for its level, no other rule is asked. */
+    /** A new rule takes its place in this list; where all is said of a sound, no other rule is asked. */
     private static List<FindingRule> rules(JobResults results) {
         return List.of(
                 new OnsetRule(results), new MatchedRule(results), new AsymmetricRule(results), new UnchangedRule());
     }
 
-    private static List<Paragraph> told(JobResults results) {
+    private static List<Paragraph> told(JobResults results, Answers answers) {
         LevelOnlyRule levelOnly = new LevelOnlyRule();
         Map<Comparison, List<Paragraph>> onlyLevel = new LinkedHashMap<>();
         results.comparisons().stream()
-                .filter(c -> c.intent() != Intent.DESCRIBED)
+                .filter(c -> c.intent() != Intent.DESCRIBED && !answers.sayAllOf(c))
                 .forEach(c -> onlyLevel.put(c, levelOnly.of(c)));
         List<Paragraph> paragraphs = new ArrayList<>();
         onlyLevel.values().forEach(paragraphs::addAll);

@@ -8,6 +8,7 @@ import clipwitness.compare.finding.Significance;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
+import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
@@ -17,13 +18,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The same wave at another level. Said where a level moved beyond its limit, and where at every setting that can be compared the null is
+ * That a state which was to stay has the same wave at another level. Said where a level moved beyond its limit, and where at every setting that can be compared the null is
  * deeper than its limit and no harmonic changed once both are set equally loud.
  */
 final class LevelOnlyRule implements FindingRule {
     @Override
     public List<Paragraph> of(Comparison comparison) {
-        return level(comparison)
+        return Optional.of(comparison)
+                .filter(c -> c.intent() == Intent.UNCHANGED)
+                .flatMap(LevelOnlyRule::level)
                 .filter(i -> sameWave(comparison) && sameHarmonics(comparison))
                 .map(i -> new Paragraph(List.of(finding(comparison, i))))
                 .stream()

@@ -2,10 +2,8 @@ package clipwitness.compare.rule;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Difference;
-import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Matched;
-import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.judge.CommonPractice;
@@ -14,18 +12,15 @@ import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
-import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What is left when both states are set equally loud, at the highest setting, and whether another clipped setting says otherwise.
- * Harmonics above the seventh stand for harshness: their sum over the rms is their sum over the fundamental ({@code highHarmonics})
- * plus the fundamental over the rms (the level-matched change of order 1).
+ * The harmonics above the seventh when both states are set equally loud, at the highest setting, and whether another clipped setting
+ * says otherwise. Nothing is said where the drive differed, which moves them by itself.
  */
 final class MatchedRule implements FindingRule {
     private final StateValues values;
@@ -42,34 +37,20 @@ final class MatchedRule implements FindingRule {
             return List.of();
         }
         return Items.highest(comparison, ItemQuantity.LEVEL)
-                .flatMap(level -> highHarmonics(comparison, level.condition())
-                        .map(high -> new Paragraph(findings(comparison, level, high))))
+                .map(Item::condition)
+                .filter(here -> drive.of(comparison, here).isEmpty())
+                .flatMap(here -> HighHarmonics.of(values, comparison, here)
+                        .map(high -> new Paragraph(List.of(matched(comparison, here, high)))))
                 .stream()
                 .toList();
     }
 
-    private List<Finding> findings(Comparison comparison, Item level, Difference high) {
-        Condition here = level.condition();
-        Optional<OtherDrive> driven = drive.of(comparison, here);
+    private Matched matched(Comparison comparison, Condition here, Difference high) {
         Optional<Matched.Elsewhere> elsewhere = elsewhere(comparison, here, high);
-        boolean heard = elsewhere.isEmpty() && isHeard(high);
-        List<LevelMatchedHarmonic> against =
-                heard ? SingleHarmonics.against(comparison, here, high.isRise()) : List.of();
-        boolean told = heard && against.isEmpty() && driven.isEmpty();
-        List<Finding> findings = new ArrayList<>();
-        findings.add(new Matched(
-                Subject.of(comparison, here),
-                level,
-                high,
-                elsewhere,
-                against,
-                told ? Optional.of(timbre(high)) : Optional.empty()));
-        driven.ifPresent(findings::add);
-        return findings;
-    }
-
-    private static Matched.Timbre timbre(Difference high) {
-        return high.isRise() ? Matched.Timbre.HARSHER : Matched.Timbre.ROUNDER;
+        List<LevelMatchedHarmonic> against = elsewhere.isEmpty() && isHeard(high)
+                ? SingleHarmonics.against(comparison, here, high.isRise())
+                : List.of();
+        return new Matched(Subject.of(comparison, here), high, elsewhere, against);
     }
 
     private static boolean isHeard(Difference high) {
@@ -81,7 +62,8 @@ final class MatchedRule implements FindingRule {
         return Items.conditions(comparison.items()).stream()
                 .distinct()
                 .filter(c -> !c.equals(here) && isClipped(comparison, c))
-                .flatMap(c -> highHarmonics(comparison, c).map(d -> new Matched.Elsewhere(c, d)).stream())
+                .filter(c -> drive.of(comparison, c).isEmpty())
+                .flatMap(c -> HighHarmonics.of(values, comparison, c).map(d -> new Matched.Elsewhere(c, d)).stream())
                 .filter(e -> isHeard(e.high()))
                 .filter(e -> !high.significant() || e.high().isRise() != high.isRise())
                 .max(Comparator.comparingDouble(e -> Math.abs(e.high().change())));
@@ -93,17 +75,5 @@ final class MatchedRule implements FindingRule {
                 .filter(d -> d.before().number() > CommonPractice.CLEARLY_CLIPPED_PERCENT
                         && d.now().number() > CommonPractice.CLEARLY_CLIPPED_PERCENT)
                 .isPresent();
-    }
-
-    private Optional<Difference> highHarmonics(Comparison comparison, Condition condition) {
-        Optional<Difference> overFundamental =
-                values.difference(comparison, condition, WaveformQuantity.HIGH_HARMONICS);
-        Optional<Measured> fundamental = comparison.levelMatched().stream()
-                .filter(h -> h.order() == 1 && h.condition().equals(condition))
-                .map(LevelMatchedHarmonic::change)
-                .findFirst();
-        return overFundamental.flatMap(d -> fundamental
-                .flatMap(Measured::asValue)
-                .map(f -> d.plus(f.number(), f.expandedUncertainty().orElse(0))));
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.report.words;
 
+import clipwitness.compare.finding.Answer;
 import clipwitness.compare.finding.Asymmetric;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.EqualGain;
@@ -38,6 +39,7 @@ public final class FindingText {
         UnchangedText unchanged = new UnchangedText(wording);
         DiffersText differs = new DiffersText(wording);
         put(RefusedCapture.class, this::refused);
+        put(Answer.class, new AnswerText(wording)::of);
         put(LevelOnly.class, new LevelOnlyText(wording)::of);
         put(Onset.class, onset::of);
         put(EqualGain.class, onset::of);

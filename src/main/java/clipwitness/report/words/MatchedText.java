@@ -1,7 +1,6 @@
 package clipwitness.report.words;
 
 import clipwitness.compare.finding.Difference;
-import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Matched;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
@@ -10,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What is left when both states are set equally loud, in words. */
+/** The harmonics above the seventh when both states are set equally loud, in words. */
 final class MatchedText {
     /** More harmonics than so many are counted, not listed. */
     private static final int LISTED = 4;
@@ -29,7 +28,6 @@ final class MatchedText {
         if (!finding.against().isEmpty()) {
             parts.add(against(finding.against()));
         }
-        finding.timbre().map(t -> timbre(finding, t)).ifPresent(parts::add);
         return wording.say("finding.matched.end", "sentence", String.join(", ", parts));
     }
 
@@ -46,23 +44,8 @@ final class MatchedText {
     }
 
     private String lead(Matched finding) {
-        String condition = wording.apart(wording.spoken(finding.subject().condition()));
-        if (!finding.isOtherLevel()) {
-            return wording.say("finding.matched.equal", "condition", condition);
-        }
         return wording.say(
-                Items.isFall(finding.level()) ? "finding.matched.quieter" : "finding.matched.louder",
-                "level",
-                texts.sizeOf(finding.level()),
-                "to",
-                wording.label(finding.subject().later()),
-                "condition",
-                condition);
-    }
-
-    private String timbre(Matched finding, Matched.Timbre timbre) {
-        return wording.say(
-                "finding.matched." + timbre.code(),
+                "finding.matched.equal",
                 "condition",
                 wording.apart(wording.spoken(finding.subject().condition())));
     }

@@ -1,0 +1,66 @@
+package clipwitness.compare.finding;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Item;
+import java.util.Optional;
+
+/**
+ * What changed at one setting at which one of two states clips.
+ *
+ * @param level     change of level, with a value
+ * @param nullDepth what is left of the wave once both are set equally loud; empty where it could not be measured
+ * @param thd       change of distortion; empty where noise hides one of the two
+ * @param turn      where the distortion went
+ */
+public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn) {
+    /** Where the distortion went. */
+    public enum Turn {
+        /** Down, beyond its uncertainty. */
+        LOWER,
+        /** Up, beyond its uncertainty. */
+        HIGHER,
+        /** Nowhere: a change that is heard would have shown. */
+        STAYS,
+        /** Nobody can tell: a change that is heard may hide in the uncertainty. */
+        UNKNOWN
+    }
+
+    /** Under which condition. */
+    public Condition condition() {
+        return level.condition();
+    }
+
+    /** Whether the distortion went somewhere. */
+    public boolean turns() {
+        return turn == Turn.LOWER || turn == Turn.HIGHER;
+    }
+
+    /** Size of the change of distortion, dB; 0 where there is no figure. */
+    public double size() {
+        return thd.map(Items::size).orElse(0.0);
+    }
+
+    /** Whether the wave is the same but for its level: next to no change of distortion, and a null deeper than its limit with its whole uncertainty. */
+    public boolean sameWave() {
+        return keepsShape() && turn != Turn.UNKNOWN && thd.isPresent() && size() < CommonPractice.HEARD_DECIBELS;
+    }
+
+    /** Whether the null is deeper than its limit, with its whole uncertainty. */
+    public boolean keepsShape() {
+        return nullDepth.filter(i -> Items.reach(i) <= Items.limit(i)).isPresent();
+    }
+
+    /** Whether the null is less deep than its limit, with its whole uncertainty. */
+    public boolean isOtherShape() {
+        return nullDepth
+                .filter(i ->
+                        !Items.isBound(i) && i.change().value().orElseThrow() - Items.uncertainty(i) > Items.limit(i))
+                .isPresent();
+    }
+
+    /** Whether the level changed by what is heard. */
+    public boolean isOtherLevel() {
+        return Significance.of(level) && Items.size(level) >= CommonPractice.HEARD_DECIBELS;
+    }
+}

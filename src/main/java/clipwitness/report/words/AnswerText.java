@@ -1,0 +1,158 @@
+package clipwitness.report.words;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Answer;
+import clipwitness.compare.finding.Answer.Kind;
+import clipwitness.compare.finding.ClippedSetting;
+import clipwitness.compare.finding.FindingValue;
+import clipwitness.compare.finding.Items;
+import clipwitness.compare.finding.Significance;
+import clipwitness.compare.judge.CommonPractice;
+import clipwitness.compare.result.Item;
+import clipwitness.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What became of a sound, in two or three short sentences: how loud, how much of the wave differs, how much it distorts and so what it is. */
+final class AnswerText {
+    /** Decibels and shares show no more than one decimal here: nobody hears the next one. */
+    private static final double FINEST = 0.1;
+
+    private final JobWording wording;
+    private final ItemText texts;
+    private final AnswerWords words;
+
+    AnswerText(JobWording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+        this.words = new AnswerWords(wording);
+    }
+
+    String of(Answer answer) {
+        return switch (answer.place()) {
+            case FIRST -> full(answer);
+            case REPEATS -> against("answer.repeats", answer);
+            case ADDS -> answer.kind() == Kind.CLEAN ? full(answer) : against("answer.against", answer);
+        };
+    }
+
+    /** One sentence: how loud it is, and how much of the wave differs, is told before or beside the verdict. */
+    private String against(String key, Answer answer) {
+        return wording.say(
+                key,
+                "from",
+                wording.label(answer.subject().earlier()),
+                "change",
+                distortion(answer),
+                "answer",
+                words.of(answer));
+    }
+
+    private String full(Answer answer) {
+        List<String> sentences = new ArrayList<>(List.of(loud(answer)));
+        if (answer.kind() == Kind.CLEAN) {
+            sentences.add(wording.say(
+                    "answer.clean",
+                    "limit",
+                    wording.percent(CommonPractice.LEAST_JUDGED_PERCENT),
+                    "settings",
+                    wording.apart(wording.say("settings.every"))));
+        } else {
+            left(answer).ifPresent(sentences::add);
+            sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.of(answer)));
+        }
+        return String.join(" ", sentences);
+    }
+
+    private String loud(Answer answer) {
+        Item level = answer.here().level();
+        return wording.say(
+                "answer.loud." + direction(level),
+                "to",
+                wording.label(answer.subject().later()),
+                "from",
+                wording.label(answer.subject().earlier()),
+                "condition",
+                wording.apart(wording.spoken(answer.subject().condition())),
+                "change",
+                Significance.of(level) ? size(level) : within(level));
+    }
+
+    private static String direction(Item level) {
+        return !Significance.of(level) ? "same" : Items.isFall(level) ? "quieter" : "louder";
+    }
+
+    private Optional<String> left(Answer answer) {
+        String direction = direction(answer.here().level());
+        return answer.left()
+                .map(left -> isKnown(left)
+                        ? wording.say("answer.left." + direction, "share", share(left))
+                        : wording.say("answer.most." + direction, "share", most(left)));
+    }
+
+    private static boolean isKnown(FindingValue left) {
+        return !left.isUpperBound() && left.value() > Math.max(FINEST, uncertainty(left));
+    }
+
+    private static double uncertainty(FindingValue value) {
+        return value.expandedUncertainty().orElse(0);
+    }
+
+    private String share(FindingValue left) {
+        return texts.round(left.value(), Math.max(FINEST, uncertainty(left)), Unit.PERCENT);
+    }
+
+    private String most(FindingValue left) {
+        return wording.numbers().atMost(Math.min(100, left.value() + uncertainty(left)), Unit.PERCENT, 1);
+    }
+
+    /** Where it goes both ways: the farthest of each way. Else what it does here, and where it goes farther. */
+    private String distortion(Answer answer) {
+        if (answer.farthest().size() > 1) {
+            return wording.list(answer.farthest().stream()
+                    .map(s -> at(s.condition(), turn(s)))
+                    .toList());
+        }
+        String here = turn(answer.here());
+        List<String> others = answer.farthest().stream()
+                .map(s -> at(
+                        s.condition(),
+                        s.turn() == answer.here().turn() ? size(s.thd().orElseThrow()) : turn(s)))
+                .toList();
+        return others.isEmpty()
+                ? here
+                : wording.say("answer.thd.elsewhere", "change", here, "others", wording.list(others));
+    }
+
+    private String at(Condition condition, String change) {
+        return wording.say("answer.thd.at", "change", change, "condition", wording.spoken(condition));
+    }
+
+    private String turn(ClippedSetting setting) {
+        return switch (setting.turn()) {
+            case LOWER -> turned("lower", setting);
+            case HIGHER -> turned("higher", setting);
+            case STAYS ->
+                wording.say("answer.thd.stays", "change", within(setting.thd().orElseThrow()));
+            case UNKNOWN ->
+                setting.thd()
+                        .map(i -> wording.say("answer.thd.unknown", "change", within(i)))
+                        .orElseGet(() -> wording.say("answer.thd.hidden.unknown"));
+        };
+    }
+
+    private String turned(String way, ClippedSetting setting) {
+        return setting.thd()
+                .map(i -> wording.say("answer.thd." + way, "change", size(i)))
+                .orElseGet(() -> wording.say("answer.thd.hidden." + way));
+    }
+
+    private String size(Item item) {
+        return texts.round(Items.size(item), Math.max(FINEST, Items.uncertainty(item)), Unit.DECIBEL);
+    }
+
+    private String within(Item item) {
+        return wording.numbers().atMost(Items.size(item) + Items.uncertainty(item), Unit.DECIBEL, 1);
+    }
+}

@@ -106,13 +106,12 @@ class TemplateTest {
         String unknown = template("\n<p>{{ say(\"page.verdikt\") }}</p>");
         assertThatThrownBy(() -> render(unknown))
                 .isInstanceOf(InputException.class)
-                .hasMessageStartingWith(
-                        place() + ", line 2: the template cannot be filled: no sentence page.verdikt");
+                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: no sentence page.verdikt");
         String open = template("<p>{{ say(\"page.foot\", \"nummer\", \"1\") }}</p>");
         assertThatThrownBy(() -> render(open))
                 .isInstanceOf(InputException.class)
-                .hasMessageStartingWith(
-                        place() + ", line 1: the template cannot be filled: hole number of sentence page.foot stays open");
+                .hasMessageStartingWith(place()
+                        + ", line 1: the template cannot be filled: hole number of sentence page.foot stays open");
     }
 
     @Test

@@ -1,5 +1,7 @@
 package clipwitness.measure.transfer;
 
+import clipwitness.measure.FilterCorners;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -31,5 +33,12 @@ public record Corners(double low, double high) {
     Complex undelayed(int k) {
         double delay = inverse(1).getArgument();
         return inverse(k).multiply(new Complex(Math.cos(k * delay), -Math.sin(k * delay)));
+    }
+
+    /** The corners in Hz, of a fundamental in Hz. */
+    FilterCorners inHertz(double fundamental) {
+        return new FilterCorners(
+                low > 0 ? OptionalDouble.of(fundamental / low) : OptionalDouble.empty(),
+                high > 0 ? OptionalDouble.of(fundamental * high) : OptionalDouble.empty());
     }
 }

@@ -52,7 +52,7 @@ final class AnswerText {
     private String full(Answer answer) {
         List<String> sentences = new ArrayList<>(List.of(loud(answer)));
         if (answer.kind() == Kind.CLEAN) {
-            sentences.add(wording.tell("answer.clean", "limit", wording.percent(CommonPractice.LEAST_JUDGED_PERCENT)));
+            sentences.add(wording.say("answer.clean", "limit", wording.percent(CommonPractice.LEAST_JUDGED_PERCENT), "settings", wording.apart(wording.say("answer.clean.settings"))));
         } else {
             left(answer).ifPresent(sentences::add);
             sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.of(answer)));
@@ -62,14 +62,14 @@ final class AnswerText {
 
     private String loud(Answer answer) {
         Item level = answer.here().level();
-        return wording.tell(
+        return wording.say(
                 "answer.loud." + direction(level),
                 "to",
                 wording.label(answer.subject().later()),
                 "from",
                 wording.label(answer.subject().earlier()),
                 "condition",
-                wording.spoken(answer.subject().condition()),
+                wording.apart(wording.spoken(answer.subject().condition())),
                 "change",
                 Significance.of(level) ? size(level) : within(level));
     }

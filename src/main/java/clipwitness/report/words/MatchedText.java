@@ -44,10 +44,10 @@ final class MatchedText {
     }
 
     private String lead(Matched finding) {
-        return wording.tell(
+        return wording.say(
                 "finding.matched.equal",
                 "condition",
-                wording.spoken(finding.subject().condition()));
+                wording.apart(wording.spoken(finding.subject().condition())));
     }
 
     private String elsewhere(Matched.Elsewhere other) {

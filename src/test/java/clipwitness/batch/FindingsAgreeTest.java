@@ -66,6 +66,7 @@ class FindingsAgreeTest {
     @Test
     void thePagesFindingsAreThoseOfTheResultsInTheirOrder() {
         List<String> told = texts(findings(
+                "character",
                 "onset",
                 "equal-gain",
                 "level-matched",
@@ -74,7 +75,7 @@ class FindingsAgreeTest {
                 "even-harmonics",
                 "same-shape",
                 "moved"));
-        assertThat(String.join(" ", page.findings())).isEqualTo(String.join(" ", told.subList(0, told.size() - 1)));
+        assertThat(String.join(" ", page.findings())).isEqualTo(String.join(" ", told.subList(0, told.size() - 2)));
         assertThat(page.findings()).hasSize(5);
     }
 

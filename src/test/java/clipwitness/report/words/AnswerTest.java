@@ -12,6 +12,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.rule.Findings;
@@ -120,7 +121,7 @@ class AnswerTest {
         assertThat(answer(results).word()).isEqualTo("same");
         assertThat(text(results))
                 .isEqualTo(
-                        "At full gain “After, new clippers” is as loud as “As received” within 0.2 dB. Set equally loud, "
+                        "“After, new clippers” is as loud as “As received” at full gain within 0.2 dB. Set equally loud, "
                                 + "1.0 % of the wave differs. Its distortion is the same within 0.2 dB: no change that would be heard.");
     }
 

@@ -107,7 +107,7 @@ public enum WaveformQuantity {
         LOGARITHMIC
     }
 
-    @SuppressWarnings("ImmutableEnumChecker") // a record whose values cannot be changed
+    @SuppressWarnings("ImmutableEnumChecker") // a record of strings, enums and optionals of enums and integers
     private final QuantityRow row;
 
     WaveformQuantity(QuantityRow row) {

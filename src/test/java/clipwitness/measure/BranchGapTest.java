@@ -30,12 +30,14 @@ class BranchGapTest {
     /** A curve of slope 30 that ends at 0.66 V is 1 dB short of its line at 0.66 / 30 / 0.891 = 24.7 mV. */
     private static final double ONSET = 0.66 / GAIN / Math.pow(10, -1 / 20.0);
 
-    private static final DoubleUnaryOperator HARD = x -> Math.max(-0.66, Math.min(0.66, GAIN * x));
+    private static double hard(double x) {
+        return Math.max(-0.66, Math.min(0.66, GAIN * x));
+    }
 
     @ParameterizedTest
     @CsvSource({"3400, 0", "3400, 20", "2200, 0", "6000, 5", "0, 100"})
     void onsetBehindFiltersIsWithinATenthAndTheIntervalHoldsIt(double lowPass, double highPass) {
-        WaveformResult result = behind(HARD, lowPass, highPass);
+        WaveformResult result = behind(BranchGapTest::hard, lowPass, highPass);
         FilterCorners corners = result.transfer().orElseThrow().straightened().orElseThrow();
         Measured.Value up = result.get(WaveformQuantity.ONSET_UP).asValue().orElseThrow();
         Measured.Value down = result.get(WaveformQuantity.ONSET_DOWN).asValue().orElseThrow();
@@ -55,7 +57,7 @@ class BranchGapTest {
 
     @Test
     void clipperWithoutFiltersIsACurve() {
-        WaveformResult result = behind(HARD, 0, 0);
+        WaveformResult result = behind(BranchGapTest::hard, 0, 0);
         assertThat(result.transfer().orElseThrow().loop()).isEmpty();
         assertThat(result.get(WaveformQuantity.ONSET_UP).asValue().orElseThrow().number())
                 .isCloseTo(ONSET, Percentage.withPercentage(3));
@@ -69,7 +71,7 @@ class BranchGapTest {
     /** Two branches a third of a period's slewing apart have no centre and no onset. */
     @Test
     void slewingAndDelayedPathsAreRefusedWithTheGap() {
-        double[] clipped = cycle(HARD);
+        double[] clipped = cycle(BranchGapTest::hard);
         double[] blend = IntStream.range(0, PLACES)
                 .mapToDouble(i -> clipped[i] + 5 * DRIVE * Math.sin(2 * Math.PI * (i / (double) PLACES - 0.12)))
                 .toArray();

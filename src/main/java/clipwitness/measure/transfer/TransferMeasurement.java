@@ -79,7 +79,7 @@ public final class TransferMeasurement {
         if (isCurve(branches.gap(corners))) {
             CurveFigures figures = straightening.figures();
             values.putAll(straightening.widened(figures.values()));
-            return curve(figures, Optional.of(FilterCorners.of(corners, frequency)));
+            return curve(figures, Optional.of(corners.inHertz(frequency)));
         }
         CurveFigures.ALL.forEach(q -> values.put(q, Measured.refused(q.unit(), reason())));
         Transfer transfer = Transfer.of(output, input);

@@ -10,12 +10,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Which job folders a user means: a folder with a job sheet is one, a folder of such folders stands for all of them, by name. */
+/** Which job folders a user means: a folder with a job sheet is one, a folder of such folders means all of them, by name. */
 final class JobFolders {
     private JobFolders() {}
 
     /**
-     * The job folders that a path stands for.
+     * The job folders that a path means.
      *
      * @throws InputException if there is none
      */

@@ -4,7 +4,6 @@ import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
-import clipwitness.figure.FigureCatalogue;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
@@ -64,11 +63,11 @@ final class JobRunner {
         Map<String, byte[]> data = new LinkedHashMap<>();
         data.put(number + "-results.json", ResultsJson.bytes(results, options.software()));
         data.put(number + "-results.csv", ResultsCsv.bytes(results));
-        Map<String, Figure> figures = FigureCatalogue.of(results).all();
         List<AttachedFile> attached = attachments(results.job(), data);
         List<TemplateSource> templates = templates(results.job());
         Map<String, byte[]> documents = new LinkedHashMap<>(data);
         for (int i = templates.size() - 1; i >= 0; i--) { // the first template's PDF appears last
+            Map<String, Figure> figures = ReportDocument.figures(results, templates.get(i));
             String name =
                     i == 0 ? number + ".pdf" : number + "-" + templates.get(i).name() + ".pdf";
             documents.put(

@@ -18,6 +18,7 @@ import clipwitness.measure.match.Pairing;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.report.RankingWords;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import java.io.IOException;
@@ -66,7 +67,9 @@ public final class PairMaking {
             digests.put(name, Sha256.of(file));
             choice.more()
                     .ifPresent(more -> notes.add(new Problem(
-                            Origin.of(name), more, "Write each device's curve into a file of its own to pair it too")));
+                            Origin.of(name),
+                            RankingWords.said(more),
+                            "Write each device's curve into a file of its own to pair it too")));
             return Optional.of(choice.curve());
         } catch (InputException e) {
             problems.addAll(e.problems());

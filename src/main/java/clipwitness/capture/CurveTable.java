@@ -1,6 +1,7 @@
 package clipwitness.capture;
 
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
 
@@ -12,7 +13,7 @@ import java.util.Objects;
  * @param doubts   doubts about the file itself
  * @param evidence how the layout was read
  */
-public record CurveTable(String file, List<Channel> channels, List<Doubt> doubts, List<String> evidence)
+public record CurveTable(String file, List<Channel> channels, List<Doubt> doubts, List<Remark> evidence)
         implements Export {
     /** Checks that the channels are of one length. */
     public CurveTable {

@@ -1,6 +1,7 @@
 package clipwitness.capture;
 
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Remark;
 import java.util.List;
 
 /** What an export holds, read and understood: a record over time, or a curve of current against voltage. */
@@ -15,7 +16,7 @@ public sealed interface Export permits TimeRecord, CurveTable {
     List<Doubt> doubts();
 
     /** How the layout was read, a clause for each decision. */
-    List<String> evidence();
+    List<Remark> evidence();
 
     /** Number of samples, or of points. */
     default int size() {

@@ -1,6 +1,7 @@
 package clipwitness.capture;
 
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
 
@@ -20,7 +21,7 @@ public record TimeRecord(
         double sampleInterval,
         List<Channel> channels,
         List<Doubt> doubts,
-        List<String> evidence)
+        List<Remark> evidence)
         implements Export {
     /** Checks the interval, and that the channels are of one length. */
     public TimeRecord {

@@ -23,7 +23,7 @@ public record VerticalRange(OptionalDouble perDivision, OptionalDouble codeStep)
         Objects.requireNonNull(codeStep, "codeStep");
     }
 
-    /** Whether two ranges are known to be different ones: by the preambles where both speak, else by the converter steps. */
+    /** Whether two ranges are known to be different ones: by the preambles where both state one, else by the converter steps. */
     public boolean differsFrom(VerticalRange other) {
         if (perDivision.isPresent() && other.perDivision.isPresent()) {
             return differ(perDivision.getAsDouble(), other.perDivision.getAsDouble(), SAME_DIVISION);

@@ -1,5 +1,5 @@
 /**
- * What was captured, as values only: samples, waves, curves, where they came from. Knows no file
- * format.
+ * What was captured, as values only: samples, waves, curves, where they came from. Independent of file
+ * formats.
  */
 package clipwitness.capture;

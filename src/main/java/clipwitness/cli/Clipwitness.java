@@ -11,7 +11,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as a function: arguments in, exit status out, text on two writers. */
 public final class Clipwitness {
-    /** Exit status: done, and nothing speaks against the unit. */
+    /** Exit status: done, and no comparison failed or stayed undecided. */
     static final int OK = 0;
 
     /** Exit status: a comparison failed or stayed undecided. */

@@ -46,7 +46,9 @@ final class LookText {
                     .append('\n');
         }
         text.append("  read so:\n");
-        look.export().evidence().forEach(e -> text.append("    ").append(e).append('\n'));
+        look.export()
+                .evidence()
+                .forEach(e -> text.append("    ").append(Speech.ENGLISH.text(e)).append('\n'));
         return text.toString();
     }
 

@@ -1,10 +1,10 @@
 package clipwitness.cli;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.Missing;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;

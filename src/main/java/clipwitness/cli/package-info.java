@@ -1,4 +1,4 @@
 /**
- * The command line: one file a command, console and exit status. Knows what the user typed, nothing about waves.
+ * The command line: one file a command, console and exit status. Handles what the user typed; does not measure.
  */
 package clipwitness.cli;

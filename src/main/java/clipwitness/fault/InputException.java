@@ -23,7 +23,7 @@ public final class InputException extends Exception {
         this(List.of(new Problem(where, what, remedy)));
     }
 
-    /** The problems, in the order in which they stand in the input. */
+    /** The problems, in the order of the input. */
     public List<Problem> problems() {
         return problems;
     }

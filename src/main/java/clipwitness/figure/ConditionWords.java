@@ -1,8 +1,8 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -10,22 +10,14 @@ import java.util.OptionalDouble;
 /**
  * Conditions in words.
  *
- * @param numbers numbers as the report's language writes them
+ * @param speech words and numbers of the report
  */
-record ConditionWords(NumberText numbers) {
+record ConditionWords(Speech speech) {
     /** A position of the gain control; empty where there is none. */
     String gain(OptionalDouble percent) {
-        return percent.isPresent() ? numbers.nominal(percent.getAsDouble(), Unit.PERCENT) + " gain" : "";
-    }
-
-    /** How a sentence about a position of the gain control begins, with a capital. */
-    String opening(OptionalDouble percent) {
-        return percent.isPresent() ? "At " + gain(percent) : "As the controls stood";
-    }
-
-    /** How a title ends that speaks of one position of the gain control. */
-    String at(OptionalDouble percent) {
-        return percent.isPresent() ? " at " + gain(percent) : "";
+        return percent.isPresent()
+                ? speech.say("condition.gain", "gain", speech.numbers().nominal(percent.getAsDouble(), Unit.PERCENT))
+                : "";
     }
 
     /** A condition in words, without what it shares with the job's main condition: {@code 50 % gain, 500 Hz}. */
@@ -45,10 +37,10 @@ record ConditionWords(NumberText numbers) {
     String difference(Condition condition, Condition from) {
         List<String> words = new ArrayList<>();
         if (!condition.frequency().equals(from.frequency())) {
-            condition.frequency().ifPresent(f -> words.add(numbers.nominal(f, Unit.HERTZ)));
+            condition.frequency().ifPresent(f -> words.add(speech.numbers().nominal(f, Unit.HERTZ)));
         }
         if (!condition.level().equals(from.level())) {
-            condition.level().ifPresent(l -> words.add(numbers.nominal(l, Unit.VOLT)));
+            condition.level().ifPresent(l -> words.add(speech.numbers().nominal(l, Unit.VOLT)));
         }
         if (!condition.setting().equals(from.setting())) {
             condition.setting().ifPresent(words::add);

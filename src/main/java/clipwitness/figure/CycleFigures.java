@@ -34,14 +34,13 @@ final class CycleFigures {
         this.group = group;
     }
 
-    /** The cycles at the setting that speaks for all. */
+    /** The cycles at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        Axis y = context.axes().round("Output", Unit.VOLT, range(List.of(setting)), 6);
-        Panel panel = Panel.of("", Cycles.timeAxis(context.axes(), setting, 8), y, curves(setting));
+        Axis y = context.axes().round(context.say("axis.output"), Unit.VOLT, range(List.of(setting)), 6);
+        Panel panel = Panel.of("", Cycles.timeAxis(context, setting, 8), y, curves(setting));
         return new PanelFigure(
-                "Mean cycle of the output" + context.conditions().at(setting.gainPercent())
-                        + context.titleEnd(group.condition()),
+                context.title("figure.cycles-main.title", setting.gainPercent(), group.condition()),
                 finding(setting),
                 PanelGrid.single(panel, SINGLE_SHAPE),
                 legend(),
@@ -50,16 +49,16 @@ final class CycleFigures {
 
     /** The cycles at every setting, all to one scale. */
     Figure all() {
-        Axis y = context.axes().round("Output", Unit.VOLT, range(group.settings()), 5);
+        Axis y = context.axes().round(context.say("axis.output"), Unit.VOLT, range(group.settings()), 5);
         List<Panel> panels = group.settings().stream()
                 .map(s -> Panel.of(
                         context.conditions().gain(s.gainPercent()),
-                        Cycles.timeAxis(context.axes(), group.settings().get(0), 4),
+                        Cycles.timeAxis(context, group.settings().get(0), 4),
                         y,
                         curves(s)))
                 .toList();
         return new PanelFigure(
-                "Mean cycle of the output at each setting of the gain control" + context.titleEnd(group.condition()),
+                context.title("figure.cycles.title", group.condition()),
                 allFinding(),
                 new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, PANEL_SHAPE),
                 legend(),
@@ -95,32 +94,36 @@ final class CycleFigures {
         if (parts.isEmpty()) {
             parts = levels(setting);
         }
-        return Sentences.of(opening(setting) + ": ", parts);
+        return says(setting, parts);
     }
 
     private List<String> levels(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            String label = context.quoted(state);
-            String level = setting.value(state, WaveformQuantity.RMS)
-                    .map(v -> context.values().of(v) + " rms")
-                    .orElse("no level");
-            String thd = setting.value(state, WaveformQuantity.THD)
-                    .map(v -> context.values().of(v) + " distortion")
-                    .orElse("no figure of distortion");
-            parts.add(label + " " + level + ", " + thd);
+            parts.add(context.say(
+                    "figure.levels",
+                    "state",
+                    context.quoted(state),
+                    "level",
+                    value(setting, state, WaveformQuantity.RMS),
+                    "thd",
+                    value(setting, state, WaveformQuantity.THD)));
         }
         return parts;
     }
 
-    private String opening(WaveSetting setting) {
-        return context.conditions().opening(setting.gainPercent());
+    private String value(WaveSetting setting, String state, WaveformQuantity quantity) {
+        return setting.value(state, quantity).map(context.values()::of).orElse("");
+    }
+
+    private String says(WaveSetting setting, List<String> parts) {
+        return context.tell("figure.cycles.says", setting.gainPercent(), parts);
     }
 
     private String allFinding() {
         WaveSetting first = group.settings().get(0);
         WaveSetting last = group.settings().get(group.settings().size() - 1);
-        String from = Sentences.of(opening(first) + ": ", levels(first));
-        return first.equals(last) ? from : from + " " + Sentences.of(opening(last) + ": ", levels(last));
+        String from = says(first, levels(first));
+        return first.equals(last) ? from : from + " " + says(last, levels(last));
     }
 }

@@ -2,7 +2,6 @@ package clipwitness.figure;
 
 import clipwitness.capture.Samples;
 import clipwitness.compare.rule.WaveSetting;
-import clipwitness.figure.chart.Axes;
 import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Extent;
 import clipwitness.measure.CycleTrace;
@@ -25,9 +24,9 @@ final class Cycles {
     }
 
     /** Time axis of the first wave's period. */
-    static Axis timeAxis(Axes axes, WaveSetting setting, int steps) {
+    static Axis timeAxis(FigureContext context, WaveSetting setting, int steps) {
         double period = period(setting.waves().values().iterator().next());
-        return axes.exact("Time", Unit.SECOND, new Extent(0, period), steps);
+        return context.axes().exact(context.say("axis.time"), Unit.SECOND, new Extent(0, period), steps);
     }
 
     /** A cycle with its last bin again before the first and its first again after the last, so that it spans the whole period. */

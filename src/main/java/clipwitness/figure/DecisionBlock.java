@@ -1,7 +1,6 @@
 package clipwitness.figure;
 
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.figure.canvas.Box;
 import clipwitness.figure.canvas.Canvas;
 import clipwitness.figure.canvas.Ink;
@@ -11,6 +10,7 @@ import clipwitness.figure.chart.Axis;
 import clipwitness.figure.chart.Extent;
 import clipwitness.figure.chart.Plot;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.awt.Graphics2D;
@@ -74,13 +74,17 @@ final class DecisionBlock {
 
     private String heading() {
         OptionalDouble limit = limit();
-        String name = DecisionWords.of(quantity);
-        return limit.isPresent() ? name + ", limit " + limitWords(limit.getAsDouble()) : name;
+        return context.say(
+                "figure.decisions.heading",
+                "quantity",
+                Sentences.capital(context.say("quantity.short." + quantity.key())),
+                "limit",
+                limit.isPresent() ? limitWords(limit.getAsDouble()) : "");
     }
 
     private String limitWords(double limit) {
         String number = (oneSided() ? "" : "±") + context.axes().numbers().nominal(limit, Unit.ONE);
-        return new NumberParts(number, "", quantity.symbol()).text();
+        return new NumberParts(number, "", context.unit(quantity)).text();
     }
 
     private OptionalDouble limit() {
@@ -88,7 +92,7 @@ final class DecisionBlock {
     }
 
     private boolean oneSided() {
-        return quantity.limit().filter(DecisionWords::isOneSided).isPresent();
+        return quantity.limit().filter(DecisionStyle::isOneSided).isPresent();
     }
 
     private double nameWidth(Canvas canvas, double width) {
@@ -166,7 +170,7 @@ final class DecisionBlock {
         canvas.text(name, x, base, Ink.SMALL, false, Canvas.Anchor.START, 0, Ink.TEXT);
         DecisionStyle style = DecisionStyle.of(item.decision());
         if (item.change() instanceof Measured.Value value) {
-            new DecisionInterval(value, quantity.symbol(), style, context.values()).paint(plot, middle);
+            new DecisionInterval(value, context.unit(quantity), style, context.values()).paint(plot, middle);
         } else {
             String reason = context.speech().clause(item.change().reason()).orElse("");
             String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);
@@ -175,6 +179,14 @@ final class DecisionBlock {
         double sign = strip.right() + GAP;
         style.paintSign(canvas.graphics(), sign, middle);
         double word = sign + DecisionStyle.WIDTH + 3;
-        canvas.text(style.word(), word, base, Ink.SMALL, false, Canvas.Anchor.START, 0, style.color());
+        canvas.text(
+                context.say("figure.decisions." + item.decision().code()),
+                word,
+                base,
+                Ink.SMALL,
+                false,
+                Canvas.Anchor.START,
+                0,
+                style.color());
     }
 }

@@ -3,13 +3,12 @@ package clipwitness.figure;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.figure.canvas.Canvas;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Every judged item of a comparison as a strip: change, interval, limits, decision; one block a quantity. */
@@ -40,8 +39,12 @@ final class DecisionFigure implements Figure {
 
     @Override
     public String title() {
-        return "Decisions: " + context.palette().of(comparison.to()).label() + " against "
-                + context.palette().of(comparison.from()).label();
+        return context.say(
+                "figure.decisions.title",
+                "to",
+                context.palette().of(comparison.to()).label(),
+                "from",
+                context.palette().of(comparison.from()).label());
     }
 
     @Override
@@ -49,23 +52,33 @@ final class DecisionFigure implements Figure {
         long pass = count(Decision.PASS);
         long fail = count(Decision.FAIL);
         long open = count(Decision.UNDECIDED);
-        String counts = "Of " + (pass + fail + open) + " items judged " + pass + " pass, " + fail + " fail and " + open
-                + " are undecided.";
-        return counts + named("Fail", Decision.FAIL) + named("Undecided", Decision.UNDECIDED);
+        String counts = context.say(
+                "figure.decisions.says",
+                "all",
+                Long.toString(pass + fail + open),
+                "pass",
+                Long.toString(pass),
+                "fail",
+                Long.toString(fail),
+                "undecided",
+                Long.toString(open));
+        return counts + named(Decision.FAIL) + named(Decision.UNDECIDED);
     }
 
-    private String named(String word, Decision decision) {
+    private String named(Decision decision) {
         List<String> names = comparison.items().stream()
                 .filter(i -> i.judged() && i.decision() == decision)
                 .map(this::name)
                 .toList();
-        return names.isEmpty() ? "" : " " + word + ": " + String.join(", ", names) + ".";
+        return names.isEmpty()
+                ? ""
+                : " " + context.say("figure.decisions.named." + decision.code(), "list", String.join(", ", names));
     }
 
     private String name(Item item) {
         String at = context.conditions().of(item.condition(), context.main());
-        String quantity = DecisionWords.of(item.quantity()).toLowerCase(Locale.ROOT);
-        return at.isEmpty() ? quantity : quantity + " at " + at;
+        String quantity = context.say("quantity.short." + item.quantity().key());
+        return context.say("figure.value.at", "value", quantity, "condition", at);
     }
 
     private long count(Decision decision) {

@@ -1,20 +1,21 @@
 package clipwitness.figure;
 
 import clipwitness.compare.result.Decision;
+import clipwitness.quantity.LimitQuantity;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/** How a decision looks: a sign drawn as a shape, a word, a colour. */
+/** How a decision looks: a sign drawn as a shape, and a colour; its word stands beside it. */
 enum DecisionStyle {
     /** A tick. */
-    PASS(new Color(0x1B6E43), "pass"),
+    PASS(new Color(0x1B6E43)),
     /** A cross. */
-    FAIL(new Color(0xB3261E), "fail"),
+    FAIL(new Color(0xB3261E)),
     /** An open circle. */
-    UNDECIDED(new Color(0x7A5B00), "undecided");
+    UNDECIDED(new Color(0x7A5B00));
 
     /** Width of a sign, points. */
     static final double WIDTH = 6.5;
@@ -22,11 +23,9 @@ enum DecisionStyle {
     private static final BasicStroke STROKE = new BasicStroke(1.3f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
 
     private final Color color;
-    private final String word;
 
-    DecisionStyle(Color color, String word) {
+    DecisionStyle(Color color) {
         this.color = color;
-        this.word = word;
     }
 
     /**
@@ -47,8 +46,12 @@ enum DecisionStyle {
         return color;
     }
 
-    String word() {
-        return word;
+    /** Whether a limit bounds a change from above only. */
+    static boolean isOneSided(LimitQuantity quantity) {
+        return switch (quantity) {
+            case NULL_DEPTH, NOISE, HUM -> true;
+            case LEVEL, THD, ASYMMETRY, CREST_FACTOR, RESPONSE, RAIL -> false;
+        };
     }
 
     /** Paints the sign, its left end at x, its middle at y. */

@@ -39,7 +39,7 @@ final class DeviceFigures {
                 .filter(TraceFigure::conducts)
                 .toList();
         if (!traced.isEmpty()) {
-            figures.put("devices", TraceFigure.of(traced, context.numbers()));
+            figures.put("devices", TraceFigure.of(traced, context.speech()));
         }
         if (!devices.combined().isEmpty()) {
             figures.put("devices-pairs", combined());
@@ -56,13 +56,20 @@ final class DeviceFigures {
         List<Curve> curves = new ArrayList<>();
         devices.combined().forEach((state, c) -> curves.add(curve(state, c)));
         Axis x = context.axes()
-                .round("Voltage", Unit.VOLT, Extent.ofAll(curves.stream().map(Curve::x)), 8);
+                .round(
+                        context.say("axis.voltage"),
+                        Unit.VOLT,
+                        Extent.ofAll(curves.stream().map(Curve::x)),
+                        8);
         Axis y = context.axes()
-                .round("Current", Unit.AMPERE, Extent.ofAll(curves.stream().map(Curve::y)), STEPS);
+                .round(
+                        context.say("axis.current"),
+                        Unit.AMPERE,
+                        Extent.ofAll(curves.stream().map(Curve::y)),
+                        STEPS);
         return new PanelFigure(
-                "Current through the clipping pair of each state",
-                "The legs of each pair side by side, from the traced curves: where a curve turns up or down, that half of the"
-                        + " wave is clipped.",
+                context.say("figure.devices-pairs.title"),
+                context.say("figure.devices-pairs.says"),
                 PanelGrid.single(Panel.of("", x, y, curves), PAIR_SHAPE),
                 context.palette().entries(devices.combined().keySet(), LegendEntry::line),
                 List.of());

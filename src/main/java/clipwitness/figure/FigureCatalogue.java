@@ -8,6 +8,8 @@ import clipwitness.compare.result.Series;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveGroups;
 import clipwitness.figure.canvas.Figure;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -22,7 +24,7 @@ import java.util.Set;
  * The figures of a job. A figure that has nothing to show is absent. Names, in reading order:
  *
  * <ul>
- *   <li>{@code cycles-main}: mean cycles of all states at the setting of the gain control that speaks for all
+ *   <li>{@code cycles-main}: mean cycles of all states at the main setting of the gain control
  *   <li>{@code cycles}: the same at every setting, {@code cycles-matched}: each over its rms, with differences
  *   <li>{@code transfer}: output against input at that setting, {@code transfer-all}: at every setting
  *   <li>{@code harmonics}: at that setting, {@code harmonics-all}: at every setting
@@ -40,15 +42,23 @@ import java.util.Set;
  */
 public final class FigureCatalogue {
     private final JobResults results;
+    private final Speech speech;
     private final Map<String, Figure> figures = new LinkedHashMap<>();
 
-    private FigureCatalogue(JobResults results) {
+    private FigureCatalogue(JobResults results, Speech speech) {
         this.results = results;
+        this.speech = speech;
     }
 
-    /** The figures of a job. */
+    /** The figures of a job in the program's own words, with numbers as its report writes them. */
     public static FigureCatalogue of(JobResults results) {
-        FigureCatalogue catalogue = new FigureCatalogue(results);
+        return of(results, WordBundle.builtIn());
+    }
+
+    /** The figures of a job in the words of its report. */
+    public static FigureCatalogue of(JobResults results, WordBundle words) {
+        FigureCatalogue catalogue = new FigureCatalogue(
+                results, Speech.of(words, results.job().sheet().report().language()));
         catalogue.collect();
         return catalogue;
     }
@@ -65,7 +75,7 @@ public final class FigureCatalogue {
         groups.forEach(g -> conditions.add(g.condition()));
         conditions.addAll(series.keySet());
         Condition main = conditions.stream().findFirst().orElseGet(FigureCatalogue::noCondition);
-        FigureContext context = FigureContext.of(results, main);
+        FigureContext context = FigureContext.of(results, main, speech);
         List<Condition> numbered = List.copyOf(conditions);
         for (WaveGroup group : groups) {
             addWaves(context, group, suffix(numbered.indexOf(group.condition())));

@@ -3,10 +3,11 @@ package clipwitness.figure;
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
-import clipwitness.job.JobSheet;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.words.Speech;
-import clipwitness.words.WordBundle;
+import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What the figures of one job have in common.
@@ -14,14 +15,27 @@ import clipwitness.words.WordBundle;
  * @param results results
  * @param palette how the states look
  * @param main    the job's main condition, gain left open
- * @param numbers numbers as the report's language writes them
+ * @param speech  words and numbers of the report
  */
-record FigureContext(JobResults results, StatePalette palette, Condition main, NumberText numbers) {
+record FigureContext(JobResults results, StatePalette palette, Condition main, Speech speech) {
     /** The context of a job. */
-    static FigureContext of(JobResults results, Condition main) {
-        JobSheet sheet = results.job().sheet();
-        NumberText numbers = NumberText.in(sheet.report().language());
-        return new FigureContext(results, StatePalette.of(sheet.states()), main, numbers);
+    static FigureContext of(JobResults results, Condition main, Speech speech) {
+        return new FigureContext(results, StatePalette.of(results.job().sheet().states()), main, speech);
+    }
+
+    /** A sentence of the words. */
+    String say(String name, String... holes) {
+        return speech.say(name, holes);
+    }
+
+    /** The unit of a quantity's change. */
+    String unit(ItemQuantity quantity) {
+        return speech.sayOr("unit.change." + quantity.key(), quantity.symbol());
+    }
+
+    /** Numbers as the report's language writes them. */
+    NumberText numbers() {
+        return speech.numbers();
     }
 
     /** The comparisons in words. */
@@ -29,34 +43,43 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, N
         return new PictureWords(this);
     }
 
-    /** Puts reasons into words. */
-    Speech speech() {
-        return new Speech(WordBundle.builtIn(), numbers);
-    }
-
     /** Makes the axes. */
     Axes axes() {
-        return new Axes(numbers);
+        return new Axes(numbers());
     }
 
     /** Conditions in words. */
     ConditionWords conditions() {
-        return new ConditionWords(numbers);
+        return new ConditionWords(speech);
     }
 
     /** Measured values in words. */
     ValueWords values() {
-        return new ValueWords(numbers);
+        return new ValueWords(speech);
     }
 
     /** A state's label in a sentence. */
     String quoted(String state) {
-        return Sentences.quoted(palette.of(state).label());
+        return say("list.quoted", "text", palette.of(state).label());
     }
 
-    /** How the title of a figure under another condition than the main one ends. */
-    String titleEnd(Condition condition) {
-        String words = conditions().difference(condition, main);
-        return words.isEmpty() ? "" : ", " + words;
+    /** The title of a figure at a position of the gain control, and under another condition than the main one. */
+    String title(String name, OptionalDouble gainPercent, Condition condition) {
+        return say(
+                name,
+                "condition",
+                conditions().gain(gainPercent),
+                "other",
+                conditions().difference(condition, main));
+    }
+
+    /** The title of a figure of all positions of the gain control, under another condition than the main one. */
+    String title(String name, Condition condition) {
+        return say(name, "other", conditions().difference(condition, main));
+    }
+
+    /** What a figure says at a position of the gain control, part by part. */
+    String tell(String name, OptionalDouble gainPercent, List<String> parts) {
+        return say(name, "condition", conditions().gain(gainPercent), "list", Sentences.parts(parts));
     }
 }

@@ -55,11 +55,14 @@ final class HarmonicFigures {
         return !group.settings().isEmpty();
     }
 
-    /** All harmonics at the setting that speaks for all. */
+    /** All harmonics at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        String at = context.conditions().at(setting.gainPercent());
-        return figure("Harmonics over the fundamental" + at, List.of(setting), 1, Integer.MAX_VALUE);
+        return figure(
+                context.title("figure.harmonics.title", setting.gainPercent(), group.condition()),
+                List.of(setting),
+                1,
+                Integer.MAX_VALUE);
     }
 
     /** The lower harmonics at every setting. */
@@ -67,7 +70,7 @@ final class HarmonicFigures {
         int settings = group.settings().size();
         int columns = settings == SQUARE * SQUARE ? SQUARE : Math.min(MOST_COLUMNS, settings);
         return figure(
-                "Harmonics over the fundamental at each setting of the gain control",
+                context.title("figure.harmonics-all.title", group.condition()),
                 group.settings(),
                 columns,
                 MOST_IN_PANELS);
@@ -91,25 +94,25 @@ final class HarmonicFigures {
                         layers(s, last, y.scale().low())))
                 .toList();
         return new PanelFigure(
-                title + context.titleEnd(group.condition()),
+                title,
                 finding(columns == 1 ? group.chosen() : group.further()),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(group.states(), LegendEntry::bar),
                 signs(settings, last));
     }
 
-    private static Axis orders(int last) {
+    private Axis orders(int last) {
         List<Axis.Tick> names = IntStream.rangeClosed(2, last)
                 .mapToObj(k -> new Axis.Tick(k, Integer.toString(k)))
                 .toList();
-        return Axis.named("Harmonic", new Extent(1.5, last + 0.5), names);
+        return Axis.named(context.say("axis.harmonic"), new Extent(1.5, last + 0.5), names);
     }
 
     private Axis levels(List<WaveSetting> settings, int last) {
         Extent all = Extent.over(
                 points(settings, last).map(PointSeries.Point::covered).toList());
         double low = Math.max(DEEPEST, Math.min(SHALLOWEST, all.low()));
-        return context.axes().round("Level", Unit.DBC, new Extent(low, Math.max(0, all.high())), 6);
+        return context.axes().round(context.say("axis.level"), Unit.DBC, new Extent(low, Math.max(0, all.high())), 6);
     }
 
     private static Stream<PointSeries.Point> points(List<WaveSetting> settings, int last) {
@@ -145,14 +148,21 @@ final class HarmonicFigures {
         return Lists.joined(bars, List.of(new PointLayer(tips)));
     }
 
-    private static List<LegendEntry> signs(List<WaveSetting> settings, int last) {
+    private List<LegendEntry> signs(List<WaveSetting> settings, int last) {
         boolean bounds = points(settings, last).anyMatch(PointSeries.Point::upperBound);
-        return bounds ? List.of(LegendEntry.bound("below this, lost in noise")) : List.of();
+        return bounds ? List.of(LegendEntry.bound(context.say("legend.bound"))) : List.of();
     }
 
     private String strongest(String state, Harmonic harmonic) {
         String level = context.values().of(harmonic.level().asValue().orElseThrow());
-        return context.quoted(state) + " harmonic " + harmonic.order() + " at " + level;
+        return context.say(
+                "figure.harmonics.state",
+                "state",
+                context.quoted(state),
+                "order",
+                Integer.toString(harmonic.order()),
+                "level",
+                level);
     }
 
     private String finding(WaveSetting setting) {
@@ -165,9 +175,7 @@ final class HarmonicFigures {
                                 .isPresent())
                         .max(Comparator.comparingDouble(h -> h.level().value().orElseThrow()))
                         .ifPresent(h -> parts.add(strongest(state, h))));
-        return parts.isEmpty()
-                ? context.conditions().opening(setting.gainPercent()) + " no harmonic stands out of the noise."
-                : Sentences.of(
-                        context.conditions().opening(setting.gainPercent()) + " the strongest harmonics are: ", parts);
+        return context.tell(
+                parts.isEmpty() ? "figure.harmonics.says.none" : "figure.harmonics.says", setting.gainPercent(), parts);
     }
 }

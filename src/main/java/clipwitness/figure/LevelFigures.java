@@ -49,19 +49,17 @@ final class LevelFigures {
     /** All settings. */
     Figure all() {
         Map<OptionalDouble, List<PointSeries>> lines = lines();
-        Axis x = axis("Input (peak)", points(lines).map(Point::x));
-        Axis y = axis("Output (peak)", points(lines).map(Point::y));
+        Axis x = axis(context.say("axis.input.peak"), points(lines).map(Point::x));
+        Axis y = axis(context.say("axis.output.peak"), points(lines).map(Point::y));
         int columns = Math.min(MOST_COLUMNS, lines.size());
         List<Panel> panels = new ArrayList<>();
         lines.forEach((gain, states) -> panels.add(
                 Panel.of(columns == 1 ? "" : context.conditions().gain(gain), x, y, List.of(new PointLayer(states)))));
         return new PanelFigure(
-                "Output against input over level steps"
-                        + (columns == 1
-                                ? context.conditions()
-                                        .at(lines.keySet().iterator().next())
-                                : "")
-                        + context.titleEnd(series.get(0).condition()),
+                context.title(
+                        "figure.levels.title",
+                        columns == 1 ? lines.keySet().iterator().next() : OptionalDouble.empty(),
+                        series.get(0).condition()),
                 finding(),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 series.stream()
@@ -103,17 +101,23 @@ final class LevelFigures {
         List<String> parts = new ArrayList<>();
         for (Series state : series) {
             for (LevelSeries levels : state.levelSeries()) {
-                parts.add(context.quoted(state.state()) + " " + compression(levels)
-                        + context.conditions().at(levels.gainPercent()));
+                parts.add(context.say(
+                        "figure.levels.state",
+                        "state",
+                        context.quoted(state.state()),
+                        "input",
+                        compression(levels),
+                        "condition",
+                        context.conditions().gain(levels.gainPercent())));
             }
         }
-        return Sentences.of("The output falls 1 dB short of the line through its lowest step at these inputs: ", parts);
+        return context.say("figure.levels.says", "list", Sentences.parts(parts));
     }
 
     private String compression(LevelSeries levels) {
         return levels.compressionPoint()
                 .asValue()
                 .map((Measured.Value v) -> context.values().of(v))
-                .orElse("none of those captured");
+                .orElseGet(() -> context.say("figure.levels.none"));
     }
 }

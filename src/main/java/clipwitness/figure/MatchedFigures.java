@@ -55,9 +55,10 @@ final class MatchedFigures {
     Figure all() {
         List<WaveSetting> settings =
                 group.settings().stream().filter(s -> !differences(s).isEmpty()).toList();
-        Axis waves = axis("Output / rms", settings.stream().flatMap(s -> matched(s).stream()), 4);
-        Axis rest = axis("Diff. / rms", settings.stream().flatMap(s -> differences(s).stream()), 2);
-        Axis time = Cycles.timeAxis(context.axes(), settings.get(0), 4);
+        Axis waves = axis(context.say("axis.output.matched"), settings.stream().flatMap(s -> matched(s).stream()), 4);
+        Axis rest = axis(
+                context.say("axis.difference.matched"), settings.stream().flatMap(s -> differences(s).stream()), 2);
+        Axis time = Cycles.timeAxis(context, settings.get(0), 4);
         List<Panel> panels = settings.stream()
                 .map(s -> new Panel(
                         context.conditions().gain(s.gainPercent()),
@@ -67,8 +68,7 @@ final class MatchedFigures {
                                 new Panel.Tier(rest, 1, differences(s)))))
                 .toList();
         return new PanelFigure(
-                "Set equally loud: mean cycle over its rms, and what is left between compared states"
-                        + context.titleEnd(group.condition()),
+                context.title("figure.cycles-matched.title", group.condition()),
                 finding(settings),
                 grid(panels),
                 context.palette().entries(group.states(), LegendEntry::line),
@@ -129,6 +129,6 @@ final class MatchedFigures {
     private String finding(List<WaveSetting> settings) {
         return context.comparisons()
                 .remainders(settings.stream().map(group::conditionOf).toList())
-                .orElse("The waves of the compared states, each divided by its own rms, and their difference.");
+                .orElseGet(() -> context.say("figure.matched.says.none"));
     }
 }

@@ -8,18 +8,16 @@ import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.finding.Telling;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.PicturedRule;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.NumberText;
+import clipwitness.quantity.ItemQuantity;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.Optional;
 
 /** What the pictures of waves say of the compared states, in words. */
 public final class PictureWords {
-    private static final String AT_EQUAL_LOUDNESS = "When both waves are set equally loud, ";
-
     private final FigureContext context;
 
     PictureWords(FigureContext context) {
@@ -28,19 +26,17 @@ public final class PictureWords {
 
     /** The words for the pictures of a job in English, whatever the language of its report. */
     public static PictureWords english(JobResults results) {
-        FigureContext context = FigureContext.of(results, FigureCatalogue.noCondition());
-        return new PictureWords(new FigureContext(results, context.palette(), context.main(), NumberText.in("en")));
+        return new PictureWords(FigureContext.of(results, FigureCatalogue.noCondition(), Speech.ENGLISH));
     }
 
     /** One finding of a picture in a sentence; empty where the finding is not one of a picture. */
     public Optional<String> of(Finding finding) {
         if (finding instanceof Pictured pictured) {
-            String opening =
-                    context.conditions().opening(pictured.subject().condition().gainPercent());
-            return Optional.of(Sentences.of(opening + ": ", List.of(part(pictured))));
+            return Optional.of(context.tell(
+                    "figure.cycles.says", pictured.subject().condition().gainPercent(), List.of(part(pictured))));
         }
         return finding instanceof Remainders remainders
-                ? Optional.of(Sentences.of(AT_EQUAL_LOUDNESS, List.of(part(remainders))))
+                ? Optional.of(equallyLoud(List.of(part(remainders))))
                 : Optional.empty();
     }
 
@@ -56,43 +52,45 @@ public final class PictureWords {
         List<String> parts = PicturedRule.remainders(context.results(), conditions).stream()
                 .map(this::part)
                 .toList();
-        return parts.isEmpty() ? Optional.empty() : Optional.of(Sentences.of(AT_EQUAL_LOUDNESS, parts));
+        return parts.isEmpty() ? Optional.empty() : Optional.of(equallyLoud(parts));
+    }
+
+    private String equallyLoud(List<String> parts) {
+        return context.say("figure.matched.says", "list", Sentences.parts(parts));
     }
 
     private String part(Pictured pictured) {
         Subject subject = pictured.subject();
-        return "against %s, %s %s"
-                .formatted(
-                        context.quoted(subject.earlier()),
-                        context.quoted(subject.later()),
-                        String.join(
-                                " and ",
-                                pictured.tellings().stream().map(this::told).toList()));
+        List<String> told = pictured.tellings().stream().map(this::told).toList();
+        return context.say(
+                "figure.against",
+                "from",
+                context.quoted(subject.earlier()),
+                "to",
+                context.quoted(subject.later()),
+                "told",
+                told.get(0),
+                "more",
+                String.join("; ", told.subList(1, told.size())));
     }
 
     private String told(Telling telling) {
-        return telling.item().quantity() == ItemQuantity.LEVEL
-                ? told(telling, "is %s louder", "is %s quieter", "level")
-                : told(telling, "distorts %s more", "distorts %s less", "distortion");
-    }
-
-    private String told(Telling telling, String more, String less, String what) {
+        String name = telling.item().quantity() == ItemQuantity.LEVEL ? "figure.told.level." : "figure.told.thd.";
         return switch (telling.kind()) {
-            case MORE -> more.formatted(size(telling.item()));
-            case LESS -> less.formatted(size(telling.item()));
-            default -> unchanged(telling.item(), what);
+            case MORE, LESS -> context.say(name + telling.kind().code(), "change", size(telling.item()));
+            default -> unchanged(telling.item(), name);
         };
     }
 
     /** A change that does not count: it lies within its uncertainty, or is next to nothing. */
-    private String unchanged(Item item, String what) {
+    private String unchanged(Item item, String name) {
         double uncertainty = Items.uncertainty(item);
         boolean within = Items.size(item) <= uncertainty;
         Measured.Value bound = Measured.of(
                 within ? uncertainty : Items.size(item) + uncertainty,
                 item.change().unit());
-        return "shows no change of " + what + (within ? " above its uncertainty of " : " above ")
-                + context.values().size(bound);
+        return context.say(
+                name + (within ? "within" : "none"), "bound", context.values().size(bound));
     }
 
     private String size(Item item) {
@@ -102,18 +100,22 @@ public final class PictureWords {
     private String part(Remainders remainders) {
         Item deepest = remainders.deepest();
         Item shallowest = remainders.shallowest();
-        String range =
-                deepest.equals(shallowest) ? depth(deepest) : "from " + depth(deepest) + " to " + depth(shallowest);
-        return "%s less %s leaves %s"
-                .formatted(
-                        context.quoted(remainders.subject().later()),
-                        context.quoted(remainders.subject().earlier()),
-                        range);
+        boolean one = deepest.equals(shallowest);
+        return context.say(
+                one ? "figure.leaves" : "figure.leaves.range",
+                "to",
+                context.quoted(remainders.subject().later()),
+                "from",
+                context.quoted(remainders.subject().earlier()),
+                "depth",
+                depth(deepest),
+                "most",
+                depth(shallowest));
     }
 
     private String depth(Item item) {
         String value = context.values().of(item.change().asValue().orElseThrow());
         String at = context.conditions().of(item.condition(), item.condition());
-        return at.isEmpty() ? value : value + " at " + at;
+        return context.say("figure.value.at", "value", value, "condition", at);
     }
 }

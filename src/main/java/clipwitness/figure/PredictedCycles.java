@@ -43,16 +43,16 @@ final class PredictedCycles {
     private static final int MOST_COLUMNS = 3;
     private static final int STEPS = 5;
     private static final int MARKS_A_CYCLE = 40;
-    private static final StateStyle PREDICTED =
-            new StateStyle("predicted from the traced devices", Ink.TEXT, Ink.FINE, MarkerShape.CIRCLE);
 
     private final FigureContext context;
     private final List<StatePrediction> shown;
     private final boolean aroundZero;
+    private final StateStyle predictedStyle;
 
     PredictedCycles(FigureContext context) {
         this.context = context;
         this.shown = found();
+        this.predictedStyle = new StateStyle(context.say("legend.predicted"), Ink.TEXT, Ink.FINE, MarkerShape.CIRCLE);
         this.aroundZero = shown.stream()
                 .allMatch(p -> zero(p, Prediction::predicted).isPresent()
                         && zero(p, Prediction::measured).isPresent());
@@ -69,11 +69,11 @@ final class PredictedCycles {
         shown.forEach(p -> states.add(p.state()));
         int columns = Math.min(MOST_COLUMNS, panels.size());
         return new PanelFigure(
-                "Predicted and measured cycle of each state at its highest gain",
+                context.say("figure.devices-predicted.title"),
                 finding(),
                 new PanelGrid(panels, columns, false, columns == 1 ? SINGLE_SHAPE : SHAPE),
                 context.palette().entries(states, LegendEntry::line),
-                List.of(LegendEntry.marker(PREDICTED.label(), true)));
+                List.of(LegendEntry.marker(predictedStyle.label(), true)));
     }
 
     private Panel panel(StatePrediction p) {
@@ -84,11 +84,16 @@ final class PredictedCycles {
         double period = Cycles.period(wave);
         double scale = p.toScale() ? 1 : own.swing().maximum() / trace.swing().maximum();
         Curve measured = curve(style, own, period, 1, zero(p, Prediction::measured));
-        Curve predicted = curve(PREDICTED, trace, period, scale, zero(p, Prediction::predicted));
+        Curve predicted = curve(predictedStyle, trace, period, scale, zero(p, Prediction::predicted));
         return Panel.of(
                 style.label(),
-                context.axes().exact("Time", Unit.SECOND, new Extent(0, period), 4),
-                context.axes().round("Output", Unit.VOLT, Extent.ofAll(Stream.of(measured.y(), predicted.y())), STEPS),
+                context.axes().exact(context.say("axis.time"), Unit.SECOND, new Extent(0, period), 4),
+                context.axes()
+                        .round(
+                                context.say("axis.output"),
+                                Unit.VOLT,
+                                Extent.ofAll(Stream.of(measured.y(), predicted.y())),
+                                STEPS),
                 Lists.<Layer>joined(List.of(measured), marks(predicted)));
     }
 
@@ -149,14 +154,24 @@ final class PredictedCycles {
                     p.figures().stream().filter(f -> f.agrees().orElse(false)).count();
             long known =
                     p.figures().stream().filter(f -> f.agrees().isPresent()).count();
-            parts.add(context.quoted(p.state()) + " " + agreeing + " of " + known + " figures");
+            parts.add(context.say(
+                    "figure.devices-predicted.state",
+                    "state",
+                    context.quoted(p.state()),
+                    "count",
+                    Long.toString(agreeing),
+                    "all",
+                    Long.toString(known)));
         }
-        String zero = aroundZero
-                ? " Zero is the output where the input crosses its mean."
-                : " Each cycle is drawn around its own mean"
-                        + (shown.stream().allMatch(StatePrediction::toScale)
-                                ? "."
-                                : ", the predicted one as high as the measured: the gain behind the clipper is not stated.");
-        return Sentences.of("Within the uncertainty of the difference lie: ", parts) + zero;
+        return context.say("figure.devices-predicted.says", "list", Sentences.parts(parts)) + " " + context.say(zero());
+    }
+
+    private String zero() {
+        if (aroundZero) {
+            return "figure.devices-predicted.zero";
+        }
+        return shown.stream().allMatch(StatePrediction::toScale)
+                ? "figure.devices-predicted.mean"
+                : "figure.devices-predicted.mean.scaled";
     }
 }

@@ -6,14 +6,9 @@ import java.util.List;
 final class Sentences {
     private Sentences() {}
 
-    /** A state's label in a sentence. */
-    static String quoted(String label) {
-        return "“" + label + "”";
-    }
-
-    /** Parts of a sentence, separated by semicolons, closed by a full stop. */
-    static String of(String opening, List<String> parts) {
-        return opening + String.join("; ", parts) + ".";
+    /** Parts of a sentence, separated by semicolons. */
+    static String parts(List<String> parts) {
+        return String.join("; ", parts);
     }
 
     /** A word or phrase with a capital. */

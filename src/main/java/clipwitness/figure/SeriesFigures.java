@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Figures of the states against the gain control. */
 final class SeriesFigures {
@@ -56,7 +57,7 @@ final class SeriesFigures {
                 .sorted()
                 .toList();
         Extent padded = settings.widened(1).padded(0.035);
-        Axis round = context.axes().exact("Gain control", Unit.PERCENT, padded, 6);
+        Axis round = context.axes().exact(context.say("axis.gain"), Unit.PERCENT, padded, 6);
         return positions.size() > MOST_POSITIONS
                 ? round
                 : Axis.named(
@@ -81,7 +82,7 @@ final class SeriesFigures {
     /** One quantity. */
     Figure of(SeriesQuantity quantity) {
         return new PanelFigure(
-                Sentences.capital(quantity.words()) + " against the gain control" + titleEnd(),
+                title("figure.series.title", "quantity", capital(quantity)),
                 finding(quantity),
                 PanelGrid.single(panel(quantity, "", 6, SIDESTEP), SINGLE_SHAPE),
                 legend(),
@@ -91,14 +92,10 @@ final class SeriesFigures {
     /** Several quantities, a panel each. */
     Figure of(List<SeriesQuantity> quantities) {
         List<Panel> panels = quantities.stream()
-                .map(q -> panel(q, Sentences.capital(q.words()), 4, NARROW_SIDESTEP))
+                .map(q -> panel(q, capital(q), 4, NARROW_SIDESTEP))
                 .toList();
         return new PanelFigure(
-                "What the gain control does" + titleEnd(),
-                panelsFinding(quantities),
-                grid(panels),
-                legend(),
-                signs(quantities));
+                title("figure.series.all.title"), panelsFinding(quantities), grid(panels), legend(), signs(quantities));
     }
 
     private static PanelGrid grid(List<Panel> panels) {
@@ -106,8 +103,18 @@ final class SeriesFigures {
         return new PanelGrid(panels, columns, false, columns > 2 ? NARROW_SHAPE : PANEL_SHAPE);
     }
 
-    private String titleEnd() {
-        return context.titleEnd(series.get(0).condition());
+    private String title(String name, String... holes) {
+        String other = context.conditions().difference(series.get(0).condition(), context.main());
+        return context.say(
+                name, Stream.concat(Stream.of("other", other), Stream.of(holes)).toArray(String[]::new));
+    }
+
+    private String words(SeriesQuantity quantity) {
+        return context.say("series.name." + quantity.key());
+    }
+
+    private String capital(SeriesQuantity quantity) {
+        return Sentences.capital(words(quantity));
     }
 
     private List<LegendEntry> legend() {
@@ -118,12 +125,12 @@ final class SeriesFigures {
 
     private List<LegendEntry> signs(List<SeriesQuantity> quantities) {
         List<LegendEntry> signs = new ArrayList<>();
-        if (quantities.contains(SeriesQuantity.ONSET)) {
-            signs.add(LegendEntry.marker("upper half", false));
-            signs.add(LegendEntry.marker("lower half", true));
+        if (quantities.stream().anyMatch(SeriesQuantity::hasHalves)) {
+            signs.add(LegendEntry.marker(context.say("legend.upper"), false));
+            signs.add(LegendEntry.marker(context.say("legend.lower"), true));
         }
         if (quantities.stream().anyMatch(this::hasBounds)) {
-            signs.add(LegendEntry.bound("below this, lost in noise"));
+            signs.add(LegendEntry.bound(context.say("legend.bound")));
         }
         return signs;
     }
@@ -141,7 +148,7 @@ final class SeriesFigures {
         return Panel.of(
                 heading,
                 gain,
-                quantity.axis(context.axes(), range, hasBounds(quantity), steps),
+                quantity.axis(context, range, hasBounds(quantity), steps),
                 List.of(new PointLayer(lines)));
     }
 
@@ -180,28 +187,40 @@ final class SeriesFigures {
                     .filter(p -> value(p, first).isPresent())
                     .toList();
             if (!known.isEmpty()) {
-                parts.add(context.quoted(one.state()) + " " + ends(known, first));
+                parts.add(context.say(
+                        "figure.series.state",
+                        "state",
+                        context.quoted(one.state()),
+                        "first",
+                        at(known.get(0), first),
+                        "last",
+                        known.size() == 1 ? "" : at(known.get(known.size() - 1), first)));
             }
         }
-        String half = quantity == SeriesQuantity.ONSET ? " of the upper half" : "";
-        return Sentences.of(Sentences.capital(quantity.words()) + half + ": ", parts);
+        return context.say(
+                quantity.hasHalves() ? "figure.series.says.upper" : "figure.series.says",
+                "quantity",
+                capital(quantity),
+                "list",
+                Sentences.parts(parts));
     }
 
     private String panelsFinding(List<SeriesQuantity> quantities) {
         List<SeriesQuantity> told = quantities.subList(0, Math.min(2, quantities.size()));
         String sentences = String.join(" ", told.stream().map(this::finding).toList());
         List<String> rest =
-                quantities.stream().skip(told.size()).map(SeriesQuantity::words).toList();
-        return rest.isEmpty() ? sentences : sentences + " Also drawn: " + String.join(", ", rest) + ".";
-    }
-
-    private String ends(List<SeriesPoint> points, WaveformQuantity quantity) {
-        String first = at(points.get(0), quantity);
-        return points.size() == 1 ? first : first + " and " + at(points.get(points.size() - 1), quantity);
+                quantities.stream().skip(told.size()).map(this::words).toList();
+        return rest.isEmpty()
+                ? sentences
+                : sentences + " " + context.say("figure.series.also", "list", String.join(", ", rest));
     }
 
     private String at(SeriesPoint point, WaveformQuantity quantity) {
-        return context.values().of(value(point, quantity).orElseThrow()) + " at "
-                + context.conditions().gain(OptionalDouble.of(point.gainPercent()));
+        return context.say(
+                "figure.value.at",
+                "value",
+                context.values().of(value(point, quantity).orElseThrow()),
+                "condition",
+                context.conditions().gain(OptionalDouble.of(point.gainPercent())));
     }
 }

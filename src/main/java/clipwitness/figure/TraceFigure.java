@@ -18,8 +18,8 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.match.NamedDevice;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,18 +35,18 @@ public final class TraceFigure {
     private static final int STEPS = 5;
     private static final int MODEL_POINTS = 60;
     private static final int DIGITS = 3;
-    private static final StateStyle MODEL =
-            new StateStyle("fitted model", Color.BLACK, Ink.stroke(0.6f), MarkerShape.CIRCLE);
 
     private final List<NamedDevice> devices;
     private final Axes axes;
-    private final NumberText numbers;
+    private final Speech speech;
     private final DeviceStyles styles;
+    private final StateStyle modelStyle;
 
-    private TraceFigure(List<NamedDevice> devices, NumberText numbers) {
+    private TraceFigure(List<NamedDevice> devices, Speech speech) {
         this.devices = devices;
-        this.numbers = numbers;
-        this.axes = new Axes(numbers);
+        this.speech = speech;
+        this.axes = new Axes(speech.numbers());
+        this.modelStyle = new StateStyle(speech.say("legend.model"), Color.BLACK, Ink.stroke(0.6f), MarkerShape.CIRCLE);
         this.styles = new DeviceStyles(devices.stream().map(NamedDevice::name).toList());
     }
 
@@ -54,15 +54,15 @@ public final class TraceFigure {
      * The figure.
      *
      * @param devices devices with a curve above the floor, one or more
-     * @param numbers numbers as the page's language writes them
+     * @param speech  words and numbers of the page
      */
-    public static Figure of(List<NamedDevice> devices, NumberText numbers) {
+    public static Figure of(List<NamedDevice> devices, Speech speech) {
         List<NamedDevice> traced =
                 devices.stream().filter(TraceFigure::conducts).toList();
         if (traced.isEmpty()) {
             throw new IllegalArgumentException("no device conducts");
         }
-        return new TraceFigure(traced, numbers).figure();
+        return new TraceFigure(traced, speech).figure();
     }
 
     /** Whether a device has a curve to be drawn. */
@@ -71,30 +71,38 @@ public final class TraceFigure {
     }
 
     private Figure figure() {
-        Axis volts = axes.round("Voltage", Unit.VOLT, range(JunctionResult::volts), STEPS);
+        Axis volts = axes.round(speech.say("axis.voltage"), Unit.VOLT, range(JunctionResult::volts), STEPS);
         Axis linear = axes.round(
-                "Current", Unit.AMPERE, range(JunctionResult::amperes).with(0), STEPS);
+                speech.say("axis.current"),
+                Unit.AMPERE,
+                range(JunctionResult::amperes).with(0),
+                STEPS);
         double top = range(JunctionResult::amperes).high();
         double bottom = framing().stream()
                 .mapToDouble(d -> d.result().curve().orElseThrow().lowest())
                 .min()
                 .orElseThrow();
-        Axis log = axes.logarithmic("Current", Unit.AMPERE, new Extent(Math.max(bottom / 2, LOWEST_SHARE * top), top));
+        Axis log = axes.logarithmic(
+                speech.say("axis.current"), Unit.AMPERE, new Extent(Math.max(bottom / 2, LOWEST_SHARE * top), top));
         List<Panel> panels = new ArrayList<>();
-        panels.add(Panel.of("Linear", volts, linear, measured(false)));
-        panels.add(Panel.of("Logarithmic, and models", volts, log, Lists.joined(measured(true), models())));
+        panels.add(Panel.of(speech.say("figure.devices.linear"), volts, linear, measured(false)));
+        panels.add(
+                Panel.of(speech.say("figure.devices.logarithmic"), volts, log, Lists.joined(measured(true), models())));
         List<Curve> residuals = residuals();
         if (!residuals.isEmpty()) {
             Extent span = Extent.ofAll(residuals.stream().map(Curve::y));
             panels.add(Panel.of(
-                    "Measured less model", volts, axes.round("Difference", Unit.VOLT, span.with(0), STEPS), residuals));
+                    speech.say("figure.devices.residual"),
+                    volts,
+                    axes.round(speech.say("axis.difference"), Unit.VOLT, span.with(0), STEPS),
+                    residuals));
         }
         return new PanelFigure(
-                "Current over voltage of the traced devices",
+                speech.say("figure.devices.title"),
                 finding(),
                 new PanelGrid(panels, panels.size(), false, SHAPE),
                 styles.legend(),
-                residuals.isEmpty() ? List.of() : List.of(LegendEntry.line(MODEL)));
+                residuals.isEmpty() ? List.of() : List.of(LegendEntry.line(modelStyle)));
     }
 
     private Extent range(Function<JunctionResult, Samples> column) {
@@ -141,7 +149,7 @@ public final class TraceFigure {
         return curves;
     }
 
-    private static Curve model(JunctionFit fit) {
+    private Curve model(JunctionFit fit) {
         double low =
                 Math.max(fit.currents().minimum(), LOWEST_SHARE * fit.currents().maximum());
         double high = fit.currents().maximum();
@@ -149,7 +157,7 @@ public final class TraceFigure {
                 .mapToDouble(i -> low * Math.pow(high / low, i / (MODEL_POINTS - 1.0)))
                 .toArray();
         double[] volts = Arrays.stream(amperes).map(fit.model()::voltageAt).toArray();
-        return new Curve(MODEL, Samples.of(volts), Samples.of(amperes));
+        return new Curve(modelStyle, Samples.of(volts), Samples.of(amperes));
     }
 
     private List<Curve> residuals() {
@@ -168,16 +176,18 @@ public final class TraceFigure {
     private String finding() {
         List<String> parts = new ArrayList<>();
         for (NamedDevice d : devices.subList(0, Math.min(devices.size(), 8))) {
-            parts.add(d.name() + " "
-                    + d.result()
+            parts.add(speech.say(
+                    "figure.devices.device",
+                    "device",
+                    d.name(),
+                    "voltage",
+                    d.result()
                             .atOneMilliampere()
                             .asValue()
-                            .map((Measured.Value v) -> numbers.rounded(v.number(), Unit.VOLT, DIGITS))
-                            .orElse("not traced there"));
+                            .map((Measured.Value v) -> speech.numbers().rounded(v.number(), Unit.VOLT, DIGITS))
+                            .orElse("")));
         }
-        return Sentences.of("At 1 mA: ", parts)
-                + (framing().size() < devices.size()
-                        ? " The axes suit the junctions: what shows none may leave the frame."
-                        : "");
+        String voltages = speech.say("figure.devices.says", "list", Sentences.parts(parts));
+        return framing().size() < devices.size() ? voltages + " " + speech.say("figure.devices.frame") : voltages;
     }
 }

@@ -44,31 +44,36 @@ final class TransferFigures {
         return !group.settings().isEmpty();
     }
 
-    /** The curves at the setting that speaks for all. */
+    /** The curves at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        String at = context.conditions().at(setting.gainPercent());
-        return figure("Output against input" + at, List.of(setting), 1, 6, false);
+        return figure(
+                context.title("figure.transfer.title", setting.gainPercent(), group.condition()),
+                List.of(setting),
+                1,
+                6,
+                false);
     }
 
     /** The curves at every setting. */
     Figure all() {
         int columns = Math.min(MOST_COLUMNS, group.settings().size());
-        return figure("Output against input at each setting of the gain control", group.settings(), columns, 4, true);
+        return figure(
+                context.title("figure.transfer-all.title", group.condition()), group.settings(), columns, 4, true);
     }
 
     private Figure figure(String title, List<WaveSetting> settings, int columns, int steps, boolean headings) {
-        Axis x = axis("Input", settings, true, steps);
-        Axis y = axis("Output", settings, false, steps);
+        Axis x = axis(context.say("axis.input"), settings, true, steps);
+        Axis y = axis(context.say("axis.output"), settings, false, steps);
         List<Panel> panels = settings.stream()
                 .map(s -> Panel.of(headings ? context.conditions().gain(s.gainPercent()) : "", x, y, layers(s)))
                 .toList();
         List<LegendEntry> signs =
                 settings.stream().flatMap(s -> onsets(s).stream()).findAny().isPresent()
-                        ? List.of(LegendEntry.marker("onset: 1 dB short of straight", true))
+                        ? List.of(LegendEntry.marker(context.say("legend.onset"), true))
                         : List.of();
         return new PanelFigure(
-                title + context.titleEnd(group.condition()),
+                title,
                 finding(headings ? group.further() : group.chosen()),
                 new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(group.states(), LegendEntry::line),
@@ -139,16 +144,16 @@ final class TransferFigures {
     private String finding(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            parts.add(context.quoted(state)
-                    + " "
-                    + onset(setting, state, WaveformQuantity.ONSET_UP)
-                    + " in the upper half, "
-                    + onset(setting, state, WaveformQuantity.ONSET_DOWN)
-                    + " in the lower");
+            parts.add(context.say(
+                    "figure.transfer.state",
+                    "state",
+                    context.quoted(state),
+                    "upper",
+                    onset(setting, state, WaveformQuantity.ONSET_UP),
+                    "lower",
+                    onset(setting, state, WaveformQuantity.ONSET_DOWN)));
         }
-        String opening = context.conditions().opening(setting.gainPercent())
-                + " the output falls 1 dB short of a straight line at these inputs: ";
-        return Sentences.of(opening, parts) + loops(setting);
+        return context.tell("figure.transfer.says", setting.gainPercent(), parts) + loops(setting);
     }
 
     /** What the branches that part mean, where there are any. */
@@ -159,14 +164,11 @@ final class TransferFigures {
                 .forEach((state, wave) -> wave.transfer()
                         .filter(t -> t.loop().isPresent())
                         .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
-        return (straightened.isEmpty()
-                        ? ""
-                        : " Pale lines: rising and falling input as captured of " + String.join(", ", straightened)
-                                + "; the curve is without the filters behind the clipper.")
-                + (refused.isEmpty()
-                        ? ""
-                        : " Two lines for " + String.join(", ", refused)
-                                + ": the output does not follow the input at each instant, so no onset is given.");
+        return loops("figure.transfer.straightened", straightened) + loops("figure.transfer.refused", refused);
+    }
+
+    private String loops(String name, List<String> states) {
+        return states.isEmpty() ? "" : " " + context.say(name, "list", String.join(", ", states));
     }
 
     private String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
@@ -175,6 +177,6 @@ final class TransferFigures {
                 .get(quantity)
                 .asValue()
                 .map((Measured.Value v) -> context.values().of(v))
-                .orElse("none");
+                .orElseGet(() -> context.say("figure.transfer.none"));
     }
 }

@@ -2,27 +2,28 @@ package clipwitness.figure;
 
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 
 /**
- * Measured values as they stand in a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
+ * Measured values as text for a figure's sentence: to the digits that their uncertainty leaves, at most three, levels to at most
  * two decimals.
  *
- * @param numbers numbers as the report's language writes them
+ * @param speech words and numbers of the report
  */
-record ValueWords(NumberText numbers) {
+record ValueWords(Speech speech) {
     private static final int MOST_DIGITS = 3;
     private static final int MOST_DECIMALS = 2;
 
     /** A value with its unit; of a bound, what it lies below. */
     String of(Measured.Value value) {
-        return (value.isUpperBound() ? "below " : "") + text(value.shown(), value);
+        String text = text(value.shown(), value);
+        return value.isUpperBound() ? speech.say("amount.below", "amount", text) : text;
     }
 
     /** A change with its sign, in a unit that is called by this symbol. */
     String change(Measured.Value value, String symbol) {
-        String number = numbers.signed(value.number(), Unit.ONE, decimals(value));
+        String number = speech.numbers().signed(value.number(), Unit.ONE, decimals(value));
         return new NumberParts(number, "", symbol).text();
     }
 
@@ -35,10 +36,10 @@ record ValueWords(NumberText numbers) {
         boolean level = value.unit() == Unit.DECIBEL || value.unit() == Unit.DBC;
         double u = value.expanded();
         if (level || number == 0) {
-            return numbers.fixed(number, value.unit(), decimals(value));
+            return speech.numbers().fixed(number, value.unit(), decimals(value));
         }
         int digits = u > 0 ? exponent(number) - exponent(u) + 2 : MOST_DIGITS;
-        return numbers.rounded(number, value.unit(), Math.max(1, Math.min(MOST_DIGITS, digits)));
+        return speech.numbers().rounded(number, value.unit(), Math.max(1, Math.min(MOST_DIGITS, digits)));
     }
 
     private static int decimals(Measured.Value value) {

@@ -1,5 +1,6 @@
 package clipwitness.job;
 
+import clipwitness.quantity.LimitQuantity;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;

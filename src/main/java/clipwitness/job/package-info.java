@@ -1,4 +1,4 @@
 /**
- * Job sheet and captures table as values. In: nothing. Out: {@link clipwitness.job.Job}. Knows no text format, no export and no measurement.
+ * Job sheet and captures table as values. In: nothing. Out: {@link clipwitness.job.Job}. Independent of text formats, exports and measurements.
  */
 package clipwitness.job;

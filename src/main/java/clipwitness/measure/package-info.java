@@ -1,5 +1,5 @@
 /**
- * Results of measuring: {@link clipwitness.measure.Measured} and the values made of it. In: nothing. Out: values that exist only when valid.
- * The rooms below compute them; none knows a file, a clock or a report.
+ * Results of measuring: {@link clipwitness.measure.Measured} and the values made of it. In: nothing. Out: values that are checked when they are made.
+ * The subpackages compute them; none depends on files, the clock or reports.
  */
 package clipwitness.measure;

@@ -113,7 +113,7 @@ public final class NumberText {
      * @param value    value in the unit
      * @param unit     unit
      * @param expanded expanded uncertainty in the unit, 0 or more
-     * @param largest  largest magnitude of the row as {@link #shown shown}, in the unit; 0 for a value that stands alone
+     * @param largest  largest magnitude of the row as {@link #shown shown}, in the unit; 0 for a single value
      * @param signed   whether a plus sign is shown
      */
     public NumberParts parts(double value, Unit unit, double expanded, double largest, boolean signed) {

@@ -9,6 +9,8 @@ import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,21 +64,26 @@ final class ChannelUnits {
         if (counts) {
             return ofCounts(i, unit);
         }
-        unit.ifPresent(u -> notes.evidence("channel “" + names.get(i) + "” in " + u.symbol() + ", as "
-                + (heading.isPresent() ? "its heading" : "the preamble") + " says"));
-        factor.ifPresent(
-                f -> notes.evidence(names.get(i) + " multiplied by the scale factor " + f + " of the preamble"));
+        unit.ifPresent(u -> notes.evidence(
+                heading.isPresent() ? LayoutRemark.UNIT_OF_HEADING : LayoutRemark.UNIT_OF_PREAMBLE,
+                Argument.name(names.get(i)),
+                Argument.name(u.symbol())));
+        factor.ifPresent(f ->
+                notes.evidence(LayoutRemark.SCALE_FACTOR, Argument.name(names.get(i)), Argument.written(f, Unit.ONE)));
         return unit.map(u -> ChannelUnit.of(u, factor.orElse(1.0)));
     }
 
     /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
     private Optional<ChannelUnit> ofCounts(int i, Optional<WrittenUnit> unit) {
         Optional<CodeScale> scale = CodeScale.of(preamble, i, columns.size());
-        scale.ifPresent(s -> notes.evidence(names.get(i) + " in counts of the converter, which the preamble scales: "
-                + s.increment() + " a count from count " + s.reference() + " on"));
+        scale.ifPresent(s -> notes.evidence(
+                LayoutRemark.COUNTS_SCALED,
+                Argument.name(names.get(i)),
+                Argument.written(s.increment(), Unit.ONE),
+                Argument.written(s.reference(), Unit.ONE)));
         if (scale.isEmpty()) {
-            unit.ifPresent(u -> notes.evidence(names.get(i)
-                    + " in counts of the converter: whole numbers, though the preamble speaks of " + u.symbol()));
+            unit.ifPresent(
+                    u -> notes.evidence(LayoutRemark.COUNTS, Argument.name(names.get(i)), Argument.name(u.symbol())));
         }
         return scale.map(
                 s -> new ChannelUnit(Optional.of(unit.map(WrittenUnit::unit).orElse(Unit.VOLT)), s::volts));
@@ -86,10 +93,20 @@ final class ChannelUnits {
         Unit byName = columns.get(i).heading().role() == ColumnRole.CURRENT ? Unit.AMPERE : Unit.VOLT;
         Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
         double scale = options.scale().orElse(1);
-        notes.evidence("channel “" + names.get(i) + "” in " + unit.symbol()
-                + (scale == 1 ? "" : ", " + scale + " a count") + ", as the user states it"
-                + (stated.isPresent() ? "; the file itself states a unit or a scale, which gives way" : ""));
+        notes.evidence(usersEvidence(i, unit, scale, stated.isPresent()));
         return ChannelUnit.of(new WrittenUnit(unit, 0), scale);
+    }
+
+    private Remark usersEvidence(int i, Unit unit, double scale, boolean overFile) {
+        Argument name = Argument.name(names.get(i));
+        Argument symbol = Argument.name(unit.symbol());
+        return scale == 1
+                ? Remark.of(overFile ? LayoutRemark.UNIT_OVER_FILE : LayoutRemark.UNIT_OF_USER, name, symbol)
+                : Remark.of(
+                        overFile ? LayoutRemark.SCALE_OVER_FILE : LayoutRemark.SCALE_OF_USER,
+                        name,
+                        symbol,
+                        Argument.written(scale, Unit.ONE));
     }
 
     private void noteOpen(List<Optional<ChannelUnit>> stated) {

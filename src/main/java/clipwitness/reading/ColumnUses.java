@@ -13,7 +13,9 @@ import clipwitness.reading.time.FirstCells;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reading.time.Stamps;
 import clipwitness.reading.time.TimeUnit;
+import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +87,7 @@ final class ColumnUses {
                 .map(Column::called)
                 .collect(Collectors.joining(", "));
         if (!others.isEmpty()) {
-            notes.evidence("columns in units other than V and A left out: " + others);
+            notes.evidence(LayoutRemark.LEFT_OUT_UNITS, Argument.name(others));
         }
     }
 
@@ -106,9 +108,9 @@ final class ColumnUses {
             return columns;
         }
         if (agrees) {
-            notes.evidence("first column read as time: it rises by the interval that the preamble states");
+            notes.evidence(LayoutRemark.FIRST_COLUMN_AGREES);
         } else if (!index) {
-            notes.evidence("first column read as time: it rises evenly, and no heading says what it is");
+            notes.evidence(LayoutRemark.FIRST_COLUMN_EVEN);
             noteUnnamed();
         }
         return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
@@ -133,7 +135,7 @@ final class ColumnUses {
                             && column.place() < time.place()
                             && cells.axis(column).counts());
             if (again) {
-                notes.evidence("column " + (column.place() + 1) + " left out: it repeats the time");
+                notes.evidence(LayoutRemark.COLUMN_REPEATS, Argument.count(column.place() + 1));
             }
             rest = again || count ? rest.with(column, Column.Use.LEFT_OUT) : rest;
         }

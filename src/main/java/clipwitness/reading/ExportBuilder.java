@@ -23,6 +23,7 @@ import clipwitness.reading.time.TimeAxis;
 import clipwitness.reading.time.TimeAxisFinder;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,10 +77,7 @@ final class ExportBuilder {
                 && columns.first(Column.Use.TIME).isEmpty()
                 && !sampled;
         if (named || unnamed) {
-            notes.evidence(
-                    named
-                            ? "a curve: voltage and current without a column of time"
-                            : "a curve: the first column does not rise evenly, so it is no time");
+            notes.evidence(named ? LayoutRemark.CURVE_BY_NAMES : LayoutRemark.CURVE_BY_VALUES);
         }
         return named || unnamed;
     }

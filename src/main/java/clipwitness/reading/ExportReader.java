@@ -15,6 +15,8 @@ import clipwitness.reading.layout.RowStyle;
 import clipwitness.reading.rows.Work;
 import clipwitness.reading.time.FurtherTimes;
 import clipwitness.reading.time.Sampling;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -66,7 +68,7 @@ public final class ExportReader {
         Head head = Head.of(file);
         RowStyle style = DialectFinder.find(file.name(), head, notes);
         DataBlock block = DataBlock.find(file.name(), head.lines(), style);
-        notes.evidence("samples from line " + block.firstLine() + " on");
+        notes.evidence(LayoutRemark.SAMPLES_FROM, Argument.count(block.firstLine()));
         Header header = Header.find(block, notes);
         Preamble preamble = Preamble.of(block.before(), block.dialect())
                 .with(header.facts())

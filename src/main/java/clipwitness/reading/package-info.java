@@ -1,5 +1,5 @@
 /**
- * An export's bytes become a capture: encoding, dialect, preamble, time axis, channels with units, doubts, each
- * decision with its evidence. In: a file. Out: {@link clipwitness.capture.Export}. Knows no signal and no job.
+ * Turns the bytes of an export into a capture: encoding, dialect, preamble, time axis, channels with units, doubts, each
+ * decision with its evidence. In: a file. Out: {@link clipwitness.capture.Export}. Independent of signal processing and of jobs.
  */
 package clipwitness.reading;

@@ -10,17 +10,17 @@ import java.util.function.UnaryOperator;
 public sealed interface Argument {
     /** How a number is printed. */
     enum Style {
-        /** With so many decimals; the unit stands in the sentence. */
+        /** With so many decimals; the unit is in the sentence. */
         DECIMALS,
         /** The same with its sign, plus too. */
         SIGNED,
-        /** With so many significant digits, zeros at the end kept; the unit stands in the sentence. */
+        /** With so many significant digits, zeros at the end kept; the unit is in the sentence. */
         SIGNIFICANT,
-        /** With at most so many significant digits, without exponent; the unit stands in the sentence. */
+        /** With at most so many significant digits, without exponent; the unit is in the sentence. */
         PLAIN,
         /** With so many significant digits, SI prefix and unit. */
         PREFIXED,
-        /** As a file writes it: all digits that it has; the unit stands in the sentence. */
+        /** As a file writes it: all digits that it has; the unit is in the sentence. */
         WRITTEN
     }
 

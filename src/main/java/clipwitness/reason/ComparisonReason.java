@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Why two states, or one quantity of theirs, could not be compared. */
 public enum ComparisonReason implements ReasonCode {
-    /** One file stands for both states. */
+    /** Both states have the same file. */
     ONE_EXPORT_FOR_BOTH("from", "to"),
     /** The states share no condition. */
     NO_COMMON_CONDITION("from", "to"),

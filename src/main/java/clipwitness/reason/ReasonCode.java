@@ -1,6 +1,6 @@
 package clipwitness.reason;
 
-/** Why there is no figure, or why one is doubted. The constants stand in one enum a subject. */
+/** Why there is no figure, or why one is doubted. There is one enum for each subject. */
 public sealed interface ReasonCode extends Phrase
         permits FigureReason, DeviceReason, ComparisonReason, DoubtReason, FrameReason {
     @Override

@@ -3,13 +3,14 @@ package clipwitness.report;
 import clipwitness.fault.InputException;
 import clipwitness.figure.TraceFigure;
 import clipwitness.figure.canvas.Figure;
-import clipwitness.quantity.NumberText;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.page.PageTemplate;
 import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
+import clipwitness.words.Speech;
+import clipwitness.words.WordBundle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,7 @@ public final class DrawerSheet {
      * @param software program and version
      */
     public static byte[] bytes(Ranking ranking, String software) {
-        Figure figure = TraceFigure.of(ranking.devices(), NumberText.in("en"));
+        Figure figure = TraceFigure.of(ranking.devices(), Speech.ENGLISH);
         DocumentInfo info = new DocumentInfo(
                 "Pairs of traced devices",
                 "",
@@ -38,7 +39,8 @@ public final class DrawerSheet {
                 ranking.digest());
         TemplateSource template = TemplateSource.drawer();
         try {
-            String page = new PageTemplate(template).fill(DrawerPage.of(ranking, figure, software));
+            String page =
+                    new PageTemplate(template, WordBundle.builtIn()).fill(DrawerPage.of(ranking, figure, software));
             return new PdfPrinter(template::any, Map.of(FIGURE, figure)).print(page, info, List.of());
         } catch (InputException | PageException e) {
             throw new IllegalArgumentException("the program's own template has a fault", e);

@@ -7,6 +7,7 @@ import clipwitness.measure.junction.Temperature;
 import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Remark;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
 import clipwitness.report.words.Amount;
@@ -86,6 +87,11 @@ public final class RankingWords {
                                         .findFirst()
                                         .orElse(""))
                 .orElse("");
+    }
+
+    /** What is said of an export on the terminal. */
+    public static String said(Remark remark) {
+        return Speech.ENGLISH.text(remark);
     }
 
     private static String place(double source) {

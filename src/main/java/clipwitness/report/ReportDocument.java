@@ -3,6 +3,7 @@ package clipwitness.report;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
+import clipwitness.figure.FigureCatalogue;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Job;
 import clipwitness.report.build.ReportModels;
@@ -47,7 +48,7 @@ public final class ReportDocument {
         WordBundle words = words(template);
         checkLanguage(results.job(), words, template);
         ReportModel model = new ReportModels(words).of(results, figures, files.logo(), files.photos(), software);
-        String page = new PageTemplate(template).fill(model);
+        String page = new PageTemplate(template, words).fill(model);
         byte[] pdf = print(page, new PdfPrinter(files, figures), info(results, model), attachments, template);
         files.check();
         return pdf;
@@ -73,6 +74,16 @@ public final class ReportDocument {
         }
     }
 
+    /**
+     * The pictures of a job in the words of a template, by name.
+     *
+     * @throws InputException if the template's words have a fault
+     */
+    public static Map<String, Figure> figures(JobResults results, TemplateSource template) throws InputException {
+        return FigureCatalogue.of(results, words(template)).all();
+    }
+
+    /** The program's own words, some of them reworded by the template. */
     private static WordBundle words(TemplateSource template) throws InputException {
         WordBundle words = WordBundle.builtIn();
         Optional<String> own = TemplateSource.text(template.own(WORDS));

@@ -8,6 +8,7 @@ import clipwitness.report.page.TemplateSource;
 import clipwitness.report.paper.DocumentInfo;
 import clipwitness.report.paper.PageException;
 import clipwitness.report.paper.PdfPrinter;
+import clipwitness.words.WordBundle;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Line2D;
@@ -31,7 +32,7 @@ final class WarmUp {
 
     static void run() throws InputException, PageException {
         TemplateSource template = TemplateSource.find("customer", Path.of(""));
-        new PageTemplate(template).check();
+        new PageTemplate(template, WordBundle.builtIn()).check();
         DocumentInfo info = new DocumentInfo("t", "a", "s", "en", LocalDate.EPOCH, "s", "0".repeat(64));
         new PdfPrinter(template::any, Map.of("line", new Line())).print(PAGE, info, List.of());
     }

@@ -132,7 +132,7 @@ final class FoldedResiduals {
         return placeSquares[bin] - place[bin] * place[bin] / count[bin];
     }
 
-    /** A slope needs samples in different places: those of a record with a whole number of samples a period stand still. */
+    /** A slope needs samples in different places: in a record with a whole number of samples a period they do not move. */
     private boolean hasSlope(int bin) {
         return count[bin] > 2 && spread(bin) > 1e-6 * count[bin];
     }

@@ -185,7 +185,7 @@ public final class MeanCycle {
 
     /**
      * The fit that the cycle was folded by, with the coefficients that its harmonics have in the presence of higher ones: a record that
-     * ends within a period weights the parts of the cycle unevenly, so that harmonics left out of a fit lean on those in it.
+     * ends within a period weights the parts of the cycle unevenly, so that harmonics left out of a fit bias those in it.
      */
     public HarmonicFit fit() {
         return fit;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Points in ascending order of x, each with a weight: the number of samples that it stands for, so that its variance is a sample's over the
+ * Points in ascending order of x, each with a weight: the number of samples that it represents, so that its variance is a sample's over the
  * weight.
  */
 public final class WeightedPoints {

@@ -1,5 +1,5 @@
 /**
  * The mathematics of periodic records: sine and harmonic fit, mean cycle, spectra. In: samples. Out: numbers.
- * Knows no file, no unit of paper, no verdict.
+ * Independent of files, reports and verdicts.
  */
 package clipwitness.signal;

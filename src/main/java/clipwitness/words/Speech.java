@@ -15,10 +15,25 @@ import java.util.Optional;
  * @param numbers numbers as the language of the words writes them
  */
 public record Speech(WordBundle words, NumberText numbers) {
-    /** English, as JSON, CSV and the command line speak. */
+    /** English, the language of JSON, CSV and the command line. */
     public static final Speech ENGLISH = new Speech(WordBundle.builtIn(), NumberText.in("en"));
 
     private static final String STOP = ".";
+
+    /** Words, with numbers as the report of a job writes them. */
+    public static Speech of(WordBundle words, String language) {
+        return new Speech(words, NumberText.in(language));
+    }
+
+    /** A sentence of the words, its holes filled with name and text of each by turns. */
+    public String say(String name, String... holes) {
+        return words.say(name, holes);
+    }
+
+    /** A sentence of the words without holes, or something else where there is none of this name. */
+    public String sayOr(String name, String otherwise) {
+        return words.has(name) ? words.say(name) : otherwise;
+    }
 
     /** A statement as its line in the words stands. */
     public String text(Message statement) {

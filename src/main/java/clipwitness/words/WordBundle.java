@@ -14,14 +14,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The sentences of a report, by name, with holes for finished texts. */
 public final class WordBundle {
-    private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
-
     private static final String FILE = "/report-templates/common/words.properties";
 
     private final Map<String, String> sentences;
@@ -122,21 +117,12 @@ public final class WordBundle {
         if (sentence == null) {
             throw new IllegalArgumentException("no sentence " + name);
         }
-        return HOLE.matcher(sentence).replaceAll(m -> Matcher.quoteReplacement(filling(name, m.group(1), holes)));
-    }
-
-    private static String filling(String sentence, String hole, String... holes) {
-        for (int i = 0; i < holes.length; i += 2) {
-            if (holes[i].equals(hole)) {
-                return holes[i + 1];
-            }
-        }
-        throw new IllegalArgumentException("hole " + hole + " of sentence " + sentence + " stays open");
+        return new SentencePattern(name, sentence).filled(holes);
     }
 
     /** Whether a sentence of this name begins with a word of its own, not with a hole. */
     boolean beginsWithWord(String name) {
-        return !sentences.get(name).startsWith("{");
+        return new SentencePattern(name, sentences.get(name)).beginsWithWord();
     }
 
     /** Names of all sentences. */
@@ -150,9 +136,7 @@ public final class WordBundle {
     }
 
     private static Set<String> holes(String sentence) {
-        Set<String> holes = new TreeSet<>();
-        HOLE.matcher(sentence).results().forEach(m -> holes.add(m.group(1)));
-        return holes;
+        return new SentencePattern("", sentence).holes();
     }
 
     private static List<Line> lines(String file) {

@@ -1,5 +1,5 @@
 /**
  * The words of everything that the program says about results. In: phrases with arguments, and words.properties. Out: sentences in one language.
- * Decides nothing and knows no result.
+ * Does not decide; independent of results.
  */
 package clipwitness.words;

@@ -8,13 +8,15 @@ import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.measure.Measured;
-import clipwitness.measure.WaveFigures;
+import clipwitness.measure.WaveValues;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import clipwitness.report.data.Look;
 import java.util.List;
@@ -26,20 +28,21 @@ class LookTextTest {
     @Test
     void aCurveIsCountedInPoints() {
         Channel volts = channel("V", Optional.of(Unit.VOLT), 0.1, 0.65);
-        Export curve = new CurveTable("d1.csv", List.of(volts), List.of(), List.of("UTF-8"));
+        Export curve =
+                new CurveTable("d1.csv", List.of(volts), List.of(), List.of(Remark.of(LayoutRemark.ENCODING_ASCII)));
         assertThat(text(new Look(curve, List.of(new Look.ChannelLook(volts, Optional.empty())), List.of())))
                 .isEqualTo("""
                         d1.csv: curve of current against voltage, 2 points
                           V   100.0 mV to 650.0 mV
                           read so:
-                            UTF-8
+                            encoding ASCII
                         """);
     }
 
     @Test
     void aDistortionLostInNoiseIsGivenAsTheBoundBelowWhichItLies() {
         Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
-        WaveformResult wave = WaveFigures.of(Map.of(
+        WaveformResult wave = WaveValues.of(Map.of(
                 WaveformQuantity.FREQUENCY,
                 Measured.of(1_000, Unit.HERTZ),
                 WaveformQuantity.THD,

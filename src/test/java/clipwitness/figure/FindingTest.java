@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.fixture.DemoJob;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Map;

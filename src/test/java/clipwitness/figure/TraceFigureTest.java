@@ -8,7 +8,7 @@ import clipwitness.fixture.Curves;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.Temperature;
 import clipwitness.measure.match.NamedDevice;
-import clipwitness.quantity.NumberText;
+import clipwitness.words.Speech;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
@@ -28,13 +28,13 @@ class TraceFigureTest {
     }
 
     private static String finding(NamedDevice... devices) {
-        return TraceFigure.of(List.of(devices), NumberText.in("en")).finding().replace('\u00A0', ' ');
+        return TraceFigure.of(List.of(devices), Speech.ENGLISH).finding().replace('\u00A0', ' ');
     }
 
     /** The diode's 10 mA need 0.68 V, the resistor's 4.7 V: axes for both would leave the diode a seventh of the width. */
     @Test
     void theAxesSuitTheJunctions() {
-        Figure figure = TraceFigure.of(List.of(DIODE, RESISTOR), NumberText.in("en"));
+        Figure figure = TraceFigure.of(List.of(DIODE, RESISTOR), Speech.ENGLISH);
         RecordingCanvas canvas = new RecordingCanvas();
         figure.paint(canvas, 500, 500 * figure.aspect());
         assertThat(canvas.texts())

@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ValueWordsTest {
-    private static final ValueWords VALUES = new ValueWords(NumberText.in("en"));
-    private static final ConditionWords CONDITIONS = new ConditionWords(NumberText.in("en"));
+    private static final ValueWords VALUES = new ValueWords(Speech.ENGLISH);
+    private static final ConditionWords CONDITIONS = new ConditionWords(Speech.ENGLISH);
 
     /** JCGM 100, 7.2.6: two significant digits of an uncertainty are enough, and the value is rounded to them. */
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.entry;
 
 import clipwitness.fault.InputException;
 import clipwitness.fixture.TestJob;
+import clipwitness.quantity.LimitQuantity;
 import clipwitness.quantity.Quantity;
 import clipwitness.quantity.Unit;
 import java.io.IOException;

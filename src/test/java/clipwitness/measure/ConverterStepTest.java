@@ -21,8 +21,8 @@ class ConverterStepTest {
             WaveformResult result = TestRecord.of(p -> offset + TestRecord.SINE.applyAsDouble(p))
                     .noisy(0, STEP, 1)
                     .measured();
-            errors[i] = Math.abs(Figures.value(result, WaveformQuantity.DWELL_UP) - 14.36);
-            stated[i] = Figures.uncertainty(result, WaveformQuantity.DWELL_UP);
+            errors[i] = Math.abs(Values.value(result, WaveformQuantity.DWELL_UP) - 14.36);
+            stated[i] = Values.uncertainty(result, WaveformQuantity.DWELL_UP);
         }
         long held = IntStream.range(0, errors.length)
                 .filter(i -> errors[i] <= stated[i])

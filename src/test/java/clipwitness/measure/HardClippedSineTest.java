@@ -45,7 +45,7 @@ class HardClippedSineTest {
     }
 
     private static double value(ReferenceRow row, WaveformQuantity quantity) {
-        return Figures.value(measured(row), quantity);
+        return Values.value(measured(row), quantity);
     }
 
     @ParameterizedTest
@@ -146,8 +146,8 @@ class HardClippedSineTest {
     @ParameterizedTest
     @MethodSource("clippedByMoreThanOneDecibel")
     void aPerfectCornerHasNoKneeBeyondItsUncertainty(ReferenceRow row) {
-        assertThat(Figures.uncertainty(measured(row), WaveformQuantity.KNEE_UP)).isLessThan(2.5);
+        assertThat(Values.uncertainty(measured(row), WaveformQuantity.KNEE_UP)).isLessThan(2.5);
         assertThat(value(row, WaveformQuantity.KNEE_UP))
-                .isBetween(0.0, 0.05 + Figures.uncertainty(measured(row), WaveformQuantity.KNEE_UP));
+                .isBetween(0.0, 0.05 + Values.uncertainty(measured(row), WaveformQuantity.KNEE_UP));
     }
 }

@@ -17,9 +17,9 @@ class HarmonicGroupTest {
     void evenOddAndHighHarmonicsHaveTheLevelsOfTheirMembers() {
         WaveformResult result = TestRecord.of(p -> cosine(1, p) + 0.1 * cosine(7, p) + 0.01 * cosine(8, p))
                 .measured();
-        assertThat(Figures.value(result, WaveformQuantity.ODD_HARMONICS)).isCloseTo(-20, within(1e-6));
-        assertThat(Figures.value(result, WaveformQuantity.EVEN_HARMONICS)).isCloseTo(-40, within(1e-5));
-        assertThat(Figures.value(result, WaveformQuantity.HIGH_HARMONICS)).isCloseTo(-40, within(1e-5));
+        assertThat(Values.value(result, WaveformQuantity.ODD_HARMONICS)).isCloseTo(-20, within(1e-6));
+        assertThat(Values.value(result, WaveformQuantity.EVEN_HARMONICS)).isCloseTo(-40, within(1e-5));
+        assertThat(Values.value(result, WaveformQuantity.HIGH_HARMONICS)).isCloseTo(-40, within(1e-5));
     }
 
     /** The root sum square of 0.03 and 0.04 is 0.05: 20 lg 0.05 = -26.02 dB. */
@@ -28,6 +28,6 @@ class HarmonicGroupTest {
         WaveformResult result = TestRecord.of(
                         p -> cosine(1, p) + 0.03 * cosine(8, p) + 0.04 * cosine(19, p) + 0.2 * cosine(2, p))
                 .measured();
-        assertThat(Figures.value(result, WaveformQuantity.HIGH_HARMONICS)).isCloseTo(-26.0206, within(1e-3));
+        assertThat(Values.value(result, WaveformQuantity.HIGH_HARMONICS)).isCloseTo(-26.0206, within(1e-3));
     }
 }

@@ -30,7 +30,7 @@ class LeanTest {
     }
 
     private static double lean(DoubleUnaryOperator shape) {
-        return Figures.value(TestRecord.of(shape).sampled(2000, 8.3, 0.1).measured(), WaveformQuantity.LEAN);
+        return Values.value(TestRecord.of(shape).sampled(2000, 8.3, 0.1).measured(), WaveformQuantity.LEAN);
     }
 
     /** Scatter of 200 values is known to 5 %, one standard deviation: the bounds are three of them. */

@@ -65,13 +65,13 @@ class PolynomialHarmonicsTest {
                     .as("h" + k)
                     .isCloseTo(Math.abs(row.number("h" + k + " cosine series")), within(RECORD));
         }
-        assertThat(Figures.value(result, WaveformQuantity.MEAN)).isCloseTo(row.number("dc"), within(RECORD));
+        assertThat(Values.value(result, WaveformQuantity.MEAN)).isCloseTo(row.number("dc"), within(RECORD));
     }
 
     @ParameterizedTest
     @MethodSource("withFundamental")
     void thdIsTheReferences(ReferenceRow row) {
-        assertThat(Figures.value(measured(row), WaveformQuantity.THD) / 100)
+        assertThat(Values.value(measured(row), WaveformQuantity.THD) / 100)
                 .isCloseTo(row.number("THD_F all harmonics"), within(RECORD));
     }
 
@@ -86,7 +86,7 @@ class PolynomialHarmonicsTest {
             all += square;
             even += k % 2 == 0 ? square : 0;
         }
-        assertThat(Figures.value(measured(row), WaveformQuantity.HALF_WAVE_RESIDUE) / 100)
+        assertThat(Values.value(measured(row), WaveformQuantity.HALF_WAVE_RESIDUE) / 100)
                 .isCloseTo(Math.sqrt(even / all), within(1e-6));
     }
 

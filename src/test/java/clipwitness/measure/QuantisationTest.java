@@ -26,7 +26,7 @@ class QuantisationTest {
                 .sampled(357.1, 81.37, 0.123)
                 .noisy(step, step, 1)
                 .measured();
-        assertThat(Figures.value(result, WaveformQuantity.NOISE))
+        assertThat(Values.value(result, WaveformQuantity.NOISE))
                 .isCloseTo(Math.hypot(step, row.number("LSB/sqrt(12)")), Percentage.withPercentage(1.5));
     }
 }

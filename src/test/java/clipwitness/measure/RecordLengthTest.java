@@ -29,7 +29,7 @@ class RecordLengthTest {
                         p -> TestRecord.clip(LEVEL, LEVEL).applyAsDouble(TestRecord.SINE.applyAsDouble(p)))
                 .sampled(500, cycles, 0.21)
                 .measured();
-        assertThat(Figures.value(result, WaveformQuantity.THD)).isCloseTo(100 * Math.sqrt(power), within(0.05));
-        assertThat(Figures.value(result, WaveformQuantity.FREQUENCY)).isCloseTo(TestRecord.FREQUENCY, within(0.01));
+        assertThat(Values.value(result, WaveformQuantity.THD)).isCloseTo(100 * Math.sqrt(power), within(0.05));
+        assertThat(Values.value(result, WaveformQuantity.FREQUENCY)).isCloseTo(TestRecord.FREQUENCY, within(0.01));
     }
 }

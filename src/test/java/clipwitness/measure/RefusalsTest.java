@@ -52,7 +52,7 @@ class RefusalsTest {
         DoubleUnaryOperator needle = p -> p < 0.5 ? 0.5 : Math.abs(p - 0.7511) < 0.0015 ? 3 : -0.5;
         WaveformResult result = TestRecord.of(needle).sampled(997.3, 10.2, 0).measured();
         assertThat(Said.reason(result.get(WaveformQuantity.LEAN).reason()))
-                .hasValue("the upper half-wave is not to be told from the lower one");
+                .hasValue("the upper half-wave cannot be distinguished from the lower one");
     }
 
     /** 0.45 of 9 samples a period is 4.05. */

@@ -62,17 +62,17 @@ class SoftClipTest {
     void levelsAndDistortionAreTheReferences(ReferenceRow row) {
         boolean steep = row.number("drive g") >= 20;
         WaveformResult result = driven(row, row.number("drive g"));
-        assertThat(Figures.value(result, WaveformQuantity.RMS))
+        assertThat(Values.value(result, WaveformQuantity.RMS))
                 .isCloseTo(row.number("output rms"), within(steep ? 1.5e-4 : 2e-5));
-        assertThat(Figures.value(result, WaveformQuantity.THD) / 100)
+        assertThat(Values.value(result, WaveformQuantity.THD) / 100)
                 .isBetween(row.number("THD_F H2..H15") - 1e-6, row.number("THD_F all harmonics") + 1e-6);
-        assertThat(Figures.value(result, WaveformQuantity.PEAK_UP)).isCloseTo(row.number("output peak"), within(5e-4));
-        assertThat(Figures.value(result, WaveformQuantity.CREST_FACTOR))
+        assertThat(Values.value(result, WaveformQuantity.PEAK_UP)).isCloseTo(row.number("output peak"), within(5e-4));
+        assertThat(Values.value(result, WaveformQuantity.CREST_FACTOR))
                 .isCloseTo(row.number("crest factor"), within(7e-4));
-        assertThat(Figures.value(result, WaveformQuantity.ASYMMETRY)).isCloseTo(0, within(0.005));
-        assertThat(Figures.value(result, WaveformQuantity.DWELL_UP) / 50)
+        assertThat(Values.value(result, WaveformQuantity.ASYMMETRY)).isCloseTo(0, within(0.005));
+        assertThat(Values.value(result, WaveformQuantity.DWELL_UP) / 50)
                 .isCloseTo(row.number("dwell share abs(y)>=0.9*peak"), within(steep ? 0.01 : 0.002));
-        double gain = Figures.value(result, WaveformQuantity.GAIN);
+        double gain = Values.value(result, WaveformQuantity.GAIN);
         double fundamentalGain = row.number("b1 sine series") / row.number("drive g");
         assertThat(Math.pow(10, gain / 20)).isCloseTo(fundamentalGain, within(1e-6));
     }
@@ -96,7 +96,7 @@ class SoftClipTest {
         double expected = compressed * (1 + LATE.get(row.text("curve")));
         WaveformResult result = driven(row, 8 * compressed);
         for (WaveformQuantity onset : List.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN)) {
-            assertThat(Figures.value(result, onset)).isCloseTo(expected, within(0.002 * expected));
+            assertThat(Values.value(result, onset)).isCloseTo(expected, within(0.002 * expected));
         }
     }
 
@@ -139,9 +139,8 @@ class SoftClipTest {
         double expected = width(row, SLOPE.get(row.text("curve")).applyAsDouble(DRIVEN_FAR));
         WaveformResult result = driven(row, DRIVEN_FAR);
         for (WaveformQuantity knee : List.of(WaveformQuantity.KNEE_UP, WaveformQuantity.KNEE_DOWN)) {
-            assertThat(Figures.value(result, knee))
-                    .isCloseTo(expected, within(0.05 + Figures.uncertainty(result, knee)));
-            assertThat(Figures.uncertainty(result, knee)).isLessThan(2);
+            assertThat(Values.value(result, knee)).isCloseTo(expected, within(0.05 + Values.uncertainty(result, knee)));
+            assertThat(Values.uncertainty(result, knee)).isLessThan(2);
         }
     }
 }

@@ -31,7 +31,7 @@ class VerticalAccuracyTest {
     }
 
     private static WaveformResult result() {
-        return WaveFigures.of(Map.of(
+        return WaveValues.of(Map.of(
                 WaveformQuantity.RMS, Measured.of(0.5, Unit.VOLT),
                 WaveformQuantity.THD, Measured.of(10, Unit.PERCENT),
                 WaveformQuantity.GAIN, Measured.of(20, Unit.DECIBEL)));

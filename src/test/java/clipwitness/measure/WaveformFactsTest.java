@@ -73,11 +73,11 @@ class WaveformFactsTest {
     void harmonicsUpToTheTenthAreThoseOfTheSeries(ReferenceRow row) {
         WaveformResult result = measured(row);
         for (int k = 2; k <= 10; k++) {
-            assertThat(Figures.relative(result, k))
+            assertThat(Values.relative(result, k))
                     .as("H" + k)
                     .isCloseTo(row.number("H" + k + "/H1"), within(sampling(row).harmonic() + ofJumps(row)));
         }
-        assertThat(Figures.value(result, WaveformQuantity.FUNDAMENTAL))
+        assertThat(Values.value(result, WaveformQuantity.FUNDAMENTAL))
                 .isCloseTo(row.number("H1 amplitude"), within(sampling(row).harmonic() + ofJumps(row)));
     }
 
@@ -90,7 +90,7 @@ class WaveformFactsTest {
                 IntStream.rangeClosed(2, 20).mapToDouble(series).map(h -> h * h).sum();
         assertThat(Math.sqrt(power)).isBetween(row.number("THD_F H2..H10 only"), row.number("THD_F all harmonics"));
         WaveformResult result = measured(row);
-        assertThat(Figures.value(result, WaveformQuantity.THD) / 100)
+        assertThat(Values.value(result, WaveformQuantity.THD) / 100)
                 .isCloseTo(
                         Math.sqrt(power),
                         within(2 * sampling(row).thd() + sampling(row).harmonic() + ofJumps(row)));
@@ -102,7 +102,7 @@ class WaveformFactsTest {
         WaveformResult square = TestRecord.of(SHAPES.get("square"))
                 .sampled(SAMPLES_PER_CYCLE, 8, 0.0004)
                 .measured();
-        assertThat(Figures.value(square, WaveformQuantity.THD)).isCloseTo(45.69, within(0.03));
+        assertThat(Values.value(square, WaveformQuantity.THD)).isCloseTo(45.69, within(0.03));
         assertThat(square.get(WaveformQuantity.THD).unit()).isEqualTo(Unit.PERCENT);
         assertThat(square.harmonicCount()).isEqualTo(20);
     }
@@ -111,7 +111,7 @@ class WaveformFactsTest {
     @MethodSource("swings")
     void rmsIsTheReferences(ReferenceRow row) {
         WaveformResult result = measured(row);
-        assertThat(Figures.value(result, WaveformQuantity.RMS))
+        assertThat(Values.value(result, WaveformQuantity.RMS))
                 .isCloseTo(row.number("rms without mean"), within(1e-5 + 3 * ofJumps(row)));
     }
 
@@ -121,11 +121,10 @@ class WaveformFactsTest {
         WaveformResult result = measured(row);
         boolean sharp = sampling(row).crest() > 1e-4;
         double room = sampling(row).crest() + (sharp ? OF_A_SHARP_CREST : 1e-4) + 3 * ofJumps(row);
-        assertThat(Figures.value(result, WaveformQuantity.PEAK_UP))
-                .isCloseTo(row.number("positive peak"), within(room));
-        assertThat(Figures.value(result, WaveformQuantity.PEAK_DOWN))
+        assertThat(Values.value(result, WaveformQuantity.PEAK_UP)).isCloseTo(row.number("positive peak"), within(room));
+        assertThat(Values.value(result, WaveformQuantity.PEAK_DOWN))
                 .isCloseTo(-row.number("negative peak"), within(room));
-        assertThat(Figures.value(result, WaveformQuantity.CREST_FACTOR))
+        assertThat(Values.value(result, WaveformQuantity.CREST_FACTOR))
                 .isCloseTo(row.number("crest factor"), within(room / row.number("rms without mean")));
     }
 
@@ -136,8 +135,8 @@ class WaveformFactsTest {
         WaveformResult result = measured(row);
         double up = row.number("positive peak");
         double down = -row.number("negative peak");
-        double share = (up >= down ? Figures.value(result, WaveformQuantity.DWELL_UP) : 0)
-                + (down >= up ? Figures.value(result, WaveformQuantity.DWELL_DOWN) : 0);
+        double share = (up >= down ? Values.value(result, WaveformQuantity.DWELL_UP) : 0)
+                + (down >= up ? Values.value(result, WaveformQuantity.DWELL_DOWN) : 0);
         assertThat(share / 100)
                 .isCloseTo(
                         row.number("dwell share abs(y)>=0.9*max abs(y)"),
@@ -148,7 +147,7 @@ class WaveformFactsTest {
     @Test
     void aSineDwells14Point36PercentOfItsPeriodNearEachPeak() {
         WaveformResult sine = TestRecord.of(SHAPES.get("sine")).measured();
-        assertThat(Figures.value(sine, WaveformQuantity.DWELL_UP)).isCloseTo(14.36, within(0.01));
-        assertThat(Figures.value(sine, WaveformQuantity.DWELL_DOWN)).isCloseTo(14.36, within(0.01));
+        assertThat(Values.value(sine, WaveformQuantity.DWELL_UP)).isCloseTo(14.36, within(0.01));
+        assertThat(Values.value(sine, WaveformQuantity.DWELL_DOWN)).isCloseTo(14.36, within(0.01));
     }
 }

@@ -8,6 +8,7 @@ import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
+import clipwitness.words.Speech;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -64,7 +65,7 @@ class LayoutTest {
                         .map(d -> d.code().code() + " " + d.severity().code()))
                 .isEqualTo(layout.expected().getOrDefault("doubt", List.of()));
         for (String evidence : layout.expected().getOrDefault("evidence", List.of())) {
-            assertThat(export.evidence()).anyMatch(e -> e.contains(evidence));
+            assertThat(export.evidence().stream().map(Speech.ENGLISH::text)).anyMatch(e -> e.contains(evidence));
         }
     }
 

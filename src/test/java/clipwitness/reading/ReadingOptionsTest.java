@@ -10,6 +10,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fixture.CurveChannels;
 import clipwitness.fixture.Said;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +34,7 @@ class ReadingOptionsTest {
         assertThat(record.sampleInterval()).isEqualTo(2e-6);
         assertThat(record.channels().get(0).unit()).contains(Unit.AMPERE);
         assertThat(record.doubts()).isEmpty();
-        assertThat(record.evidence())
+        assertThat(record.evidence().stream().map(Speech.ENGLISH::text))
                 .contains(
                         "sample interval 2.00000e-06 s as the user states it",
                         "channel “column 1” in A, as the user states it");
@@ -61,7 +62,7 @@ class ReadingOptionsTest {
         ReadingOptions options = new ReadingOptions(OptionalDouble.of(1), Optional.empty(), OptionalDouble.of(0.001));
         TimeRecord record = (TimeRecord) read("Time (s),CH1 (V)\n0,100\n1e-3,200\n2e-3,300\n", options);
         assertThat(record.sampleInterval()).isEqualTo(1);
-        assertThat(record.evidence())
+        assertThat(record.evidence().stream().map(Speech.ENGLISH::text))
                 .contains(
                         "sample interval 1.00000 s as the user states it; the time stamps give 0.00100000 s",
                         "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"

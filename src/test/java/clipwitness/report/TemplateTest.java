@@ -102,6 +102,19 @@ class TemplateTest {
     }
 
     @Test
+    void anUnknownSentenceAndAnOpenHoleAreErrorsWithFileAndLine() throws IOException {
+        String unknown = template("\n<p>{{ say(\"page.verdikt\") }}</p>");
+        assertThatThrownBy(() -> render(unknown))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: no sentence page.verdikt");
+        String open = template("<p>{{ say(\"page.foot\", \"nummer\", \"1\") }}</p>");
+        assertThatThrownBy(() -> render(open))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place()
+                        + ", line 1: the template cannot be filled: hole number of sentence page.foot stays open");
+    }
+
+    @Test
     void anOpenTagOfTheTemplateLanguageIsAnErrorWithFileAndLine() throws IOException {
         String template = template("\n\n{% if report.findings is empty %}");
         assertThatThrownBy(() -> render(template))

@@ -19,6 +19,29 @@ class WordBundleTest {
     }
 
     @Test
+    void aPartInBracketsVanishesWithTheTextOfItsHole() {
+        WordBundle words = WordBundle.of("moved = It moved[ by {change}][, at {place}|, everywhere]: [{x}] {note}");
+        assertThat(words.say("moved", "change", "1 dB", "place", "full gain", "x", "y", "note", "[{z}]"))
+                .isEqualTo("It moved by 1 dB, at full gain: y [{z}]");
+        assertThat(words.say("moved", "change", "", "place", "", "x", "", "note", "n"))
+                .isEqualTo("It moved, everywhere:  n");
+    }
+
+    /** A translation may need the hole elsewhere, or not at all; it may not ask for one that is never filled. */
+    @Test
+    void aHoleInBracketsIsAHole() throws InputException {
+        WordBundle words = WordBundle.of("moved = [At {place} it|It] moved");
+        assertThat(words.reworded("moved = Es wanderte[ bei {place}]", "w").say("moved", "place", ""))
+                .isEqualTo("Es wanderte");
+        assertThatThrownBy(() -> words.reworded("moved = Es wanderte[ bei {ort}]", "w"))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("'moved' has a hole that is never filled");
+        assertThatThrownBy(() -> words.say("moved"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("hole place of sentence moved stays open");
+    }
+
+    @Test
     void anOpenHoleIsOurMistake() {
         assertThatThrownBy(() -> OWN.say("greeting", "name", "A"))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -7,6 +7,9 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -94,13 +97,15 @@ public record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<
         return new CurveChoice(voltage, current, curve, unused);
     }
 
-    /** What is said of columns that might be another device's curve: a clause; empty where there are none. */
-    public Optional<String> more() {
+    /** What is said of columns that might be another device's curve; empty where there are none. */
+    public Optional<Remark> more() {
         return unused.isEmpty()
                 ? Optional.empty()
-                : Optional.of("only " + voltage.name() + " and " + current.name() + " are read; "
-                        + NamedChannel.names(unused)
-                        + (unused.size() == 1 ? " is not used" : " are not used"));
+                : Optional.of(Remark.of(
+                        unused.size() == 1 ? LayoutRemark.CURVE_COLUMN : LayoutRemark.CURVE_COLUMNS,
+                        Argument.name(voltage.name()),
+                        Argument.name(current.name()),
+                        Argument.name(NamedChannel.names(unused))));
     }
 
     private static Optional<Channel> uncertainty(Export export, Channel of) {

@@ -54,12 +54,12 @@ final class PathPredictor {
     StatePrediction predict(StateAtCondition setting, ClipperCircuit circuit, JunctionUncertainty junctions) {
         Optional<PathFit.Wave> wave = wave(setting);
         if (wave.isEmpty()) {
-            return PredictedFigures.refused(setting, Reason.of(DeviceReason.PATHS_WITHOUT_INPUT));
+            return PredictedValues.refused(setting, Reason.of(DeviceReason.PATHS_WITHOUT_INPUT));
         }
         PathFits fits = new PathFits(circuit, wave.get(), junctions);
         Measured share = fits.cleanShare();
         if (share.reason().isPresent()) {
-            return PredictedFigures.refused(setting, share.reason().get());
+            return PredictedValues.refused(setting, share.reason().get());
         }
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElseThrow();
@@ -69,7 +69,7 @@ final class PathPredictor {
                 setting.state(),
                 setting.condition(),
                 Optional.of(source(wave.get())),
-                PredictedFigures.of(setting, prediction, true),
+                PredictedValues.of(setting, prediction, true),
                 prediction.cycle(),
                 true,
                 Optional.of(paths(setting, fits, share, wave.get(), true)));

@@ -64,14 +64,14 @@ final class Predictor {
 
     private StatePrediction predict(StateAtCondition setting, ClipperOfState legs) {
         if (legs.missing().isPresent()) {
-            return PredictedFigures.refused(setting, legs.missing().get());
+            return PredictedValues.refused(setting, legs.missing().get());
         }
         if (setting.first().refused()) {
-            return PredictedFigures.refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
+            return PredictedValues.refused(setting, Reason.of(FigureReason.CAPTURE_ITSELF_NOT_MEASURED));
         }
         Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).of(setting);
         if (doubt.isPresent()) {
-            return PredictedFigures.refused(setting, doubt.get());
+            return PredictedValues.refused(setting, doubt.get());
         }
         Temperature inUnit = CaptureTemperature.of(
                 setting.replicates().get(0).row(), job.sheet().bench());
@@ -79,14 +79,14 @@ final class Predictor {
         JunctionUncertainty junctions = legs.uncertainty(inUnit);
         PathPredictor paths = new PathPredictor(clipper, catalogue, repeatability);
         if (clipper.cleanPath() && clipper.gainControl() == Clipper.GainControl.FEEDBACK) {
-            return PredictedFigures.refused(setting, Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
+            return PredictedValues.refused(setting, Reason.of(DeviceReason.PATHS_AND_FEEDBACK_CONTROL));
         }
         if (clipper.cleanPath()) {
             return paths.predict(setting, circuit, junctions);
         }
         Optional<StatePrediction.Paths> shown = paths.shown(setting, circuit, junctions);
         return shown.isPresent()
-                ? PredictedFigures.refused(setting, Reason.of(DeviceReason.PATH_NOT_NAMED))
+                ? PredictedValues.refused(setting, Reason.of(DeviceReason.PATH_NOT_NAMED))
                         .with(shown.get())
                 : circuit instanceof ClipperCircuit.Feedback full && clipper.gainControl() != Clipper.GainControl.SERIES
                         ? turned(setting, full, junctions)
@@ -97,7 +97,7 @@ final class Predictor {
         ClipperSource.Answer answer = new ClipperSource(clipper, catalogue).of(setting, circuit);
         return answer instanceof ClipperSource.Answer.Known known
                 ? clipped(setting, circuit, junctions, known)
-                : PredictedFigures.refused(setting, Reason.of(((ClipperSource.Answer.Unknown) answer).why()));
+                : PredictedValues.refused(setting, Reason.of(((ClipperSource.Answer.Unknown) answer).why()));
     }
 
     /** A feedback clipper whose gain control is one of its resistances. */
@@ -106,7 +106,7 @@ final class Predictor {
         GainControlledStage.Answer answer = new GainControlledStage(clipper, catalogue).of(setting, full);
         return answer instanceof GainControlledStage.Answer.Known known
                 ? clipped(setting, known.circuit(), junctions, known.source())
-                : PredictedFigures.refused(setting, ((GainControlledStage.Answer.Unknown) answer).why());
+                : PredictedValues.refused(setting, ((GainControlledStage.Answer.Unknown) answer).why());
     }
 
     private StatePrediction clipped(
@@ -116,7 +116,7 @@ final class Predictor {
             ClipperSource.Answer.Known known) {
         Optional<Reason> doubt = new PredictionDoubts(job, clipper, catalogue).beyondSupply(known.amplitude());
         if (doubt.isPresent()) {
-            return PredictedFigures.refused(setting, doubt.get());
+            return PredictedValues.refused(setting, doubt.get());
         }
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElse(known.amplitude());
@@ -130,7 +130,7 @@ final class Predictor {
                 setting.state(),
                 setting.condition(),
                 Optional.of(known.source()),
-                PredictedFigures.of(setting, prediction, toScale),
+                PredictedValues.of(setting, prediction, toScale),
                 prediction.cycle(),
                 toScale);
     }

@@ -4,13 +4,13 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Chooses among the items of a comparison: those that have a value, those that speak for the others. */
+/** Chooses among the items of a comparison: those that have a value, those that represent the others. */
 public final class Items {
     private Items() {}
 

@@ -19,7 +19,7 @@ public record Telling(Item item, Kind kind) {
         LESS,
         /** It is the same: a change that a listener just hears would have shown. */
         EQUAL,
-        /** Nothing: a change that is heard may hide in the uncertainty. */
+        /** Nothing: the uncertainty is larger than a change that is heard. */
         UNKNOWN;
 
         /** Name in the results and of the sentence. */

@@ -1,10 +1,10 @@
 package clipwitness.compare.hint;
 
 import clipwitness.compare.result.Hint;
-import clipwitness.job.LimitQuantity;
 import clipwitness.job.Limits;
 import clipwitness.job.Role;
 import clipwitness.job.State;
+import clipwitness.quantity.LimitQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintRemark;

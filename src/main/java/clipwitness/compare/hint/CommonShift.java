@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How far something moved at several settings, alike.
+ * How far something moved by the same amount at several settings.
  *
  * @param order    harmonic
  * @param mean     weighted mean in dB

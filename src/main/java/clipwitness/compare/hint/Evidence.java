@@ -29,7 +29,7 @@ import java.util.function.BiFunction;
  *
  * @param job           the job
  * @param catalogue     waveform captures by state and condition
- * @param repeatability how well figures come back
+ * @param repeatability how well figures repeat
  * @param devices       traced devices and what they predict
  */
 public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {

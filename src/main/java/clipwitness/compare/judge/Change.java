@@ -18,7 +18,7 @@ public final class Change {
     private final Repeatability repeatability;
     private final Drift drift;
 
-    /** Changes in a job in which figures come back so well, and the bench drifts so. */
+    /** Changes in a job with this repeatability and this drift. */
     public Change(Repeatability repeatability, Drift drift) {
         this.repeatability = repeatability;
         this.drift = drift;

@@ -32,7 +32,7 @@ public final class Drift {
 
     /** Contributions to a change of a figure in its unit: of the level, and as far as ranges differ of the gain. */
     List<Contribution> of(StateAtCondition from, StateAtCondition to, ItemValue figure) {
-        return switch (figure) {
+        return switch (figure.item()) {
             case LEVEL -> ofLevel(from, to);
             case GAIN -> RangeChange.ofLevel(from, to).stream().toList();
             default -> List.of();

@@ -22,7 +22,7 @@ public final class GainSeries {
     private final Repeatability repeatability;
     private final OptionalDouble jobLevel;
 
-    /** A catalogue, how well its figures come back, and the stimulus level of the job sheet. */
+    /** A catalogue, how well its figures repeat, and the stimulus level of the job sheet. */
     public GainSeries(Catalogue catalogue, Repeatability repeatability, OptionalDouble jobLevel) {
         this.catalogue = catalogue;
         this.repeatability = repeatability;

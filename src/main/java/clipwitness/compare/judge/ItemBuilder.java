@@ -3,11 +3,11 @@ package clipwitness.compare.judge;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.job.Limits;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ public final class ItemBuilder {
     /** All items, in the order of the measurement book. */
     public List<Item> of(StateAtCondition from, StateAtCondition to) {
         List<Item> items = new ArrayList<>();
-        for (ItemValue figure : ItemValue.values()) {
+        for (ItemValue figure : ItemValue.all()) {
             if (figure.item() != ItemQuantity.GAIN && figure.item() != ItemQuantity.POLARITY) {
                 items.add(item(question(from, to, figure), judges(figure, from, to)));
             }
@@ -77,7 +77,8 @@ public final class ItemBuilder {
     }
 
     private boolean judges(ItemValue figure, StateAtCondition from, StateAtCondition to) {
-        return intent == Intent.UNCHANGED && (figure != ItemValue.THD || from.hasThdToJudge() || to.hasThdToJudge());
+        return intent == Intent.UNCHANGED
+                && (!figure.equals(ItemValue.THD) || from.hasThdToJudge() || to.hasThdToJudge());
     }
 
     private static boolean hasInput(StateAtCondition setting) {

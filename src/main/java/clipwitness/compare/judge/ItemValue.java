@@ -1,56 +1,61 @@
 package clipwitness.compare.judge;
 
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.FigureReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * A figure of one capture in the unit in which two states are compared, so that the change is a difference. The instrument's vertical
  * accuracy is common to captures at one scale and is left out of it.
+ *
+ * @param quantity the figure; its row says as what it is compared, and whether as a level in dB
  */
-public enum ItemValue {
+public record ItemValue(WaveformQuantity quantity) {
     /** Level of the rms over 1 V, dB. */
-    LEVEL(ItemQuantity.LEVEL, WaveformQuantity.RMS, Word.RMS),
+    public static final ItemValue LEVEL = new ItemValue(WaveformQuantity.RMS);
+
     /** Level of the distortion over 1 %, dB. */
-    THD(ItemQuantity.THD, WaveformQuantity.THD, Word.THD),
-    /** Asymmetry, points. */
-    ASYMMETRY(ItemQuantity.ASYMMETRY, WaveformQuantity.ASYMMETRY),
-    /** Crest factor, dB. */
-    CREST_FACTOR(ItemQuantity.CREST_FACTOR, WaveformQuantity.CREST_FACTOR, Word.CREST_FACTOR),
+    public static final ItemValue THD = new ItemValue(WaveformQuantity.THD);
+
     /** Gain at the fundamental, dB. */
-    GAIN(ItemQuantity.GAIN, WaveformQuantity.GAIN),
+    public static final ItemValue GAIN = new ItemValue(WaveformQuantity.GAIN);
+
     /** Phase at the fundamental, degrees. */
-    POLARITY(ItemQuantity.POLARITY, WaveformQuantity.PHASE);
+    public static final ItemValue POLARITY = new ItemValue(WaveformQuantity.PHASE);
 
-    private final ItemQuantity item;
-    private final WaveformQuantity quantity;
-    private final Optional<Word> ofLevel;
+    private static final List<ItemValue> ALL = Arrays.stream(WaveformQuantity.values())
+            .filter(q -> q.item().isPresent())
+            .map(ItemValue::new)
+            .sorted(Comparator.comparing(ItemValue::item))
+            .toList();
 
-    /** A figure that is compared as it is. */
-    ItemValue(ItemQuantity item, WaveformQuantity quantity) {
-        this.item = item;
-        this.quantity = quantity;
-        this.ofLevel = Optional.empty();
+    /** Refuses a figure whose row names no change. */
+    public ItemValue {
+        if (quantity.item().isEmpty()) {
+            throw new IllegalArgumentException(quantity + " is not compared");
+        }
     }
 
-    /** A figure that is compared as a level in dB, and what it is called where it is zero. */
-    ItemValue(ItemQuantity item, WaveformQuantity quantity, Word word) {
-        this.item = item;
-        this.quantity = quantity;
-        this.ofLevel = Optional.of(word);
+    /** All figures by which two states are compared, in the order of the items. */
+    public static List<ItemValue> all() {
+        return ALL;
     }
 
+    /** The change that it gives. */
     public ItemQuantity item() {
-        return item;
+        return quantity.item().orElseThrow();
     }
 
     /** The figure of a capture in the item's unit, its budget carried along to first order. */
@@ -58,9 +63,10 @@ public enum ItemValue {
         Measured raw = capture.get(quantity);
         Optional<Measured.Value> value = raw.asValue().map(v -> v.without(Source.VERTICAL_ACCURACY));
         if (value.isEmpty()) {
-            return Measured.refused(item.unit(), raw.reason().orElseThrow());
+            return Measured.refused(item().unit(), raw.reason().orElseThrow());
         }
-        return ofLevel.map(word -> decibels(value.get(), word))
+        return quantity.ofLevel()
+                .map(word -> decibels(value.get(), word))
                 .orElseGet(() -> inUnit(value.get(), 1, value.get().number()));
     }
 
@@ -69,7 +75,7 @@ public enum ItemValue {
         // level can be.
         double amplitude = Math.max(v.number(), v.standardUncertainty());
         if (!(amplitude > 0)) {
-            return Measured.refused(item.unit(), Reason.of(FigureReason.LEVEL_OF_ZERO, Argument.word(word)));
+            return Measured.refused(item().unit(), Reason.of(FigureReason.LEVEL_OF_ZERO, Argument.word(word)));
         }
         return inUnit(v, Decibels.PER_RELATIVE_AMPLITUDE / amplitude, Decibels.ofAmplitude(amplitude));
     }
@@ -77,13 +83,13 @@ public enum ItemValue {
     private Measured.Value inUnit(Measured.Value v, double sensitivity, double number) {
         return new Measured.Value(
                 number,
-                item.unit(),
+                item().unit(),
                 v.budget().stream().map(c -> c.times(sensitivity)).toList(),
                 v.isUpperBound());
     }
 
     /** Difference of two figures of this kind; degrees are brought into -180 to 180. */
     public double difference(double to, double from) {
-        return item.unit() == Unit.DEGREE ? Math.IEEEremainder(to - from, 360) : to - from;
+        return item().unit() == Unit.DEGREE ? Math.IEEEremainder(to - from, 360) : to - from;
     }
 }

@@ -47,7 +47,7 @@ public final class NullItem {
         return shares;
     }
 
-    /** The null depth above which two captures like this one would hide a difference, dB. */
+    /** The null depth above which two captures like this one would not show a difference, dB. */
     public static Measured smallest(StateAtCondition setting, Repeatability repeatability) {
         OptionalDouble noise = NullDepth.smallestRemainder(setting.first());
         if (noise.isEmpty() || noise.getAsDouble() == 0) {
@@ -63,7 +63,7 @@ public final class NullItem {
     }
 
     /**
-     * Linear remainder of two neighbouring settings of one state, a ratio; empty where it cannot be told from noise.
+     * Linear remainder of two neighbouring settings of one state, a ratio; empty where it does not exceed the noise.
      */
     static Optional<Double> remainder(StateAtCondition a, StateAtCondition b) {
         return NullDepth.of(a.first(), b.first())

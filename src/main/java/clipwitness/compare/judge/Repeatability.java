@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * How well a figure comes back when the controls are set again: the slope of the figure over the gain control times the knob's standard
+ * How well a figure repeats when the controls are set again: the slope of the figure over the gain control times the knob's standard
  * deviation, none at 0 % and 100 %, which are end stops, and the scatter of runs that is no knob; both over the root of the number of runs.
  * The knob is the job sheet's, pooled with what the level's runs show ({@link RunFit}). A state that was captured at one position only
  * borrows the slope of the state that was captured at the same position and at others; where there is none, the runs at such positions show
@@ -117,7 +117,7 @@ public final class Repeatability {
     }
 
     /**
-     * Whether nothing is known of how well a figure comes back: the control stands between its end stops, no slope over it is known, and
+     * Whether nothing is known of how well a figure repeats: the control stands between its end stops, no slope over it is known, and
      * nowhere was such a position set twice.
      */
     boolean isUnknown(StateAtCondition setting) {
@@ -142,7 +142,7 @@ public final class Repeatability {
                 .flatMap(slope -> level.knob(slope.getAsDouble(), 1));
     }
 
-    /** Whether a control stands where it may be set amiss: not at an end stop. */
+    /** Whether a control is between its end stops, where it may be set inexactly. */
     public static boolean isBetweenStops(StateAtCondition setting) {
         OptionalDouble gain = setting.condition().gainPercent();
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;

@@ -79,7 +79,7 @@ public record StateAtCondition(String state, String label, Condition condition, 
         return figure(WaveformQuantity.THD).asValue().map(Measured.Value::number);
     }
 
-    /** Whether one export stands for both settings. */
+    /** Whether both settings have the same export. */
     boolean sharesExport(StateAtCondition other) {
         return replicates.stream().anyMatch(c -> other.replicates.stream().anyMatch(c::isOfSameExport));
     }

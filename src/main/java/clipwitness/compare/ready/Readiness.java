@@ -11,7 +11,6 @@ import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.job.Job;
@@ -19,12 +18,13 @@ import clipwitness.job.Limits;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What captures taken before the work will be worth after it. A change is told from none when it exceeds its expanded uncertainty, which is
+ * How small a change can be detected with the captures taken before the work. A change is detected when it exceeds its expanded uncertainty, which is
  * taken as that of two captures like the one that there is, at one range and one temperature.
  */
 public final class Readiness {
@@ -58,8 +58,8 @@ public final class Readiness {
 
     private List<ReadyItem> items(StateAtCondition setting) {
         List<ReadyItem> items = new ArrayList<>();
-        for (ItemValue figure : ItemValue.values()) {
-            if (figure.item().limit().isPresent() && (figure != ItemValue.THD || setting.hasThdToJudge())) {
+        for (ItemValue figure : ItemValue.all()) {
+            if (figure.item().limit().isPresent() && (!figure.equals(ItemValue.THD) || setting.hasThdToJudge())) {
                 items.add(item(figure, setting));
             }
         }

@@ -4,6 +4,7 @@ import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,7 +42,7 @@ public record CaptureResult(
     }
 
     /** The same capture with one more sentence on how it was read, if there is one. */
-    public CaptureResult withEvidence(Optional<String> more) {
+    public CaptureResult withEvidence(Optional<Remark> more) {
         return more.isEmpty()
                 ? this
                 : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction);

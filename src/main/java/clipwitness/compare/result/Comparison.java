@@ -1,5 +1,6 @@
 package clipwitness.compare.result;
 
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Objects;

@@ -1,5 +1,6 @@
 package clipwitness.compare.result;
 
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -26,7 +27,7 @@ public record ExportFacts(
         int samples,
         OptionalDouble sampleRate,
         List<String> channels,
-        List<String> evidence) {
+        List<Remark> evidence) {
     /** Copies what it is given. */
     public ExportFacts {
         Objects.requireNonNull(sha256, "sha256");
@@ -36,8 +37,8 @@ public record ExportFacts(
     }
 
     /** The same facts with one more sentence on how the layout was read. */
-    ExportFacts withEvidence(String more) {
-        List<String> all = new ArrayList<>(evidence);
+    ExportFacts withEvidence(Remark more) {
+        List<Remark> all = new ArrayList<>(evidence);
         all.add(more);
         return new ExportFacts(sha256, inputSha256, output, input, samples, sampleRate, channels, all);
     }

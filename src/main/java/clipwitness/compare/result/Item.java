@@ -2,6 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Remark;
 import java.util.Objects;
 import java.util.Optional;

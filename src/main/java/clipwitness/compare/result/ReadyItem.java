@@ -2,6 +2,7 @@ package clipwitness.compare.result;
 
 import clipwitness.capture.Condition;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Remark;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param quantity       quantity that has a limit
  * @param condition      condition
  * @param limit          limit, in the unit of the quantity
- * @param smallestChange the smallest change that can be told from none: the expanded uncertainty that the change will have; for null depth the
+ * @param smallestChange the smallest change that can be detected: the expanded uncertainty that the change will have; for null depth the
  *                       depth above which a difference shows, dB
  * @param sufficient     whether that lies within the limit
  * @param remedy         what would make it so, where it does not

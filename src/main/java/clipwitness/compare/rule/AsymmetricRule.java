@@ -11,10 +11,10 @@ import clipwitness.compare.finding.Subject;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +62,7 @@ final class AsymmetricRule implements FindingRule {
                         Math.abs(d.now().number()) <= ALIKE_PERCENT));
     }
 
-    /** A difference that is there, or halves that are alike in both states; what lies between says nothing. */
+    /** A difference that is there, or halves that are alike in both states; between the two there is no finding. */
     private static boolean says(Difference d) {
         return (isAlike(d.before()) && isAlike(d.now())) || (d.significant() && Math.abs(d.change()) > ALIKE_PERCENT);
     }

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The one condition that speaks for all, in the main picture, in its text and in the table of key figures: of the conditions with the most
- * waves the setting that {@link WaveGroup#chosen()} names.
+ * The main condition: that of the main picture, of its text and of the table of key figures. Of the conditions with the most
+ * waves it is the setting that {@link WaveGroup#chosen()} names.
  */
 public final class MainCondition {
     private MainCondition() {}

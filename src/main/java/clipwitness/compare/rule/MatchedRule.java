@@ -12,11 +12,11 @@ import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -87,7 +87,7 @@ final class MatchedRule implements FindingRule {
                 .max(Comparator.comparingDouble(e -> Math.abs(e.high().change())));
     }
 
-    /** Settings speak of the clipping where both states clearly clip. */
+    /** Settings count where both states clearly clip. */
     private boolean isClipped(Comparison comparison, Condition condition) {
         return values.difference(comparison, condition, WaveformQuantity.THD)
                 .filter(d -> d.before().number() > CommonPractice.CLEARLY_CLIPPED_PERCENT

@@ -31,7 +31,7 @@ final class OnsetKinds {
         return settings.isRise() ? Onset.Kind.LATER : Onset.Kind.EARLIER;
     }
 
-    /** A state that never reaches the mark is told from one that was beyond it from the start; of any other reason nothing is said. */
+    /** A state that never reaches the mark is distinguished from one that was beyond it from the start; any other reason gives no finding. */
     private static Optional<Onset.Kind> without(Measured refused, Onset.Kind below, Onset.Kind never) {
         Reason reason = refused.reason().orElseThrow();
         if (reason.is(FigureReason.BELOW_LOWEST_SETTING)) {

@@ -8,7 +8,7 @@ import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import java.util.List;
 
-/** Single harmonics above the seventh that go against the sum of all of these: then the sum alone says nothing of rounder or harsher. */
+/** Single harmonics above the seventh that go against the sum of all of these: then the sum does not decide between rounder and harsher. */
 final class SingleHarmonics {
     private SingleHarmonics() {}
 

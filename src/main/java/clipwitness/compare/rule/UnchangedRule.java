@@ -11,12 +11,12 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What an unchanged state kept: the shape of its wave, its distortion, its asymmetry; the level stands in the verdict. */
+/** What an unchanged state kept: the shape of its wave, its distortion, its asymmetry; the level is in the verdict. */
 final class UnchangedRule implements FindingRule {
     private static final List<ItemQuantity> MOVED = List.of(ItemQuantity.THD, ItemQuantity.ASYMMETRY);
 

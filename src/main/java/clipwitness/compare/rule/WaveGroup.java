@@ -39,7 +39,7 @@ public record WaveGroup(Condition condition, List<WaveSetting> settings) {
     }
 
     /**
-     * The setting that speaks for all: of those with the most states one where a wave is clearly clipped, nearest half way; where
+     * The main setting: of those with the most states one where a wave is clearly clipped, nearest half way; where
      * none clips so, the one that distorts most.
      */
     public WaveSetting chosen() {
@@ -54,7 +54,7 @@ public record WaveGroup(Condition condition, List<WaveSetting> settings) {
                 .orElseThrow(() -> new IllegalArgumentException("a group needs settings"));
     }
 
-    /** The setting that a picture of all settings speaks of: the highest, or the lowest where the highest speaks for all. */
+    /** The setting that the sentence of a picture of all settings is about: the highest, or the lowest where the highest is the main one. */
     public WaveSetting further() {
         WaveSetting last = settings.get(settings.size() - 1);
         return last.equals(chosen()) ? settings.get(0) : last;

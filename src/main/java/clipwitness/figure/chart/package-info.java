@@ -1,4 +1,4 @@
 /**
- * Charts: axes, scales, layers, panels, legends. In: numbers and styles. Out: paint on a canvas. Knows no job and no verdict.
+ * Charts: axes, scales, layers, panels, legends. In: numbers and styles. Out: charts painted on a canvas. Independent of jobs and verdicts.
  */
 package clipwitness.figure.chart;

@@ -19,7 +19,7 @@ public final class JobReader {
      *
      * @param folder the job folder
      * @return the job, everything on its sheet and in its table checked
-     * @throws InputException with every fault of sheet and table at once; a sheet that is not even YAML stands alone
+     * @throws InputException with every fault of sheet and table at once; for a sheet that is not valid YAML, that fault only
      */
     public static Job read(Path folder) throws InputException {
         if (!Files.isDirectory(folder)) {

@@ -1,7 +1,7 @@
 package clipwitness.job.read;
 
-import clipwitness.job.LimitQuantity;
 import clipwitness.job.Limits;
+import clipwitness.quantity.LimitQuantity;
 import clipwitness.quantity.Unit;
 import java.util.EnumMap;
 import java.util.Map;

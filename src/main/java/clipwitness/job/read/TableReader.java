@@ -52,7 +52,7 @@ final class TableReader {
             if (column.filter(columns::containsValue).isPresent()) {
                 faults.add(
                         header.origin(name),
-                        "the column " + NameWords.quoted(name) + " stands twice",
+                        "the column " + NameWords.quoted(name) + " occurs twice",
                         "Keep one of them");
             } else if (column.isPresent()) {
                 columns.put(i, column.get());

@@ -39,7 +39,7 @@ final class YamlTree {
      *
      * @param file   name of the file, for messages
      * @param text   text of the file
-     * @param faults takes keys that stand twice, which stop nothing
+     * @param faults takes keys that occur twice; reading goes on after them
      * @throws InputException if the text is broken, or holds more than one mapping of plain keys and values
      */
     static YamlNode.Mapping of(String file, String text, Faults faults) throws InputException {
@@ -112,7 +112,7 @@ final class YamlTree {
             if (first != null) {
                 faults.add(
                         new Origin(file, line(e), keyPath),
-                        "the key " + NameWords.quoted(key.text()) + " stands twice, first in line " + first.line(),
+                        "the key " + NameWords.quoted(key.text()) + " occurs twice, first in line " + first.line(),
                         "Keep one of them");
             }
         }

@@ -1,5 +1,5 @@
 /**
  * From the text of a job sheet and a captures table to values. In: a job folder. Out: {@link clipwitness.job.Job}, or every fault with its
- * line. Reads no export, runs nothing.
+ * line. Does not read exports and does not run jobs.
  */
 package clipwitness.job.read;

@@ -1,5 +1,5 @@
 /**
  * One waveform capture from samples to results. In: samples of output and input. Out:
- * {@link clipwitness.measure.WaveformResult} with doubts. Knows no file.
+ * {@link clipwitness.measure.WaveformResult} with doubts. Independent of files.
  */
 package clipwitness.measure.capture;

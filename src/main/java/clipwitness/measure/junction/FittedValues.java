@@ -63,7 +63,7 @@ final class FittedValues {
         return Measured.withNoise(ohms, Unit.OHM, ohms * alike * fit.standardUncertainty(ModelRegression.SHUNT));
     }
 
-    /** By name; the parameters of {@link ModelRegression} stand in the order of the names. */
+    /** By name; the parameters of {@link ModelRegression} are in the order of the names. */
     private static Map<String, Double> correlations(JunctionModel model, NonlinearFit fit) {
         int count = model.shuntConductance() > 0 ? 4 : 3;
         Map<String, Double> correlations = new LinkedHashMap<>();

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 public final class ThdCurve {
     private static final double RECTANGULAR = Math.sqrt(3);
 
-    /** Share of the way between two settings within which a mark is still told from the upper setting alone. */
+    /** Share of the way between two settings within which the upper setting alone still gives the place of a mark. */
     private static final double CLOSE = 0.25;
 
     private final List<Point> points;

@@ -14,6 +14,8 @@ final class CornerSearch {
     private static final double LAST_STEP = 1e-5;
     private static final double DERIVATIVE = 1e-4;
     private static final double LEAST_FREEDOM = 0.2;
+    private static final double LEAST_REACH = 1e-4;
+    private static final double REACH_STEP = 1.1;
     private static final double[][] WAYS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}, {-1, 1}};
 
     private final Branches branches;
@@ -123,12 +125,14 @@ final class CornerSearch {
         double[] left = relative(0, 0);
         double[] low = new double[left.length];
         double[] high = new double[left.length];
+        double[] errors = new double[left.length];
         for (int k = 2; k < left.length; k++) {
             double ofLow = (bb * a[k] - ab * b[k]) / determinant;
             double ofHigh = (aa * b[k] - ab * a[k]) / determinant;
             double freedom = Math.max(LEAST_FREEDOM, 1 - a[k] * ofLow - b[k] * ofHigh);
             double noise = Math.sqrt(branches.variance(k, best) / branches.power(best));
             double error = Math.max(Math.abs(left[k]) / freedom, noise);
+            errors[k] = error;
             low[k] = ofLow * error;
             high[k] = ofHigh * error;
         }
@@ -136,7 +140,33 @@ final class CornerSearch {
         double root = Math.sqrt(varianceLow);
         double covariance = dot(low, high);
         double rest = Math.max(0, dot(high, high) - (root > 0 ? covariance * covariance / varianceLow : 0));
-        return new double[] {root, root > 0 ? covariance / root : 0, Math.sqrt(rest)};
+        double reach = Math.min(root, reach(left, errors));
+        return new double[] {reach, root > 0 ? covariance / root * (reach / root) : 0, Math.sqrt(rest)};
+    }
+
+    /**
+     * How far the low-pass can be off its best corner before the gap shows it. Once its delay is taken out a low-pass far above the harmonics
+     * changes them by the cube of {@link Corners#low}, so near 0 a slope says nothing of it.
+     *
+     * @param left   parts that the best corners leave
+     * @param errors how far each part is known
+     */
+    private double reach(double[] left, double[] errors) {
+        double known = dot(errors, errors);
+        double reach = LEAST_REACH;
+        while (reach < Corners.MOST_LOW && moved(left, reach) < known) {
+            reach *= REACH_STEP;
+        }
+        return Math.min(reach, Corners.MOST_LOW);
+    }
+
+    private double moved(double[] left, double low) {
+        double[] there = relative(low, 0);
+        double sum = 0;
+        for (int k = 2; k < left.length; k++) {
+            sum += (there[k] - left[k]) * (there[k] - left[k]);
+        }
+        return sum;
     }
 
     private static double dot(double[] a, double[] b) {

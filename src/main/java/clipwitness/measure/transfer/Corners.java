@@ -11,7 +11,7 @@ import org.apache.commons.math3.complex.Complex;
  * @param low  a, f0 over the corner of the low-pass: 0 without one, 2/3 at most
  * @param high b, corner of the high-pass over f0: 0 without one, 1/3 at most
  */
-record Corners(double low, double high) {
+public record Corners(double low, double high) {
     /** Lowest corner of a low-pass: 1.5 f0. */
     static final double MOST_LOW = 1 / 1.5;
     /** Highest corner of a high-pass: f0 / 3. */
@@ -35,7 +35,7 @@ record Corners(double low, double high) {
         return inverse(k).multiply(new Complex(Math.cos(k * delay), -Math.sin(k * delay)));
     }
 
-    /** The corners as frequencies, of a fundamental in Hz. */
+    /** The corners in Hz, of a fundamental in Hz. */
     FilterCorners inHertz(double fundamental) {
         return new FilterCorners(
                 low > 0 ? OptionalDouble.of(fundamental / low) : OptionalDouble.empty(),

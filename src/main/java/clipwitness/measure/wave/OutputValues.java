@@ -31,6 +31,7 @@ public final class OutputValues {
         values.put(WaveformQuantity.CREST_FACTOR, CrestFactor.of(output, up, down));
         values.put(WaveformQuantity.ASYMMETRY, Asymmetry.of(up, down, level));
         values.put(WaveformQuantity.THD, TotalHarmonicDistortion.of(output));
+        values.put(WaveformQuantity.THD_OF_TOTAL, DistortionOfTotal.of(values.get(WaveformQuantity.THD)));
         values.put(WaveformQuantity.THD_PLUS_NOISE, DistortionAndNoise.of(output, sampleRate));
         values.put(WaveformQuantity.HALF_WAVE_RESIDUE, HalfWaveResidue.of(output));
         values.put(WaveformQuantity.EVEN_HARMONICS, HarmonicGroup.even(output));

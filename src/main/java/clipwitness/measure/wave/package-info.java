@@ -1,5 +1,5 @@
 /**
- * Figures of one channel alone. In: a fitted wave. Out: {@link clipwitness.measure.Measured}. Knows no input channel and no second
+ * Figures of one channel alone. In: a fitted wave. Out: {@link clipwitness.measure.Measured}. Does not use the input channel or a second
  * capture.
  */
 package clipwitness.measure.wave;

@@ -1,18 +1,21 @@
 package clipwitness.reading.file;
 
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /**
- * How the bytes of a file stand for characters.
+ * The character encoding of a file.
  *
  * @param charset  the character set
  * @param mark     length of the byte-order mark in bytes, 0 where there is none
- * @param evidence what it was told by
+ * @param evidence how it was detected
  */
-public record Encoding(Charset charset, int mark, String evidence) {
+public record Encoding(Charset charset, int mark, Remark evidence) {
     private static final Charset EIGHT_BIT = Charset.forName("windows-1252");
     private static final int LOOKED_AT = 4096;
 
@@ -28,19 +31,19 @@ public record Encoding(Charset charset, int mark, String evidence) {
      */
     static Encoding of(byte[] first) {
         if (startsWith(first, 0xEF, 0xBB, 0xBF)) {
-            return new Encoding(StandardCharsets.UTF_8, 3, "encoding UTF-8, as its byte-order mark says");
+            return new Encoding(StandardCharsets.UTF_8, 3, byMark("UTF-8"));
         }
         if (startsWith(first, 0xFF, 0xFE)) {
-            return new Encoding(StandardCharsets.UTF_16LE, 2, "encoding UTF-16 LE, as its byte-order mark says");
+            return new Encoding(StandardCharsets.UTF_16LE, 2, byMark("UTF-16 LE"));
         }
         if (startsWith(first, 0xFE, 0xFF)) {
-            return new Encoding(StandardCharsets.UTF_16BE, 2, "encoding UTF-16 BE, as its byte-order mark says");
+            return new Encoding(StandardCharsets.UTF_16BE, 2, byMark("UTF-16 BE"));
         }
         if (zerosAt(first, 1) && !zerosAt(first, 0)) {
-            return new Encoding(StandardCharsets.UTF_16LE, 0, "encoding UTF-16 LE: every second byte is zero");
+            return new Encoding(StandardCharsets.UTF_16LE, 0, Remark.of(LayoutRemark.ENCODING_SECOND_ZERO));
         }
         if (zerosAt(first, 0) && !zerosAt(first, 1)) {
-            return new Encoding(StandardCharsets.UTF_16BE, 0, "encoding UTF-16 BE: every first byte of two is zero");
+            return new Encoding(StandardCharsets.UTF_16BE, 0, Remark.of(LayoutRemark.ENCODING_FIRST_ZERO));
         }
         return ofBytes(first);
     }
@@ -51,13 +54,16 @@ public record Encoding(Charset charset, int mark, String evidence) {
             ascii &= b >= 0;
         }
         if (ascii) {
-            return new Encoding(StandardCharsets.UTF_8, 0, "encoding ASCII");
+            return new Encoding(StandardCharsets.UTF_8, 0, Remark.of(LayoutRemark.ENCODING_ASCII));
         }
         if (isUtf8(first)) {
-            return new Encoding(StandardCharsets.UTF_8, 0, "encoding UTF-8: all bytes beyond ASCII form its sequences");
+            return new Encoding(StandardCharsets.UTF_8, 0, Remark.of(LayoutRemark.ENCODING_SEQUENCES));
         }
-        return new Encoding(
-                EIGHT_BIT, 0, "encoding an 8-bit page, read as Windows-1252: bytes beyond ASCII that are not UTF-8");
+        return new Encoding(EIGHT_BIT, 0, Remark.of(LayoutRemark.ENCODING_EIGHT_BIT));
+    }
+
+    private static Remark byMark(String encoding) {
+        return Remark.of(LayoutRemark.ENCODING_BY_MARK, Argument.name(encoding));
     }
 
     private static boolean isUtf8(byte[] first) {

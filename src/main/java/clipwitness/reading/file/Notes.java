@@ -3,18 +3,25 @@ package clipwitness.reading.file;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Collects, while one file is read, how each decision was reached and what remains doubtful. */
 public final class Notes {
-    private final List<String> evidence = new ArrayList<>();
+    private final List<Remark> evidence = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
 
     /** Notes a decision and what it rests on. */
-    public void evidence(String clause) {
-        evidence.add(clause);
+    public void evidence(LayoutRemark decision, Argument... arguments) {
+        evidence(Remark.of(decision, arguments));
+    }
+
+    /** Notes a decision and what it rests on. */
+    public void evidence(Remark decision) {
+        evidence.add(decision);
     }
 
     /** Notes a doubt. */
@@ -22,7 +29,7 @@ public final class Notes {
         doubts.add(Doubt.of(severity, reason, arguments));
     }
 
-    public List<String> evidence() {
+    public List<Remark> evidence() {
         return List.copyOf(evidence);
     }
 

@@ -64,7 +64,7 @@ public final class SourceFile {
         return name;
     }
 
-    /** How its bytes stand for characters. */
+    /** Its character encoding. */
     public Encoding encoding() {
         return encoding;
     }

@@ -1,5 +1,5 @@
 /**
- * An export as bytes and lines. In: a file on disk. Out: its encoding, its first lines, its bytes; notes on what was found. Knows nothing
- * of cells and numbers. Used by {@code reading} alone.
+ * An export as bytes and lines. In: a file on disk. Out: its encoding, its first lines, its bytes; notes on what was found. Does not
+ * read cells or numbers. Used by {@code reading} only.
  */
 package clipwitness.reading.file;

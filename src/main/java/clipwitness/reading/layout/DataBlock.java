@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Where the samples stand in the head of a file.
+ * Where the samples begin in the first lines of a file.
  *
  * @param style   how their rows look
  * @param columns places of the cells that hold numbers, from 0

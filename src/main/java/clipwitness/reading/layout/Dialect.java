@@ -3,6 +3,9 @@ package clipwitness.reading.layout;
 import clipwitness.reading.number.CellReader;
 import clipwitness.reading.number.CellSplitter;
 import clipwitness.reading.number.Delimiter;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,8 +60,20 @@ public record Dialect(Delimiter delimiter, char mark, boolean annotated) {
     }
 
     /** As the evidence says it. */
-    String words() {
-        return "cells separated by " + delimiter.words() + ", decimal " + (mark == ',' ? "comma" : "point")
-                + (annotated ? ", numbers with a unit or times of day" : "");
+    Remark evidence() {
+        boolean comma = mark == ',';
+        LayoutRemark plain = comma ? LayoutRemark.CELLS_COMMA : LayoutRemark.CELLS_POINT;
+        LayoutRemark more = comma ? LayoutRemark.CELLS_COMMA_ANNOTATED : LayoutRemark.CELLS_POINT_ANNOTATED;
+        return Remark.of(annotated ? more : plain, Argument.word(separator()));
+    }
+
+    private LayoutRemark separator() {
+        return switch (delimiter) {
+            case TAB -> LayoutRemark.DELIMITER_TAB;
+            case SEMICOLON -> LayoutRemark.DELIMITER_SEMICOLON;
+            case COMMA -> LayoutRemark.DELIMITER_COMMA;
+            case BLANKS -> LayoutRemark.DELIMITER_BLANKS;
+            case MIXED -> LayoutRemark.DELIMITER_MIXED;
+        };
     }
 }

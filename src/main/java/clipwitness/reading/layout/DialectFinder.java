@@ -6,6 +6,9 @@ import clipwitness.reading.file.Head;
 import clipwitness.reading.file.Line;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.Delimiter;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -61,9 +64,20 @@ public final class DialectFinder {
             throw noNumbers(file, lines.size());
         }
         RowStyle found = CommaTwice.settle(file, sample, withDelimiterOfHeader(best, sample));
-        notes.evidence(found.dialect().words() + ": read so, " + found.rows() + " of the " + sample.size()
-                + " lines looked at are rows of " + found.numbers() + (found.numbers() == 1 ? " number" : " numbers"));
+        notes.evidence(evidence(found, sample.size()));
         return found;
+    }
+
+    private static Remark evidence(RowStyle found, int looked) {
+        Argument dialect = Argument.inner(found.dialect().evidence());
+        return found.numbers() == 1
+                ? Remark.of(LayoutRemark.ROWS_OF_ONE, dialect, Argument.count(found.rows()), Argument.count(looked))
+                : Remark.of(
+                        LayoutRemark.ROWS,
+                        dialect,
+                        Argument.count(found.rows()),
+                        Argument.count(looked),
+                        Argument.count(found.numbers()));
     }
 
     private static RowStyle best(List<Dialect> candidates, List<Line> sample) {
@@ -125,7 +139,7 @@ public final class DialectFinder {
             commaInNumber |= cells.stream().anyMatch(c -> c.indexOf(',') >= 0 && dialect.isNumber(c));
         }
         if (dialect.delimiter() == Delimiter.COMMA && dialect.mark() == ',' && !commaInNumber) {
-            return Optional.empty(); // a comma inside a number is told from a delimiter by quotes alone
+            return Optional.empty(); // only quotes distinguish a comma inside a number from a delimiter
         }
         return counts.entrySet().stream()
                 .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))

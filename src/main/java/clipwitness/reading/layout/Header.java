@@ -2,6 +2,8 @@ package clipwitness.reading.layout;
 
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,8 +35,8 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         }
         Optional<HeaderRow> units = unitsRow(rows);
         Optional<HeaderRow> names = namesRow(rows, units, block);
-        names.ifPresent(n -> notes.evidence("names of the columns on line " + n.line()));
-        units.ifPresent(u -> notes.evidence("units of the columns on line " + u.line()));
+        names.ifPresent(n -> notes.evidence(LayoutRemark.NAMES_ON, Argument.count(n.line())));
+        units.ifPresent(u -> notes.evidence(LayoutRemark.UNITS_ON, Argument.count(u.line())));
         return new Header(headings(block, names, units), factsBeyond(block, names, units));
     }
 

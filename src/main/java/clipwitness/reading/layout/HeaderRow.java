@@ -71,7 +71,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                         .allMatch(i -> over.get(i).isEmpty() || !isValue(over.get(i), dialect) || (axis && i > 0));
     }
 
-    /** Whether a cell speaks of time, voltage, current, an index, a channel or a unit. */
+    /** Whether a cell names time, voltage, current, an index, a channel or a unit. */
     boolean speaksOfColumns() {
         return over.stream()
                 .anyMatch(c -> !c.isEmpty()

@@ -2,6 +2,8 @@ package clipwitness.reading.layout;
 
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +28,7 @@ final class JoinedHeader {
             Optional<WrittenUnit> unit = i == 0 ? joint.unit() : WrittenUnit.parse(cells.get(columns - 1 + i));
             headings.add(new Heading(name, unit, ColumnRole.of(name)));
         }
-        notes.evidence("names and units of the columns run together on line " + row.line() + ": " + columns
-                + " names, then " + columns + " units");
+        notes.evidence(LayoutRemark.JOINED_HEADER, Argument.count(row.line()), Argument.count(columns));
         return Optional.of(new Header(headings, List.of()));
     }
 

@@ -44,7 +44,7 @@ public final class Units {
         return Optional.empty();
     }
 
-    /** Whether a key speaks of a unit. */
+    /** Whether a key names a unit. */
     static boolean isKey(String key) {
         return UNIT.matcher(new Statement(key, List.of(), 0).words()).matches();
     }

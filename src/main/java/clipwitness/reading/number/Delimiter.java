@@ -2,25 +2,18 @@ package clipwitness.reading.number;
 
 /** What stands between the cells of a row. */
 public enum Delimiter {
-    TAB("tabs", "\t"),
-    SEMICOLON("semicolons", ";"),
-    COMMA("commas", ","),
+    TAB("\t"),
+    SEMICOLON(";"),
+    COMMA(","),
     /** Any run of blanks and tabs. */
-    BLANKS("blanks", " \t"),
+    BLANKS(" \t"),
     /** One comma, semicolon or tab with blanks around it, or a run of blanks alone. */
-    MIXED("a mixture of commas, semicolons, tabs and blanks", ",;\t ");
+    MIXED(",;\t ");
 
-    private final String words;
     private final String characters;
 
-    Delimiter(String words, String characters) {
-        this.words = words;
+    Delimiter(String characters) {
         this.characters = characters;
-    }
-
-    /** As the evidence names it. */
-    public String words() {
-        return words;
     }
 
     /** The character that ends cells, or the usual one of several. */

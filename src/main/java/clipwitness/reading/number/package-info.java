@@ -1,5 +1,5 @@
 /**
- * Cells of a row and what they mean. In: bytes of one row. Out: numbers, units, marks for gaps. Knows no whole file. Used by
- * {@code reading} alone.
+ * Cells of a row and what they mean. In: bytes of one row. Out: numbers, units, marks for gaps. Does not handle whole files. Used by
+ * {@code reading} only.
  */
 package clipwitness.reading.number;

@@ -39,7 +39,7 @@ final class Pieces {
     /**
      * One piece, read.
      *
-     * @param lines what stands in it
+     * @param lines its contents
      * @param next  place in the file of the first line after it
      */
     private record Piece(LineScanner lines, long next) {}

@@ -5,6 +5,8 @@ import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.CellReader;
 import clipwitness.reading.number.CellSplitter;
 import clipwitness.reading.number.GapMarks;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import java.nio.charset.Charset;
 import java.util.Arrays;
 import java.util.List;
@@ -102,7 +104,7 @@ final class RowScanner {
     void end(Notes notes) {
         tail.end(table, notes);
         if (sweeps > 0) {
-            notes.evidence("lines of the header stand again among the rows, above further sweeps: " + sweeps);
+            notes.evidence(LayoutRemark.HEADER_AGAIN, Argument.count(sweeps));
         }
     }
 

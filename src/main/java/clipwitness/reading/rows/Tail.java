@@ -2,6 +2,8 @@ package clipwitness.reading.rows;
 
 import clipwitness.fault.InputException;
 import clipwitness.reading.file.Notes;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 
 /**
  * What stands at the end of a file without being a whole row. One row with fewer values than the others means that the file was cut,
@@ -16,7 +18,7 @@ final class Tail {
     private boolean cut;
     private int texts;
 
-    /** A whole row stands in the file. */
+    /** A whole row. */
     void wholeRow() throws InputException {
         if (fault != null) {
             throw fault;
@@ -24,7 +26,7 @@ final class Tail {
     }
 
     /**
-     * A row with fewer values stands in the file.
+     * A row with fewer values.
      *
      * @param ends     whether the file ends in it, without a line end
      * @param ifInside what the user is told if a whole row follows
@@ -38,7 +40,7 @@ final class Tail {
     }
 
     /**
-     * A line of text without any number stands in the file.
+     * A line of text without any number.
      *
      * @param ifInside what the user is told if a whole row follows
      */
@@ -57,13 +59,13 @@ final class Tail {
         boolean leftOut = rows == 1 || cut;
         if (leftOut) {
             table.dropLast();
-            notes.evidence("row on line " + lastLine + " left out: the file ends inside it");
+            notes.evidence(LayoutRemark.LAST_ROW_CUT, Argument.count(lastLine));
         }
         if (rows > (leftOut ? 1 : 0)) {
-            notes.evidence("rows from line " + firstLine + " to the end have fewer values: a channel ends earlier");
+            notes.evidence(LayoutRemark.CHANNEL_ENDS, Argument.count(firstLine));
         }
         if (texts > 0) {
-            notes.evidence("lines of text below the samples left out: " + texts);
+            notes.evidence(LayoutRemark.TEXT_BELOW, Argument.count(texts));
         }
     }
 }

@@ -9,6 +9,8 @@ import clipwitness.reading.layout.ColumnRole;
 import clipwitness.reading.layout.Columns;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import java.util.Locale;
 
 /** Further columns of time, as they stand where two records are put side by side. */
@@ -42,7 +44,7 @@ public final class FurtherTimes {
                                 time.called()),
                         "Export one record a file");
             }
-            notes.evidence("column " + (other.place() + 1) + " left out: it advances as the time does");
+            notes.evidence(LayoutRemark.COLUMN_ADVANCES, Argument.count(other.place() + 1));
         }
     }
 

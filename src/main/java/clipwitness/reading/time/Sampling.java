@@ -9,6 +9,7 @@ import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.ValueText;
 import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Word;
 import java.util.Optional;
@@ -76,8 +77,8 @@ public record Sampling(double interval, double resolution, Statement fact) {
     }
 
     /** Where the evidence says the figure stands. */
-    String words() {
-        return "'" + fact.key() + "' on line " + fact.line();
+    Argument place() {
+        return Argument.word(LayoutRemark.STATEMENT, Argument.name(fact.key()), Argument.count(fact.line()));
     }
 
     private static Optional<Sampling> of(Statement fact, Preamble preamble) {

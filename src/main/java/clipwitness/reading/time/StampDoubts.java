@@ -5,6 +5,7 @@ import clipwitness.reading.file.Notes;
 import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 
 /** Doubts that time stamps raise: two rows a stamp, stamps that repeat because they are rounded, samples not evenly spaced. */
@@ -13,7 +14,7 @@ final class StampDoubts {
 
     /** Two rows a stamp. */
     static void addEnvelope(Notes notes) {
-        notes.evidence("every time stamp stands on two rows; the middle of each pair is kept");
+        notes.evidence(LayoutRemark.TWO_ROWS_A_STAMP);
         notes.doubt(Severity.REFUSAL, DoubtReason.REPEATED_TIME_ROWS);
     }
 

@@ -9,10 +9,10 @@ import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import clipwitness.reason.Word;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -62,7 +62,11 @@ public final class TimeAxisFinder {
             boolean agrees = prefix || Math.abs(stated / interval - 1) <= AGREES + stamps.resolution();
             return new TimeAxis(
                     start * (stated / interval),
-                    stated("the time stamps give ", Remark.of(Word.TIME_STAMPS), interval, agrees),
+                    stated(
+                            Remark.of(LayoutRemark.INTERVAL_OVER_STAMPS, seconds(stated), seconds(interval)),
+                            Remark.of(Word.TIME_STAMPS),
+                            interval,
+                            agrees),
                     envelope);
         }
         return new TimeAxis(start, combined(stamps, interval), envelope);
@@ -92,8 +96,15 @@ public final class TimeAxisFinder {
                             + ". Of a traced curve, write V and A into the headings of its columns");
         }
         double interval = sampling.get().interval() * rowStep;
-        notes.evidence("sample interval " + seconds(interval) + " from "
-                + sampling.get().words() + (rowStep == 1 ? "" : " and an index that rises by " + Math.round(rowStep)));
+        Argument place = sampling.get().place();
+        notes.evidence(
+                rowStep == 1
+                        ? Remark.of(LayoutRemark.INTERVAL_STATED, seconds(interval), place)
+                        : Remark.of(
+                                LayoutRemark.INTERVAL_OF_INDEX,
+                                seconds(interval),
+                                place,
+                                Argument.count(Math.round(rowStep))));
         return new TimeAxis(start, interval, false);
     }
 
@@ -103,16 +114,24 @@ public final class TimeAxisFinder {
             double own = sampling.get().interval() * rowStep;
             boolean agrees =
                     Math.abs(stated / own - 1) <= AGREES + sampling.get().resolution();
-            return stated(sampling.get().words() + " gives ", sampling.get().statement(), own, agrees);
+            return stated(
+                    Remark.of(
+                            LayoutRemark.INTERVAL_OVER_STATEMENT,
+                            seconds(stated),
+                            sampling.get().place(),
+                            seconds(own)),
+                    sampling.get().statement(),
+                    own,
+                    agrees);
         }
-        notes.evidence("sample interval " + seconds(stated) + " as the user states it");
+        notes.evidence(LayoutRemark.INTERVAL_OF_USER, seconds(stated));
         return stated;
     }
 
     /** The user's interval, which wins over the file's own; not in silence. */
-    private double stated(String evidence, Remark source, double own, boolean agrees) {
+    private double stated(Remark evidence, Remark source, double own, boolean agrees) {
         double stated = given.getAsDouble();
-        notes.evidence("sample interval " + seconds(stated) + " as the user states it; " + evidence + seconds(own));
+        notes.evidence(evidence);
         if (!agrees) {
             notes.doubt(
                     Severity.WARNING,
@@ -125,25 +144,32 @@ public final class TimeAxisFinder {
     }
 
     private double combined(Stamps stamps, double interval) {
-        String line = "the least-squares line through " + stamps.size() + " time stamps";
+        Argument count = Argument.count(stamps.size());
         if (sampling.isEmpty()) {
-            notes.evidence("sample interval " + seconds(interval) + " from " + line);
+            notes.evidence(LayoutRemark.INTERVAL_OF_STAMPS, seconds(interval), count);
             return interval;
         }
         double preambles = sampling.get().interval();
         if (Math.abs(preambles / interval - 1) > AGREES + stamps.resolution()) {
-            notes.evidence("sample interval " + seconds(interval) + " from " + line + "; "
-                    + sampling.get().words() + " gives " + seconds(preambles) + ", which the stamps contradict");
+            notes.evidence(
+                    LayoutRemark.INTERVAL_CONTRADICTED,
+                    seconds(interval),
+                    count,
+                    sampling.get().place(),
+                    seconds(preambles));
             return interval;
         }
         boolean finer = sampling.get().resolution() < stamps.resolution();
-        notes.evidence("sample interval " + seconds(finer ? preambles : interval) + ": " + line + " and "
-                + sampling.get().words() + " agree, and " + (finer ? "the preamble" : "the line") + " is the finer");
+        notes.evidence(
+                finer ? LayoutRemark.INTERVAL_OF_PREAMBLE : LayoutRemark.INTERVAL_OF_LINE,
+                seconds(finer ? preambles : interval),
+                count,
+                sampling.get().place());
         return finer ? preambles : interval;
     }
 
     /** An interval as the evidence says it. */
-    static String seconds(double interval) {
-        return String.format(Locale.ROOT, "%.6g s", interval);
+    private static Argument seconds(double interval) {
+        return Argument.significant(interval, Unit.SECOND, 6);
     }
 }

@@ -6,7 +6,9 @@ import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
+import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 import java.util.List;
 import java.util.Optional;
@@ -24,11 +26,13 @@ public final class TimeUnit {
         }
         Optional<WrittenUnit> fitting = sampling.flatMap(s -> fitting(stamps, s.interval()));
         if (fitting.isPresent()) {
-            notes.evidence("time stamps in " + fitting.get().symbol() + ": so they advance by the interval stated in "
-                    + sampling.get().words());
+            notes.evidence(
+                    LayoutRemark.TIME_UNIT_BY_INTERVAL,
+                    Argument.name(fitting.get().symbol()),
+                    sampling.get().place());
             return fitting.get();
         }
-        notes.evidence("time stamps read as seconds: the file states no unit of time");
+        notes.evidence(LayoutRemark.TIME_IN_SECONDS);
         if (!time.heading().name().isEmpty()) {
             noteAssumed(notes);
         }

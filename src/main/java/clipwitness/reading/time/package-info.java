@@ -1,5 +1,5 @@
 /**
- * When the samples were taken. In: time stamps, preamble, what the user said. Out: start and interval, with doubts. Knows no channel. Used
- * by {@code reading} alone.
+ * When the samples were taken. In: time stamps, preamble, what the user said. Out: start and interval, with doubts. Independent of channels. Used
+ * by {@code reading} only.
  */
 package clipwitness.reading.time;

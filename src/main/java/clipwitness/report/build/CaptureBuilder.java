@@ -46,7 +46,7 @@ final class CaptureBuilder {
                 String.join(", ", capture.export().channels()),
                 capture.export().sha256(),
                 capture.export().inputSha256().orElse(""),
-                capture.export().evidence(),
+                capture.export().evidence().stream().map(wording.speech()::text).toList(),
                 row.note(),
                 capture.waveform().map(w -> values(w, cells)).orElse(List.of()),
                 capture.waveform().map(w -> harmonics(w, cells)).orElse(List.of()),

@@ -5,10 +5,10 @@ import clipwitness.compare.judge.ClockDifference;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Word;
@@ -90,10 +90,10 @@ final class ComparisonBuilder {
     private String clock(ClockDifference difference) {
         double million = 1e6;
         Measured.Value ratio = difference.ratio();
-        return wording.tell(
+        return wording.say(
                 ratio.number() > 0 ? "clock.faster" : "clock.slower",
                 "condition",
-                wording.condition(difference.condition()),
+                wording.apart(wording.condition(difference.condition())),
                 "difference",
                 wording.numbers().measured(million * Math.abs(ratio.number()), Unit.ONE, million * ratio.expanded()));
     }
@@ -138,7 +138,7 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason speaks of its row, so that all rows share it. */
+    /** The change; a reason is about its row, so that all rows share it. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
         return change.reason()

@@ -2,8 +2,8 @@ package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
@@ -50,6 +50,6 @@ final class DescribedChanges {
                         .map(Item::change)
                         .findFirst())
                 .toList();
-        return new Row(wording.quantity(quantity), quantity.symbol(), cells.changes(changes), "");
+        return new Row(wording.quantity(quantity), wording.unit(quantity), cells.changes(changes), "");
     }
 }

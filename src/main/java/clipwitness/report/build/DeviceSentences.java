@@ -68,8 +68,12 @@ final class DeviceSentences {
                     .map(p -> wording.say("list.quoted", "text", wording.label(p.state())))
                     .toList();
             if (!states.isEmpty()) {
-                sentences.add(wording.tell(
-                        agreeing ? "device.summary.agrees" : "device.summary.differs", "states", wording.list(states)));
+                sentences.add(wording.say(
+                        agreeing ? "device.summary.agrees" : "device.summary.differs",
+                        "highest",
+                        wording.apart(wording.say("condition.highest")),
+                        "states",
+                        wording.list(states)));
             }
         }
         return String.join(" ", sentences);
@@ -94,10 +98,10 @@ final class DeviceSentences {
                             wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
                     .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
         }
-        return wording.tell(
+        return wording.say(
                 "device." + agreement(up.get(), down.get()),
                 "condition",
-                wording.spoken(p.condition()),
+                wording.apart(wording.spoken(p.condition())),
                 "state",
                 wording.label(p.state()),
                 "predictedUp",

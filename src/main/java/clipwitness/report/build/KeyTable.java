@@ -17,13 +17,6 @@ import java.util.Optional;
 
 /** The small table of the first page: what a customer hears, a row a state. */
 final class KeyTable {
-    private static final List<WaveformQuantity> SHOWN = List.of(
-            WaveformQuantity.RMS,
-            WaveformQuantity.THD,
-            WaveformQuantity.HIGH_HARMONICS,
-            WaveformQuantity.CLIP_ASYMMETRY,
-            WaveformQuantity.CREST_FACTOR);
-
     private final JobWording wording;
 
     KeyTable(JobWording wording) {
@@ -43,7 +36,7 @@ final class KeyTable {
         Cells cells = new Cells(wording);
         List<String> columns = new ArrayList<>();
         List<Block> blocks = new ArrayList<>();
-        for (WaveformQuantity wanted : SHOWN) {
+        for (WaveformQuantity wanted : WaveformQuantity.onFirstPage()) {
             shown(wanted, condition, states, values).ifPresent(quantity -> {
                 Block block = column(quantity, condition, states, values, cells);
                 columns.add(block.titled(wording.say("value." + quantity.key())));

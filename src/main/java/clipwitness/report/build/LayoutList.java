@@ -2,6 +2,7 @@ package clipwitness.report.build;
 
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.report.model.Fact;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,14 +12,19 @@ import java.util.Map;
 final class LayoutList {
     private LayoutList() {}
 
-    static List<Fact> of(List<CaptureResult> captures) {
+    static List<Fact> of(List<CaptureResult> captures, Speech speech) {
         Map<String, List<String>> files = new LinkedHashMap<>();
         for (CaptureResult capture : captures) {
-            files.computeIfAbsent(String.join("; ", capture.export().evidence()), k -> new ArrayList<>())
+            files.computeIfAbsent(text(capture, speech), k -> new ArrayList<>())
                     .add(capture.row().file());
         }
         return files.entrySet().stream()
                 .map(e -> new Fact(String.join(", ", e.getValue()), e.getKey()))
                 .toList();
+    }
+
+    private static String text(CaptureResult capture, Speech speech) {
+        return String.join(
+                "; ", capture.export().evidence().stream().map(speech::text).toList());
     }
 }

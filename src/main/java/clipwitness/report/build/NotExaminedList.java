@@ -1,8 +1,8 @@
 package clipwitness.report.build;
 
 import clipwitness.compare.result.Comparison;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.NotExamined;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.EnumSet;

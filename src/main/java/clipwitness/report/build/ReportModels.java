@@ -60,7 +60,7 @@ public final class ReportModels {
                 new SeriesBuilder(wording).of(results),
                 results.comparisons().stream().map(comparisons::of).toList(),
                 results.captures().stream().map(captures::of).toList(),
-                LayoutList.of(results.captures()));
+                LayoutList.of(results.captures(), wording.speech()));
     }
 
     private static Fact hint(Hint hint, JobWording wording) {

@@ -25,15 +25,6 @@ import java.util.function.Function;
 
 /** Figures over the gain control: a table for each quantity, states side by side. */
 final class SeriesBuilder {
-    private static final List<WaveformQuantity> SHOWN = List.of(
-            WaveformQuantity.RMS,
-            WaveformQuantity.THD,
-            WaveformQuantity.CREST_FACTOR,
-            WaveformQuantity.ASYMMETRY,
-            WaveformQuantity.ONSET_UP,
-            WaveformQuantity.ONSET_DOWN,
-            WaveformQuantity.LEAN);
-
     /** States side by side in one table: what a page is wide enough for. */
     private static final int STATES = 4;
 
@@ -55,7 +46,7 @@ final class SeriesBuilder {
                 .filter(s -> s.condition().equals(condition))
                 .toList();
         List<Table> tables = new ArrayList<>();
-        for (WaveformQuantity quantity : SHOWN) {
+        for (WaveformQuantity quantity : WaveformQuantity.tabled()) {
             if (series.stream()
                     .anyMatch(s -> s.points().stream()
                             .anyMatch(p -> value(p, quantity)

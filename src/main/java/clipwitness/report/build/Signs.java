@@ -2,7 +2,7 @@ package clipwitness.report.build;
 
 import clipwitness.compare.result.Decision;
 
-/** The sign of each decision; all of them stand in the report's own face. */
+/** The sign of each decision; the report's own typeface has all of them. */
 final class Signs {
     private Signs() {}
 

@@ -1,4 +1,4 @@
 /**
- * Makes what a template receives. In: finished results and words. Out: {@link clipwitness.report.model.ReportModel}. Knows no page.
+ * Makes what a template receives. In: finished results and words. Out: {@link clipwitness.report.model.ReportModel}. Independent of pages.
  */
 package clipwitness.report.build;

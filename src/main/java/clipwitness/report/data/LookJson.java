@@ -7,6 +7,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;
+import clipwitness.words.Speech;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -48,7 +49,8 @@ public final class LookJson {
                 json.object(() -> json.doubt(d));
             }
         });
-        json.texts("evidence", export.evidence());
+        json.texts(
+                "evidence", export.evidence().stream().map(Speech.ENGLISH::text).toList());
     }
 
     private static void channel(JsonText json, Look.ChannelLook look) throws IOException {

@@ -3,7 +3,7 @@ package clipwitness.report.model;
 /**
  * A cell of a table.
  *
- * @param text        what stands in it
+ * @param text        its text
  * @param uncertainty expanded uncertainty to the same place, empty where there is none
  * @param kind        pass, fail, undecided, described, or empty
  */

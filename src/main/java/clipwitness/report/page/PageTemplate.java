@@ -2,6 +2,7 @@ package clipwitness.report.page;
 
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
+import clipwitness.words.WordBundle;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.error.PebbleException;
 import java.io.IOException;
@@ -21,11 +22,17 @@ public final class PageTemplate {
     private final TemplateSource source;
     private final PebbleEngine engine;
 
-    public PageTemplate(TemplateSource source) {
+    /**
+     * A template.
+     *
+     * @param words sentences that its page may name
+     */
+    public PageTemplate(TemplateSource source, WordBundle words) {
         this.source = source;
         this.engine = new PebbleEngine.Builder()
                 .loader(new TemplateLoader(source))
                 .strictVariables(true)
+                .extension(new Saying(words))
                 .addEscapingStrategy(XHTML, PageTemplate::escaped)
                 .defaultEscapingStrategy(XHTML)
                 .autoEscaping(true)

@@ -9,7 +9,7 @@ import java.time.LocalDate;
  * @param author   who answers for it
  * @param subject  one line
  * @param language language tag
- * @param date     date; the document knows no other time
+ * @param date     date; the document holds no other time
  * @param software program and version
  * @param digest   hexadecimal digest of the inputs, from which the document's identity is made; 32 digits or more
  */

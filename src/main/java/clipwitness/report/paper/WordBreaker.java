@@ -5,7 +5,7 @@ import java.text.BreakIterator;
 
 /**
  * Where a line may end: after a space, between two letters after a hyphen, a dash or a slash, and within a word too long for a column. A
- * number, a date and a quantity stay whole; the usual rules part "−11.0" after its point because they know no minus sign.
+ * number, a date and a quantity stay whole; the usual rules part "−11.0" after its point because they do not treat the minus sign as part of a number.
  */
 final class WordBreaker implements FSTextBreaker {
     /** A word of so many letters may be parted: no word of the trade and few file names are so long. */

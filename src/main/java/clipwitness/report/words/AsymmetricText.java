@@ -18,12 +18,12 @@ final class AsymmetricText {
 
     String of(Asymmetric finding) {
         boolean clip = finding.quantity() == WaveformQuantity.CLIP_ASYMMETRY;
-        return wording.tell(
+        return wording.say(
                 finding.clippedAlike() ? "finding.symmetry" : "finding.asymmetry",
                 "to",
                 wording.label(finding.subject().later()),
                 "condition",
-                wording.spoken(finding.subject().condition()),
+                wording.apart(wording.spoken(finding.subject().condition())),
                 "which",
                 wording.say(clip ? "which.clip" : "which.peaks"),
                 "now",

@@ -38,7 +38,8 @@ final class DiffersText {
 
     private String part(Differs differs) {
         List<String> what = differs.tellings().stream().map(this::telling).toList();
-        return wording.under(differs.subject().condition(), "what.at", "what", wording.list(what));
+        return wording.say(
+                "what.at", "condition", wording.named(differs.subject().condition()), "what", wording.list(what));
     }
 
     private String telling(Telling telling) {

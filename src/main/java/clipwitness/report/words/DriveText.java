@@ -12,11 +12,11 @@ final class DriveText {
     }
 
     String of(OtherDrive drive) {
-        return wording.tell(
+        return wording.say(
                 drive.isStronger() ? "drive.stronger" : "drive.weaker",
                 "change",
                 wording.numbers().fixed(Math.abs(drive.input().value()), Unit.DECIBEL, 1),
                 "condition",
-                wording.spoken(drive.subject().condition()));
+                wording.apart(wording.spoken(drive.subject().condition())));
     }
 }

@@ -4,7 +4,7 @@ import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ public final class ItemText {
     /** The change with sign, uncertainty and unit. */
     public Amount change(Item item) {
         Amount amount = Amount.ofChange(item.change(), wording.numbers());
-        return amount.number().isEmpty() ? amount : amount.named(item.quantity().symbol());
+        return amount.number().isEmpty() ? amount : amount.named(wording.unit(item.quantity()));
     }
 
     /** The change as a sentence says it: a turn of phase in whole degrees. */
@@ -45,13 +45,13 @@ public final class ItemText {
                 new NumberParts(
                         wording.numbers().signed(change, Unit.ONE, 0),
                         wording.numbers().atMost(uncertainty, Unit.ONE, 0),
-                        item.quantity().symbol()),
+                        wording.unit(item.quantity())),
                 Optional.empty());
     }
 
     /** A number with the unit of a quantity's changes behind it. */
-    private static String withUnit(String number, ItemQuantity quantity) {
-        return new NumberParts(number, "", quantity.symbol()).text();
+    private String withUnit(String number, ItemQuantity quantity) {
+        return new NumberParts(number, "", wording.unit(quantity)).text();
     }
 
     /** The limit of an item as somebody set it, {@code 0.5 dB}; empty where there is none. */
@@ -75,7 +75,7 @@ public final class ItemText {
                         wording.numbers()
                                 .atMost(Math.max(Items.size(item), Math.pow(10, -decimals)), Unit.ONE, decimals),
                         wording.numbers().atMost(uncertainty, Unit.ONE, decimals),
-                        item.quantity().symbol())
+                        wording.unit(item.quantity()))
                 .full();
     }
 

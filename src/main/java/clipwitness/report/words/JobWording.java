@@ -2,11 +2,11 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
@@ -18,15 +18,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 
-/** How the report of one job speaks: its words, its numbers, its names for states and conditions. */
+/** The wording of the report of one job: its words, its numbers, its names for states and conditions. */
 public final class JobWording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";
-
-    /** Ends the name of a sentence without its condition, for where there is nothing to tell apart. */
-    private static final String ALONE = ".alone";
 
     private final WordBundle words;
     private final NumberText numbers;
@@ -68,19 +64,14 @@ public final class JobWording {
         return words.say(name, holes);
     }
 
-    /** A sentence of the words; in a job whose waves were all captured under one condition, the sentence that does not repeat it. */
-    public String tell(String name, String... holes) {
-        return words.say(several || !words.has(name + ALONE) ? name : name + ALONE, holes);
+    /** What tells one condition from another: empty in a job whose waves were all captured under one, so that no sentence repeats it. */
+    public String apart(String place) {
+        return several ? place : "";
     }
 
-    /** A sentence about a condition; the sentence without it where the job has only this one and no name for it. */
-    String under(Condition condition, String name, String... holes) {
-        boolean named = several || !parts(condition).isEmpty() || !words.has(name + ALONE);
-        return words.say(named ? name : name + ALONE, with("condition", spoken(condition), holes));
-    }
-
-    private static String[] with(String hole, String text, String... holes) {
-        return Stream.concat(Stream.of(hole, text), Stream.of(holes)).toArray(String[]::new);
+    /** A condition as a sentence says it; empty where the job has only this one and no name for it. */
+    String named(Condition condition) {
+        return several || !parts(condition).isEmpty() ? spoken(condition) : "";
     }
 
     /** Whether the job's waves were captured under more than one condition. */
@@ -144,6 +135,11 @@ public final class JobWording {
     /** Name of a quantity inside a sentence. */
     public String quantity(ItemQuantity quantity) {
         return words.say("quantity." + quantity.key());
+    }
+
+    /** The unit of a quantity's change. */
+    public String unit(ItemQuantity quantity) {
+        return speech().sayOr("unit.change." + quantity.key(), quantity.symbol());
     }
 
     /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */

@@ -15,14 +15,14 @@ final class LevelOnlyText {
     }
 
     String of(LevelOnly finding) {
-        return wording.tell(
+        return wording.say(
                 finding.isLouder() ? "finding.level.only.louder" : "finding.level.only.quieter",
                 "to",
                 wording.label(finding.subject().later()),
                 "from",
                 wording.label(finding.subject().earlier()),
                 "condition",
-                wording.spoken(finding.subject().condition()),
+                wording.apart(wording.spoken(finding.subject().condition())),
                 "change",
                 texts.sizeOf(finding.level()),
                 "share",

@@ -46,11 +46,11 @@ final class MatchedText {
     }
 
     private String lead(Matched finding) {
-        String condition = wording.spoken(finding.subject().condition());
+        String condition = wording.apart(wording.spoken(finding.subject().condition()));
         if (!finding.isOtherLevel()) {
-            return wording.tell("finding.matched.equal", "condition", condition);
+            return wording.say("finding.matched.equal", "condition", condition);
         }
-        return wording.tell(
+        return wording.say(
                 Items.isFall(finding.level()) ? "finding.matched.quieter" : "finding.matched.louder",
                 "level",
                 texts.sizeOf(finding.level()),
@@ -61,10 +61,10 @@ final class MatchedText {
     }
 
     private String timbre(Matched finding, Matched.Timbre timbre) {
-        return wording.tell(
+        return wording.say(
                 "finding.matched." + timbre.code(),
                 "condition",
-                wording.spoken(finding.subject().condition()));
+                wording.apart(wording.spoken(finding.subject().condition())));
     }
 
     private String elsewhere(Matched.Elsewhere other) {

@@ -3,7 +3,7 @@ package clipwitness.report.words;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Moved;
 import clipwitness.compare.finding.SameShape;
-import clipwitness.compare.result.ItemQuantity;
+import clipwitness.quantity.ItemQuantity;
 import java.util.Map;
 
 /** What an unchanged state kept, in words. */
@@ -30,7 +30,7 @@ final class UnchangedText {
     String of(SameShape finding) {
         boolean beyond = finding.kind() == SameShape.Kind.BEYOND;
         boolean bound = Items.isBound(finding.nullDepth());
-        return wording.tell(
+        return wording.say(
                 SHAPE.get(finding.kind()),
                 "to",
                 wording.label(finding.subject().later()),
@@ -41,22 +41,22 @@ final class UnchangedText {
                 "depth",
                 bound ? nulls.bound(finding.nullDepth()) : texts.said(finding.nullDepth()),
                 "condition",
-                wording.spoken(finding.subject().condition()),
+                wording.apart(wording.spoken(finding.subject().condition())),
                 "settings",
-                texts.settings(finding.settings()),
+                wording.apart(texts.settings(finding.settings())),
                 "limit",
                 texts.limit(finding.nullDepth()));
     }
 
     String of(Moved finding) {
-        String moved = wording.tell(
+        String moved = wording.say(
                 MOVED.get(finding.farthest().quantity()) + (finding.beyond() ? ".beyond" : ""),
                 "to",
                 wording.label(finding.subject().later()),
                 "change",
                 texts.reaching(finding.farthest()),
                 "settings",
-                texts.settings(finding.settings()),
+                wording.apart(texts.settings(finding.settings())),
                 "limit",
                 texts.limit(finding.farthest()));
         return finding.part() ? wording.say("finding.moved.part", "sentence", moved) : moved;

@@ -6,10 +6,10 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.rule.SpokenCondition;
+import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public final class VerdictText {
     }
 
     /**
-     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, lest it be read as praise
+     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, so that it is not read as praise
      * of the sound: {@code Pass: polarity}.
      */
     public String head(Comparison comparison) {
@@ -111,17 +111,27 @@ public final class VerdictText {
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
+        String condition = wording.named(item.condition());
         if (item.change().value().isEmpty()) {
-            return wording.under(
-                    item.condition(),
+            return wording.say(
                     key + ".refused",
+                    "condition",
+                    condition,
                     "quantity",
                     quantity,
                     "reason",
                     wording.reason(item.change().reason()));
         }
-        return wording.under(
-                item.condition(), key, "quantity", quantity, "change", texts.said(item), "limit", texts.limit(item));
+        return wording.say(
+                key,
+                "condition",
+                condition,
+                "quantity",
+                quantity,
+                "change",
+                texts.said(item),
+                "limit",
+                texts.limit(item));
     }
 
     /** What else did not pass, and what would decide it. */

@@ -1,5 +1,5 @@
 /**
- * Sentences from figures, and figures as text. In: finished results. Out: strings. Claims no more than the figures;
- * knows no page.
+ * Sentences from figures, and figures as text. In: finished results. Out: strings. A sentence claims only what its figures
+ * show. Independent of pages.
  */
 package clipwitness.report.words;

@@ -9,6 +9,7 @@ import clipwitness.capture.Export;
 import clipwitness.capture.Samples;
 import clipwitness.fault.InputException;
 import clipwitness.quantity.Unit;
+import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,9 +42,10 @@ class CurveChoiceTest {
     @Test
     void aSecondCurrentIsSaidNotToBeUsed() throws InputException {
         assertThat(CurveChoice.of(curve("Voltage V", "Current 1 A", "Current 2 A"))
-                        .more())
+                        .more()
+                        .map(Speech.ENGLISH::text))
                 .contains("only Voltage and Current 1 are read; Current 2 is not used");
-        assertThat(CurveChoice.of(curve("V1 V", "I1 A", "V2 V", "I2 A")).more())
+        assertThat(CurveChoice.of(curve("V1 V", "I1 A", "V2 V", "I2 A")).more().map(Speech.ENGLISH::text))
                 .contains("only V1 and I1 are read; V2, I2 are not used");
     }
 

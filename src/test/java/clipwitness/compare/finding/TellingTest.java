@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.fixture.ExampleJob;
+import clipwitness.quantity.ItemQuantity;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

@@ -90,7 +90,7 @@ record KnobWave(DoubleUnaryOperator curve, double least, double most, boolean is
             squares += swing[i] * swing[i] / PLACES;
         }
         double rms = Math.sqrt(squares);
-        return switch (figure) {
+        return switch (figure.item()) {
             case LEVEL -> 20 * Math.log10(rms);
             case THD -> 20 * Math.log10(100 * thd(swing));
             case ASYMMETRY -> 100 * (up - down) / (up + down);

@@ -3,6 +3,7 @@ package clipwitness.compare.judge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,11 @@ import java.util.stream.IntStream;
  */
 final class RunsCoverage {
     private static final double[] GAINS = {0, 25, 50, 75, 100};
-    private static final List<ItemValue> FIGURES =
-            List.of(ItemValue.LEVEL, ItemValue.THD, ItemValue.ASYMMETRY, ItemValue.CREST_FACTOR);
+    static final List<ItemValue> FIGURES = List.of(
+            ItemValue.LEVEL,
+            ItemValue.THD,
+            new ItemValue(WaveformQuantity.ASYMMETRY),
+            new ItemValue(WaveformQuantity.CREST_FACTOR));
     private static final double SHEET = 0.01;
     private static final int FREEDOM = 8;
     private static final int SEED = 7919;
@@ -62,7 +66,7 @@ final class RunsCoverage {
         for (StateAtCondition from : catalogue.of("a")) {
             StateAtCondition to = catalogue.at("b", from.condition()).orElseThrow();
             for (ItemValue figure : FIGURES) {
-                if (figure != ItemValue.THD || (from.hasThdToJudge() && to.hasThdToJudge())) {
+                if (!figure.equals(ItemValue.THD) || (from.hasThdToJudge() && to.hasThdToJudge())) {
                     double gain = Catalogue.gain(from);
                     add(
                             figure,
@@ -95,8 +99,8 @@ final class RunsCoverage {
 
     private synchronized void add(ItemValue figure, double gain, Measured change, double truth) {
         change.asValue().ifPresent(value -> {
-            for (String name :
-                    List.of(figure.name(), figure.name() + " " + (gain % 100 == 0 ? "at the stops" : "between"))) {
+            for (String name : List.of(
+                    figure.item().key(), figure.item().key() + " " + (gain % 100 == 0 ? "at the stops" : "between"))) {
                 tallies.computeIfAbsent(name, n -> new IntervalTally()).add(value, truth);
             }
         });

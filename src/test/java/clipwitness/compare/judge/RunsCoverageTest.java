@@ -22,9 +22,8 @@ class RunsCoverageTest {
                 + tallies.entrySet().stream()
                         .map(e -> String.format("  %-26s %s%n", e.getKey(), e.getValue()))
                         .collect(Collectors.joining()));
-        for (ItemValue figure :
-                new ItemValue[] {ItemValue.LEVEL, ItemValue.THD, ItemValue.ASYMMETRY, ItemValue.CREST_FACTOR}) {
-            assertThat(tallies.get(figure.name()).share())
+        for (ItemValue figure : RunsCoverage.FIGURES) {
+            assertThat(tallies.get(figure.item().key()).share())
                     .as(plan + " " + drift + " " + figure)
                     .isBetween(93.0, 97.5);
         }

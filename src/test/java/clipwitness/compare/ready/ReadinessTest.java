@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clipwitness.capture.VerticalRange;
-import clipwitness.compare.result.ItemQuantity;
 import clipwitness.compare.result.Missing;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
@@ -14,6 +13,7 @@ import clipwitness.fixture.Said;
 import clipwitness.fixture.TestExamination;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;

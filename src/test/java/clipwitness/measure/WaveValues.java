@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Results that hold some figures and nothing else. */
-public final class WaveFigures {
+public final class WaveValues {
     private static final int HARMONICS = 20;
 
-    private WaveFigures() {}
+    private WaveValues() {}
 
     /** A wave of which no more is known than these figures. */
     public static WaveformResult of(Map<WaveformQuantity, Measured> figures) {

@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The figures of a predicted wave beside the measured ones. */
-final class PredictedFigures {
+final class PredictedValues {
     /** In the order of the results; those in volts of the output need the gain behind the clipper. */
     private static final List<WaveformQuantity> FIGURES = List.of(
             WaveformQuantity.CLIP_UP,
@@ -34,7 +34,7 @@ final class PredictedFigures {
     private static final List<WaveformQuantity> OF_THE_INPUT =
             List.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN);
 
-    private PredictedFigures() {}
+    private PredictedValues() {}
 
     /**
      * All that the setting has.

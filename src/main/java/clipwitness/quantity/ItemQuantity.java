@@ -1,7 +1,5 @@
-package clipwitness.compare.result;
+package clipwitness.quantity;
 
-import clipwitness.job.LimitQuantity;
-import clipwitness.quantity.Unit;
 import java.util.Optional;
 
 /** What an item of a comparison is about; {@link #key()} is the name in the results. */

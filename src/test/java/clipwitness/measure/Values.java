@@ -3,8 +3,8 @@ package clipwitness.measure;
 import clipwitness.fixture.Said;
 
 /** Reads figures out of a result; a refusal fails the test. */
-final class Figures {
-    private Figures() {}
+final class Values {
+    private Values() {}
 
     static double value(WaveformResult result, WaveformQuantity quantity) {
         return result.get(quantity).value().orElseThrow(() -> missing(result, quantity));

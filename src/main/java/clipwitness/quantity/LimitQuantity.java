@@ -1,6 +1,4 @@
-package clipwitness.job;
-
-import clipwitness.quantity.Unit;
+package clipwitness.quantity;
 
 /** What a limit can be set for; {@link #key()} is the name on the sheet and in the results. */
 public enum LimitQuantity {

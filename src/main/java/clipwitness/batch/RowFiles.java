@@ -1,0 +1,102 @@
+package clipwitness.batch;
+
+import clipwitness.capture.Export;
+import clipwitness.capture.TimeRecord;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.job.CaptureRow;
+import clipwitness.job.Job;
+import clipwitness.reading.ExportReader;
+import clipwitness.reading.Progress;
+import clipwitness.reading.ReadingOptions;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads the exports that a row of the captures table names. */
+final class RowFiles {
+    /** Two records are of one interval where it agrees to this ratio: files round it differently. */
+    private static final double SAME_INTERVAL = 1e-6;
+
+    private final CaptureRow row;
+    private final Path folder;
+    private final Progress progress;
+
+    /**
+     * The files of a row.
+     *
+     * @param folder of the job, to which the row's paths are relative
+     */
+    RowFiles(CaptureRow row, Path folder, Progress progress) {
+        this.row = row;
+        this.folder = folder;
+        this.progress = progress;
+    }
+
+    /** The export of the row. */
+    Export export() throws InputException {
+        return read(row.file());
+    }
+
+    /**
+     * The export of its input channel, where that is another file.
+     *
+     * @param output the record of the output
+     * @throws InputException where the two are not of one record
+     */
+    Optional<TimeRecord> input(TimeRecord output) throws InputException {
+        if (row.inputFile().isEmpty()) {
+            return Optional.empty();
+        }
+        TimeRecord input = overTime(read(row.inputFile().get()));
+        requireSameRecord(output, input);
+        return Optional.of(input);
+    }
+
+    /** SHA-256 of the row's export. */
+    String sha256() throws IOException {
+        return Sha256.of(path(row.file()));
+    }
+
+    /** SHA-256 of the input's export, where that is another file. */
+    Optional<String> inputSha256() throws IOException {
+        return row.inputFile().isPresent()
+                ? Optional.of(Sha256.of(path(row.inputFile().get())))
+                : Optional.empty();
+    }
+
+    private Path path(String file) {
+        return folder.resolve(file);
+    }
+
+    private Export read(String file) throws InputException {
+        ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
+        return ExportReader.read(path(file), file, options, progress);
+    }
+
+    /** The export as a record over time. @throws InputException where it is a curve */
+    TimeRecord overTime(Export export) throws InputException {
+        if (export instanceof TimeRecord record) {
+            return record;
+        }
+        throw new InputException(
+                new Origin(Job.TABLE_FILE, row.row(), "kind"),
+                export.file() + " holds a curve of current against voltage, not a record over time, but kind is "
+                        + row.kind().code(),
+                "Write junction if it is a traced device; export the record with its time column or give its interval in"
+                        + " column interval if it is a wave");
+    }
+
+    private void requireSameRecord(TimeRecord output, TimeRecord input) throws InputException {
+        boolean sameLength = output.size() == input.size();
+        double ratio = output.sampleInterval() / input.sampleInterval();
+        if (!sameLength || Math.abs(ratio - 1) > SAME_INTERVAL) {
+            throw new InputException(
+                    new Origin(Job.TABLE_FILE, row.row(), "input-file"),
+                    input.file() + " (" + input.size() + " samples every " + input.sampleInterval() + " s) and "
+                            + output.file() + " (" + output.size() + " samples every " + output.sampleInterval()
+                            + " s) are not one record",
+                    "Export both channels from the same acquisition");
+        }
+    }
+}

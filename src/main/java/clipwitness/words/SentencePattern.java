@@ -1,0 +1,61 @@
+package clipwitness.words;
+
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A sentence with {holes}, and with [parts] that vanish where a hole inside them has no text; [a part|another] gives the other instead.
+ *
+ * @param name name of the sentence, for messages
+ * @param text the sentence as it is written
+ */
+record SentencePattern(String name, String text) {
+    private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
+
+    private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]|]*)(?:\\|([^\\[\\]|]*))?\\]");
+
+    /** Names of all holes. */
+    Set<String> holes() {
+        Set<String> holes = new TreeSet<>();
+        HOLE.matcher(text).results().forEach(m -> holes.add(m.group(1)));
+        return holes;
+    }
+
+    /** Whether the sentence begins with a word of its own, not with a hole. */
+    boolean beginsWithWord() {
+        return !text.startsWith("{") && !text.startsWith("[{");
+    }
+
+    /**
+     * The sentence with its holes filled.
+     *
+     * @param holes name and text of each hole, by turns
+     * @throws IllegalArgumentException if a hole stays open
+     */
+    String filled(String... holes) {
+        String chosen = OPTIONAL.matcher(text).replaceAll(m -> Matcher.quoteReplacement(chosen(m, holes)));
+        return HOLE.matcher(chosen).replaceAll(m -> Matcher.quoteReplacement(filling(m.group(1), holes)));
+    }
+
+    private String chosen(MatchResult part, String... holes) {
+        boolean whole = HOLE.matcher(part.group(1))
+                .results()
+                .noneMatch(m -> filling(m.group(1), holes).isEmpty());
+        if (whole) {
+            return part.group(1);
+        }
+        return part.group(2) == null ? "" : part.group(2);
+    }
+
+    private String filling(String hole, String... holes) {
+        for (int i = 0; i < holes.length; i += 2) {
+            if (holes[i].equals(hole)) {
+                return holes[i + 1];
+            }
+        }
+        throw new IllegalArgumentException("hole " + hole + " of sentence " + name + " stays open");
+    }
+}

@@ -12,12 +12,12 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.quantity.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.rule.Findings;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
@@ -64,9 +64,8 @@ class AnswerTest {
     }
 
     private static String text(JobResults results) {
-        return Sentences.plain(new FindingText(Sentences.wording(results))
-                .of(answer(results))
-                .orElseThrow());
+        return Sentences.plain(
+                new FindingText(Sentences.wording(results)).of(answer(results)).orElseThrow());
     }
 
     private static JobResults with(JobResults results, String state, double gain, WaveformQuantity q, double value) {

@@ -9,7 +9,6 @@ import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
-import clipwitness.quantity.ItemQuantity;
 import clipwitness.compare.result.JobResults;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;

@@ -52,7 +52,12 @@ final class AnswerText {
     private String full(Answer answer) {
         List<String> sentences = new ArrayList<>(List.of(loud(answer)));
         if (answer.kind() == Kind.CLEAN) {
-            sentences.add(wording.say("answer.clean", "limit", wording.percent(CommonPractice.LEAST_JUDGED_PERCENT), "settings", wording.apart(wording.say("answer.clean.settings"))));
+            sentences.add(wording.say(
+                    "answer.clean",
+                    "limit",
+                    wording.percent(CommonPractice.LEAST_JUDGED_PERCENT),
+                    "settings",
+                    wording.apart(wording.say("answer.clean.settings"))));
         } else {
             left(answer).ifPresent(sentences::add);
             sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.of(answer)));

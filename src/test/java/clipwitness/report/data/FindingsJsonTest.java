@@ -20,7 +20,7 @@ class FindingsJsonTest {
     void theFindingsAreInEnglishWhateverTheLanguageOfTheReport() {
         JobResults german = ExampleJob.with(ExampleSheet.plain().in("de")).results();
         assertThat(findings(german))
-                .contains("is quieter at full gain")
+                .contains("quieter than “As received” at full gain")
                 .contains("5.93")
                 .isEqualTo(findings(ExampleJob.good().results()));
     }

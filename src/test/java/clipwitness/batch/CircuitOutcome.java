@@ -57,12 +57,14 @@ record CircuitOutcome(CircuitJob job, JobResults results) {
                         .filter(h -> Said.hint(h).contains(half.equals("upper") ? "lower half" : "upper half"))
                         .forEach(h -> misses.add("wrong half in " + name(h))));
         verdict().filter(v -> truth.healthy() && v == Decision.FAIL).ifPresent(v -> misses.add("failed"));
-        verdict().filter(v -> isOfUnchanged() && v == Decision.PASS).ifPresent(v -> misses.add("passed"));
+        verdict().filter(v -> isJudged() && v == Decision.PASS).ifPresent(v -> misses.add("passed"));
         return misses;
     }
 
-    private boolean isOfUnchanged() {
-        return job.truth().state().equals(Optional.of("original"));
+    /** Whether a verdict is about the fault: hum in a wave is described, because its limit needs a capture of noise. */
+    private boolean isJudged() {
+        return job.truth().state().equals(Optional.of("original"))
+                && !job.truth().wanted().contains("extra-hum");
     }
 
     private boolean isTrue(Hint hint) {

@@ -18,11 +18,13 @@ import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * All changes are what another position of the gain control would make. The shift is the least-squares answer of the changes of level and
  * distortion, in dB, at all settings between the end stops over their slopes along the gain control before the work. It explains them when it
- * exceeds two standard deviations of the knob's repeatability, leaves none beyond its expanded uncertainty, and takes nine tenths of their
+ * exceeds two standard deviations of the knob's repeatability, leaves none beyond its expanded uncertainty and what the bend
+ * of the curve between two settings allows, and takes nine tenths of their
  * squares away; at the end stops, where no knob can be off, nothing may have changed.
  */
 final class KnobOffset implements HintRule {
@@ -30,10 +32,26 @@ final class KnobOffset implements HintRule {
     private static final int FEWEST_CHANGES = 3;
     private static final double LEFT_OVER = 0.1;
 
-    /** One change, with the slope of its figure over the gain control, dB per percent; no slope at an end stop. */
-    private record Shifted(double change, double expanded, double slope) {
+    /**
+     * One change, with the slopes of its figure over the gain control towards the settings below and above, dB per percent; none at an end
+     * stop.
+     */
+    private record Shifted(double change, double expanded, double below, double above) {
+        double slope() {
+            return (below + above) / 2;
+        }
+
+        double slope(double shift) {
+            return shift < 0 ? below : above;
+        }
+
         double left(double shift) {
-            return change - slope * shift;
+            return change - slope(shift) * shift;
+        }
+
+        /** What may be left: the uncertainty, and half of what the bend of the curve between the settings makes. */
+        double allowed(double shift) {
+            return expanded + Math.abs((above - below) * shift) / 2;
         }
     }
 
@@ -64,27 +82,41 @@ final class KnobOffset implements HintRule {
                 .of(pair.from(), pair.to(), figure);
         return change.asValue()
                 .filter(v -> !pair.from().figure(figure).asValue().orElseThrow().isUpperBound())
-                .map(v -> new Shifted(v.number(), v.expanded(), slope(evidence.catalogue(), pair.from(), figure)));
+                .map(v -> shifted(v, evidence.catalogue(), pair.from(), figure));
     }
 
-    /** Slope between the neighbours of a setting, 0 at the end stops of the control. */
-    private static double slope(Catalogue catalogue, StateAtCondition setting, ItemValue figure) {
+    private static Shifted shifted(
+            Measured.Value change, Catalogue catalogue, StateAtCondition setting, ItemValue figure) {
         List<StateAtCondition> around = catalogue.around(setting);
         if (!Repeatability.isBetweenStops(setting) || around.size() < 2) {
-            return 0;
+            return new Shifted(change.number(), change.expanded(), 0, 0);
         }
-        Evidence.Pair neighbours = new Evidence.Pair(around.get(0), around.get(around.size() - 1));
-        return neighbours.change(figure).orElse(0)
-                / (Catalogue.gain(neighbours.to()) - Catalogue.gain(neighbours.from()));
+        return new Shifted(
+                change.number(),
+                change.expanded(),
+                slope(around.get(0), setting, figure),
+                slope(setting, around.get(around.size() - 1), figure));
     }
 
+    private static double slope(StateAtCondition low, StateAtCondition high, ItemValue figure) {
+        double apart = Catalogue.gain(high) - Catalogue.gain(low);
+        return apart > 0 ? new Evidence.Pair(low, high).change(figure).orElse(0) / apart : 0;
+    }
+
+    /** The shift, first by the mean of the slopes on both sides, then by those of the side that it goes to. */
     private static double shift(List<Shifted> changes) {
+        double first = shift(changes, Shifted::slope);
+        return shift(changes, c -> c.slope(first));
+    }
+
+    private static double shift(List<Shifted> changes, ToDoubleFunction<Shifted> slopes) {
         double product = 0;
         double square = 0;
         for (Shifted c : changes) {
+            double slope = slopes.applyAsDouble(c);
             double weight = 1 / Math.max(c.expanded * c.expanded, Double.MIN_NORMAL);
-            product += weight * c.slope * c.change;
-            square += weight * c.slope * c.slope;
+            product += weight * slope * c.change;
+            square += weight * slope * slope;
         }
         return square > 0 ? product / square : 0;
     }
@@ -93,13 +125,13 @@ final class KnobOffset implements HintRule {
         double before = 0;
         double after = 0;
         for (Shifted c : changes) {
-            if (Math.abs(c.left(shift)) > c.expanded) {
+            if (Math.abs(c.left(shift)) > c.allowed(shift)) {
                 return false;
             }
             before += c.change * c.change;
             after += c.left(shift) * c.left(shift);
         }
-        long sloping = changes.stream().filter(c -> c.slope != 0).count();
+        long sloping = changes.stream().filter(c -> c.slope(shift) != 0).count();
         boolean moved = changes.stream().anyMatch(c -> Math.abs(c.change) > c.expanded);
         return moved && sloping >= FEWEST_CHANGES && after < LEFT_OVER * before;
     }

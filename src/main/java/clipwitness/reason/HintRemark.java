@@ -72,6 +72,10 @@ public enum HintRemark implements RemarkCode {
     LEGS_ALIKE("state", "direction"),
     /** One half clips higher and the other lower. */
     LEGS_APART("state", "half", "direction", "otherHalf", "otherDirection"),
+    /** The ratio of the halves is another, where volts are not predicted. */
+    LEGS_RATIO("state"),
+    /** Evidence of the ratio. */
+    LEGS_RATIO_BY("place", "measured", "predicted", "uncertainty"),
     /** Evidence of one half. */
     LEG_BY("place", "level"),
     /** Evidence of both halves. */

@@ -46,6 +46,11 @@ enum ClipHalf {
         return Argument.word(half);
     }
 
+    /** Whether a clip level or a peak is predicted in volts. */
+    boolean isPredicted(StatePrediction prediction) {
+        return told(prediction).isPresent();
+    }
+
     /** The figure that is told: the clip level, the peak where there is none. */
     Optional<Prediction> told(StatePrediction prediction) {
         return known(prediction, clip).or(() -> known(prediction, peak));

@@ -5,7 +5,7 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.Remark;
 
 /** What is not as the traced devices make it, in one state. */
-sealed interface Deviation permits HalfDeviation, PathDeviation {
+sealed interface Deviation permits HalfDeviation, RatioDeviation, PathDeviation {
     /** The state. */
     State state();
 

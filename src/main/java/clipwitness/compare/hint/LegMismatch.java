@@ -109,6 +109,9 @@ final class LegMismatch implements HintRule {
 
     private static Optional<Deviation> halves(
             State state, List<StatePrediction> clipped, List<StatePrediction> before) {
+        if (clipped.stream().noneMatch(p -> ClipHalf.UPPER.isPredicted(p) || ClipHalf.LOWER.isPredicted(p))) {
+            return RatioDeviation.of(state, clipped, before);
+        }
         int upper = direction(ClipHalf.UPPER, clipped, before);
         int lower = direction(ClipHalf.LOWER, clipped, before);
         return upper == 0 && lower == 0

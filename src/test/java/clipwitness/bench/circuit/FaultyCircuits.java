@@ -93,9 +93,11 @@ final class FaultyCircuits {
                                 TURNED)
                         .done(),
                 knob("hot-knob-moved", FULL, HOT, -0.05),
+                // driven far, the two pairs make one wave at other levels: no null depth fails, which a hint at a swap
+                // needs
                 job(
                         "hot-swapped",
-                        Truth.fault("original", SWAPPED),
+                        Truth.change("original"),
                         FULL,
                         Shown.before(HOT),
                         Shown.unchanged(HOT.pair("Q1|Q2")),

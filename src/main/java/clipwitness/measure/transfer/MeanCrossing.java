@@ -1,5 +1,6 @@
 package clipwitness.measure.transfer;
 
+import clipwitness.measure.Measured;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.PolynomialFit;
 import clipwitness.signal.Root;
@@ -11,7 +12,7 @@ import clipwitness.signal.WeightedPoints;
  *
  * @param value V
  * @param noise standard uncertainty, V
- * @param apart half the distance of the two crossings beyond what noise makes of it, V: a bound
+ * @param apart half the distance of the two crossings less what noise adds to it, V: a bound; 0 where noise alone explains it
  */
 record MeanCrossing(double value, double noise, double apart) {
     private static final double WIDEST = 0.03;
@@ -31,7 +32,7 @@ record MeanCrossing(double value, double noise, double apart) {
         double ofInput = gain * Math.sqrt(aligned.crossingVariance());
         double noise = Math.hypot(ofOutput, ofInput);
         double half = (up.at(rising) - down.at(falling)) / 2;
-        double apart = Math.sqrt(Math.max(0, half * half - noise * noise));
+        double apart = Math.abs(half) > Measured.COVERAGE_FACTOR * noise ? Math.sqrt(half * half - noise * noise) : 0;
         return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, noise, apart);
     }
 

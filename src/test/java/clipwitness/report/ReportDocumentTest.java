@@ -55,6 +55,22 @@ class ReportDocumentTest {
         }
     }
 
+    /** A heading with nothing under it reads as a page that lost its text. */
+    @Test
+    void aReportThatComparesNothingSaysSoUnderItsHeadings() throws Exception {
+        JobResults good = ExampleJob.good().results();
+        JobResults alone =
+                new JobResults(good.job(), good.inputsDigest(), good.captures(), good.series(), List.of(), List.of());
+        String nothing = "No two states are compared, so nothing is judged.";
+        try (Rendered report = Rendered.of(alone, "customer")) {
+            assertThat(report.page(1)).contains("Verdict " + nothing);
+        }
+        try (Rendered report = Rendered.of(alone, "bench")) {
+            assertThat(report.page(1)).contains("Verdict " + nothing);
+            assertThat(report.page(2)).contains(nothing);
+        }
+    }
+
     @Test
     void theStatementNamesALimitThatNoSheetSetsAndTheRiskOfEachDecision() throws Exception {
         try (Rendered report = Rendered.customer()) {

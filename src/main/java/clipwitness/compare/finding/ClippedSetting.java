@@ -41,6 +41,11 @@ public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item
         return thd.map(Items::size).orElse(0.0);
     }
 
+    /** How much the distortion changed at least, dB: its size less its expanded uncertainty; 0 where there is no figure. */
+    public double least() {
+        return size() - thd.map(Items::uncertainty).orElse(0.0);
+    }
+
     /** Whether the wave is the same but for its level: next to no change of distortion, and a null deeper than its limit with its whole uncertainty. */
     public boolean sameWave() {
         return keepsShape() && turn != Turn.UNKNOWN && thd.isPresent() && size() < CommonPractice.HEARD_DECIBELS;

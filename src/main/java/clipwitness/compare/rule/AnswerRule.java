@@ -147,13 +147,13 @@ final class AnswerRule implements FindingRule {
         return here.isOtherLevel() && here.sameWave() ? Degree.MOSTLY_LEVEL : Degree.LITTLE;
     }
 
-    /** Where the distortion goes farther than at the first setting, or another way: of each way the farthest. */
+    /** Where the distortion goes farther than at the first setting, or another way: of each way what is farthest for certain. */
     private static List<ClippedSetting> farthest(List<ClippedSetting> clipped) {
         ClippedSetting here = clipped.get(0);
         return Stream.of(Turn.LOWER, Turn.HIGHER)
                 .flatMap(turn -> clipped.stream()
                         .filter(s -> s.turn() == turn && s.thd().isPresent())
-                        .max(Comparator.comparingDouble(ClippedSetting::size))
+                        .max(Comparator.comparingDouble(ClippedSetting::least))
                         .stream())
                 .filter(s -> s.turn() != here.turn() || goesFarther(s, here))
                 .toList();

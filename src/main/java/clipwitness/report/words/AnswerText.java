@@ -19,6 +19,9 @@ final class AnswerText {
     /** Decibels and shares show no more than one decimal here: nobody hears the next one. */
     private static final double FINEST = 0.1;
 
+    /** From this uncertainty on, decibels, a change in whole decibels would show digits that are not known. */
+    private static final double COARSE = 10;
+
     private final JobWording wording;
     private final ItemText texts;
     private final AnswerWords words;
@@ -120,9 +123,15 @@ final class AnswerText {
                         s.condition(),
                         s.turn() == answer.here().turn() ? size(s.thd().orElseThrow()) : turn(s)))
                 .toList();
-        return others.isEmpty()
-                ? here
-                : wording.say("answer.thd.elsewhere", "change", here, "others", wording.list(others));
+        return others.isEmpty() ? here : beside(answer, here, wording.list(others));
+    }
+
+    /** What it does here, which is said to be here where it does nothing, and what it does elsewhere. */
+    private String beside(Answer answer, String here, String others) {
+        return answer.here().turns()
+                ? wording.say("answer.thd.elsewhere", "change", here, "others", others)
+                : wording.say(
+                        "answer.thd.stays.but", "change", at(answer.subject().condition(), here), "others", others);
     }
 
     private String at(Condition condition, String change) {
@@ -148,7 +157,15 @@ final class AnswerText {
                 .orElseGet(() -> wording.say("answer.thd.hidden." + way));
     }
 
+    /** A size whose whole decibels are not known is told by what it is at least. */
     private String size(Item item) {
+        double uncertainty = Items.uncertainty(item);
+        if (uncertainty >= COARSE && Significance.of(item)) {
+            return wording.say(
+                    "amount.least",
+                    "amount",
+                    wording.numbers().fixed(Math.floor(Items.size(item) - uncertainty), Unit.DECIBEL, 0));
+        }
         return texts.round(Items.size(item), Math.max(FINEST, Items.uncertainty(item)), Unit.DECIBEL);
     }
 

@@ -37,6 +37,8 @@ final class MatchedText {
                 "finding.matched." + finding.kind().code(),
                 "lead",
                 lead(finding),
+                "to",
+                wording.label(finding.subject().later()),
                 "change",
                 high.significant() ? texts.size(high, Unit.DECIBEL) : "",
                 "uncertainty",

@@ -167,6 +167,25 @@ class AnswerTest {
                 .endsWith("Its distortion is 2.0 dB lower at 50 % gain and 1.5 dB higher at 0 % gain: different.");
     }
 
+    /** Where the distortion stays at the setting that is spoken of, the sentence says that it is meant there and not everywhere. */
+    @Test
+    void theSameAtOneSettingIsNotSaidOfAll() {
+        assertThat(text(job(at(50, 3, -17, -0.7), at(100, 3, -21, 0.01))))
+                .endsWith("Its distortion is the same within 0.2 dB at full gain, but 0.7 dB lower at 50 % gain:"
+                        + " louder and a little gentler.");
+    }
+
+    /** 51.2 - 11.7 = 39.5 dB at least at 25 % gain; 44.5 - 41.4 = 3.1 dB at 50 % gain, which is less though its figure is near. */
+    @Test
+    void aChangeThatIsHardlyKnownIsSaidByWhatItIsAtLeast() {
+        List<Item> full = at(100, 20, -16, -2.4);
+        List<Item> half = at(50, 20, -17, 0.5, -44.5, 41.4);
+        assertThat(text(job(at(25, 20, -17, 0.5, -51.2, 11.7), half, full)))
+                .endsWith("Its distortion is 2.4 dB lower (at least 39 dB at 25 % gain): louder and gentler.");
+        assertThat(text(job(half, full)))
+                .endsWith("Its distortion is 2.4 dB lower (at least 3 dB at 50 % gain): louder and gentler.");
+    }
+
     @Test
     void asMuchDistortionInAnotherWaveIsAnotherShape() {
         JobResults results = job(at(100, 0, -20, 0.05));

@@ -92,8 +92,8 @@ class FindingsTest {
                                 + "quieter and harsher.",
                         "“After, new clippers” distorts earlier: 3 % distortion at 22 % of gain instead of 41 %. "
                                 + "“After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.",
-                        "Set equally loud at full gain, the harmonics above the seventh are 4.3 dB lower, though of these the "
-                                + "harmonics 8, 10 and 12 are up to 6.0 dB higher.",
+                        "Set equally loud at full gain, the harmonics above the seventh of “After, new clippers” are 4.3 dB "
+                                + "lower, though of these the harmonics 8, 10 and 12 are up to 6.0 dB higher.",
                         "The two halves of the wave of “After, new clippers” are clipped at different heights: asymmetry "
                                 + "of the clip levels −33.1 % at full gain, 0.4 % before. Its even harmonics are 39 dB higher.",
                         "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
@@ -262,8 +262,8 @@ class FindingsTest {
         JobResults both = Sentences.withFigure(
                 before, "new", 100, WaveformQuantity.HIGH_HARMONICS, Sentences.bound(-60, Unit.DBC, 7));
         assertThat(findings(both))
-                .anyMatch(f -> f.endsWith("full gain, noise hides whether the harmonics above the seventh changed, but "
-                        + "at 50 % gain they are 4.3 dB lower."));
+                .anyMatch(f -> f.endsWith("full gain, noise hides whether the harmonics above the seventh of “After, new clippers” "
+                        + "changed, but at 50 % gain they are 4.3 dB lower."));
     }
 
     @Test
@@ -275,8 +275,8 @@ class FindingsTest {
                 WaveformQuantity.HIGH_HARMONICS,
                 ExampleJob.value(-31, Unit.DBC, 0.4));
         assertThat(findings(results))
-                .anyMatch(f -> f.endsWith("the harmonics above the seventh are 4.3 dB lower, but at 75 % gain they are "
-                        + "7.6 dB higher."));
+                .anyMatch(f -> f.endsWith("the harmonics above the seventh of “After, new clippers” are 4.3 dB lower, but at "
+                        + "75 % gain they are 7.6 dB higher."));
     }
 
     /** A sum falls while a part of it rises: an ear may hear the part. */

@@ -262,8 +262,9 @@ class FindingsTest {
         JobResults both = Sentences.withFigure(
                 before, "new", 100, WaveformQuantity.HIGH_HARMONICS, Sentences.bound(-60, Unit.DBC, 7));
         assertThat(findings(both))
-                .anyMatch(f -> f.endsWith("full gain, noise hides whether the harmonics above the seventh of “After, new clippers” "
-                        + "changed, but at 50 % gain they are 4.3 dB lower."));
+                .anyMatch(f -> f.endsWith(
+                        "full gain, noise hides whether the harmonics above the seventh of “After, new clippers” "
+                                + "changed, but at 50 % gain they are 4.3 dB lower."));
     }
 
     @Test
@@ -275,8 +276,9 @@ class FindingsTest {
                 WaveformQuantity.HIGH_HARMONICS,
                 ExampleJob.value(-31, Unit.DBC, 0.4));
         assertThat(findings(results))
-                .anyMatch(f -> f.endsWith("the harmonics above the seventh of “After, new clippers” are 4.3 dB lower, but at "
-                        + "75 % gain they are 7.6 dB higher."));
+                .anyMatch(f ->
+                        f.endsWith("the harmonics above the seventh of “After, new clippers” are 4.3 dB lower, but at "
+                                + "75 % gain they are 7.6 dB higher."));
     }
 
     /** A sum falls while a part of it rises: an ear may hear the part. */

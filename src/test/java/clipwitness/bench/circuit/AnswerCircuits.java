@@ -38,7 +38,7 @@ public final class AnswerCircuits {
     }
 
     private static CircuitJob job(String name, Pedal before, Pedal now, Integer... gains) {
-        Session session = Session.FULL.gains(gains);
-        return CircuitJob.of("answer-" + name, Truth.sound(), session, Shown.before(before), Shown.changed(now));
+        Occasion occasion = Occasion.FULL.gains(gains);
+        return CircuitJob.of("answer-" + name, Truth.sound(), occasion, Shown.before(before), Shown.changed(now));
     }
 }

@@ -31,14 +31,14 @@ record Captures(CircuitJob job, JobFiles folder) {
 
     void take() {
         for (Shown state : job.states()) {
-            List<Integer> gains = job.session().gains();
+            List<Integer> gains = job.occasion().gains();
             for (int gain : gains) {
-                for (int run = 1; run <= job.session().runs(); run++) {
+                for (int run = 1; run <= job.occasion().runs(); run++) {
                     wave(state, gain, run);
                 }
             }
         }
-        if (job.session().traced()) {
+        if (job.occasion().traced()) {
             Tracer tracer = new Tracer(folder, ExportText::unitsInHeadings);
             job.states().stream()
                     .flatMap(s -> Device.names(s.listed()))
@@ -60,18 +60,18 @@ record Captures(CircuitJob job, JobFiles folder) {
     }
 
     private Recording recording(Shown state, int gain, Random random) {
-        double frequency = job.session().frequency();
+        double frequency = job.occasion().frequency();
         Cycle input = Cycle.sine(frequency, CircuitJob.AMPLITUDE);
         boolean stop = gain == 0 || gain == 100;
         double knob = stop ? 0 : KNOB * random.nextGaussian() + state.knobOffset();
         Cycle output = state.pedal().outputFor(input, gain / 100.0 + knob);
         List<Probe> probes = new ArrayList<>();
-        if (job.session().input()) {
+        if (job.occasion().input()) {
             probes.add(asSeen(Probe.on("CH1", input, input)));
         }
         double phase = 2 * Math.PI * random.nextDouble();
         double hum = state.pedal().hum();
-        double mains = 2 * Math.PI * job.session().mains();
+        double mains = 2 * Math.PI * job.occasion().mains();
         Cycle expected = output.map(v -> v + Math.copySign(hum, v));
         Probe clean = Probe.on("CH2", output, expected);
         probes.add(asSeen(new Probe(

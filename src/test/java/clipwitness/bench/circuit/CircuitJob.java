@@ -9,11 +9,11 @@ import java.util.List;
  *
  * @param name    name of the folder
  * @param truth   what is true about it
- * @param session how it is captured
+ * @param occasion how it is captured
  * @param extra   further keys of the sheet's clipper, as YAML within braces
  * @param states  states, the one before first
  */
-public record CircuitJob(String name, Truth truth, Session session, String extra, List<Shown> states) {
+public record CircuitJob(String name, Truth truth, Occasion occasion, String extra, List<Shown> states) {
     static final double AMPLITUDE = 0.1;
 
     /** Copies what it is given. */
@@ -21,18 +21,18 @@ public record CircuitJob(String name, Truth truth, Session session, String extra
         states = List.copyOf(states);
     }
 
-    static CircuitJob of(String name, Truth truth, Session session, Shown... states) {
-        return new CircuitJob(name, truth, session, "", List.of(states));
+    static CircuitJob of(String name, Truth truth, Occasion occasion, Shown... states) {
+        return new CircuitJob(name, truth, occasion, "", List.of(states));
     }
 
     /** The same job whose sheet says more about the clipper. */
     CircuitJob saying(String keys) {
-        return new CircuitJob(name, truth, session, keys, states);
+        return new CircuitJob(name, truth, occasion, keys, states);
     }
 
     /** The same job, of which some hints are true beside what is said. */
     CircuitJob allowing(String... codes) {
-        return new CircuitJob(name, truth.allowing(codes), session, extra, states);
+        return new CircuitJob(name, truth.allowing(codes), occasion, extra, states);
     }
 
     /** Its folder: sheet, captures table, exports. */

@@ -23,8 +23,8 @@ final class CircuitSheet {
                 %s%s""".formatted(
                         job.name(),
                         job.name(),
-                        job.session().mains(),
-                        String.format(Locale.ROOT, "%.0f", job.session().frequency()),
+                        job.occasion().mains(),
+                        String.format(Locale.ROOT, "%.0f", job.occasion().frequency()),
                         states,
                         clipper(job));
     }
@@ -39,7 +39,7 @@ final class CircuitSheet {
     }
 
     private static String clipper(CircuitJob job) {
-        if (!job.session().traced()) {
+        if (!job.occasion().traced()) {
             return "";
         }
         Clipping clipping = job.states().get(0).pedal().clipping();

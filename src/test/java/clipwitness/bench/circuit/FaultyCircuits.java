@@ -16,7 +16,7 @@ final class FaultyCircuits {
     private static final String HUM = "extra-hum";
     private static final String KNOB = "knob-offset";
 
-    private static final Session FULL = Session.FULL;
+    private static final Occasion FULL = Occasion.FULL;
     private static final Pedal SILICON = Pedal.of(60, Clipping.shunt(1_000, "D1|D2"));
     private static final Pedal ONE_TWO = SILICON.pair("D1|D2+D3");
     private static final Pedal TONE = SILICON.then(OnePole.lowPass(3_400));
@@ -192,9 +192,9 @@ final class FaultyCircuits {
     }
 
     /** A fault after the work in a state that was to stay what it was. */
-    private record After(String name, Session session, Pedal before, Pedal after, String listed, List<String> codes) {
+    private record After(String name, Occasion occasion, Pedal before, Pedal after, String listed, List<String> codes) {
         After listed(String pair) {
-            return new After(name, session, before, after, pair, codes);
+            return new After(name, occasion, before, after, pair, codes);
         }
 
         CircuitJob lower() {
@@ -213,30 +213,30 @@ final class FaultyCircuits {
             return job(
                     name,
                     truth,
-                    session,
+                    occasion,
                     Shown.before(before),
                     Shown.unchanged(after).listedAs(listed));
         }
     }
 
-    private static After after(String name, Session session, Pedal before, Pedal after, String... codes) {
-        return new After(name, session, before, after, before.clipping().pair(), List.of(codes));
+    private static After after(String name, Occasion occasion, Pedal before, Pedal after, String... codes) {
+        return new After(name, occasion, before, after, before.clipping().pair(), List.of(codes));
     }
 
-    private static CircuitJob change(String name, Session session, Pedal before, Pedal after) {
-        return job(name, Truth.change("original"), session, Shown.before(before), Shown.unchanged(after));
+    private static CircuitJob change(String name, Occasion occasion, Pedal before, Pedal after) {
+        return job(name, Truth.change("original"), occasion, Shown.before(before), Shown.unchanged(after));
     }
 
-    private static CircuitJob knob(String name, Session session, Pedal pedal, double ofRotation) {
+    private static CircuitJob knob(String name, Occasion occasion, Pedal pedal, double ofRotation) {
         return job(
                 name,
                 Truth.fault("original", KNOB),
-                session,
+                occasion,
                 Shown.before(pedal),
                 Shown.unchanged(pedal).knobOff(ofRotation));
     }
 
-    private static CircuitJob job(String name, Truth truth, Session session, Shown... states) {
-        return CircuitJob.of("faulty-" + name, truth, session, states);
+    private static CircuitJob job(String name, Truth truth, Occasion occasion, Shown... states) {
+        return CircuitJob.of("faulty-" + name, truth, occasion, states);
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** Jobs in which nothing is wrong: what was to stay has stayed, what was to change has changed as meant. */
 final class HealthyCircuits {
-    private static final Session FULL = Session.FULL;
+    private static final Occasion FULL = Occasion.FULL;
     private static final Pedal SILICON = Pedal.of(60, Clipping.shunt(1_000, "D1|D2"));
     private static final Pedal SCREAM = Pedal.of(1, Clipping.feedback(2_200, 100_000, "D1|D2"));
 
@@ -124,27 +124,27 @@ final class HealthyCircuits {
         return pedal.control(new GainControl(0.02, 1.5));
     }
 
-    private static CircuitJob blend(String name, Session session) {
+    private static CircuitJob blend(String name, Occasion occasion) {
         Pedal pedal = SILICON.with(Clipping.shunt(2_200, "D1|D2")).clean(6);
         return new CircuitJob(
                 "healthy-" + name,
                 Truth.sound("clean-path"),
-                session,
+                occasion,
                 "",
                 List.of(Shown.before(pedal), Shown.unchanged(pedal), Shown.changed(pedal.pair("Q1|Q2"))));
     }
 
     /** What was there stays, and a second pair comes in. */
-    private static CircuitJob mod(String name, Session session, Pedal pedal, String pair) {
-        return job(name, session, Shown.before(pedal), Shown.unchanged(pedal), Shown.changed(pedal.pair(pair)));
+    private static CircuitJob mod(String name, Occasion occasion, Pedal pedal, String pair) {
+        return job(name, occasion, Shown.before(pedal), Shown.unchanged(pedal), Shown.changed(pedal.pair(pair)));
     }
 
     /** All stays. */
-    private static CircuitJob repair(String name, Session session, Pedal pedal) {
-        return job(name, session, Shown.before(pedal), Shown.unchanged(pedal));
+    private static CircuitJob repair(String name, Occasion occasion, Pedal pedal) {
+        return job(name, occasion, Shown.before(pedal), Shown.unchanged(pedal));
     }
 
-    private static CircuitJob job(String name, Session session, Shown... states) {
-        return CircuitJob.of("healthy-" + name, Truth.sound(), session, states);
+    private static CircuitJob job(String name, Occasion occasion, Shown... states) {
+        return CircuitJob.of("healthy-" + name, Truth.sound(), occasion, states);
     }
 }

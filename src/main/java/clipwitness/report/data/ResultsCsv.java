@@ -34,7 +34,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet. */
+/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet; the first row holds the digest of the inputs. */
 public final class ResultsCsv {
     private static final String[] COLUMNS = {
         "section",
@@ -54,6 +54,10 @@ public final class ResultsCsv {
         "decision",
         "reason"
     };
+
+    private static final Condition NO_CONDITION =
+            new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+    private static final String DIGEST_ROW = "report,,,,inputsDigest,";
 
     private final CSVPrinter out;
 
@@ -77,7 +81,22 @@ public final class ResultsCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
+    /** Whether a file that begins so is such a table: header, and below it the row with the digest of the inputs. */
+    public static boolean isHead(String text) {
+        return text.startsWith(String.join(",", COLUMNS) + "\n" + DIGEST_ROW);
+    }
+
     private void write(JobResults results) throws IOException {
+        row(
+                new Subject("report", "", "", "", NO_CONDITION),
+                "inputsDigest",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                results.inputsDigest());
         for (CaptureResult c : results.captures()) {
             capture(c);
         }
@@ -91,17 +110,15 @@ public final class ResultsCsv {
     }
 
     private void devices(Devices devices) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         for (TracedDevice d : devices.traced()) {
             Subject subject = new Subject(
-                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+                    "junction", d.row().state().orElse(""), "", d.row().file(), NO_CONDITION);
             for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
                 row(subject, e.getKey(), "", e.getValue());
             }
         }
         for (MatchedPair p : devices.pairing().pairs()) {
-            Subject subject = new Subject("pair", "", "", "", none);
+            Subject subject = new Subject("pair", "", "", "", NO_CONDITION);
             String names = String.join(" ", p.devices());
             row(subject, names + " mismatch", "", p.mismatch());
             row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
@@ -150,9 +167,7 @@ public final class ResultsCsv {
     }
 
     private void comparison(Comparison c) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
-        Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
+        Subject whole = new Subject("comparison", c.to(), c.from(), "", NO_CONDITION);
         row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
             row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));

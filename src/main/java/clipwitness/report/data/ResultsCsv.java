@@ -248,23 +248,24 @@ public final class ResultsCsv {
             String reason)
             throws IOException {
         Condition c = subject.condition;
-        out.printRecord(
-                subject.section,
-                subject.state,
-                subject.against,
-                subject.file,
-                quantity,
-                order,
-                plain(c.gainPercent()),
-                plain(c.frequency()),
-                plain(c.level()),
-                c.setting().orElse(""),
-                value,
-                unit,
-                uncertainty,
-                limit,
-                decision,
-                reason);
+        out.printRecord(Stream.of(
+                        subject.section,
+                        subject.state,
+                        subject.against,
+                        subject.file,
+                        quantity,
+                        order,
+                        plain(c.gainPercent()),
+                        plain(c.frequency()),
+                        plain(c.level()),
+                        c.setting().orElse(""),
+                        value,
+                        unit,
+                        uncertainty,
+                        limit,
+                        decision,
+                        reason)
+                .map(SpreadsheetCell::harmless));
     }
 
     private static String plain(double value) {

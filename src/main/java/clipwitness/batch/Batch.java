@@ -52,8 +52,7 @@ public final class Batch {
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
             List<JobOutcome> outcomes = new ArrayList<>();
             for (BatchPlan.Step step : plan) {
-                JobOutcome outcome =
-                        step.outcome().orElseGet(() -> runner.run(step.task().orElseThrow()));
+                JobOutcome outcome = run(step, runner);
                 outcomes.add(outcome);
                 listener.ended(outcome, outcomes.size(), plan.size());
             }
@@ -61,5 +60,11 @@ public final class Batch {
         } finally {
             workers.shutdownNow();
         }
+    }
+
+    private static JobOutcome run(BatchPlan.Step step, JobRunner runner) {
+        return step.task().isPresent()
+                ? runner.run(step.task().get())
+                : step.outcome().orElseThrow();
     }
 }

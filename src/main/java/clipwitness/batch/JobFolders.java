@@ -68,7 +68,8 @@ final class JobFolders {
         return Files.exists(folder.resolve(Job.SHEET_FILE));
     }
 
-    private static List<Found> within(Path path) throws InputException {
+    /** The job folders in a folder, and what looks like one. */
+    static List<Found> within(Path path) throws InputException {
         List<Found> found = new ArrayList<>();
         for (Path child : children(path)) {
             Optional<Problem> problem = isJob(child) ? Optional.empty() : Lookalike.of(child);

@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Why a report or a page could not be written, in words for whoever chose the place. */
 public final class Unwritten {
@@ -25,9 +26,9 @@ public final class Unwritten {
             String standing = e.restored()
                     ? "what stood there before is as it was"
                     : "not all that stood there before could be put back, which the next run into this folder does";
-            return problem(out, reason(e.target(), cause), standing);
+            return problem(out, reason(Optional.of(e.target()), cause), standing);
         }
-        return problem(out, reason(out.toString(), fault), "what stood there before is as it was");
+        return problem(out, reason(Optional.empty(), fault), "what stood there before is as it was");
     }
 
     private static Problem problem(Path out, String reason, String standing) {
@@ -37,18 +38,25 @@ public final class Unwritten {
                 "Choose another place with --out; " + standing);
     }
 
-    /** What the system said, of the document that was to be written, not of the temporary file that is its beginning. */
-    private static String reason(String target, IOException fault) {
+    /**
+     * What the system said.
+     *
+     * @param target the document that was to be written; the system may name the temporary file that was its beginning
+     */
+    private static String reason(Optional<String> target, IOException fault) {
+        Optional<String> file =
+                target.or(() -> fault instanceof FileSystemException e ? Optional.of(e.getFile()) : Optional.empty());
         if (fault instanceof FileAlreadyExistsException e) {
             return e.getFile() + " is a file, not a folder";
         }
         if (fault instanceof AccessDeniedException) {
-            return "this user may not write " + target;
+            return "this user may not write " + file.orElseThrow();
         }
         if (fault instanceof NoSuchFileException) {
-            return target + ": the folder was lost meanwhile";
+            return file.orElseThrow() + ": the folder was lost meanwhile";
         }
         String said = fault instanceof FileSystemException e ? e.getReason() : fault.getMessage();
-        return target + ": " + (said == null || said.isEmpty() ? "the system does not say why" : said);
+        return file.map(f -> f + ": ").orElse("")
+                + (said == null || said.isEmpty() ? "the system does not say why" : said);
     }
 }

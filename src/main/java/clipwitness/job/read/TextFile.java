@@ -40,7 +40,7 @@ final class TextFile {
     static TextFile read(Path folder, String name, String absent) throws InputException {
         Path path = folder.resolve(name);
         try {
-            refuseAbsent(path, name, absent);
+            refuseAbsent(folder, path, name, absent);
             if (!path.toRealPath().startsWith(folder.toRealPath())) {
                 throw new InputException(
                         Origin.of(name),
@@ -56,11 +56,11 @@ final class TextFile {
         }
     }
 
-    private static void refuseAbsent(Path path, String name, String absent) throws InputException, IOException {
+    private static void refuseAbsent(Path folder, Path path, String name, String absent)
+            throws InputException, IOException {
         if (Files.isRegularFile(path)) {
             return;
         }
-        Path folder = path.getParent();
         if (Files.isSymbolicLink(path) && !Files.exists(path)) {
             throw new InputException(Origin.of(name), "is a link that leads nowhere", "Copy the file into " + folder);
         }

@@ -67,11 +67,11 @@ public final class SourceFile {
         try {
             FileState state = FileState.of(path);
             byte[] first;
-            try (InputStream in = new SeenStream(Files.newInputStream(path), seen)) {
+            try (InputStream in = new SeenStream(Files.newInputStream(path), state.size(), seen)) {
                 first = in.readNBytes(HEAD_BYTES);
             }
             Encoding encoding = Encoding.of(first);
-            try (InputStream in = decoded(path, encoding, seen)) {
+            try (InputStream in = decoded(path, encoding, state.size(), seen)) {
                 byte[] head = in.readNBytes(HEAD_BYTES);
                 boolean whole = in.read() < 0;
                 byte[] end = whole || encoding.wide() ? new byte[0] : lastBytes(path, seen);
@@ -139,7 +139,7 @@ public final class SourceFile {
 
     /** The file from its first character on, with UTF-16 recoded as UTF-8. */
     public InputStream stream() throws IOException {
-        return decoded(path, encoding, seen);
+        return decoded(path, encoding, state.size(), seen);
     }
 
     /** The file as it lies on the disk, byte-order mark included. */
@@ -187,8 +187,8 @@ public final class SourceFile {
         }
     }
 
-    private static InputStream decoded(Path path, Encoding encoding, Seen seen) throws IOException {
-        InputStream in = new BufferedInputStream(new SeenStream(Files.newInputStream(path), seen), 1 << 16);
+    private static InputStream decoded(Path path, Encoding encoding, long size, Seen seen) throws IOException {
+        InputStream in = new BufferedInputStream(new SeenStream(Files.newInputStream(path), size, seen), 1 << 16);
         in.skipNBytes(encoding.mark());
         return encoding.wide() ? new Utf16AsUtf8(in, encoding.charset()) : in;
     }

@@ -1,10 +1,14 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -26,6 +30,25 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
     /** A sentence of the words. */
     String say(String name, String... holes) {
         return speech.say(name, holes);
+    }
+
+    /** The axis of an output: in volts, or, where a capture says nothing of volts, as a share of full scale. */
+    Axis output(Extent extent, int steps) {
+        return axes().round(say(hasVolts() ? "axis.output" : "axis.output.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The axis of an input, from end to end of its values. */
+    Axis input(Extent extent, int steps) {
+        return axes().exact(say(hasVolts() ? "axis.input" : "axis.input.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The unit of recorded values: volts, or none where a capture says nothing of volts. */
+    Unit voltage() {
+        return hasVolts() ? Unit.VOLT : Unit.ONE;
+    }
+
+    private boolean hasVolts() {
+        return results.captures().stream().allMatch(CaptureResult::hasVolts);
     }
 
     /** The unit of a quantity's change. */

@@ -2,6 +2,8 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
 import clipwitness.figure.chart.Axis;
@@ -11,6 +13,7 @@ import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -49,6 +52,15 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
 
     private boolean hasVolts() {
         return results.captures().stream().allMatch(CaptureResult::hasVolts);
+    }
+
+    /** Where an item stands in a list: what it is about, and its condition. */
+    String place(Item item) {
+        Optional<String> subject = item.subject().map(ItemSubject::words).map(speech::text);
+        boolean alone = subject.isPresent() && item.condition().equals(Condition.NONE);
+        return alone
+                ? subject.get()
+                : subject.map(s -> s + ", ").orElse("") + conditions().of(item.condition(), main);
     }
 
     /** The unit of a quantity's change. */

@@ -41,11 +41,13 @@ final class SoundExport {
                 sound.whole() ? LayoutRemark.SOUND_PCM : LayoutRemark.SOUND_FLOAT,
                 Argument.count(sound.bits()),
                 Argument.count(sound.channels().size()));
-        notes.evidence(LayoutRemark.SOUND_RATE, Argument.written(sound.rate(), Unit.HERTZ));
+        notes.evidence(LayoutRemark.SOUND_RATE, Argument.plain((double) sound.rate(), Unit.HERTZ, 9));
         if (sound.promised() > frames) {
             notes.doubt(
-                    Severity.WARNING, DoubtReason.MISSING_SAMPLES_SOUND, Argument.count(frames), Argument.count((int)
-                            Math.min(Integer.MAX_VALUE, sound.promised())));
+                    Severity.WARNING,
+                    DoubtReason.MISSING_SAMPLES_SOUND,
+                    Argument.count(frames),
+                    Argument.count(sound.promised()));
         }
         notes.doubt(Severity.NOTE, DoubtReason.AC_COUPLED_SOUND);
         return new TimeRecord(

@@ -10,6 +10,8 @@ public enum ResponseReason implements ReasonCode {
     LOW_COHERENCE("coherence"),
     /** A response needs both channels. */
     NO_INPUT_FOR_RESPONSE,
+    /** The curve does not fall to half of its power. */
+    NO_CORNER,
     /** The record is too short to show any frequency. */
     RECORD_TOO_SHORT;
 

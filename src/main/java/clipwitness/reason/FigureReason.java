@@ -36,6 +36,12 @@ public enum FigureReason implements ReasonCode {
     BRANCHES_HIDDEN("gap"),
     /** The filters behind the clipper, taken off, leave the onset open. */
     ONSET_BEHIND_FILTERS,
+    /** A line of the mains in the noise. */
+    LINE_HIDDEN,
+    /** A record shorter than a period of the mains. */
+    RECORD_TOO_SHORT,
+    /** A record of one value. */
+    RECORD_CONSTANT,
     /** Upper and lower half-wave cannot be parted. */
     NO_HALF_WAVE,
     /** No such harmonic at all, not even noise. */

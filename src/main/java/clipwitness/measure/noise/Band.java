@@ -19,8 +19,11 @@ public record Band(double low, double high) {
         return new Band(Math.max(low, other.low), Math.min(high, other.high));
     }
 
-    /** How much of a bin about a frequency lies in the band, 0 to 1. */
+    /** How much of a bin about a frequency lies in the band, 0 to 1; a line, of no width, lies in it or not. */
     double share(double centre, double width) {
+        if (width == 0) {
+            return centre >= low && centre <= high ? 1 : 0;
+        }
         double inside = Math.min(high, centre + width / 2) - Math.max(low, centre - width / 2);
         return Math.max(0, Math.min(1, inside / width));
     }

@@ -45,24 +45,24 @@ final class HumFit {
      * @param sampleRate Hz
      * @param nominal    Hz
      */
-    static MainsHum of(Samples samples, double sampleRate, Unit unit, double nominal) {
+    static FittedHum of(Samples samples, double sampleRate, Unit unit, double nominal) {
         return new HumFit(samples, sampleRate, unit, nominal).lines();
     }
 
     /** Lines of which nothing is known. */
-    static MainsHum refused(double sampleRate, Unit unit, double nominal, Reason reason) {
+    static FittedHum refused(double sampleRate, Unit unit, double nominal, Reason reason) {
         return new HumFit(Samples.of(), sampleRate, unit, nominal).refused(reason);
     }
 
-    private MainsHum refused(Reason reason) {
+    private FittedHum refused(Reason reason) {
         List<HumLine> lines = new ArrayList<>();
         for (int k = 1; k <= orders; k++) {
             lines.add(new HumLine(k, k * nominal, 0, 0, Measured.refused(unit, reason)));
         }
-        return new MainsHum(nominal, Optional.empty(), lines);
+        return new FittedHum(new MainsHum(nominal, Optional.empty(), lines), Optional.empty(), sampleRate);
     }
 
-    private MainsHum lines() {
+    private FittedHum lines() {
         Reason hidden = Reason.of(FigureReason.LINE_HIDDEN);
         OptionalDouble start =
                 orders == 0 ? OptionalDouble.empty() : MainsSearch.of(samples, nominal / sampleRate, orders);
@@ -79,9 +79,8 @@ final class HumFit {
         for (int k = 1; k <= orders; k++) {
             lines.add(line(k, wave.harmonicPower(k), hidden));
         }
-        Measured.Value mains =
-                Measured.withNoise(found, Unit.HERTZ, fit.standardUncertainty() * sampleRate);
-        return new MainsHum(nominal, Optional.of(mains), lines);
+        Measured.Value mains = Measured.withNoise(found, Unit.HERTZ, fit.standardUncertainty() * sampleRate);
+        return new FittedHum(new MainsHum(nominal, Optional.of(mains), lines), Optional.of(wave), sampleRate);
     }
 
     /** A line of peak amplitude A has the mean square A² / 2. */

@@ -14,6 +14,7 @@ import clipwitness.signal.CodeStep;
 import clipwitness.signal.UsableBand;
 import clipwitness.signal.WelchDensity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -87,9 +88,15 @@ public final class NoiseMeasurement {
 
     private NoiseResult figures(OptionalDouble step) {
         Samples whole = Gaps.filled(samples);
+        List<FittedHum> hums = mains.stream().map(m -> hum(whole, m)).toList();
+        FittedHum strongest = hums.stream()
+                .max(Comparator.comparingDouble(h -> h.hum().power()))
+                .orElseThrow();
         int length = segment();
-        Unit unit = input.output().unit();
-        NoiseSpectrum spectrum = new NoiseSpectrum(WelchDensity.of(whole, length), rate, unit, step);
+        WelchDensity density = WelchDensity.of(whole, length);
+        WelchDensity rest = strongest.wave().isEmpty() ? density : WelchDensity.of(strongest.rest(whole), length);
+        NoiseSpectrum spectrum = new NoiseSpectrum(
+                density, rest, strongest.tones(), rate, input.output().unit(), step);
         Band band = new Band(
                 Math.max(AUDIBLE.low(), rate / length),
                 Math.min(AUDIBLE.high(), UsableBand.HIGHEST_OVER_SAMPLE_RATE * rate));
@@ -101,7 +108,7 @@ public final class NoiseMeasurement {
                 Optional.of(band),
                 Optional.of(spectrum),
                 values,
-                mains.stream().map(m -> hum(whole, m)).toList(),
+                hums.stream().map(h -> absolute(h.hum())).toList(),
                 spectrum.floor(NoiseFigure.RMS, band),
                 range(step),
                 lasts(),
@@ -115,15 +122,20 @@ public final class NoiseMeasurement {
         return (int) Math.min(samples.size() / 2, wanted);
     }
 
-    private MainsHum hum(Samples whole, double nominal) {
+    private FittedHum hum(Samples whole, double nominal) {
         Unit unit = input.output().unit();
-        if (lasts() * nominal < PERIODS_FOR_HUM) {
-            return HumFit.refused(
-                    rate, unit, nominal, NoiseDoubts.tooShort(lasts(), nominal).reason());
-        }
-        MainsHum hum = HumFit.of(whole, rate, unit, nominal);
+        return lasts() * nominal < PERIODS_FOR_HUM
+                ? HumFit.refused(
+                        rate,
+                        unit,
+                        nominal,
+                        NoiseDoubts.tooShort(lasts(), nominal).reason())
+                : HumFit.of(whole, rate, unit, nominal);
+    }
+
+    private MainsHum absolute(MainsHum hum) {
         return new MainsHum(
-                nominal,
+                hum.nominal(),
                 hum.mains(),
                 hum.lines().stream()
                         .map(l -> new HumLine(l.order(), l.frequency(), l.power(), l.variance(), absolute(l.level())))
@@ -132,8 +144,8 @@ public final class NoiseMeasurement {
 
     private Measured absolute(Measured figure) {
         return figure.asValue()
-                .map(v -> (Measured) v.plus(
-                        Source.VERTICAL_ACCURACY, v.number() * input.verticalAccuracy() / Math.sqrt(3)))
+                .map(v -> (Measured)
+                        v.plus(Source.VERTICAL_ACCURACY, v.number() * input.verticalAccuracy() / Math.sqrt(3)))
                 .orElse(figure);
     }
 
@@ -160,7 +172,9 @@ public final class NoiseMeasurement {
                 Optional.empty(),
                 Optional.empty(),
                 values,
-                mains.stream().map(m -> HumFit.refused(rate, unit, m, ofLines)).toList(),
+                mains.stream()
+                        .map(m -> HumFit.refused(rate, unit, m, ofLines).hum())
+                        .toList(),
                 OptionalDouble.empty(),
                 range(OptionalDouble.empty()),
                 lasts(),

@@ -5,6 +5,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.WelchDensity;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** Power of a record over frequency, and the figures of bands of it. */
@@ -16,6 +17,8 @@ public final class NoiseSpectrum {
     private static final double ABOVE_FLOOR = 3;
 
     private final WelchDensity density;
+    private final WelchDensity rest;
+    private final List<Tone> tones;
     private final double sampleRate;
     private final Unit unit;
     private final OptionalDouble step;
@@ -23,13 +26,23 @@ public final class NoiseSpectrum {
     /**
      * A spectrum.
      *
-     * @param density    power a bin
+     * @param density    power a bin, the lines of the mains with it
+     * @param rest       the same without them
+     * @param tones      these lines
      * @param sampleRate Hz
      * @param unit       of the record
      * @param step       converter step, where the samples show one
      */
-    NoiseSpectrum(WelchDensity density, double sampleRate, Unit unit, OptionalDouble step) {
+    NoiseSpectrum(
+            WelchDensity density,
+            WelchDensity rest,
+            List<Tone> tones,
+            double sampleRate,
+            Unit unit,
+            OptionalDouble step) {
         this.density = density;
+        this.rest = rest;
+        this.tones = List.copyOf(tones);
         this.sampleRate = sampleRate;
         this.unit = unit;
         this.step = step;
@@ -51,16 +64,23 @@ public final class NoiseSpectrum {
     }
 
     /**
-     * A figure over a band, V: root of the weighted sum of the bins. Its uncertainty is the scatter of the bins from segment to segment, and what the converter's
-     * own noise adds to the figure, as a bound; under three times that noise the figure is an upper bound, and never below it: noise that moves no code does not show.
+     * A figure over a band, V: root of the weighted sum of the bins and of the lines of the mains, which are known better from their fit. Its uncertainty is the scatter
+     * of the bins from segment to segment, that of the lines, and what the converter's own noise adds to the figure, as a bound; under three times that noise the figure is an upper bound, and never below it: noise that moves no code does not show.
      */
     public Measured.Value of(NoiseFigure figure, Band band) {
         double[] weights = weights(figure, band);
         double floor = floor(figure, band).orElse(0);
-        double rms = Math.max(floor, Math.sqrt(Math.max(0, density.power(weights))));
-        double spread = rms > 0 ? Math.sqrt(density.variance(weights)) / (2 * rms) : 0;
+        double power = Math.max(0, rest.power(weights));
+        double variance = rest.variance(weights);
+        for (Tone t : tones) {
+            double weight = band.share(t.frequency(), 0) * figure.weight(t.frequency());
+            power += weight * t.power();
+            variance += weight * weight * t.variance();
+        }
+        double rms = Math.max(floor, Math.sqrt(power));
+        double spread = rms > 0 ? Math.sqrt(variance) / (2 * rms) : 0;
         Measured.Value value = Measured.of(
-                rms, unit, new Contribution(Source.NOISE, spread, Math.max(1, density.degreesOfFreedom(weights))));
+                rms, unit, new Contribution(Source.NOISE, spread, Math.max(1, rest.degreesOfFreedom(weights))));
         double without = Math.sqrt(Math.max(0, rms * rms - floor * floor));
         value = floor > 0 ? value.plus(Source.CONVERTER_STEP, (rms - without) / Math.sqrt(3)) : value;
         return rms < ABOVE_FLOOR * floor ? value.asUpperBound() : value;

@@ -56,7 +56,11 @@ class NoiseCoverageTest {
         for (int seed = 0; seed < count; seed++) {
             NoiseResult result = record.measured(7_000 + seed, OptionalDouble.of(nominal));
             add(tallies, "rms", result.values().get(NoiseFigure.RMS), rms(record, result, NoiseFigure.RMS));
-            add(tallies, "aWeighted", result.values().get(NoiseFigure.A_WEIGHTED), rms(record, result, NoiseFigure.A_WEIGHTED));
+            add(
+                    tallies,
+                    "aWeighted",
+                    result.values().get(NoiseFigure.A_WEIGHTED),
+                    rms(record, result, NoiseFigure.A_WEIGHTED));
             for (int k = 1; k <= record.lines().length; k++) {
                 Measured level = result.hum().get(0).lines().get(k - 1).level();
                 add(tallies, "line " + k, level, record.lines()[k - 1] / Math.sqrt(2));
@@ -76,7 +80,8 @@ class NoiseCoverageTest {
     /** White noise, the noise of the converter and the lines, each weighted by the published curve. */
     private static double rms(NoiseRecord record, NoiseResult result, NoiseFigure figure) {
         Band band = result.band().orElseThrow();
-        double density = (record.sigma() * record.sigma() + record.step() * record.step() / 12) / (record.sampleRate() / 2);
+        double density =
+                (record.sigma() * record.sigma() + record.step() * record.step() / 12) / (record.sampleRate() / 2);
         double sum = 0;
         int parts = 20_000;
         double width = (band.high() - band.low()) / parts;
@@ -96,7 +101,10 @@ class NoiseCoverageTest {
             return 1;
         }
         double square = f * f;
-        double r = 12194.0 * 12194.0 * square * square
+        double r = 12194.0
+                * 12194.0
+                * square
+                * square
                 / ((square + 20.6 * 20.6)
                         * Math.sqrt((square + 107.7 * 107.7) * (square + 737.9 * 737.9))
                         * (square + 12194.0 * 12194.0));

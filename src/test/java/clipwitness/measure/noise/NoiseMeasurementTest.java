@@ -47,8 +47,7 @@ class NoiseMeasurementTest {
 
     @Test
     void linesOfTheMainsAreFoundWithTheirFrequency() {
-        NoiseRecord record =
-                new NoiseRecord(100_000, 1, 1e-3, 59.93, new double[] {5e-4, 2.5e-4, 0, 0, 1e-4}, 1e-4);
+        NoiseRecord record = new NoiseRecord(100_000, 1, 1e-3, 59.93, new double[] {5e-4, 2.5e-4, 0, 0, 1e-4}, 1e-4);
         MainsHum hum = record.measured(4, OptionalDouble.of(60)).hum().get(0);
         assertThat(hum.mains().orElseThrow().number()).isCloseTo(59.93, within(0.01));
         assertThat(hum.lines()).hasSize(10);
@@ -76,7 +75,8 @@ class NoiseMeasurementTest {
         NoiseResult result = new NoiseRecord(50_000, 1, 3e-4, 60, new double[] {5e-4, 2e-4, 1e-4}, 0)
                 .measured(5, OptionalDouble.empty());
         assertThat(result.hum()).extracting(MainsHum::nominal).containsExactly(50.0, 60.0);
-        assertThat(result.hum().get(1).power()).isGreaterThan(20 * result.hum().get(0).power());
+        assertThat(result.hum().get(1).power())
+                .isGreaterThan(20 * result.hum().get(0).power());
     }
 
     @Test

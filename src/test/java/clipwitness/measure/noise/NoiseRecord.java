@@ -11,8 +11,8 @@ import java.util.Random;
 record NoiseRecord(double sampleRate, double seconds, double sigma, double mains, double[] lines, double step) {
     /** Lines are peak amplitudes at 1, 2, 3 … times the mains. */
     NoiseResult measured(long seed, OptionalDouble stated) {
-        return NoiseMeasurement.of(new NoiseInput(
-                new Waveform(samples(seed), sampleRate, Unit.VOLT), stated, Optional.empty(), 0));
+        return NoiseMeasurement.of(
+                new NoiseInput(new Waveform(samples(seed), sampleRate, Unit.VOLT), stated, Optional.empty(), 0));
     }
 
     Samples samples(long seed) {

@@ -77,7 +77,7 @@ final class DecisionBlock {
         return context.say(
                 "figure.decisions.heading",
                 "quantity",
-                Sentences.capital(context.say("quantity.short." + quantity.key())),
+                Sentences.capital(context.say("quantity.short." + quantity.wordKey())),
                 "limit",
                 limit.isPresent() ? limitWords(limit.getAsDouble()) : "");
     }

@@ -77,7 +77,7 @@ final class DecisionFigure implements Figure {
 
     private String name(Item item) {
         String at = context.conditions().of(item.condition(), context.main());
-        String quantity = context.say("quantity.short." + item.quantity().key());
+        String quantity = context.say("quantity.short." + item.quantity().wordKey());
         return context.say("figure.value.at", "value", quantity, "condition", at);
     }
 

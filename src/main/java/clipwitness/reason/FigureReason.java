@@ -38,6 +38,8 @@ public enum FigureReason implements ReasonCode {
     ONSET_BEHIND_FILTERS,
     /** A line of the mains in the noise. */
     LINE_HIDDEN,
+    /** No gain to refer a figure to the input by. */
+    NO_INPUT_GAIN,
     /** A record shorter than a period of the mains. */
     RECORD_TOO_SHORT,
     /** A record of one value. */

@@ -25,11 +25,14 @@ public final class Comparer {
     private final Job job;
     private final Catalogue catalogue;
     private final Repeatability repeatability;
+    private final List<ItemSource> further;
 
-    public Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
+    /** Comparisons of waves, and of what further sources have items of. */
+    public Comparer(Job job, Catalogue catalogue, Repeatability repeatability, List<ItemSource> further) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
+        this.further = List.copyOf(further);
     }
 
     /** The comparisons, in the sheet's order. */
@@ -55,6 +58,7 @@ public final class Comparer {
                 matched.addAll(matching.of(a, b.get()));
             }
         }
+        further.forEach(source -> items.addAll(source.of(from, to, intent)));
         List<ItemQuantity> judged = items.stream()
                 .filter(Item::judged)
                 .map(Item::quantity)
@@ -106,7 +110,8 @@ public final class Comparer {
     private List<NotExamined> notExamined(String from, String to, List<Item> items) {
         List<NotExamined> missing = new ArrayList<>();
         for (ItemQuantity q : ItemQuantity.values()) {
-            if (items.stream().noneMatch(i -> i.quantity() == q)) {
+            boolean listed = q != ItemQuantity.NOISE_A_WEIGHTED; // goes with the other figure of the noise
+            if (listed && items.stream().noneMatch(i -> i.quantity() == q)) {
                 missing.add(new NotExamined(q, whyNot(q, from, to)));
             }
         }
@@ -114,8 +119,14 @@ public final class Comparer {
     }
 
     private Reason whyNot(ItemQuantity quantity, String from, String to) {
+        return further.stream()
+                .flatMap(source -> source.whyNot(quantity, from, to).stream())
+                .findFirst()
+                .orElseGet(() -> whyNotOfWaves(quantity, from, to));
+    }
+
+    private Reason whyNotOfWaves(ItemQuantity quantity, String from, String to) {
         return switch (quantity) {
-            case NOISE, HUM -> captured(CaptureKind.NOISE, Word.NOISE, from, to);
             case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
             case RAIL ->
                 Reason.of(

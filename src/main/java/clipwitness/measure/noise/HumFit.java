@@ -57,39 +57,51 @@ final class HumFit {
     private FittedHum refused(Reason reason) {
         List<HumLine> lines = new ArrayList<>();
         for (int k = 1; k <= orders; k++) {
-            lines.add(new HumLine(k, k * nominal, 0, 0, Measured.refused(unit, reason)));
+            lines.add(new HumLine(k, k * nominal, NoisyPower.ZERO, Measured.refused(unit, reason)));
         }
         return new FittedHum(new MainsHum(nominal, Optional.empty(), lines), Optional.empty(), sampleRate);
     }
 
     private FittedHum lines() {
-        Reason hidden = Reason.of(FigureReason.LINE_HIDDEN);
-        OptionalDouble start =
-                orders == 0 ? OptionalDouble.empty() : MainsSearch.of(samples, nominal / sampleRate, orders);
-        if (start.isEmpty()) {
-            return refused(hidden);
+        if (orders == 0) {
+            return refused(Reason.of(FigureReason.LINE_HIDDEN));
         }
-        JointFit fit = JointFit.of(List.of(samples), start.getAsDouble(), orders);
-        double found = fit.cyclesPerSample() * sampleRate;
-        if (!(Math.abs(found / nominal - 1) <= WITHIN)) {
-            return refused(hidden);
+        OptionalDouble start = MainsSearch.of(samples, nominal / sampleRate, orders);
+        if (start.isPresent()) {
+            JointFit fit = JointFit.of(List.of(samples), start.getAsDouble(), orders);
+            double found = fit.cyclesPerSample() * sampleRate;
+            if (Math.abs(found / nominal - 1) <= WITHIN) {
+                double uncertainty = fit.standardUncertainty() * sampleRate;
+                return found(wave(fit), Measured.withNoise(found, Unit.HERTZ, uncertainty));
+            }
         }
-        FittedWave wave = FittedWave.of(samples, fit.channels().get(0), 0);
-        List<HumLine> lines = new ArrayList<>();
-        for (int k = 1; k <= orders; k++) {
-            lines.add(line(k, wave.harmonicPower(k), hidden));
-        }
-        Measured.Value mains = Measured.withNoise(found, Unit.HERTZ, fit.standardUncertainty() * sampleRate);
-        return new FittedHum(new MainsHum(nominal, Optional.of(mains), lines), Optional.of(wave), sampleRate);
+        FittedWave wave = wave(JointFit.at(List.of(samples), nominal / sampleRate, orders));
+        return new FittedHum(new MainsHum(nominal, Optional.empty(), lines(wave, false)), Optional.empty(), sampleRate);
     }
 
-    /** A line of peak amplitude A has the mean square A² / 2. */
-    private HumLine line(int order, NoisyPower square, Reason hidden) {
-        double amplitude = square.amplitude();
+    private FittedWave wave(JointFit fit) {
+        return FittedWave.of(samples, fit.channels().get(0), 0);
+    }
+
+    private FittedHum found(FittedWave wave, Measured.Value mains) {
+        return new FittedHum(
+                new MainsHum(nominal, Optional.of(mains), lines(wave, true)), Optional.of(wave), sampleRate);
+    }
+
+    private List<HumLine> lines(FittedWave wave, boolean found) {
+        List<HumLine> lines = new ArrayList<>();
+        for (int k = 1; k <= orders; k++) {
+            NoisyPower square = wave.harmonicPower(k);
+            lines.add(new HumLine(k, k * nominal, square, level(square, found)));
+        }
+        return lines;
+    }
+
+    /** A line of peak amplitude a has the rms a / root 2; among lines none of which stands out, one that seems to is chance. */
+    private Measured level(NoisyPower square, boolean found) {
         double uncertainty = square.expandedAmplitude() / 2;
-        Measured level = amplitude > STANDS_OUT * uncertainty
-                ? Measured.withNoise(amplitude / Math.sqrt(2), unit, uncertainty / Math.sqrt(2))
-                : Measured.refused(unit, hidden);
-        return new HumLine(order, order * nominal, square.power() / 2, square.variance() / 4, level);
+        return found && square.amplitude() > STANDS_OUT * uncertainty
+                ? Measured.withNoise(square.amplitude() / Math.sqrt(2), unit, uncertainty / Math.sqrt(2))
+                : Measured.refused(unit, Reason.of(FigureReason.LINE_HIDDEN));
     }
 }

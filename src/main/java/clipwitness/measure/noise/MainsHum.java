@@ -28,7 +28,7 @@ public record MainsHum(double nominal, Optional<Measured.Value> mains, List<HumL
     public double power() {
         return lines.stream()
                 .filter(HumLine::stands)
-                .mapToDouble(HumLine::power)
+                .mapToDouble(l -> l.square().power() / 2)
                 .sum();
     }
 }

@@ -138,7 +138,7 @@ public final class NoiseMeasurement {
                 hum.nominal(),
                 hum.mains(),
                 hum.lines().stream()
-                        .map(l -> new HumLine(l.order(), l.frequency(), l.power(), l.variance(), absolute(l.level())))
+                        .map(l -> l.with(absolute(l.level())))
                         .toList());
     }
 

@@ -49,7 +49,7 @@ public record NoiseResult(
     }
 
     /** The same result with one set of lines left, that of the job's mains. */
-    public NoiseResult withHum(MainsHum chosen, List<Doubt> others) {
-        return new NoiseResult(band, spectrum, values, List.of(chosen), floor, range, lasts, others);
+    public NoiseResult withHum(MainsHum chosen) {
+        return new NoiseResult(band, spectrum, values, List.of(chosen), floor, range, lasts, doubts);
     }
 }

@@ -13,6 +13,7 @@ import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
@@ -20,6 +21,9 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.noise.HumLine;
+import clipwitness.measure.noise.NoiseFigure;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -88,6 +92,27 @@ public final class ResultsCsv {
             comparison(c);
         }
         devices(results.devices());
+        for (StateNoise n : results.noise()) {
+            noise(n);
+        }
+    }
+
+    private void noise(StateNoise n) throws IOException {
+        Subject subject = new Subject("noise", n.state(), "", "", n.condition());
+        for (Map.Entry<NoiseFigure, Measured> e : n.values().entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Map.Entry<NoiseFigure, Measured> e : n.atInput().entrySet()) {
+            row(subject, NoiseJson.atInput(e.getKey()), "", e.getValue());
+        }
+        for (HumLine line : n.hum()) {
+            Condition at = new Condition(
+                    n.condition().gainPercent(),
+                    OptionalDouble.of(line.frequency()),
+                    n.condition().level(),
+                    n.condition().setting());
+            row(new Subject("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
+        }
     }
 
     private void devices(Devices devices) throws IOException {
@@ -180,7 +205,7 @@ public final class ResultsCsv {
     private void item(Subject subject, Item i) throws IOException {
         row(
                 subject,
-                i.quantity().key(),
+                i.quantity() == ItemQuantity.NOISE_A_WEIGHTED ? "noise aWeighted" : i.quantity().key(),
                 "",
                 plain(i.change().value()),
                 i.change().unit().symbol(),

@@ -55,7 +55,8 @@ public final class ResultsJson {
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
-            for (String later : new String[] {"noise", "response", "rails"}) {
+            new NoiseJson(json).write(results.noise());
+            for (String later : new String[] {"response", "rails"}) {
                 json.array(later, () -> {});
             }
             new FindingsJson(json).write(results);
@@ -175,7 +176,7 @@ public final class ResultsJson {
         json.text("intent", c.intent().code());
         json.text("verdict", c.verdict().code());
         json.reason(c.reason());
-        json.texts("judged", c.judged().stream().map(q -> q.key()).toList());
+        json.texts("judged", c.judged().stream().map(q -> q.key()).distinct().toList());
         json.array("notExamined", () -> each(c.notExamined(), this::notExamined));
         json.array("items", () -> each(c.items(), this::item));
         json.array("levelMatched", () -> each(c.levelMatched(), this::levelMatched));
@@ -195,6 +196,9 @@ public final class ResultsJson {
 
     private void item(Item i) throws IOException {
         json.text("quantity", i.quantity().key());
+        if (NoiseJson.figure(i).isPresent()) {
+            json.text("figure", NoiseJson.figure(i).get().key());
+        }
         json.condition(i.condition());
         json.measured("change", i.change());
         json.number("limit", i.limit());

@@ -134,7 +134,7 @@ public final class JobWording {
 
     /** Name of a quantity inside a sentence. */
     public String quantity(ItemQuantity quantity) {
-        return words.say("quantity." + quantity.key());
+        return words.say("quantity." + quantity.wordKey());
     }
 
     /** The unit of a quantity's change. */

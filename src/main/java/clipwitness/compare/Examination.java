@@ -14,11 +14,13 @@ import clipwitness.compare.noise.MainsChoice;
 import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.noise.NoiseItems;
 import clipwitness.compare.noise.StateNoises;
+import clipwitness.compare.rail.RailItems;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.Job;
 import clipwitness.job.State;
+import clipwitness.measure.WaveformResult;
 import java.util.List;
 
 /** From measured captures to everything that is decided about a job. */
@@ -53,7 +55,7 @@ public final class Examination {
                                 .map(c -> whole(c, catalogue, repeatability))
                                 .toList(),
                 new GainSeries(catalogue, repeatability, job.sheet().stimulus().level()).of(states),
-                new Comparer(job, catalogue, repeatability, List.of(noiseItems)).all(),
+                new Comparer(job, catalogue, repeatability, List.of(noiseItems), new RailItems(job.sheet())).all(),
                 devices,
                 new StateNoises(noise, catalogue, repeatability).all(),
                 Hints.of(new Evidence(job, catalogue, repeatability, devices)));
@@ -68,7 +70,11 @@ public final class Examination {
                 .at(capture.row().state().orElseThrow(), capture.row().condition())
                 .orElseThrow()
                 .only(capture);
+        WaveformResult waveform =
+                repeatability.applied(setting, capture.waveform().get());
         return capture.withWaveform(
-                repeatability.applied(setting, capture.waveform().get()));
+                capture.hasVolts()
+                        ? waveform
+                        : waveform.withValues((q, measured) -> WaveformResult.withoutVolts(measured)));
     }
 }

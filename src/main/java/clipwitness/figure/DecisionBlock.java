@@ -77,7 +77,7 @@ final class DecisionBlock {
         return context.say(
                 "figure.decisions.heading",
                 "quantity",
-                Sentences.capital(context.say("quantity.short." + quantity.wordKey())),
+                Sentences.capital(context.say("quantity.short." + quantity.key())),
                 "limit",
                 limit.isPresent() ? limitWords(limit.getAsDouble()) : "");
     }
@@ -104,7 +104,7 @@ final class DecisionBlock {
     }
 
     private String name(Item item) {
-        return context.conditions().of(item.condition(), context.main());
+        return context.place(item);
     }
 
     private Axis axis() {

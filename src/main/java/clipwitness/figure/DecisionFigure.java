@@ -76,8 +76,8 @@ final class DecisionFigure implements Figure {
     }
 
     private String name(Item item) {
-        String at = context.conditions().of(item.condition(), context.main());
-        String quantity = context.say("quantity.short." + item.quantity().wordKey());
+        String at = context.place(item);
+        String quantity = context.say("quantity.short." + item.quantity().key());
         return context.say("figure.value.at", "value", quantity, "condition", at);
     }
 

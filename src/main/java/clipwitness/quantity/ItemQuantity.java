@@ -1,6 +1,5 @@
 package clipwitness.quantity;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /** What an item of a comparison is about; {@link #key()} is the name in the results. */
@@ -19,8 +18,6 @@ public enum ItemQuantity {
     NULL_DEPTH(LimitQuantity.NULL_DEPTH),
     /** Change of noise. */
     NOISE(LimitQuantity.NOISE),
-    /** Change of noise weighted as the ear hears; in the results an item of noise, too. */
-    NOISE_A_WEIGHTED(LimitQuantity.NOISE),
     /** Change of hum. */
     HUM(LimitQuantity.HUM),
     /** Change of response. */
@@ -49,11 +46,6 @@ public enum ItemQuantity {
     /** Name in the results. */
     public String key() {
         return key;
-    }
-
-    /** End of the names of its lines in the words. */
-    public String wordKey() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Unit of the change. */

@@ -31,9 +31,10 @@ final class InputGain {
 
     /** The gain, dB, with how well the gain control is set again. */
     Optional<Measured.Value> of(String state, Condition noise) {
-        return wave(state, noise).flatMap(s -> repeatability
-                .figure(s, WaveformQuantity.SMALL_SIGNAL_GAIN)
-                .asValue());
+        return wave(state, noise)
+                .flatMap(s -> repeatability
+                        .figure(s, WaveformQuantity.SMALL_SIGNAL_GAIN)
+                        .asValue());
     }
 
     /** What setting the gain control again does to the noise, dB. */

@@ -60,6 +60,11 @@ public record NoiseAtCondition(String state, String label, Condition condition, 
         return (int) replicates.stream().mapToInt(r -> r.row().run()).distinct().count();
     }
 
+    /** Whether the export, or the captures table, says what its values are worth in volts. */
+    boolean hasVolts() {
+        return replicates.stream().allMatch(CaptureResult::hasVolts);
+    }
+
     /** Band that all captures have in common; empty where all are refused. */
     public Optional<Band> band() {
         return results().stream().flatMap(n -> n.band().stream()).reduce(Band::and);
@@ -72,12 +77,14 @@ public record NoiseAtCondition(String state, String label, Condition condition, 
 
     /** A figure as captured, V, averaged over the replicates that have it. */
     public Measured figure(NoiseFigure figure) {
-        return Replicates.mean(results().stream().map(n -> n.values().get(figure)).toList());
+        return Replicates.mean(
+                results().stream().map(n -> n.values().get(figure)).toList());
     }
 
     /** A figure over a band as a level over 1 V, dB, averaged likewise; the instrument's vertical accuracy left out. */
     Measured level(NoiseFigure figure, Band band) {
-        return Replicates.mean(results().stream().map(n -> level(n, figure, band)).toList());
+        return Replicates.mean(
+                results().stream().map(n -> level(n, figure, band)).toList());
     }
 
     private static Measured level(NoiseResult noise, NoiseFigure figure, Band band) {
@@ -150,7 +157,9 @@ public record NoiseAtCondition(String state, String label, Condition condition, 
                 .anyMatch(l -> l.stands() || l.square().largestNoise() > 0);
         return looked
                 ? Optional.empty()
-                : lines().lines().stream().flatMap(l -> l.level().reason().stream()).findFirst();
+                : lines().lines().stream()
+                        .flatMap(l -> l.level().reason().stream())
+                        .findFirst();
     }
 
     /** Whether both settings have the same export. */

@@ -58,18 +58,14 @@ public final class NoiseCatalogue {
 
     /** The setting of a state under a condition. */
     public Optional<NoiseAtCondition> at(String state, Condition condition) {
-        return of(state).stream()
-                .filter(s -> s.condition().equals(condition))
-                .findFirst();
+        return of(state).stream().filter(s -> s.condition().equals(condition)).findFirst();
     }
 
     /** The settings of two states that were captured under one condition and from different exports, as the first has them. */
     public List<NoisePair> pairs(String from, String to) {
         return of(from).stream()
-                .flatMap(a -> at(to, a.condition())
-                        .filter(b -> !a.sharesExport(b))
-                        .map(b -> new NoisePair(a, b))
-                        .stream())
+                .flatMap(a ->
+                        at(to, a.condition()).filter(b -> !a.sharesExport(b)).map(b -> new NoisePair(a, b)).stream())
                 .toList();
     }
 }

@@ -39,7 +39,8 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
 
     /** The same, both referred to the input; empty where a gain is not known. */
     static Optional<NoiseChange> atInput(NoisePair pair, NoiseFigure figure, InputGain gain) {
-        Optional<Measured.Value> before = gain.of(pair.from().state(), pair.from().condition());
+        Optional<Measured.Value> before =
+                gain.of(pair.from().state(), pair.from().condition());
         Optional<Measured.Value> after = gain.of(pair.to().state(), pair.to().condition());
         NoiseChange atOutput = of(pair, figure, gain);
         Optional<Measured.Value> change = atOutput.value.asValue();
@@ -51,7 +52,8 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
         parts.addAll(after.get().without(Source.VERTICAL_ACCURACY).budget());
         StateAtCondition from =
                 gain.wave(pair.from().state(), pair.from().condition()).orElseThrow();
-        StateAtCondition to = gain.wave(pair.to().state(), pair.to().condition()).orElseThrow();
+        StateAtCondition to =
+                gain.wave(pair.to().state(), pair.to().condition()).orElseThrow();
         RangeChange.ofLevel(from, to).ifPresent(parts::add);
         return Optional.of(new NoiseChange(
                 new Measured.Value(
@@ -89,8 +91,7 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
         all.addAll(second);
         range(pair).ifPresent(all::add);
         return new NoiseChange(
-                new Measured.Value(
-                        to.number() - from.number(), Unit.DECIBEL, Budget.bySource(all), to.isUpperBound()),
+                new Measured.Value(to.number() - from.number(), Unit.DECIBEL, Budget.bySource(all), to.isUpperBound()),
                 Change.shares(first, second));
     }
 
@@ -104,12 +105,10 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
     private static Optional<Contribution> range(NoisePair pair) {
         boolean same = !pair.from().range().differsFrom(pair.to().range())
                 && instrument(pair.from()).equals(instrument(pair.to()));
-        double relative =
-                Math.hypot(pair.from().verticalAccuracy(), pair.to().verticalAccuracy());
+        double relative = Math.hypot(pair.from().verticalAccuracy(), pair.to().verticalAccuracy());
         return same || relative == 0
                 ? Optional.empty()
-                : Optional.of(
-                        new Contribution(Source.VERTICAL_ACCURACY, Decibels.PER_RELATIVE_AMPLITUDE * relative));
+                : Optional.of(new Contribution(Source.VERTICAL_ACCURACY, Decibels.PER_RELATIVE_AMPLITUDE * relative));
     }
 
     private static Optional<String> instrument(NoiseAtCondition setting) {

@@ -8,6 +8,7 @@ import clipwitness.compare.judge.Ruling;
 import clipwitness.compare.judge.Tolerance;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.job.Job;
 import clipwitness.measure.noise.NoiseFigure;
 import clipwitness.quantity.ItemQuantity;
@@ -16,6 +17,7 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.ComparisonReason;
 import clipwitness.reason.FrameReason;
 import clipwitness.reason.Reason;
+import clipwitness.reason.Remark;
 import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,9 +31,9 @@ import java.util.stream.Stream;
  * their inputs; its hum is judged all the same.
  */
 public final class NoiseItems implements ItemSource {
-    private static final Map<NoiseFigure, ItemQuantity> QUANTITIES = Map.of(
-            NoiseFigure.RMS, ItemQuantity.NOISE,
-            NoiseFigure.A_WEIGHTED, ItemQuantity.NOISE_A_WEIGHTED);
+    private static final Map<NoiseFigure, ItemSubject> SUBJECTS = Map.of(
+            NoiseFigure.RMS, subject(NoiseFigure.RMS, Word.NOISE_RMS),
+            NoiseFigure.A_WEIGHTED, subject(NoiseFigure.A_WEIGHTED, Word.NOISE_A_WEIGHTED));
 
     private final Job job;
     private final NoiseCatalogue catalogue;
@@ -48,6 +50,10 @@ public final class NoiseItems implements ItemSource {
         this.gain = new InputGain(waves, repeatability);
     }
 
+    private static ItemSubject subject(NoiseFigure figure, Word word) {
+        return new ItemSubject(figure.key(), Remark.of(word), ItemSubject.Against.BEFORE);
+    }
+
     @Override
     public List<Item> of(String from, String to, Intent intent) {
         List<Item> items = new ArrayList<>();
@@ -56,20 +62,19 @@ public final class NoiseItems implements ItemSource {
                 items.add(ofFigure(pair, figure, intent));
             }
             if (!pair.lines().isEmpty()) {
-                items.add(item(
-                        pair, ItemQuantity.HUM, NoiseChange.ofHum(pair, gain), intent != Intent.DESCRIBED));
+                items.add(item(pair, ItemQuantity.HUM, NoiseChange.ofHum(pair, gain), intent != Intent.DESCRIBED));
             }
         }
         return items;
     }
 
     private Item ofFigure(NoisePair pair, NoiseFigure figure, Intent intent) {
-        ItemQuantity quantity = QUANTITIES.get(figure);
         Optional<NoiseChange> atInput =
                 intent == Intent.CHANGED ? NoiseChange.atInput(pair, figure, gain) : Optional.empty();
-        return atInput.map(change -> item(pair, quantity, change, true))
+        return atInput.map(change -> item(pair, ItemQuantity.NOISE, change, true))
                 .orElseGet(() ->
-                        item(pair, quantity, NoiseChange.of(pair, figure, gain), intent == Intent.UNCHANGED));
+                        item(pair, ItemQuantity.NOISE, NoiseChange.of(pair, figure, gain), intent == Intent.UNCHANGED))
+                .about(SUBJECTS.get(figure));
     }
 
     private Item item(NoisePair pair, ItemQuantity quantity, NoiseChange change, boolean judge) {
@@ -93,20 +98,17 @@ public final class NoiseItems implements ItemSource {
     @Override
     public Optional<Reason> whyNot(ItemQuantity quantity, String from, String to) {
         return switch (quantity) {
-            case NOISE, NOISE_A_WEIGHTED -> Optional.of(noCaptures(from, to));
-            case HUM ->
-                Optional.of(catalogue.pairs(from, to).isEmpty() ? noCaptures(from, to) : noHum(from, to));
+            case NOISE -> Optional.of(noCaptures(from, to));
+            case HUM -> Optional.of(catalogue.pairs(from, to).isEmpty() ? noCaptures(from, to) : noHum(from, to));
             default -> Optional.empty();
         };
     }
 
     private Reason noCaptures(String from, String to) {
-        Optional<String> without = Stream.of(from, to)
-                .filter(s -> catalogue.of(s).isEmpty())
-                .findFirst();
+        Optional<String> without =
+                Stream.of(from, to).filter(s -> catalogue.of(s).isEmpty()).findFirst();
         if (without.isPresent()) {
-            return Reason.of(
-                    ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(Word.NOISE), label(without.get()));
+            return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(Word.NOISE), label(without.get()));
         }
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a -> catalogue.at(to, a.condition()).isPresent());

@@ -5,6 +5,7 @@ import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.result.StateNoise;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformResult;
 import clipwitness.measure.noise.NoiseFigure;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
@@ -36,7 +37,8 @@ public final class StateNoises {
         Map<NoiseFigure, Measured> values = new EnumMap<>(NoiseFigure.class);
         Map<NoiseFigure, Measured> atInput = new EnumMap<>(NoiseFigure.class);
         for (NoiseFigure f : NoiseFigure.values()) {
-            values.put(f, withControl(setting.figure(f), gain.control(setting)));
+            Measured figure = inVolts(setting, setting.figure(f));
+            values.put(f, withControl(figure, gain.control(setting)));
             atInput.put(f, atInput(setting, values.get(f)));
         }
         return new StateNoise(
@@ -46,10 +48,16 @@ public final class StateNoises {
                 setting.first().spectrum(),
                 values,
                 atInput,
-                setting.hum(),
+                setting.hum().stream()
+                        .map(l -> l.with(inVolts(setting, l.level())))
+                        .toList(),
                 setting.lines().nominal(),
                 setting.lines().mains(),
-                setting.first().floor());
+                setting.hasVolts() ? setting.first().floor() : OptionalDouble.empty());
+    }
+
+    private static Measured inVolts(NoiseAtCondition setting, Measured figure) {
+        return setting.hasVolts() ? figure : WaveformResult.withoutVolts(figure);
     }
 
     /** A figure with how well the gain control is set again. */
@@ -79,7 +87,6 @@ public final class StateNoises {
         List<Contribution> parts = new ArrayList<>();
         value.get().budget().forEach(c -> parts.add(c.times(1 / ratio)));
         parts.addAll(inVolts(g.get().budget(), number));
-        return new Measured.Value(
-                number, value.get().unit(), parts, value.get().isUpperBound());
+        return new Measured.Value(number, value.get().unit(), parts, value.get().isUpperBound());
     }
 }

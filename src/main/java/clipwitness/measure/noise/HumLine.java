@@ -20,7 +20,7 @@ public record HumLine(int order, double frequency, NoisyPower square, Measured l
     }
 
     /** The line with another level. */
-    HumLine with(Measured other) {
+    public HumLine with(Measured other) {
         return new HumLine(order, frequency, square, other);
     }
 

@@ -137,9 +137,7 @@ public final class NoiseMeasurement {
         return new MainsHum(
                 hum.nominal(),
                 hum.mains(),
-                hum.lines().stream()
-                        .map(l -> l.with(absolute(l.level())))
-                        .toList());
+                hum.lines().stream().map(l -> l.with(absolute(l.level()))).toList());
     }
 
     private Measured absolute(Measured figure) {

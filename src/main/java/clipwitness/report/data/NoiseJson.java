@@ -1,16 +1,13 @@
 package clipwitness.report.data;
 
-import clipwitness.compare.result.Item;
 import clipwitness.compare.result.StateNoise;
 import clipwitness.measure.Measured;
 import clipwitness.measure.noise.Band;
 import clipwitness.measure.noise.HumLine;
 import clipwitness.measure.noise.NoiseFigure;
-import clipwitness.quantity.ItemQuantity;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Noise and hum of the states in the results. */
@@ -21,16 +18,6 @@ final class NoiseJson {
 
     NoiseJson(JsonText json) {
         this.json = json;
-    }
-
-    /** Which figure of the noise an item is about. */
-    static Optional<NoiseFigure> figure(Item item) {
-        if (item.quantity() == ItemQuantity.NOISE) {
-            return Optional.of(NoiseFigure.RMS);
-        }
-        return item.quantity() == ItemQuantity.NOISE_A_WEIGHTED
-                ? Optional.of(NoiseFigure.A_WEIGHTED)
-                : Optional.empty();
     }
 
     /** Name of a figure referred to the input. */
@@ -63,9 +50,7 @@ final class NoiseJson {
                 json.object(() -> write(line));
             }
         });
-        json.number(
-                "mains",
-                s.mains().map(v -> OptionalDouble.of(v.number())).orElse(OptionalDouble.empty()));
+        json.number("mains", s.mains().map(v -> OptionalDouble.of(v.number())).orElse(OptionalDouble.empty()));
         json.number(
                 "mainsUncertainty",
                 s.mains().map(v -> OptionalDouble.of(v.expanded())).orElse(OptionalDouble.empty()));

@@ -1,17 +1,20 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.rail.RailJudge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
@@ -23,7 +26,6 @@ import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
 import clipwitness.measure.noise.HumLine;
 import clipwitness.measure.noise.NoiseFigure;
-import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -95,6 +97,9 @@ public final class ResultsCsv {
         for (StateNoise n : results.noise()) {
             noise(n);
         }
+        for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
+            rail(rail);
+        }
     }
 
     private void noise(StateNoise n) throws IOException {
@@ -115,18 +120,30 @@ public final class ResultsCsv {
         }
     }
 
+    private void rail(RailResult rail) throws IOException {
+        Measured.Value reading = rail.reading();
+        row(
+                new Subject("rail", rail.state(), "", "", Condition.NONE),
+                rail.name(),
+                "",
+                plain(reading.number()),
+                reading.unit().symbol(),
+                plain(reading.expanded()),
+                plain(rail.limit()) + " %",
+                rail.decision().code(),
+                clause(rail.deviation().reason()));
+    }
+
     private void devices(Devices devices) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         for (TracedDevice d : devices.traced()) {
             Subject subject = new Subject(
-                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+                    "junction", d.row().state().orElse(""), "", d.row().file(), Condition.NONE);
             for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
                 row(subject, e.getKey(), "", e.getValue());
             }
         }
         for (MatchedPair p : devices.pairing().pairs()) {
-            Subject subject = new Subject("pair", "", "", "", none);
+            Subject subject = new Subject("pair", "", "", "", Condition.NONE);
             String names = String.join(" ", p.devices());
             row(subject, names + " mismatch", "", p.mismatch());
             row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
@@ -175,9 +192,7 @@ public final class ResultsCsv {
     }
 
     private void comparison(Comparison c) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
-        Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
+        Subject whole = new Subject("comparison", c.to(), c.from(), "", Condition.NONE);
         row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
             row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));
@@ -205,7 +220,7 @@ public final class ResultsCsv {
     private void item(Subject subject, Item i) throws IOException {
         row(
                 subject,
-                i.quantity() == ItemQuantity.NOISE_A_WEIGHTED ? "noise aWeighted" : i.quantity().key(),
+                i.quantity().key(),
                 "",
                 plain(i.change().value()),
                 i.change().unit().symbol(),
@@ -216,12 +231,11 @@ public final class ResultsCsv {
     }
 
     private static String reason(Item item) {
-        return Stream.concat(
-                        bound(item.change()).stream(),
-                        Speech.ENGLISH
-                                .clause(item.change().reason())
-                                .or(() -> Speech.ENGLISH.text(item.remedy()))
-                                .stream())
+        return Stream.of(
+                        item.subject().map(ItemSubject::key),
+                        bound(item.change()),
+                        Speech.ENGLISH.clause(item.change().reason()).or(() -> Speech.ENGLISH.text(item.remedy())))
+                .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
     }
 
@@ -258,23 +272,24 @@ public final class ResultsCsv {
             String reason)
             throws IOException {
         Condition c = subject.condition;
-        out.printRecord(
-                subject.section,
-                subject.state,
-                subject.against,
-                subject.file,
-                quantity,
-                order,
-                plain(c.gainPercent()),
-                plain(c.frequency()),
-                plain(c.level()),
-                c.setting().orElse(""),
-                value,
-                unit,
-                uncertainty,
-                limit,
-                decision,
-                reason);
+        out.printRecord(Stream.of(
+                        subject.section,
+                        subject.state,
+                        subject.against,
+                        subject.file,
+                        quantity,
+                        order,
+                        plain(c.gainPercent()),
+                        plain(c.frequency()),
+                        plain(c.level()),
+                        c.setting().orElse(""),
+                        value,
+                        unit,
+                        uncertainty,
+                        limit,
+                        decision,
+                        reason)
+                .map(SpreadsheetCell::harmless));
     }
 
     private static String plain(double value) {

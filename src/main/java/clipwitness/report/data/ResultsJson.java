@@ -6,6 +6,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
@@ -56,9 +57,10 @@ public final class ResultsJson {
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
             new NoiseJson(json).write(results.noise());
-            for (String later : new String[] {"response", "rails"}) {
+            for (String later : new String[] {"response"}) {
                 json.array(later, () -> {});
             }
+            new RailsJson(json).write(results.job().sheet());
             new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));
         });
@@ -176,7 +178,7 @@ public final class ResultsJson {
         json.text("intent", c.intent().code());
         json.text("verdict", c.verdict().code());
         json.reason(c.reason());
-        json.texts("judged", c.judged().stream().map(q -> q.key()).distinct().toList());
+        json.texts("judged", c.judged().stream().map(q -> q.key()).toList());
         json.array("notExamined", () -> each(c.notExamined(), this::notExamined));
         json.array("items", () -> each(c.items(), this::item));
         json.array("levelMatched", () -> each(c.levelMatched(), this::levelMatched));
@@ -196,9 +198,7 @@ public final class ResultsJson {
 
     private void item(Item i) throws IOException {
         json.text("quantity", i.quantity().key());
-        if (NoiseJson.figure(i).isPresent()) {
-            json.text("figure", NoiseJson.figure(i).get().key());
-        }
+        json.text("subject", i.subject().map(ItemSubject::key));
         json.condition(i.condition());
         json.measured("change", i.change());
         json.number("limit", i.limit());

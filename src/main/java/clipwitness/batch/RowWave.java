@@ -11,12 +11,15 @@ import clipwitness.measure.VerticalAccuracy;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.measure.noise.NoiseInput;
+import clipwitness.measure.noise.NoiseMeasurement;
+import clipwitness.measure.noise.NoiseResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Measures the chosen channels of a row as a wave, with the probes of the row and the vertical accuracy of its instrument. */
+/** Measures the chosen channels of a row, as a wave or for noise, with the probes of the row and the vertical accuracy of its instrument. */
 final class RowWave {
     private final CaptureRow row;
     private final Bench bench;
@@ -36,11 +39,24 @@ final class RowWave {
      */
     WaveformResult measured(
             TimeRecord record, Channel output, Optional<Channel> input, Optional<TimeRecord> inputRecord) {
-        Optional<Reason> unfit = Stream.concat(Stream.of(record), inputRecord.stream())
-                .map(FileDoubts::unfit)
-                .flatMap(Optional::stream)
-                .findFirst();
+        Optional<Reason> unfit = unfit(Stream.concat(Stream.of(record), inputRecord.stream()));
         return VerticalAccuracy.applied(measure(record, output, input, unfit), verticalAccuracy());
+    }
+
+    /** Noise and hum of the output; refused where the doubts about its file forbid to measure it. */
+    NoiseResult noise(TimeRecord record, Channel output) {
+        NoiseInput capture = new NoiseInput(
+                wave(record, output, row.outputProbe()),
+                bench.mains(),
+                output.vertical().map(s -> s.times(row.outputProbe())),
+                verticalAccuracy());
+        return unfit(Stream.of(record))
+                .map(reason -> NoiseMeasurement.refused(capture, reason))
+                .orElseGet(() -> NoiseMeasurement.of(capture));
+    }
+
+    private static Optional<Reason> unfit(Stream<TimeRecord> records) {
+        return records.map(FileDoubts::unfit).flatMap(Optional::stream).findFirst();
     }
 
     private double verticalAccuracy() {

@@ -31,6 +31,8 @@ public enum DoubtReason implements ReasonCode {
     OVER_RANGE(DoubtCode.OVER_RANGE, "longest", "side"),
     /** Noise vanishes at the extreme. */
     OVER_RANGE_SILENT(DoubtCode.OVER_RANGE, "longest", "side"),
+    /** Samples of noise pile up on the extreme. */
+    OVER_RANGE_PILED(DoubtCode.OVER_RANGE, "samples", "side"),
     /** Few codes. */
     LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
     /** Another frequency than the sheet's. */
@@ -41,6 +43,10 @@ public enum DoubtReason implements ReasonCode {
     SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
     /** Hum of the mains. */
     SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** The record is too short for hum. */
+    TOO_SHORT_FOR_HUM(DoubtCode.TOO_SHORT_FOR_HUM, "lasts", "needed"),
+    /** The mains frequency was taken from the records. */
+    MAINS_ASSUMED(DoubtCode.MAINS_ASSUMED, "mains"),
     /** A low-pass was taken off. */
     STRAIGHTENED_LOW(DoubtCode.STRAIGHTENED, "gap", "low"),
     /** A high-pass was taken off. */

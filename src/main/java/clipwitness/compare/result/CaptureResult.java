@@ -3,6 +3,7 @@ package clipwitness.compare.result;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
+import clipwitness.measure.noise.NoiseResult;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Remark;
@@ -18,18 +19,31 @@ import java.util.Optional;
  * @param doubts   every doubt, the file's and the measuring's
  * @param waveform what was measured, for waveforms
  * @param junction what was measured, for traced devices
+ * @param noise    what was measured, for records with the input terminated
  */
 public record CaptureResult(
         CaptureRow row,
         ExportFacts export,
         List<Doubt> doubts,
         Optional<WaveformResult> waveform,
-        Optional<JunctionResult> junction) {
+        Optional<JunctionResult> junction,
+        Optional<NoiseResult> noise) {
     /** Copies what it is given. */
     public CaptureResult {
         Objects.requireNonNull(row, "row");
         Objects.requireNonNull(export, "export");
         doubts = List.copyOf(doubts);
+        Objects.requireNonNull(noise, "noise");
+    }
+
+    /** A capture that is no record of noise. */
+    public CaptureResult(
+            CaptureRow row,
+            ExportFacts export,
+            List<Doubt> doubts,
+            Optional<WaveformResult> waveform,
+            Optional<JunctionResult> junction) {
+        this(row, export, doubts, waveform, junction, Optional.empty());
     }
 
     /** Whether another capture is one channel of the same bytes. */
@@ -44,18 +58,23 @@ public record CaptureResult(
 
     /** The same capture with other figures. */
     public CaptureResult withWaveform(WaveformResult other) {
-        return new CaptureResult(row, export, doubts, Optional.of(other), junction);
+        return new CaptureResult(row, export, doubts, Optional.of(other), junction, noise);
+    }
+
+    /** The same capture with another result of its noise. */
+    public CaptureResult withNoise(NoiseResult other) {
+        return new CaptureResult(row, export, doubts, waveform, junction, Optional.of(other));
     }
 
     /** The same capture with one more sentence on how it was read, if there is one. */
     public CaptureResult withEvidence(Optional<Remark> more) {
         return more.isEmpty()
                 ? this
-                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction);
+                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction, noise);
     }
 
     /** The same capture with other doubts. */
     public CaptureResult withDoubts(List<Doubt> others) {
-        return new CaptureResult(row, export, others, waveform, junction);
+        return new CaptureResult(row, export, others, waveform, junction, noise);
     }
 }

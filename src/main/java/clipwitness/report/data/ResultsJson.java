@@ -56,7 +56,8 @@ public final class ResultsJson {
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
-            for (String later : new String[] {"noise", "response"}) {
+            new NoiseJson(json).write(results.noise());
+            for (String later : new String[] {"response"}) {
                 json.array(later, () -> {});
             }
             new RailsJson(json).write(results.job().sheet());

@@ -17,6 +17,7 @@ import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.noise.NoiseResult;
+import clipwitness.measure.response.ResponseResult;
 import clipwitness.reading.Progress;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
@@ -73,12 +74,16 @@ final class CaptureLoader {
                 : Optional.empty();
         Optional<NoiseResult> noise =
                 row.kind() == CaptureKind.NOISE ? Optional.of(wave.noise(record, choice.output())) : Optional.empty();
+        Optional<ResponseResult> response = row.kind() == CaptureKind.RESPONSE
+                ? Optional.of(wave.response(record, choice.output(), input, inputRecord))
+                : Optional.empty();
         List<Doubt> ofMeasuring = waveform.map(WaveformResult::doubts)
                 .or(() -> noise.map(NoiseResult::doubts))
+                .or(() -> response.map(ResponseResult::doubts))
                 .orElse(List.of());
         ExportFacts facts = facts(files, record, choice.output(), input, inputRecord);
         List<Doubt> doubts = doubts(row, record, inputRecord, ofMeasuring);
-        return new CaptureResult(row, facts, doubts, waveform, Optional.empty(), noise);
+        return new CaptureResult(row, facts, doubts, waveform, Optional.empty(), noise, response);
     }
 
     private static List<Doubt> doubts(

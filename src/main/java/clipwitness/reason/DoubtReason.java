@@ -93,6 +93,18 @@ public enum DoubtReason implements ReasonCode {
     NOT_COMPARABLE_TEMPERATURE(DoubtCode.NOT_COMPARABLE, "kelvin", "state"),
     /** Another coupling or acquisition. */
     NOT_COMPARABLE_INSTRUMENT(DoubtCode.NOT_COMPARABLE, "what", "here", "there", "state"),
+    /** A response needs its input. */
+    NOT_COMPARABLE_RESPONSE_INPUT(DoubtCode.NOT_COMPARABLE),
+    /** Gaps in a sweep. */
+    NOT_COMPARABLE_RESPONSE_GAPS(DoubtCode.NOT_COMPARABLE),
+    /** A sweep that shows nothing. */
+    NOT_COMPARABLE_RESPONSE_NONE(DoubtCode.NOT_COMPARABLE),
+    /** A steady sine that was clipped. */
+    RESPONSE_CLIPPED(DoubtCode.NOT_COMPARABLE, "thd"),
+    /** A sweep whose output holds more than the input explains. */
+    RESPONSE_NOT_LINEAR(DoubtCode.NOT_COMPARABLE, "share"),
+    /** A sweep that is stronger than the onset of clipping. */
+    RESPONSE_BEYOND_ONSET(DoubtCode.NOT_COMPARABLE, "peak", "onset"),
     /** The input differs between two captures. */
     STIMULUS_CHANGED(DoubtCode.STIMULUS_CHANGED, "decibels", "direction", "state"),
     /** The input differs from the sheet. */

@@ -18,6 +18,7 @@ import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.StateResponse;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -26,6 +27,7 @@ import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
 import clipwitness.measure.noise.HumLine;
 import clipwitness.measure.noise.NoiseFigure;
+import clipwitness.measure.response.ResponsePoint;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -97,9 +99,25 @@ public final class ResultsCsv {
         for (StateNoise n : results.noise()) {
             noise(n);
         }
+        for (StateResponse r : results.responses()) {
+            response(r);
+        }
         for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
             rail(rail);
         }
+    }
+
+    private void response(StateResponse r) throws IOException {
+        Condition c = r.condition();
+        for (ResponsePoint p : r.curve().points()) {
+            Condition at = new Condition(c.gainPercent(), OptionalDouble.of(p.frequency()), c.level(), c.setting());
+            Subject subject = new Subject("response", r.state(), "", "", at);
+            row(subject, "gain", "", p.gain());
+            row(subject, "phase", "", p.phase());
+        }
+        Subject whole = new Subject("response", r.state(), "", "", c);
+        row(whole, "lowerCorner", "", r.curve().lowerCorner());
+        row(whole, "upperCorner", "", r.curve().upperCorner());
     }
 
     private void noise(StateNoise n) throws IOException {

@@ -57,9 +57,7 @@ public final class ResultsJson {
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
             new NoiseJson(json).write(results.noise());
-            for (String later : new String[] {"response"}) {
-                json.array(later, () -> {});
-            }
+            new ResponseJson(json).write(results.responses());
             new RailsJson(json).write(results.job().sheet());
             new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));

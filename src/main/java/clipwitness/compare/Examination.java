@@ -58,7 +58,7 @@ public final class Examination {
                 new Comparer(job, catalogue, repeatability, List.of(noiseItems), new RailItems(job.sheet())).all(),
                 devices,
                 new StateNoises(noise, catalogue, repeatability).all(),
-                Hints.of(new Evidence(job, catalogue, repeatability, devices)));
+                Hints.of(new Evidence(job, catalogue, repeatability, devices, noise)));
     }
 
     /** A capture whose figures carry how well the controls are set again. */

@@ -70,7 +70,7 @@ public final class Examination {
                 devices,
                 new StateNoises(noise, catalogue, repeatability).all(),
                 responses.results(),
-                Hints.of(new Evidence(job, catalogue, repeatability, devices)));
+                Hints.of(new Evidence(job, catalogue, repeatability, devices, noise)));
     }
 
     /** A capture whose figures carry how well the controls are set again. */

@@ -52,7 +52,7 @@ public final class MainsChoice {
         doubts.add(Doubt.of(
                 Severity.NOTE,
                 DoubtReason.MAINS_ASSUMED,
-                Argument.prefixed(loudest.get().nominal(), Unit.HERTZ, 2)));
+                Argument.plain(loudest.get().nominal(), Unit.HERTZ, 4)));
         return one.withDoubts(doubts);
     }
 }

@@ -8,6 +8,8 @@ public enum ResponseReason implements ReasonCode {
     NO_STIMULUS,
     /** The input does not explain the output. */
     LOW_COHERENCE("coherence"),
+    /** The gain is too uncertain to say anything. */
+    HIDDEN,
     /** A response needs both channels. */
     NO_INPUT_FOR_RESPONSE,
     /** The curve does not fall to half of its power. */

@@ -23,7 +23,7 @@ final class DiodeRenewal {
     private static final double REPEATS = 2;
 
     private static final int POINTS = 48_000;
-    private static final double RESPONSE_RMS = 1.2e-3;
+    private static final double RESPONSE_RMS = 1e-3;
 
     private static final Effect RECEIVED = effect(new Junction(3.1e-9, 1.77, 0.6, BENCH_CELSIUS), 7_000);
     private static final Effect RENEWED = effect(new Junction(3.15e-9, 1.77, 0.6, BENCH_CELSIUS), 4_500);
@@ -44,12 +44,12 @@ final class DiodeRenewal {
     static JobFiles folder() {
         JobFiles folder = new JobFiles();
         AudioInterface recorder = new AudioInterface(48_000, 3.2, 12e-6);
-        Map.of("received", RECEIVED).forEach((state, effect) -> state(folder, recorder, state, effect, 0));
-        Map.of("original", RENEWED).forEach((state, effect) -> state(folder, recorder, state, effect, 40e-6));
+        state(folder, recorder, "received", RECEIVED);
+        state(folder, recorder, "original", RENEWED);
         return folder;
     }
 
-    private static void state(JobFiles folder, AudioInterface recorder, String state, Effect effect, double ripple) {
+    private static void state(JobFiles folder, AudioInterface recorder, String state, Effect effect) {
         for (int gain : new int[] {25, 50, 100}) {
             String file = "recordings/%s-%03d.wav".formatted(state, gain);
             Random random = new Random(file.hashCode());
@@ -70,11 +70,11 @@ final class DiodeRenewal {
                 folder,
                 recorder,
                 new Random(response.hashCode()),
-                row(response, state, "response", 25),
+                row(response, state, "response", 100),
                 1 / REPEATS,
                 noise,
-                effect.outputFor(noise, 0.25));
-        quiet(folder, recorder, state, ripple);
+                effect.outputFor(noise, 1));
+        quiet(folder, recorder, state);
     }
 
     private static Cycle noise(Random random) {
@@ -96,10 +96,10 @@ final class DiodeRenewal {
         folder.add(row, recorder.record(random, seconds, channels));
     }
 
-    private static void quiet(JobFiles folder, AudioInterface recorder, String state, double ripple) {
+    private static void quiet(JobFiles folder, AudioInterface recorder, String state) {
         String file = "recordings/%s-quiet.wav".formatted(state);
         Random random = new Random(file.hashCode());
-        DoubleUnaryOperator hiss = new NoiseFloor(300e-6, 60e-6 + ripple, 25e-6).voltage(random);
+        DoubleUnaryOperator hiss = new NoiseFloor(300e-6, 60e-6, 25e-6).voltage(random);
         folder.add(row(file, state, "noise", 100), recorder.record(random, 1 / REPEATS, List.of(t -> 0, hiss)));
     }
 

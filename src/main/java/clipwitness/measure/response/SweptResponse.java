@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
 
 /**
  * Response from one record of a sweep or of noise: twelve points an octave about 1 kHz, each from the bins within a twenty-fourth of an octave on either
- * side of it, or the thirteen nearest where that is more. A point with a coherence under 0.9, or where the input holds nothing, is refused. The estimate
+ * side of it, or the thirteen nearest where that is more. A point with a coherence under 0.9, with an uncertainty above 3 dB, or where the input holds nothing, is refused. The estimate
  * is that of least squares in the output (H1): noise in the input makes it too low by the noise's share of the input's power.
  */
 public final class SweptResponse {
@@ -34,6 +34,9 @@ public final class SweptResponse {
 
     /** An input so much weaker than at its strongest, in power a bin, is no stimulus but its noise or the edge of a sweep: 60 dB. */
     private static final double LEAST_INPUT = 1e-6;
+
+    /** An expanded uncertainty, dB, above which a gain says nothing: half or twice the power. */
+    private static final double MOST_UNCERTAINTY = 3;
 
     /** Bins wider than this, an octave in all, no longer show a frequency. */
     private static final double WIDEST = 2;
@@ -106,6 +109,9 @@ public final class SweptResponse {
         }
         double relative = local.uncertainty() / local.magnitude();
         Contribution gain = new Contribution(Source.NOISE, Decibels.PER_RELATIVE_AMPLITUDE * relative, local.freedom());
+        if (gain.standardUncertainty() * Measured.COVERAGE_FACTOR > MOST_UNCERTAINTY) {
+            return refused(frequency, OptionalDouble.of(coherence), Reason.of(ResponseReason.HIDDEN));
+        }
         Contribution phase = new Contribution(Source.NOISE, Math.toDegrees(relative), local.freedom());
         return new ResponsePoint(
                 frequency,

@@ -45,6 +45,7 @@ public final class ReportModels {
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
+                new MarksBuilder(wording).of(results),
                 new FindingText(wording).firstPage(Findings.of(results)),
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),

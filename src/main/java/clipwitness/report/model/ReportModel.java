@@ -11,6 +11,7 @@ import java.util.Map;
  *
  * @param identity    what the report is and about what
  * @param verdicts    a verdict for each comparison
+ * @param marks       four marks: sound, noise, treble, rails
  * @param findings    three to five plain findings
  * @param hints       figures that look like a known fault
  * @param notExamined what no comparison could look at
@@ -32,6 +33,7 @@ import java.util.Map;
 public record ReportModel(
         IdentityPart identity,
         List<Verdict> verdicts,
+        List<ShownMark> marks,
         List<String> findings,
         List<Fact> hints,
         List<String> notExamined,
@@ -52,6 +54,7 @@ public record ReportModel(
     /** Copies what it is given. */
     public ReportModel {
         verdicts = List.copyOf(verdicts);
+        marks = List.copyOf(marks);
         findings = List.copyOf(findings);
         hints = List.copyOf(hints);
         notExamined = List.copyOf(notExamined);

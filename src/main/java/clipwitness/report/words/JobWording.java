@@ -186,6 +186,14 @@ public final class JobWording {
         return String.join(", ", parts);
     }
 
+    /** What an item is about and where, as short as can be: {@code level}, {@code supply}, {@code 8 kHz}. */
+    public String told(Item item) {
+        return subject(item)
+                .filter(s -> item.quantity() == ItemQuantity.RAIL)
+                .or(() -> frequency(item))
+                .orElseGet(() -> say("quantity.short." + item.quantity().key()));
+    }
+
     /** Where a sentence says an item to be: {@code 8 kHz and full gain}; empty in a job that has but one such place. */
     String named(Item item) {
         if (item.condition().equals(Condition.NONE)) {

@@ -19,6 +19,7 @@ import java.util.Map;
  * @param photos      photos
  * @param bench       where and with what was measured
  * @param rails       meter readings, in several tables where there are many states
+ * @param noise       noise and hum, a table for each condition
  * @param devices     the traced devices
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
@@ -39,6 +40,7 @@ public record ReportModel(
         List<ShownPhoto> photos,
         BenchPart bench,
         List<Table> rails,
+        List<Table> noise,
         DevicesPart devices,
         List<ListedDoubt> doubts,
         ConformityPart conformity,
@@ -56,6 +58,7 @@ public record ReportModel(
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         photos = List.copyOf(photos);
         rails = List.copyOf(rails);
+        noise = List.copyOf(noise);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);
         series = List.copyOf(series);

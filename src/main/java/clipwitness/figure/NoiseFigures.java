@@ -13,6 +13,7 @@ import clipwitness.figure.chart.NamedPlaces;
 import clipwitness.figure.chart.Panel;
 import clipwitness.figure.chart.PanelFigure;
 import clipwitness.figure.chart.PanelGrid;
+import clipwitness.figure.chart.Scale;
 import clipwitness.measure.Measured;
 import clipwitness.measure.noise.Band;
 import clipwitness.measure.noise.HumLine;
@@ -34,7 +35,10 @@ final class NoiseFigures {
     private static final double PANEL_SHAPE = 0.75;
     private static final int MOST_COLUMNS = 2;
     private static final double STEPS_AN_OCTAVE = 48;
-    private static final double HIGHEST_DECADES = 4;
+    private static final double MOST_DECADES = 4;
+    private static final double ROOM_FOR_NAMES = 2;
+    private static final List<Double> MARKS =
+            List.of(20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0, 10_000.0, 20_000.0);
 
     private final FigureContext context;
     private final List<StateNoise> noises;
@@ -56,7 +60,7 @@ final class NoiseFigures {
         List<Condition> conditions =
                 noises.stream().map(StateNoise::condition).distinct().toList();
         boolean single = conditions.size() == 1;
-        Axis x = context.axes().logarithmic(context.say("axis.frequency"), Unit.HERTZ, band());
+        Axis x = frequencies();
         List<Curve> all = noises.stream().map(this::curve).toList();
         Axis y = context.axes().logarithmic(context.say("axis.noise"), context.voltage(), shown(all));
         List<Panel> panels = conditions.stream()
@@ -70,10 +74,19 @@ final class NoiseFigures {
                         single ? conditions.get(0).gainPercent() : OptionalDouble.empty(),
                         conditions.get(0)),
                 finding(),
-                new PanelGrid(
-                        panels, Math.min(MOST_COLUMNS, panels.size()), true, single ? SINGLE_SHAPE : PANEL_SHAPE),
+                new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, single ? SINGLE_SHAPE : PANEL_SHAPE),
                 context.palette().entries(states, LegendEntry::line),
                 List.of());
+    }
+
+    /** The band of all states, marks with their units. */
+    private Axis frequencies() {
+        Extent band = band();
+        List<Axis.Tick> marks = MARKS.stream()
+                .filter(f -> f >= band.low() && f <= band.high())
+                .map(this::named)
+                .toList();
+        return new Axis(context.say("axis.frequency"), new Scale.Logarithmic(band.low(), band.high()), marks);
     }
 
     private Extent band() {
@@ -83,10 +96,10 @@ final class NoiseFigures {
                 .toList());
     }
 
-    /** All that the curves reach, four decades at most. */
+    /** All that the curves reach, four decades at most, with room for names above. */
     private static Extent shown(List<Curve> curves) {
         Extent all = Extent.ofAll(curves.stream().map(Curve::y));
-        return new Extent(Math.max(all.low(), all.high() / Math.pow(10, HIGHEST_DECADES)), all.high());
+        return new Extent(Math.max(all.low(), all.high() / Math.pow(10, MOST_DECADES)), ROOM_FOR_NAMES * all.high());
     }
 
     private List<Layer> layers(Condition condition) {
@@ -94,9 +107,7 @@ final class NoiseFigures {
         Map<Double, Axis.Tick> lines = new TreeMap<>();
         for (StateNoise n : noises) {
             if (n.condition().equals(condition)) {
-                n.hum().stream()
-                        .filter(HumLine::stands)
-                        .forEach(l -> lines.put(l.frequency(), named(l.frequency())));
+                n.hum().stream().filter(HumLine::stands).forEach(l -> lines.put(l.frequency(), named(l.frequency())));
             }
         }
         layers.add(new NamedPlaces(List.copyOf(lines.values())));
@@ -125,8 +136,7 @@ final class NoiseFigures {
             densities.add(power > 0 ? Math.sqrt(power) : Double.NaN);
             next = end;
         }
-        return new Curve(
-                context.palette().of(noise.state()), samples(frequencies), samples(densities));
+        return new Curve(context.palette().of(noise.state()), samples(frequencies), samples(densities));
     }
 
     private static Samples samples(List<Double> values) {
@@ -153,19 +163,26 @@ final class NoiseFigures {
     }
 
     private String value(StateNoise noise, NoiseFigure figure) {
-        return noise.values().get(figure).asValue().map((Measured.Value v) -> context.values().of(v)).orElse("");
+        return noise.values()
+                .get(figure)
+                .asValue()
+                .map((Measured.Value v) -> context.values().of(v))
+                .orElse("");
     }
 
     private String strongest(StateNoise noise) {
         return noise.hum().stream()
                 .filter(HumLine::stands)
-                .max(Comparator.comparingDouble(l -> l.square().power()))
+                .max(Comparator.comparingDouble(l -> l.level().value().orElse(0)))
                 .map(l -> context.say(
                         "figure.noise.line",
                         "frequency",
                         context.numbers().nominal(l.frequency(), Unit.HERTZ),
                         "level",
-                        l.level().asValue().map((Measured.Value v) -> context.values().of(v)).orElse("")))
+                        l.level()
+                                .asValue()
+                                .map((Measured.Value v) -> context.values().of(v))
+                                .orElse("")))
                 .orElse("");
     }
 }

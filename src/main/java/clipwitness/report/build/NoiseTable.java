@@ -32,8 +32,9 @@ final class NoiseTable {
     List<Table> of(JobResults results) {
         List<Table> tables = new ArrayList<>();
         results.noise().stream().map(StateNoise::condition).distinct().forEach(c -> {
-            List<StateNoise> here =
-                    results.noise().stream().filter(n -> n.condition().equals(c)).toList();
+            List<StateNoise> here = results.noise().stream()
+                    .filter(n -> n.condition().equals(c))
+                    .toList();
             Parts.of(here, STATES).forEach(part -> tables.add(table(c, part)));
         });
         return tables;
@@ -52,11 +53,14 @@ final class NoiseTable {
             if (states.stream().anyMatch(s -> s.atInput().get(f).value().isPresent())) {
                 rows.add(cells.row(
                         wording.say("noise.input." + f.key()),
-                        states.stream().map(s -> Optional.of(s.atInput().get(f))).toList()));
+                        states.stream()
+                                .map(s -> Optional.of(s.atInput().get(f)))
+                                .toList()));
             }
         }
         lines(states).forEach(f -> rows.add(line(f, states, cells)));
         rows.add(mains(states, cells));
+        rows.add(floor(states));
         return new Table(
                 wording.say("noise.title", "condition", wording.condition(condition)),
                 wording.say("table.quantity"),
@@ -87,9 +91,8 @@ final class NoiseTable {
     /** Frequencies of the lines that stand out in one of the states; those of the mains itself where none does. */
     private static TreeSet<Double> lines(List<StateNoise> states) {
         TreeSet<Double> lines = new TreeSet<>();
-        states.forEach(s -> s.hum().stream()
-                .filter(l -> l.stands() || l.order() == 1)
-                .forEach(l -> lines.add(l.frequency())));
+        states.forEach(
+                s -> s.hum().stream().filter(l -> l.stands() || l.order() == 1).forEach(l -> lines.add(l.frequency())));
         return lines;
     }
 
@@ -102,6 +105,19 @@ final class NoiseTable {
                 .toList();
         return cells.row(
                 wording.say("noise.line", "frequency", wording.numbers().nominal(frequency, Unit.HERTZ)), levels);
+    }
+
+    private Row floor(List<StateNoise> states) {
+        return new Row(
+                wording.say("noise.floor"),
+                "",
+                states.stream()
+                        .map(s -> Cell.of(
+                                s.floor().isPresent()
+                                        ? wording.numbers().rounded(s.floor().getAsDouble(), Unit.VOLT, 2)
+                                        : "–"))
+                        .toList(),
+                "");
     }
 
     private Row mains(List<StateNoise> states, Cells cells) {

@@ -118,7 +118,7 @@ final class ResponseFigures {
                 .mapToDouble(p -> p.gain().value().orElseThrow()));
         return context.axes()
                 .round(
-                        context.say("axis.gain"),
+                        context.say("axis.response"),
                         Unit.DECIBEL,
                         all.widened(LEAST_SPAN).padded(0.04),
                         STEPS);

@@ -13,9 +13,7 @@ public enum ResponseReason implements ReasonCode {
     /** A response needs both channels. */
     NO_INPUT_FOR_RESPONSE,
     /** The curve does not fall to half of its power. */
-    NO_CORNER,
-    /** The record is too short to show any frequency. */
-    RECORD_TOO_SHORT;
+    NO_CORNER;
 
     private final String holes;
 

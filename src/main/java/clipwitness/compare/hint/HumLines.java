@@ -75,7 +75,7 @@ final class HumLines {
     }
 
     private static Argument hertz(double frequency) {
-        return Argument.plain(frequency, Unit.HERTZ, 4);
+        return Argument.decimals(frequency, Unit.HERTZ, 0);
     }
 
     private static Argument volts(double rms) {

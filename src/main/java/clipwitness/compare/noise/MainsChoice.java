@@ -52,7 +52,7 @@ public final class MainsChoice {
         doubts.add(Doubt.of(
                 Severity.NOTE,
                 DoubtReason.MAINS_ASSUMED,
-                Argument.plain(loudest.get().nominal(), Unit.HERTZ, 4)));
+                Argument.decimals(loudest.get().nominal(), Unit.HERTZ, 0)));
         return one.withDoubts(doubts);
     }
 }

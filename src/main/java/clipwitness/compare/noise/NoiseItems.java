@@ -131,7 +131,7 @@ public final class NoiseItems implements ItemSource {
         boolean known = mains.isPresent()
                 || catalogue.all().stream().anyMatch(s -> s.lines().stands());
         return known
-                ? Reason.of(ComparisonReason.NO_HUM, Argument.plain(nominal, Unit.HERTZ, 4))
+                ? Reason.of(ComparisonReason.NO_HUM, Argument.decimals(nominal, Unit.HERTZ, 0))
                 : Reason.of(ComparisonReason.NO_HUM_OF_ANY_MAINS);
     }
 

@@ -54,6 +54,7 @@ public final class ReportModels {
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),
                 new RailTable(wording, results.job().sheet()).all(),
+                new NoiseTable(wording).of(results),
                 new ResponseTable(wording).of(results),
                 new DevicesBuilder(wording).of(results.devices()),
                 new DoubtBuilder(wording).all(results.captures()),

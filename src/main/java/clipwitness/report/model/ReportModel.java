@@ -20,6 +20,7 @@ import java.util.Map;
  * @param photos      photos
  * @param bench       where and with what was measured
  * @param rails       meter readings, in several tables where there are many states
+ * @param noise       noise and hum, a table for each condition
  * @param response    frequency response, a table for each condition
  * @param devices     the traced devices
  * @param doubts      doubts in words
@@ -42,6 +43,7 @@ public record ReportModel(
         List<ShownPhoto> photos,
         BenchPart bench,
         List<Table> rails,
+        List<Table> noise,
         List<Table> response,
         DevicesPart devices,
         List<ListedDoubt> doubts,
@@ -61,6 +63,7 @@ public record ReportModel(
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         photos = List.copyOf(photos);
         rails = List.copyOf(rails);
+        noise = List.copyOf(noise);
         response = List.copyOf(response);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);

@@ -11,6 +11,11 @@ public enum ColumnRole {
     VOLTAGE(
             "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"),
     CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"),
+    FREQUENCY("frequency frequencies freq freqs frequenz fréquence frecuencia frequenza frequentie frekvens częstotliwość f hz"),
+    /** Another quantity that a table goes over, but no record and no curve. */
+    OTHER("temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
+            + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
+            + "speed rpm drehzahl weight"),
     UNKNOWN("");
 
     private static final int SHORTEST_PART = 3;
@@ -37,12 +42,17 @@ public enum ColumnRole {
             }
         }
         List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
-        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT)) {
+        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY)) {
             if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {
                 return role;
             }
         }
         return UNKNOWN;
+    }
+
+    /** Whether records over time and curves have such columns. */
+    boolean isOfSamples() {
+        return this == TIME || this == INDEX || this == VOLTAGE || this == CURRENT;
     }
 
     private boolean has(String word) {

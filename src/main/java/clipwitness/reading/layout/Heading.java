@@ -16,13 +16,16 @@ import java.util.regex.Pattern;
  */
 public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) {
     private static final int LONGEST = 200;
+    /** How many of the forms set the unit apart so that a letter A can hardly name a channel. */
+    private static final int CLEAR_FORMS = 3;
+
     private static final List<Pattern> NAME_AND_UNIT = List.of(
             Pattern.compile("(?<name>.*?)\\s*[(\\[{<]\\s*(?<unit>[^()\\[\\]{}<>]+)\\s*[)\\]}>]"),
             Pattern.compile("(?<name>(?:.*\\s)?)in\\s+(?<unit>\\S+)"),
             Pattern.compile("(?<name>.*?)\\s*/\\s*(?<unit>\\S+)"),
             Pattern.compile("(?<name>.*?)(?:,\\s*|\\s+-\\s+)(?<unit>\\S+)"),
             Pattern.compile("(?<name>.*[^_])_(?<unit>[^_]+)"),
-            Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?!A$)\\S+)"),
+            Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?![Aa]$)\\S+)"),
             Pattern.compile("(?<name>.*\\d)(?<unit>[mu]?V)"));
     /** Circuit simulators name the voltage of a node and the current of an element so; both are without prefix. */
     private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
@@ -33,9 +36,10 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) 
         if (heading.length() > LONGEST) {
             return named(heading, Optional.empty());
         }
-        for (Pattern pattern : NAME_AND_UNIT) {
-            Matcher m = pattern.matcher(heading);
-            Optional<WrittenUnit> unit = m.matches() ? WrittenUnit.parse(m.group("unit")) : Optional.empty();
+        for (int form = 0; form < NAME_AND_UNIT.size(); form++) {
+            Matcher m = NAME_AND_UNIT.get(form).matcher(heading);
+            boolean fits = m.matches() && Ampere.follows(m.group("name"), m.group("unit"), form < CLEAR_FORMS);
+            Optional<WrittenUnit> unit = fits ? WrittenUnit.parse(m.group("unit")) : Optional.empty();
             if (unit.isPresent() && !contradicts(m.group("name"), unit.get())) {
                 return named(m.group("name"), unit);
             }
@@ -50,9 +54,21 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) 
         return named(heading, Optional.empty());
     }
 
+    /** Volts or amperes where the name says voltage or current, though it states no unit; empty otherwise. */
+    public Optional<Unit> unitByName() {
+        return role == ColumnRole.VOLTAGE
+                ? Optional.of(Unit.VOLT)
+                : role == ColumnRole.CURRENT ? Optional.of(Unit.AMPERE) : Optional.empty();
+    }
+
     /** The same heading with a unit from elsewhere, unless it states one itself. */
     Heading orUnit(Optional<WrittenUnit> other) {
         return new Heading(name, unit.or(() -> other), role);
+    }
+
+    /** The same heading over values in the unit that the user states. */
+    Heading as(WrittenUnit stated) {
+        return new Heading(name, Optional.of(stated), role);
     }
 
     /** The same heading over values in this unit, whatever it states. */

@@ -15,7 +15,9 @@ public enum ColumnRole {
     /** Another quantity that a table goes over, but no record and no curve. */
     OTHER("temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
             + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
-            + "speed rpm drehzahl weight"),
+            + "speed rpm drehzahl weight humidity feuchte date datum day tag"),
+    /** The number of the segment that a row belongs to. */
+    SEGMENT("segment segments sweep sweeps frame frames segmentnr segment# abschnitt"),
     UNKNOWN("");
 
     private static final int SHORTEST_PART = 3;

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param time    which of them, from 0, holds time stamps; -1 for none
  * @param cells   number of cells that a row may have; further ones must be empty
  * @param within  for each of them the unit that its cells are written with, or empty
+ * @param assumed whether no heading says that the time is one
  * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
  */
 public record RowPlan(
@@ -26,6 +27,7 @@ public record RowPlan(
         int time,
         int cells,
         List<Optional<Unit>> within,
+        boolean assumed,
         List<String> repeats) {
     public RowPlan {
         places = List.copyOf(places);
@@ -37,8 +39,10 @@ public record RowPlan(
     /** A plan for these columns of a file. */
     public static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
         int time = -1;
+        boolean assumed = false;
         for (int i = 0; i < kept.size(); i++) {
             time = kept.get(i).use() == Column.Use.TIME ? i : time;
+            assumed |= time == i && !kept.get(i).saysTime();
         }
         return new RowPlan(
                 block.dialect(),
@@ -47,6 +51,7 @@ public record RowPlan(
                 time,
                 block.widest(),
                 kept.stream().map(c -> block.unitWithin(c.place())).toList(),
+                assumed,
                 curve ? block.before().stream().map(Line::text).toList() : List.of());
     }
 

@@ -40,7 +40,10 @@ final class LookCommand implements Callable<Integer> {
     @Option(names = "--interval", paramLabel = "TIME", description = "Sample interval where the file has none: 2 us.")
     private String interval;
 
-    @Option(names = "--unit", paramLabel = "UNIT", description = "Unit of the values where the file has none, or one a column: mV,mA.")
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            description = "Unit of the values where the file has none, or one a column: mV,mA.")
     private String unit;
 
     @Option(names = "--scale", paramLabel = "FACTOR", description = "Volts or amperes a count: 0.02, 20 mV.")

@@ -6,6 +6,7 @@ import clipwitness.compare.hint.Hints;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Comparer;
 import clipwitness.compare.judge.GainSeries;
+import clipwitness.compare.judge.HalvesOfOneRecord;
 import clipwitness.compare.judge.PairDoubts;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
@@ -29,7 +30,7 @@ public final class Examination {
      * @param captures     captures, read and measured, in the table's order
      */
     public static JobResults of(Job job, String inputsDigest, List<CaptureResult> captures) {
-        return ofReplicates(job, inputsDigest, ReplicatesThatDiffer.refused(captures));
+        return ofReplicates(job, inputsDigest, ReplicatesThatDiffer.refused(HalvesOfOneRecord.doubted(captures)));
     }
 
     private static JobResults ofReplicates(Job job, String inputsDigest, List<CaptureResult> captures) {

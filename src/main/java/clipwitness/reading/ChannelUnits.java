@@ -77,7 +77,9 @@ final class ChannelUnits {
             return ofCounts(i, unit);
         }
         unit.ifPresent(u -> notes.evidence(
-                options.unit().isPresent() && heading.isPresent() && !options.unit().get().forAll()
+                options.unit().isPresent()
+                                && heading.isPresent()
+                                && !options.unit().get().forAll()
                         ? LayoutRemark.UNIT_OF_USER
                         : heading.isPresent() ? LayoutRemark.UNIT_OF_HEADING : LayoutRemark.UNIT_OF_PREAMBLE,
                 Argument.name(names.get(i)),
@@ -126,7 +128,8 @@ final class ChannelUnits {
         Unit byName = columns.get(i).heading().unitByName().orElse(Unit.VOLT);
         WrittenUnit unit = options.unit()
                 .map(u -> new WrittenUnit(u.first().unit(), u.first().exponent()))
-                .orElseGet(() -> new WrittenUnit(stated.flatMap(ChannelUnit::unit).orElse(byName), 0));
+                .orElseGet(
+                        () -> new WrittenUnit(stated.flatMap(ChannelUnit::unit).orElse(byName), 0));
         double scale = options.scale().orElse(1);
         notes.evidence(usersEvidence(i, unit, scale, stated.isPresent()));
         return ChannelUnit.of(unit, scale);

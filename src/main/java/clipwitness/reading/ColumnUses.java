@@ -82,7 +82,9 @@ final class ColumnUses {
         }
         boolean first = column.place() == block.columns().get(0);
         boolean number = heading.role() == ColumnRole.INDEX
-                || (first && heading.name().equalsIgnoreCase("id") && cells.axis(column).interval() == 1);
+                || (first
+                        && heading.name().equalsIgnoreCase("id")
+                        && cells.axis(column).interval() == 1);
         return number && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
     }
 
@@ -149,8 +151,10 @@ final class ColumnUses {
     private boolean isFurtherTime(Columns columns, Column column, Column time) {
         Stamps axis = cells.axis(column);
         boolean before = columns.values().stream().anyMatch(c -> c.place() > column.place());
+        boolean behind =
+                columns.values().stream().anyMatch(c -> c.place() > time.place() && c.place() < column.place());
         boolean even = axis.rises() && axis.even() && axis.repeats() == 0;
-        boolean unnamed = column.nameless() && column.place() > time.place() && before;
+        boolean unnamed = column.nameless() && behind && before;
         return column.heading().unit().isEmpty() && even && (unnamed || column.calledAs(time));
     }
 

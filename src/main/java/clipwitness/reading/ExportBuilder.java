@@ -58,7 +58,8 @@ final class ExportBuilder {
             throw new InputException(
                     Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
-        boolean timed = columns.first(Column.Use.TIME).isPresent() || options.interval().isPresent();
+        boolean timed =
+                columns.first(Column.Use.TIME).isPresent() || options.interval().isPresent();
         if (!curve && !timed && sampling.isEmpty()) {
             WithoutTime.refuse(file.name(), block, columns);
         }

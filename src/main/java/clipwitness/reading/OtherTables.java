@@ -48,9 +48,11 @@ final class OtherTables {
         if (columns.all().size() > 1 && !columns.looksLikeCurve() && !sampled) {
             refuseHistogram();
             Optional<Unit> unit = first.heading().unit().map(WrittenUnit::unit);
-            boolean otherUnit = unit.filter(u -> u != Unit.VOLT && u != Unit.AMPERE).isPresent();
+            boolean otherUnit =
+                    unit.filter(u -> u != Unit.VOLT && u != Unit.AMPERE).isPresent();
             if (first.heading().role() == ColumnRole.OTHER || otherUnit) {
-                throw refusal(first, "this is a table over " + called(first) + ", neither a record over time nor a curve");
+                throw refusal(
+                        first, "this is a table over " + called(first) + ", neither a record over time nor a curve");
             }
         }
     }
@@ -71,7 +73,8 @@ final class OtherTables {
 
     private void refusePreamble() throws InputException {
         Optional<Statement> frequency = Units.overFrequency(preamble);
-        boolean volts = columns.values().stream().anyMatch(c -> c.heading().unit().isPresent());
+        boolean volts =
+                columns.values().stream().anyMatch(c -> c.heading().unit().isPresent());
         Optional<Statement> decibels = volts ? Optional.empty() : Units.inDecibels(preamble);
         if (frequency.isPresent()) {
             throw new InputException(

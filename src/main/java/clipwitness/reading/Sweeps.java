@@ -27,7 +27,8 @@ final class Sweeps {
      * @param channels channels of the curve
      */
     static void check(String file, List<Channel> channels, Notes notes) throws InputException {
-        Optional<Channel> voltage = channels.stream().filter(c -> is(c, Unit.VOLT)).findFirst();
+        Optional<Channel> voltage =
+                channels.stream().filter(c -> is(c, Unit.VOLT)).findFirst();
         List<Integer> starts = voltage.map(v -> starts(v.samples())).orElse(List.of());
         if (starts.size() < 2) {
             return;
@@ -41,8 +42,7 @@ final class Sweeps {
                         "Export one curve a file");
             }
         }
-        notes.evidence(
-                LayoutRemark.SWEEPS, Argument.name(voltage.get().name()), Argument.count(starts.size()));
+        notes.evidence(LayoutRemark.SWEEPS, Argument.name(voltage.get().name()), Argument.count(starts.size()));
     }
 
     private static boolean is(Channel channel, Unit unit) {
@@ -55,7 +55,8 @@ final class Sweeps {
         double jump = JUMP * (swept.maximum() - swept.minimum());
         for (int i = 2; i + 1 < swept.size(); i++) {
             double step = swept.at(i) - swept.at(i - 1);
-            boolean against = step * (swept.at(i - 1) - swept.at(i - 2)) < 0 && step * (swept.at(i + 1) - swept.at(i)) < 0;
+            boolean against =
+                    step * (swept.at(i - 1) - swept.at(i - 2)) < 0 && step * (swept.at(i + 1) - swept.at(i)) < 0;
             if (Math.abs(step) >= jump && against) {
                 starts.add(i);
             }

@@ -30,7 +30,8 @@ final class UserUnits {
             if (block.unitWithin(place).isPresent()) {
                 throw new InputException(
                         Origin.of(file),
-                        "the numbers of column " + (place + 1) + " have their unit beside them, which a stated unit contradicts",
+                        "the numbers of column " + (place + 1)
+                                + " have their unit beside them, which a stated unit contradicts",
                         "Leave the column unit of captures.csv, or the option --unit of look, empty");
             }
         }
@@ -49,7 +50,8 @@ final class UserUnits {
         if (units.size() != columns.values().size()) {
             throw new InputException(
                     Origin.of(file),
-                    units.size() + " units are stated, but it has " + columns.all().size() + " columns of numbers, "
+                    units.size() + " units are stated, but it has "
+                            + columns.all().size() + " columns of numbers, "
                             + columns.values().size() + " of them channels",
                     "State one unit for all channels, or one for each column");
         }

@@ -45,7 +45,10 @@ final class WithoutTime {
                             + ", and a record is over time, a curve of current and voltage",
                     "Export the samples over time. " + CHANNELS);
         }
-        if (swept && !first.nameless() && first.heading().unit().isEmpty() && cells.of(first.place()).size() > 2) {
+        if (swept
+                && !first.nameless()
+                && first.heading().unit().isEmpty()
+                && cells.of(first.place()).size() > 2) {
             throw new InputException(
                     new Origin(file, 0, "column " + first.called()),
                     "there is no column of time: this seems to be a table over " + first.called(),

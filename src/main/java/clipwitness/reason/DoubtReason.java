@@ -35,6 +35,8 @@ public enum DoubtReason implements ReasonCode {
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
     /** Rows equal in all but the file show different waves. */
     REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
+    /** Rows equal in all but the file look like two channels of one record. */
+    REPLICATES_HALVES(DoubtCode.REPLICATES_DIFFER, "input", "output"),
     /** Hum, drift or a beat. */
     SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
     /** Hum of the mains. */

@@ -15,8 +15,9 @@ final class Ampere {
     /** Units as meters write them, with the coupling behind. */
     private static final Pattern OF_METER = Pattern.compile("(?i)[mµu]?(?:v|a)(?:dc|ac)");
 
-    private static final Pattern CHANNEL_WORD = Pattern.compile("(?i)(?:ch|chan|channel|kanal|canal|canale|voie|trace|probe|"
-            + "math|ref|in|out|input|output|eingang|ausgang|adc|sensor|port|analog|data|signal|value|raw|c)[ ._-]*");
+    private static final Pattern CHANNEL_WORD = Pattern.compile(
+            "(?i)(?:ch|chan|channel|kanal|canal|canale|voie|trace|probe|"
+                    + "math|ref|in|out|input|output|eingang|ausgang|adc|sensor|port|analog|data|signal|value|raw|c)[ ._-]*");
 
     private Ampere() {}
 
@@ -62,7 +63,9 @@ final class Ampere {
         }
         boolean numbered = !name.isEmpty() && Character.isDigit(name.charAt(name.length() - 1));
         return !CONVERTER.matcher(bare).matches()
-                && (clear || bare.length() < unit.length() ? !CHANNEL_WORD.matcher(name).matches() : numbered);
+                && (clear || bare.length() < unit.length()
+                        ? !CHANNEL_WORD.matcher(name).matches()
+                        : numbered);
     }
 
     private static boolean isVolts(String cell) {

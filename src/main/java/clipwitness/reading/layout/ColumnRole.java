@@ -11,11 +11,13 @@ public enum ColumnRole {
     VOLTAGE(
             "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"),
     CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"),
-    FREQUENCY("frequency frequencies freq freqs frequenz fréquence frecuencia frequenza frequentie frekvens częstotliwość f hz"),
+    FREQUENCY(
+            "frequency frequencies freq freqs frequenz fréquence frecuencia frequenza frequentie frekvens częstotliwość f hz"),
     /** Another quantity that a table goes over, but no record and no curve. */
-    OTHER("temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
-            + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
-            + "speed rpm drehzahl weight humidity feuchte date datum day tag"),
+    OTHER(
+            "temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
+                    + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
+                    + "speed rpm drehzahl weight humidity feuchte date datum day tag"),
     /** The number of the segment that a row belongs to. */
     SEGMENT("segment segments sweep sweeps frame frames segmentnr segment# abschnitt"),
     UNKNOWN("");

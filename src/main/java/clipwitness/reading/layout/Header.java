@@ -48,7 +48,8 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         Optional<HeaderRow> names = namesRow(rows, units, block);
         names.ifPresent(n -> notes.evidence(LayoutRemark.NAMES_ON, Argument.count(n.line())));
         units.ifPresent(u -> notes.evidence(LayoutRemark.UNITS_ON, Argument.count(u.line())));
-        names.ifPresent(n -> LinesBetween.note(block, n.line(), units.map(HeaderRow::line).orElse(0), notes));
+        names.ifPresent(n ->
+                LinesBetween.note(block, n.line(), units.map(HeaderRow::line).orElse(0), notes));
         return new Header(headings(block, names, units), factsBeyond(block, names, units));
     }
 
@@ -95,8 +96,8 @@ public record Header(List<Heading> headings, List<Statement> facts) {
             int column = i;
             Optional<WrittenUnit> unit =
                     units.flatMap(u -> Ampere.unitIn(u.over(), column)).or(() -> unitBeside(block, column));
-            Heading heading =
-                    names.map(n -> heading(n.over().get(column), n.over(), letters)).orElse(NOTHING);
+            Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
+                    .orElse(NOTHING);
             headings.add(block.unitWithin(block.columns().get(column))
                     .map(heading::inUnit)
                     .orElseGet(() -> heading.orUnit(unit)));

@@ -67,7 +67,9 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     /** Of volts and amperes it names only amperes, by letters that may be a channel's name as well. */
     boolean mayBeChannels() {
         return over.stream().anyMatch(Ampere::isDoubtful)
-                && over.stream().filter(c -> !Ampere.isDoubtful(c) || Ampere.isUnit(c, over)).noneMatch(HeaderRow::isVoltsOrAmperes);
+                && over.stream()
+                        .filter(c -> !Ampere.isDoubtful(c) || Ampere.isUnit(c, over))
+                        .noneMatch(HeaderRow::isVoltsOrAmperes);
     }
 
     private static boolean isVoltsOrAmperes(String cell) {

@@ -25,7 +25,8 @@ public final class LinesBetween {
             if (MARK.matcher(line.text()).matches()) {
                 throw new InputException(
                         Origin.of(file, line.number()),
-                        "'" + quoted(line.text()) + "' is neither heading nor row: it marks two versions of the file in one",
+                        "'" + quoted(line.text())
+                                + "' is neither heading nor row: it marks two versions of the file in one",
                         "Copy the export from the instrument again");
             }
         }
@@ -46,7 +47,8 @@ public final class LinesBetween {
         for (Line line : block.before()) {
             String text = Comments.stripped(line.text(), block.dialect()).strip();
             boolean own = line.text().strip().equals(text);
-            boolean states = !Preamble.of(List.of(line), block.dialect()).facts().isEmpty();
+            boolean states =
+                    !Preamble.of(List.of(line), block.dialect()).facts().isEmpty();
             boolean unknown = own && !text.isEmpty() && !states;
             if (line.number() > names && line.number() != units && (unknown || isJunk(line))) {
                 notes.evidence(LayoutRemark.LINE_BETWEEN, Argument.count(line.number()), Argument.name(quoted(text)));

@@ -8,11 +8,12 @@ import java.util.regex.Pattern;
 
 /** Units that the preamble states for the whole file. */
 public final class Units {
-    private static final Pattern UNIT =
-            Pattern.compile(".*\\b(?:unit|units|einheit|einheiten|unité|unités|unità|unidad|unidades|xunits?|yunits?)\\b.*");
+    private static final Pattern UNIT = Pattern.compile(
+            ".*\\b(?:unit|units|einheit|einheiten|unité|unités|unità|unidad|unidades|xunits?|yunits?)\\b.*");
 
     /** Words of a key whose unit is that of a setting, not of the samples. */
-    private static final Pattern NO_AXIS = Pattern.compile(".*(?:sampl|rate|freq|clock|bandwidth|trig|filter|generator).*");
+    private static final Pattern NO_AXIS =
+            Pattern.compile(".*(?:sampl|rate|freq|clock|bandwidth|trig|filter|generator).*");
 
     private Units() {}
 

@@ -28,7 +28,9 @@ public final class FurtherTimes {
         FirstCells cells = new FirstCells(block);
         Stamps stamps = cells.axis(time);
         for (Column other : columns.all()) {
-            Stamps its = isTime(other, time) && !cells.of(other.place()).equals(cells.of(time.place())) ? cells.axis(other) : Stamps.NONE;
+            Stamps its = isTime(other, time) && !cells.of(other.place()).equals(cells.of(time.place()))
+                    ? cells.axis(other)
+                    : Stamps.NONE;
             if (!its.rises() || !its.even() || !stamps.rises()) {
                 continue;
             }

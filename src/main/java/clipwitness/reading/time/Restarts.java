@@ -17,8 +17,12 @@ public final class Restarts {
     public static void refuse(String file, DataBlock block, Columns columns) throws InputException {
         Column first = columns.all().get(0);
         refuseSegments(file, block, columns);
-        boolean candidate = first.use() == Column.Use.VALUE && first.heading().unit().isEmpty() && columns.all().size() > 1;
-        if (!candidate || columns.looksLikeCurve() || columns.first(Column.Use.TIME).isPresent()) {
+        boolean candidate = first.use() == Column.Use.VALUE
+                && first.heading().unit().isEmpty()
+                && columns.all().size() > 1;
+        if (!candidate
+                || columns.looksLikeCurve()
+                || columns.first(Column.Use.TIME).isPresent()) {
             return;
         }
         FirstCells cells = new FirstCells(block);
@@ -27,7 +31,8 @@ public final class Restarts {
         if (row > 0) {
             throw new InputException(
                     new Origin(file, block.rows().get(row).number(), "column " + first.called()),
-                    "the column starts anew: it goes from " + cells.of(first.place()).get(row - 1) + " back to "
+                    "the column starts anew: it goes from "
+                            + cells.of(first.place()).get(row - 1) + " back to "
                             + cells.of(first.place()).get(row) + ", so records or sweeps stand below one another",
                     "Export one record a file");
         }
@@ -37,7 +42,8 @@ public final class Restarts {
     private static void refuseSegments(String file, DataBlock block, Columns columns) throws InputException {
         FirstCells cells = new FirstCells(block);
         for (Column column : columns.all()) {
-            boolean numbers = column.isSegment() && columns.first(Column.Use.TIME).isEmpty();
+            boolean numbers =
+                    column.isSegment() && columns.first(Column.Use.TIME).isEmpty();
             if (numbers && cells.of(column.place()).stream().distinct().count() > 1) {
                 throw new InputException(
                         new Origin(file, 0, "column " + column.called()),

@@ -46,7 +46,10 @@ final class LookCommand implements Callable<Integer> {
             description = "Unit of the values where the file has none, or one a column: mV,mA.")
     private String unit;
 
-    @Option(names = "--scale", paramLabel = "FACTOR", description = "Volts or amperes a count: 0.02, 20 mV.")
+    @Option(
+            names = "--scale",
+            paramLabel = "FACTOR",
+            description = "Volts or amperes a count: 0.02, 20 mV; of a sound file, at full scale: 2.5 V.")
     private String scale;
 
     LookCommand(PrintWriter out, PrintWriter err) {

@@ -6,7 +6,6 @@ import clipwitness.compare.hint.Hints;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Comparer;
 import clipwitness.compare.judge.GainSeries;
-import clipwitness.compare.judge.HalvesOfOneRecord;
 import clipwitness.compare.judge.PairDoubts;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
@@ -16,6 +15,7 @@ import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.Job;
 import clipwitness.job.State;
+import clipwitness.measure.WaveformResult;
 import java.util.List;
 
 /** From measured captures to everything that is decided about a job. */
@@ -30,7 +30,7 @@ public final class Examination {
      * @param captures     captures, read and measured, in the table's order
      */
     public static JobResults of(Job job, String inputsDigest, List<CaptureResult> captures) {
-        return ofReplicates(job, inputsDigest, ReplicatesThatDiffer.refused(HalvesOfOneRecord.doubted(captures)));
+        return ofReplicates(job, inputsDigest, ReplicatesThatDiffer.refused(captures));
     }
 
     private static JobResults ofReplicates(Job job, String inputsDigest, List<CaptureResult> captures) {
@@ -60,7 +60,11 @@ public final class Examination {
                 .at(capture.row().state().orElseThrow(), capture.row().condition())
                 .orElseThrow()
                 .only(capture);
+        WaveformResult waveform =
+                repeatability.applied(setting, capture.waveform().get());
         return capture.withWaveform(
-                repeatability.applied(setting, capture.waveform().get()));
+                capture.hasVolts()
+                        ? waveform
+                        : waveform.withValues((q, measured) -> WaveformResult.withoutVolts(measured)));
     }
 }

@@ -3,6 +3,7 @@ package clipwitness.reading;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.ColumnUnits;
+import clipwitness.quantity.Unit;
 import clipwitness.reading.layout.Columns;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.Header;
@@ -19,6 +20,22 @@ final class UserUnits {
         this.units = options.unit().filter(u -> !u.forAll()).map(ColumnUnits::units).orElse(List.of()).stream()
                 .map(u -> new WrittenUnit(u.unit(), u.exponent()))
                 .toList();
+    }
+
+    /** Refuses units that are neither one for all channels nor one for each, of a file that has nothing but channels. */
+    static void requireOneFor(String file, ReadingOptions options, int channels) throws InputException {
+        UserUnits users = new UserUnits(file, options);
+        boolean time = users.units.stream().anyMatch(u -> u.unit() == Unit.SECOND);
+        if (!users.units.isEmpty() && (users.units.size() != channels || time)) {
+            throw users.unfit(users.units.size(), channels + " channels and nothing else");
+        }
+    }
+
+    private InputException unfit(int stated, String there) {
+        return new InputException(
+                Origin.of(file),
+                stated + " units are stated, but it has " + there,
+                "State one unit for all channels, or one for each column");
     }
 
     /** The headings in the user's units, where there is a unit for each column of numbers. */
@@ -48,12 +65,10 @@ final class UserUnits {
             return columns;
         }
         if (units.size() != columns.values().size()) {
-            throw new InputException(
-                    Origin.of(file),
-                    units.size() + " units are stated, but it has "
-                            + columns.all().size() + " columns of numbers, "
-                            + columns.values().size() + " of them channels",
-                    "State one unit for all channels, or one for each column");
+            throw unfit(
+                    units.size(),
+                    columns.all().size() + " columns of numbers, "
+                            + columns.values().size() + " of them channels");
         }
         return columns.inUnits(units);
     }

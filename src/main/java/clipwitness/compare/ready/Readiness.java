@@ -3,7 +3,6 @@ package clipwitness.compare.ready;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Change;
 import clipwitness.compare.judge.Drift;
-import clipwitness.compare.judge.HalvesOfOneRecord;
 import clipwitness.compare.judge.ItemValue;
 import clipwitness.compare.judge.NullItem;
 import clipwitness.compare.judge.PairDoubts;
@@ -46,7 +45,7 @@ public final class Readiness {
      * @param measured captures of its states before the work, read and measured
      */
     public static ReadyResult of(Job job, List<CaptureResult> measured) {
-        List<CaptureResult> captures = ReplicatesThatDiffer.refused(HalvesOfOneRecord.doubted(measured));
+        List<CaptureResult> captures = ReplicatesThatDiffer.refused(measured);
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Readiness readiness = new Readiness(job, catalogue);
         List<ReadyItem> items = new ArrayList<>();

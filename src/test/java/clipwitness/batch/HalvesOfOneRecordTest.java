@@ -1,4 +1,4 @@
-package clipwitness.compare.judge;
+package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

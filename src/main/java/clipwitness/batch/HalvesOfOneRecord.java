@@ -1,5 +1,6 @@
-package clipwitness.compare.judge;
+package clipwitness.batch;
 
+import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ExportFacts;
 import clipwitness.job.CaptureKind;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * as a stimulus while the other is distorted: they look like input and output of one record, saved in a file each. The doubt
  * says which, and names the column that puts them together; whether the rows can stand as they are is for {@link ReplicatesThatDiffer}.
  */
-public final class HalvesOfOneRecord {
+final class HalvesOfOneRecord {
     /** Distortion of a usable sine generator, %, as for {@code distorted-input}. */
     private static final double CLEAN = 1;
     /** By how many times the output is then more distorted, beyond what is known of both. */
@@ -29,7 +30,7 @@ public final class HalvesOfOneRecord {
     private HalvesOfOneRecord() {}
 
     /** The captures, in their order, with a doubt on both of each such pair. */
-    public static List<CaptureResult> doubted(List<CaptureResult> captures) {
+    static List<CaptureResult> doubted(List<CaptureResult> captures) {
         return captures.stream().map(c -> doubted(c, captures)).toList();
     }
 

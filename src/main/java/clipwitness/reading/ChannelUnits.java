@@ -54,7 +54,7 @@ final class ChannelUnits {
 
     private Optional<ChannelUnit> stated(int i, double[] written) {
         Optional<WrittenUnit> heading = columns.get(i).heading().unit();
-        Optional<WrittenUnit> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Optional<WrittenUnit> unit = heading.or(() -> Units.ofValues(preamble, names, i));
         Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
         boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
         boolean counts = heading.isEmpty()

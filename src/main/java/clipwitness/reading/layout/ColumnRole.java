@@ -9,8 +9,10 @@ public enum ColumnRole {
     TIME("time t zeit dauer zeitachse temps tempo tiempo tijd tid czas x-axis xaxis timestamp timestamps время 时间 時間"),
     INDEX("n no no. nr nr. index idx sample samples sequence point points # count x punkt row number num"),
     VOLTAGE(
-            "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"),
-    CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"),
+            "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"
+                    + " vb ve vg vz vcb vbc veb vsd vgd vak vgk ube uce ucb uds ugs uak uin uout"),
+    CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"
+            + " ie is ig ia ik iz ix iin iout ids ice isd iak"),
     UNKNOWN("");
 
     private static final int SHORTEST_PART = 3;
@@ -30,7 +32,7 @@ public enum ColumnRole {
                 return role;
             }
         }
-        String letters = lower.replaceFirst("(?:\\d+)?(?:[\\s(].*)?$", ""); // I1, Ic (at 10 µA)
+        String letters = lower.replace("_", "").replaceFirst("(?:\\d+)?(?:[\\s(].*)?$", ""); // I1, Ic (at 10 µA), V_BE
         for (ColumnRole role : List.of(VOLTAGE, CURRENT)) {
             if (role.has(letters)) {
                 return role;

@@ -69,6 +69,11 @@ public record Columns(List<Column> all) {
                 all.stream().map(c -> c.equals(column) ? c.as(use) : c).toList());
     }
 
+    /** The same with one column in the place of another. */
+    public Columns with(Column column, Column other) {
+        return new Columns(all.stream().map(c -> c.equals(column) ? other : c).toList());
+    }
+
     private boolean states(Unit unit) {
         return values().stream()
                 .anyMatch(c -> c.heading().unit().filter(u -> u.unit() == unit).isPresent());

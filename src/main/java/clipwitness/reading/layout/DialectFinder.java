@@ -99,7 +99,8 @@ public final class DialectFinder {
         if (annotated == null || plain == null) {
             return annotated != null;
         }
-        boolean asMany = annotated.rows() >= plain.rows() && annotated.pure();
+        boolean beside = !plain.pure() && annotated.numbers() > plain.numbers(); // text besides, a date for instance
+        boolean asMany = annotated.rows() >= plain.rows() && (annotated.pure() || beside);
         boolean more = annotated.numbers() > plain.numbers()
                 || (annotated.numbers() == plain.numbers() && annotated.rows() > plain.rows());
         return asMany && (!plain.pure() || more);

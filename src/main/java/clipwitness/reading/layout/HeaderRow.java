@@ -36,7 +36,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     static HeaderRow of(Line line, DataBlock block) {
         List<Integer> columns = block.columns();
         int last = columns.get(columns.size() - 1);
-        String text = Comments.stripped(line.text(), block.dialect());
+        String text = Markup.stripped(Comments.stripped(line.text(), block.dialect()));
         for (List<String> cells : splits(text, block.dialect(), columns.size())) {
             if (cells.size() > last) {
                 return new HeaderRow(
@@ -57,6 +57,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     /** Units over the columns and nothing else. */
     boolean isUnits() {
         return covers()
+                && !statesUnit()
                 && over.stream()
                         .allMatch(c ->
                                 c.isEmpty() || isUnit(c) || COUNT_WORDS.contains(c.toLowerCase(java.util.Locale.ROOT)))
@@ -81,9 +82,13 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                                 || CHANNEL.matcher(c).matches()));
     }
 
-    /** A statement of the preamble about a unit, which might pass for two names. */
+    /** A statement of the preamble about units, which might pass for names or for the units themselves. */
     boolean statesUnit() {
-        return over.size() <= 2 && Units.isKey(over.get(0));
+        return cells.stream()
+                .filter(c -> !c.isEmpty())
+                .findFirst()
+                .filter(Units::isKey)
+                .isPresent();
     }
 
     /** Number of cells that are neither empty nor a statement. */

@@ -24,15 +24,13 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) 
             Pattern.compile("(?<name>.*[^_])_(?<unit>[^_]+)"),
             Pattern.compile("(?<name>.*\\S)\\s+(?<unit>(?!A$)\\S+)"),
             Pattern.compile("(?<name>.*\\d)(?<unit>[mu]?V)"));
-    /** Circuit simulators name the voltage of a node and the current of an element so; both are without prefix. */
-    private static final Pattern SIMULATED = Pattern.compile("(?<letter>[VvIi])\\(.+\\)");
 
     /** Takes a heading apart. */
     public static Heading of(String text) {
-        String heading = text.strip();
-        if (heading.length() > LONGEST) {
-            return named(heading, Optional.empty());
+        if (text.length() > LONGEST) {
+            return named(text, Optional.empty());
         }
+        String heading = Markup.stripped(text).strip();
         for (Pattern pattern : NAME_AND_UNIT) {
             Matcher m = pattern.matcher(heading);
             Optional<WrittenUnit> unit = m.matches() ? WrittenUnit.parse(m.group("unit")) : Optional.empty();
@@ -40,19 +38,29 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) 
                 return named(m.group("name"), unit);
             }
         }
-        Matcher simulated = SIMULATED.matcher(heading);
-        if (simulated.matches()) {
-            boolean voltage = simulated.group("letter").equalsIgnoreCase("v");
-            Unit unit = voltage ? Unit.VOLT : Unit.AMPERE;
-            return new Heading(
-                    heading, Optional.of(new WrittenUnit(unit, 0)), voltage ? ColumnRole.VOLTAGE : ColumnRole.CURRENT);
-        }
-        return named(heading, Optional.empty());
+        return SimulatedName.unit(heading)
+                .map(u -> simulated(heading, u))
+                .orElseGet(() -> named(heading, Optional.empty()));
+    }
+
+    private static Heading simulated(String heading, Unit unit) {
+        ColumnRole role = switch (unit) {
+            case VOLT -> ColumnRole.VOLTAGE;
+            case AMPERE -> ColumnRole.CURRENT;
+            default -> ColumnRole.UNKNOWN;
+        };
+        return new Heading(heading, Optional.of(new WrittenUnit(unit, 0)), role);
     }
 
     /** The same heading with a unit from elsewhere, unless it states one itself. */
     Heading orUnit(Optional<WrittenUnit> other) {
         return new Heading(name, unit.or(() -> other), role);
+    }
+
+    /** The same heading with the unit that a statement of the preamble gives, unless that is no unit of an axis. */
+    Heading orStated(Optional<WrittenUnit> other) {
+        boolean axis = role == ColumnRole.TIME || role == ColumnRole.INDEX;
+        return axis ? orUnit(other.filter(u -> u.unit() == Unit.SECOND)) : orUnit(other);
     }
 
     /** The same heading over values in this unit, whatever it states. */
@@ -67,7 +75,7 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role) 
 
     private static boolean contradicts(String name, WrittenUnit unit) {
         ColumnRole role = ColumnRole.of(name);
-        return (role == ColumnRole.VOLTAGE && unit.unit() == Unit.AMPERE)
-                || (role == ColumnRole.CURRENT && unit.unit() == Unit.VOLT);
+        return (role == ColumnRole.VOLTAGE && (unit.unit() == Unit.AMPERE || unit.unit() == Unit.SECOND))
+                || (role == ColumnRole.CURRENT && (unit.unit() == Unit.VOLT || unit.unit() == Unit.SECOND));
     }
 }

@@ -4,6 +4,7 @@ import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.Dialect;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** The texts of a column in the first rows of samples. */
 public final class FirstCells {
@@ -18,6 +19,11 @@ public final class FirstCells {
     /** The cells at a place of the rows, from 0; empty where a row is shorter. */
     public List<String> of(int place) {
         return rows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
+    }
+
+    /** The numbers of a column in these rows; NaN where a cell holds none. */
+    public DoubleStream numbers(Column column) {
+        return of(column.place()).stream().mapToDouble(dialect::number);
     }
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */

@@ -14,13 +14,11 @@ import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.RowStyle;
 import clipwitness.reading.rows.Work;
 import clipwitness.reading.time.FurtherTimes;
-import clipwitness.reading.time.Restarts;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout. */
 public final class ExportReader {
@@ -64,12 +62,6 @@ public final class ExportReader {
         return new ExportReader(SourceFile.open(file, nameAsWritten), options, work).read();
     }
 
-    private OptionalDouble interval(Optional<Sampling> sampling) {
-        OptionalDouble stated =
-                sampling.stream().mapToDouble(Sampling::interval).findFirst();
-        return options.interval().isPresent() ? options.interval() : stated;
-    }
-
     private Export read() throws InputException {
         ForeignFormat.refuse(file);
         notes.evidence(file.encoding().evidence());
@@ -84,7 +76,6 @@ public final class ExportReader {
         Optional<Sampling> sampling = Sampling.of(preamble);
         boolean intervalGiven = options.interval().isPresent();
         Columns columns = new ColumnUses(block, header, sampling, intervalGiven, notes).decide();
-        Restarts.refuse(file.name(), block, columns, interval(sampling));
         FurtherTimes.check(file.name(), block, columns, notes);
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }

@@ -13,6 +13,7 @@ import clipwitness.reason.LayoutRemark;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 
 /** Finds the column that goes on where a time of day ends: {@code 16:20:00} in one column, {@code .645} or {@code 645} ms in another. */
 final class ClockColumns {
@@ -85,6 +86,6 @@ final class ClockColumns {
     }
 
     private boolean isBelowASecond(Column column, WrittenUnit unit) {
-        return cells.numbers(column).allMatch(v -> unit.resolve(v) < 1);
+        return DoubleStream.of(cells.numbers(column)).allMatch(v -> unit.resolve(v) < 1);
     }
 }

@@ -107,21 +107,25 @@ final class ColumnUses {
         boolean agrees = sampling.filter(
                         s -> TimeUnit.fitting(axis, s.interval()).isPresent())
                 .isPresent();
-        if (!axis.rises() || !axis.even() || (sampling.isPresent() && !index && !agrees)) {
+        boolean counted = axis.counts() && !intervalGiven; // 10, 20, 30 may be anything
+        boolean unknown = sampling.isPresent() ? !agrees : counted;
+        if (!axis.rises() || !axis.even() || (!index && unknown)) {
             return columns;
         }
         if (agrees) {
             notes.evidence(LayoutRemark.FIRST_COLUMN_AGREES);
         } else if (!index) {
             notes.evidence(LayoutRemark.FIRST_COLUMN_EVEN);
-            noteUnnamed();
+            noteUnnamed(first);
         }
         return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
     }
 
-    private void noteUnnamed() {
-        if (!intervalGiven) {
+    private void noteUnnamed(Column first) {
+        if (!intervalGiven && first.heading().name().isEmpty()) {
             notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_FIRST_COLUMN);
+        } else if (!intervalGiven) {
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_CALLED, Argument.name(first.called()));
         }
     }
 

@@ -59,6 +59,11 @@ final class ExportBuilder {
             throw new InputException(
                     Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
+        boolean timed =
+                columns.first(Column.Use.TIME).isPresent() || options.interval().isPresent();
+        if (!curve && !timed && sampling.isEmpty()) {
+            WithoutTime.refuse(file.name(), block, columns);
+        }
         DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), work, notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
@@ -71,20 +76,15 @@ final class ExportBuilder {
 
     private boolean isCurve(Columns columns) {
         boolean axis = columns.first(Column.Use.INDEX).isPresent() && sampling.isPresent();
-        boolean sampled = options.interval().isPresent() || sampling.isPresent();
-        boolean named = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
-        boolean unnamed = columns.nameless()
-                && columns.values().size() > 1
-                && columns.first(Column.Use.TIME).isEmpty()
-                && !sampled;
-        if (named || unnamed) {
-            notes.evidence(named ? LayoutRemark.CURVE_BY_NAMES : LayoutRemark.CURVE_BY_VALUES);
+        boolean curve = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
+        if (curve) {
+            notes.evidence(LayoutRemark.CURVE_BY_NAMES);
         }
-        return named || unnamed;
+        return curve;
     }
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
-        return new CurveTable(file.name(), channels(kept, pass, false), notes.doubts(), notes.evidence());
+        return new CurveTable(file.name(), channels(kept, pass, false, true), notes.doubts(), notes.evidence());
     }
 
     private Export record(List<Column> kept, DataPass pass) throws InputException {
@@ -92,7 +92,7 @@ final class ExportBuilder {
         TimeAxis axis = axis(finder, kept, pass);
         EnvelopeColumns.note(
                 kept.stream().filter(c -> c.use() == Column.Use.VALUE).toList(), notes);
-        List<Channel> channels = channels(kept, pass, axis.envelope());
+        List<Channel> channels = channels(kept, pass, axis.envelope(), false);
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
     }
 
@@ -133,7 +133,8 @@ final class ExportBuilder {
         }
     }
 
-    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope) throws InputException {
+    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope, boolean curve)
+            throws InputException {
         List<Column> columns = new ArrayList<>();
         List<double[]> written = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
@@ -143,6 +144,6 @@ final class ExportBuilder {
                 written.add(envelope ? Envelope.middles(values) : values);
             }
         }
-        return new Channels(file.name(), preamble, options, notes).of(columns, written);
+        return new Channels(file.name(), preamble, options, notes).of(columns, written, curve);
     }
 }

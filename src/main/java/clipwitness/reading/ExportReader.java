@@ -69,13 +69,15 @@ public final class ExportReader {
         RowStyle style = DialectFinder.find(file.name(), head, notes);
         DataBlock block = DataBlock.find(file.name(), head.lines(), style);
         notes.evidence(LayoutRemark.SAMPLES_FROM, Argument.count(block.firstLine()));
-        Header header = Header.find(block, notes);
+        UserUnits stated = new UserUnits(file.name(), options);
+        Header header = stated.over(Header.find(block, notes), block);
         Preamble preamble = Preamble.of(block.before(), block.dialect())
                 .with(header.facts())
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         boolean intervalGiven = options.interval().isPresent();
-        Columns columns = new ColumnUses(block, header, sampling, intervalGiven, notes).decide();
+        Columns columns = stated.over(new ColumnUses(block, header, sampling, intervalGiven, notes).decide());
+        OtherTables.refuse(file.name(), columns, preamble, sampling.isPresent() || intervalGiven);
         FurtherTimes.check(file.name(), block, columns, notes);
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }

@@ -63,6 +63,10 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_TIME(DoubtCode.UNIT_ASSUMED),
     /** A first column without a name. */
     UNIT_ASSUMED_FIRST_COLUMN(DoubtCode.UNIT_ASSUMED),
+    /** A first column that the name says little of. */
+    UNIT_ASSUMED_CALLED(DoubtCode.UNIT_ASSUMED, "column"),
+    /** Units by the names of voltage and current. */
+    UNIT_ASSUMED_NAMES(DoubtCode.UNIT_ASSUMED, "channels"),
     /** Two intervals. */
     UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
     /** No unit of the values. */

@@ -100,8 +100,6 @@ public enum LayoutRemark implements RemarkCode {
     TWO_ROWS_A_STAMP,
     /** A curve by its names. */
     CURVE_BY_NAMES,
-    /** A curve by its values. */
-    CURVE_BY_VALUES,
     /** Columns of a curve that were left. */
     CURVE_COLUMNS("voltage", "current", "unused"),
     /** One column of a curve that was left. */

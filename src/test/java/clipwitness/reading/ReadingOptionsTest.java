@@ -9,6 +9,7 @@ import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.CurveChannels;
 import clipwitness.fixture.Said;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -29,7 +30,8 @@ class ReadingOptionsTest {
 
     @Test
     void intervalAndUnitSettleABareColumn() throws IOException, InputException {
-        ReadingOptions options = new ReadingOptions(OptionalDouble.of(2e-6), Optional.of(Unit.AMPERE), OPEN);
+        ReadingOptions options =
+                new ReadingOptions(OptionalDouble.of(2e-6), Optional.of(ColumnUnits.of(Unit.AMPERE)), OPEN);
         TimeRecord record = (TimeRecord) read("0.5\n-0.5\n", options);
         assertThat(record.sampleInterval()).isEqualTo(2e-6);
         assertThat(record.channels().get(0).unit()).contains(Unit.AMPERE);
@@ -51,7 +53,7 @@ class ReadingOptionsTest {
 
     @Test
     void theUnitSettlesOnlyTheChannelsThatStateNone() throws IOException, InputException {
-        ReadingOptions options = new ReadingOptions(OPEN, Optional.of(Unit.VOLT), OPEN);
+        ReadingOptions options = new ReadingOptions(OPEN, Optional.of(ColumnUnits.of(Unit.VOLT)), OPEN);
         Export export = read("Time (ms),CH1,CH2 (mA)\n0,1,2\n1,2,3\n", options);
         assertThat(export.channels().get(0).unit()).contains(Unit.VOLT);
         assertThat(export.channels().get(1).unit()).contains(Unit.AMPERE);
@@ -113,7 +115,7 @@ class ReadingOptionsTest {
                 .isThrownBy(() -> new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0)))
                 .withMessage("scale must be finite and not 0 but is 0.0");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.of(Unit.SECOND), OPEN))
+                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.of(ColumnUnits.of(Unit.SECOND)), OPEN))
                 .withMessage("unit must be V or A but is s");
     }
 

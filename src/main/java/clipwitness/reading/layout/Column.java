@@ -1,6 +1,7 @@
 package clipwitness.reading.layout;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
 
 /**
  * A column of numbers.
@@ -31,9 +32,25 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
         return use == Use.VALUE && heading.unit().map(u -> u.unit() == unit).orElse(heading.role() == role);
     }
 
+    /** By its unit or its name it holds frequencies. */
+    public boolean isFrequency() {
+        return heading.unit().map(u -> u.unit() == Unit.HERTZ).orElse(heading.role() == ColumnRole.FREQUENCY);
+    }
+
     /** Neither name nor unit stands above it. */
     public boolean nameless() {
         return heading.name().isEmpty() && heading.unit().isEmpty();
+    }
+
+    /** Whether it may be time or an index without saying so: its name is of no quantity that it would then not be. */
+    boolean mayBeAxis() {
+        ColumnRole role = heading.role();
+        return role == ColumnRole.UNKNOWN || role == ColumnRole.TIME || role == ColumnRole.INDEX;
+    }
+
+    /** The same column in the unit that the user states. */
+    Column in(WrittenUnit stated) {
+        return new Column(place, heading.as(stated), whole, use);
     }
 
     public Column as(Use other) {

@@ -13,6 +13,13 @@ public enum ColumnRole {
                     + " vb ve vg vz vcb vbc veb vsd vgd vak vgk ube uce ucb uds ugs uak uin uout"),
     CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"
             + " ie is ig ia ik iz ix iin iout ids ice isd iak"),
+    FREQUENCY(
+            "frequency frequencies freq freqs frequenz fréquence frecuencia frequenza frequentie frekvens częstotliwość f hz"),
+    /** Another quantity that a table goes over, but no record and no curve. */
+    OTHER(
+            "temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
+                    + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
+                    + "speed rpm drehzahl weight"),
     UNKNOWN("");
 
     private static final int SHORTEST_PART = 3;
@@ -39,12 +46,17 @@ public enum ColumnRole {
             }
         }
         List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
-        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT)) {
+        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY)) {
             if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {
                 return role;
             }
         }
         return UNKNOWN;
+    }
+
+    /** Whether records over time and curves have such columns. */
+    boolean isOfSamples() {
+        return this == TIME || this == INDEX || this == VOLTAGE || this == CURRENT;
     }
 
     private boolean has(String word) {

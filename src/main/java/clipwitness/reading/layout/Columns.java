@@ -1,6 +1,7 @@
 package clipwitness.reading.layout;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,7 +61,16 @@ public record Columns(List<Column> all) {
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
                 && !looksLikeCurve()
-                && all.get(0).heading().unit().isEmpty();
+                && all.get(0).heading().unit().isEmpty()
+                && all.get(0).mayBeAxis();
+    }
+
+    /** The same over channels in the units that the user states, one a channel, in order. */
+    public Columns inUnits(List<WrittenUnit> stated) {
+        List<Column> channels = values();
+        return new Columns(all.stream()
+                .map(c -> channels.contains(c) ? c.in(stated.get(channels.indexOf(c))) : c)
+                .toList());
     }
 
     /** The same with one column read otherwise. */

@@ -23,6 +23,15 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         facts = List.copyOf(facts);
     }
 
+    /** The same over values in the units that the user states, one a column, in order. */
+    public Header inUnits(List<WrittenUnit> stated) {
+        return new Header(
+                IntStream.range(0, headings.size())
+                        .mapToObj(i -> headings.get(i).as(stated.get(i)))
+                        .toList(),
+                facts);
+    }
+
     /** Finds the rows of names and units among the lines in front of the samples, in either order. */
     public static Header find(DataBlock block, Notes notes) {
         List<HeaderRow> rows = new ArrayList<>();
@@ -41,7 +50,11 @@ public record Header(List<Heading> headings, List<Statement> facts) {
     }
 
     private static Optional<HeaderRow> unitsRow(List<HeaderRow> rows) {
-        return rows.stream().limit(2).filter(HeaderRow::isUnits).findFirst();
+        List<HeaderRow> two = rows.stream().limit(2).toList();
+        return two.stream()
+                .filter(HeaderRow::isUnits)
+                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o != r && o.namesAll()))
+                .findFirst();
     }
 
     private static Optional<HeaderRow> namesRow(List<HeaderRow> rows, Optional<HeaderRow> units, DataBlock block) {
@@ -81,9 +94,9 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
             Optional<WrittenUnit> unit =
-                    units.flatMap(u -> WrittenUnit.parse(u.over().get(column))).or(() -> unitBeside(block, column));
-            Heading heading =
-                    names.map(n -> heading(n.over().get(column), letters)).orElse(NOTHING);
+                    units.flatMap(u -> Ampere.unitIn(u.over(), column)).or(() -> unitBeside(block, column));
+            Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
+                    .orElse(NOTHING);
             headings.add(block.unitWithin(block.columns().get(column))
                     .map(heading::inUnit)
                     .orElseGet(() -> heading.orUnit(unit).orStated(stated.get(column))));
@@ -92,13 +105,14 @@ public record Header(List<Heading> headings, List<Statement> facts) {
     }
 
     /** A cell of the row of names: a name with or without its unit, or the unit alone. */
-    private static Heading heading(String cell, boolean letters) {
-        Optional<WrittenUnit> alone = letters && cell.length() == 1 ? Optional.empty() : WrittenUnit.parse(cell);
+    private static Heading heading(String cell, List<String> row, boolean letters) {
+        boolean name = (letters && cell.length() == 1) || (Ampere.isDoubtful(cell) && !Ampere.isUnit(cell, row));
+        Optional<WrittenUnit> alone = name ? Optional.empty() : WrittenUnit.parse(cell);
         if (alone.isEmpty()) {
             return Heading.of(cell);
         }
-        String name = Character.isLetter(cell.charAt(0)) ? cell : "";
-        return new Heading(name, alone, ColumnRole.of(name));
+        String called = Character.isLetter(cell.charAt(0)) ? cell : "";
+        return new Heading(called, alone, ColumnRole.of(called));
     }
 
     /** The unit written beside each number, in a column of text. */

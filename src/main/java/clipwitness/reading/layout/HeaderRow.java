@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Line;
 import clipwitness.reading.number.Delimiter;
 import clipwitness.reading.number.ValueText;
@@ -64,9 +65,23 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                 && over.stream().anyMatch(HeaderRow::isUnit);
     }
 
+    /** Of volts and amperes it names only amperes, by letters that may be a channel's name as well. */
+    boolean mayBeChannels() {
+        return over.stream().anyMatch(Ampere::isDoubtful)
+                && over.stream()
+                        .filter(c -> !Ampere.isDoubtful(c) || Ampere.isUnit(c, over))
+                        .noneMatch(HeaderRow::isVoltsOrAmperes);
+    }
+
+    private static boolean isVoltsOrAmperes(String cell) {
+        return WrittenUnit.parse(cell)
+                .filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE)
+                .isPresent();
+    }
+
     /** Names over the columns: text, or bare channel numbers after the name of a time or an index. */
     boolean isNames(Dialect dialect) {
-        boolean axis = covers() && ColumnRole.of(Heading.of(over.get(0)).name()) != ColumnRole.UNKNOWN;
+        boolean axis = covers() && ColumnRole.of(Heading.of(over.get(0)).name()).isOfSamples();
         return covers()
                 && IntStream.range(0, over.size())
                         .allMatch(i -> over.get(i).isEmpty() || !isValue(over.get(i), dialect) || (axis && i > 0));
@@ -78,7 +93,8 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                 .anyMatch(c -> !c.isEmpty()
                         && (isUnit(c)
                                 || Heading.of(c).unit().isPresent()
-                                || ColumnRole.of(c) != ColumnRole.UNKNOWN
+                                || ColumnRole.of(c).isOfSamples()
+                                || ColumnRole.of(c) == ColumnRole.FREQUENCY
                                 || CHANNEL.matcher(c).matches()));
     }
 
@@ -95,6 +111,12 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     int filled() {
         return (int)
                 cells.stream().filter(c -> !c.isEmpty() && c.indexOf('=') < 0).count();
+    }
+
+    /** A name over each column. */
+    boolean namesAll() {
+        boolean one = over.size() == 1;
+        return covers() && !isUnits() && (one ? isOneName() : over.stream().noneMatch(String::isEmpty));
     }
 
     /** One name over the only column, and not a word that announces the samples. */

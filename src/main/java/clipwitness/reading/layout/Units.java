@@ -11,6 +11,10 @@ public final class Units {
     private static final Pattern UNIT =
             Pattern.compile(".*\\b(?:[xyhvt]?units?|einheit|einheiten|unité|unités|unità|unidad|unidades)\\b.*");
 
+    /** Words of a key whose unit is that of a setting, not of the samples. */
+    private static final Pattern NO_AXIS =
+            Pattern.compile(".*(?:sampl|rate|freq|clock|bandwidth|trig|filter|generator).*");
+
     private Units() {}
 
     /** Unit of the time, or empty. */
@@ -73,6 +77,27 @@ public final class Units {
     private static Optional<WrittenUnit> vertical(String value) {
         return WrittenUnit.parse(value.substring(value.lastIndexOf(':') + 1))
                 .filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE);
+    }
+
+    /** The statement that what the samples stand over is a frequency, or empty. */
+    public static Optional<Statement> overFrequency(Preamble preamble) {
+        return preamble.facts().stream()
+                .filter(f -> isUnitFact(f) && !NO_AXIS.matcher(f.words()).matches())
+                .filter(f -> WrittenUnit.parse(f.value())
+                        .filter(u -> u.unit() == Unit.HERTZ)
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** The statement that all values are levels in decibels, or empty. */
+    public static Optional<Statement> inDecibels(Preamble preamble) {
+        return preamble.facts().stream()
+                .filter(Units::isUnitFact)
+                .filter(f -> f.values().stream()
+                        .allMatch(v -> WrittenUnit.parse(v)
+                                .filter(u -> u.unit() == Unit.DECIBEL)
+                                .isPresent()))
+                .findFirst();
     }
 
     /** Whether a key names a unit. */

@@ -4,7 +4,6 @@ import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.Dialect;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** The texts of a column in the first rows of samples. */
 public final class FirstCells {
@@ -21,9 +20,34 @@ public final class FirstCells {
         return rows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
     }
 
+    /** Whether a column rises all the way, or falls all the way, as what a table goes over does. */
+    public boolean sweeps(Column column) {
+        double[] values = numbers(column);
+        boolean rises = true;
+        boolean falls = true;
+        for (int i = 1; i < values.length; i++) {
+            rises &= values[i] > values[i - 1];
+            falls &= values[i] < values[i - 1];
+        }
+        return values.length > 1 && (rises || falls);
+    }
+
+    /** Whether a column rises but for values that repeat, as rounded time stamps do. */
+    public boolean repeats(Column column) {
+        double[] values = numbers(column);
+        boolean repeats = false;
+        for (int i = 1; i < values.length; i++) {
+            if (!(values[i] >= values[i - 1])) {
+                return false;
+            }
+            repeats |= values[i] == values[i - 1];
+        }
+        return repeats && values[values.length - 1] > values[0];
+    }
+
     /** The numbers of a column in these rows; NaN where a cell holds none. */
-    public DoubleStream numbers(Column column) {
-        return of(column.place()).stream().mapToDouble(dialect::number);
+    public double[] numbers(Column column) {
+        return of(column.place()).stream().mapToDouble(dialect::number).toArray();
     }
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */

@@ -75,7 +75,9 @@ final class ExportBuilder {
     }
 
     private boolean isCurve(Columns columns) {
-        boolean axis = columns.first(Column.Use.INDEX).isPresent() && sampling.isPresent();
+        boolean axis = sampling.isPresent()
+                && (columns.first(Column.Use.INDEX).isPresent()
+                        || (sampling.get().clear() && !columns.namesCurve()));
         boolean curve = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
         if (curve) {
             notes.evidence(LayoutRemark.CURVE_BY_NAMES);

@@ -50,6 +50,13 @@ public record Columns(List<Column> all) {
                 && all.stream().anyMatch(c -> c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT));
     }
 
+    /** Whether a name, and not its unit alone, says that a column is a voltage or a current. */
+    public boolean namesCurve() {
+        return values().stream()
+                .map(c -> c.heading().role())
+                .anyMatch(r -> r == ColumnRole.VOLTAGE || r == ColumnRole.CURRENT);
+    }
+
     /** None of the columns has a name or a unit. */
     public boolean nameless() {
         return all.stream().allMatch(Column::nameless);

@@ -14,6 +14,11 @@ final class BareRows {
     private int end;
     private boolean all;
 
+    /** Whether all of so many rows were without value. */
+    boolean all(int rows) {
+        return leading == rows;
+    }
+
     /** A row without any value, with so many rows before it. */
     void see(int before) {
         leading += leading == before ? 1 : 0;

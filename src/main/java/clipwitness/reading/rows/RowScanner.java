@@ -183,11 +183,14 @@ final class RowScanner {
         }
         boolean whole = kept == row.length;
         boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
+        boolean early = !valued && bareRows.all(table.rows());
         if (!valued) {
             bareRows.see(table.rows());
         }
         if (whole && !ends) {
             seeWhole();
+        } else if (early && ended) {
+            Arrays.fill(row, kept, row.length, Double.NaN);
         } else {
             Arrays.fill(row, kept, row.length, Double.NaN);
             tail.shortRow(line, ends, faults.tooShort(line, kept));

@@ -53,13 +53,28 @@ final class ClockColumns {
         }
         notes.evidence(LayoutRemark.CLOCK_AND_FRACTION, Argument.name(time.called()), Argument.name(fraction.called()));
         Heading heading = fraction.heading();
-        return columns.with(
+        return withoutSettings(columns).with(
                 fraction,
                 new Column(
                         fraction.place(),
                         new Heading(heading.name(), unit(fraction), heading.role()),
                         fraction.whole(),
                         Column.Use.FRACTION));
+    }
+
+    /** Beside readings in a stated unit, numbers without one that never change are settings of the meter: its range, its digits. */
+    private Columns withoutSettings(Columns columns) {
+        Columns rest = columns;
+        boolean stated =
+                columns.values().stream().anyMatch(c -> c.heading().unit().isPresent());
+        for (Column column : columns.values()) {
+            boolean still = cells.of(column.place()).stream().distinct().count() == 1;
+            if (stated && still && column.heading().unit().isEmpty()) {
+                notes.evidence(LayoutRemark.LEFT_OUT_SETTING, Argument.name(column.called()));
+                rest = rest.with(column, Column.Use.LEFT_OUT);
+            }
+        }
+        return rest;
     }
 
     /** The unit in which a column holds fractions of a second; empty where it holds none. */

@@ -24,7 +24,7 @@ final class EnvelopeColumns {
             Pattern.compile("(?iu)(?<![\\p{L}])(?:(?<least>min(?:imum)?)|(?<greatest>max(?:imum)?)"
                     + "|(?<detected>(?:peaks?|pk)[ ._-]*det(?:ect(?:ed|ion|or)?)?|pkdet(?:ect)?|spitzenwert(?:erfassung|erkennung)?|hüllkurve"
                     + "|détection(?: de)? crêtes?|rilevamento(?: di)? picchi|detección de picos?|envelope)"
-                    + "|(?<peak>peaks?|pk|crêtes?|picc[oh]i?|picos?|spitzen?))(?![\\p{L}])");
+                    + "|(?<peak>peaks?|pk|pd|crêtes?|picc[oh]i?|picos?|spitzen?))(?![\\p{L}])");
 
     /** A column of extremes: what it is of, and which of them. */
     private record Extremes(Column column, String of, String kind) {}

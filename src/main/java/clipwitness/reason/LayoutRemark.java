@@ -50,6 +50,8 @@ public enum LayoutRemark implements RemarkCode {
     LEFT_OUT_UNITS("columns"),
     /** A time of day and its fraction in two columns. */
     CLOCK_AND_FRACTION("time", "fraction"),
+    /** A column of numbers that never change, beside clocked readings. */
+    LEFT_OUT_SETTING("column"),
     /** Columns of extremes beside samples. */
     LEFT_OUT_EXTREMES("columns"),
     /** A first column without a name that is time. */

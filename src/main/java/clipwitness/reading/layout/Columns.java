@@ -67,7 +67,7 @@ public record Columns(List<Column> all) {
         return first(Column.Use.TIME).isEmpty()
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
-                && !looksLikeCurve()
+                && (!looksLikeCurve() || ColumnRole.isAbscissa(all.get(0).heading().name()))
                 && all.get(0).heading().unit().isEmpty()
                 && all.get(0).mayBeAxis();
     }

@@ -93,8 +93,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         List<Heading> headings = new ArrayList<>();
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
-            Optional<WrittenUnit> unit =
-                    units.flatMap(u -> Ampere.unitIn(u.over(), column)).or(() -> unitBeside(block, column));
+            Optional<WrittenUnit> unit = units.flatMap(u -> unitIn(u, column)).or(() -> unitBeside(block, column));
             Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
                     .orElse(NOTHING);
             headings.add(block.unitWithin(block.columns().get(column))
@@ -102,6 +101,11 @@ public record Header(List<Heading> headings, List<Statement> facts) {
                     .orElseGet(() -> heading.orUnit(unit).orStated(stated.get(column))));
         }
         return headings;
+    }
+
+    private static Optional<WrittenUnit> unitIn(HeaderRow units, int column) {
+        boolean other = units.isOtherUnit(units.over().get(column));
+        return other ? Optional.of(StatedUnits.OTHER) : Ampere.unitIn(units.over(), column);
     }
 
     /** A cell of the row of names: a name with or without its unit, or the unit alone. */

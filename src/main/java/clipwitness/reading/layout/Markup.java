@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /** Takes the markup of typesetting and of web pages off a heading: {@code $V_{BE}\,[\mathrm{mV}]$} reads as {@code V_BE [mV]}. */
 final class Markup {
-    private static final Pattern TYPESET = Pattern.compile("\\$|\\\\[A-Za-z,;: ]|[_^]\\{");
+    private static final Pattern TYPESET = Pattern.compile("\\$|\\\\[A-Za-z,;: ()]|[_^]\\{");
     private static final Pattern WEB = Pattern.compile("</?(?:sub|sup|i|b|em|strong|span)>|&[A-Za-z]+;");
     private static final Map<Pattern, String> OF_TYPESETTING = new LinkedHashMap<>();
     private static final Map<Pattern, String> OF_WEB = new LinkedHashMap<>();
@@ -26,7 +26,7 @@ final class Markup {
         typeset("\\\\(?:left|right|big|Big)(?=[(\\[)\\]])", "");
         typeset("\\\\q?quad(?![A-Za-z])|\\\\[,;: ]|~", " ");
         typeset("\\\\[A-Za-z]+\\s*(?=\\{)|\\\\(?:rm|it|bf|sf)(?![A-Za-z])\\s*", "");
-        typeset("[${}]", "");
+        typeset("\\\\[()]|[${}]", "");
         web("(?i)<sub>\\s*([^<]*?)\\s*</sub>", "_$1");
         web("(?i)<sup>\\s*([^<]*?)\\s*</sup>", "^$1");
         web("</?(?:i|b|em|strong|span)>", "");

@@ -19,7 +19,8 @@ import java.util.stream.IntStream;
  * holds something else.
  */
 final class StatedUnits {
-    private static final WrittenUnit OTHER = new WrittenUnit(Unit.ONE, 0);
+    /** A unit that no result is given in. */
+    static final WrittenUnit OTHER = new WrittenUnit(Unit.ONE, 0);
     private static final Set<String> NONE = Set.of("-", "?", "none", "unknown", "n/a", "na", "null");
 
     private StatedUnits() {}

@@ -54,12 +54,25 @@ public final class Units {
             return vertical(common.get(channel).value());
         }
         boolean alike = common.stream().map(f -> vertical(f.value())).distinct().count() <= 1;
+        Optional<WrittenUnit> beside = besideName(preamble, names.get(channel));
+        if (beside.isPresent()) {
+            return beside;
+        }
         return single && !alike
                 ? Optional.empty()
                 : common.stream()
                         .map(f -> ofChannel(f, names.size(), channel))
                         .flatMap(Optional::stream)
                         .findFirst();
+    }
+
+    /** A row of a table that gives each channel its unit: the name, then the unit and nothing else. */
+    private static Optional<WrittenUnit> besideName(Preamble preamble, String name) {
+        return preamble.facts().stream()
+                .filter(f -> f.key().strip().equalsIgnoreCase(name) && f.values().size() == 1)
+                .filter(f -> !f.value().equalsIgnoreCase("a"))
+                .flatMap(f -> vertical(f.value()).stream())
+                .findFirst();
     }
 
     private static Optional<WrittenUnit> ofChannel(Statement fact, int channels, int channel) {

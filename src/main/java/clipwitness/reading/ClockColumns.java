@@ -53,13 +53,14 @@ final class ClockColumns {
         }
         notes.evidence(LayoutRemark.CLOCK_AND_FRACTION, Argument.name(time.called()), Argument.name(fraction.called()));
         Heading heading = fraction.heading();
-        return withoutSettings(columns).with(
-                fraction,
-                new Column(
-                        fraction.place(),
-                        new Heading(heading.name(), unit(fraction), heading.role()),
-                        fraction.whole(),
-                        Column.Use.FRACTION));
+        return withoutSettings(columns)
+                .with(
+                        fraction,
+                        new Column(
+                                fraction.place(),
+                                new Heading(heading.name(), unit(fraction), heading.role()),
+                                fraction.whole(),
+                                Column.Use.FRACTION));
     }
 
     /** Beside readings in a stated unit, numbers without one that never change are settings of the meter: its range, its digits. */

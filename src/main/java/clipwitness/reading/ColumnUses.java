@@ -20,6 +20,7 @@ import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
@@ -28,20 +29,20 @@ final class ColumnUses {
     private final FirstCells cells;
     private final Header header;
     private final Optional<Sampling> sampling;
-    private final boolean intervalGiven;
+    private final OptionalDouble given;
     private final Notes notes;
 
     /**
      * A decision to come.
      *
-     * @param intervalGiven whether the user states the sample interval
+     * @param given the sample interval that the user states, s
      */
-    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, boolean intervalGiven, Notes notes) {
+    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, OptionalDouble given, Notes notes) {
         this.block = block;
         this.cells = new FirstCells(block);
         this.header = header;
         this.sampling = sampling;
-        this.intervalGiven = intervalGiven;
+        this.given = given;
         this.notes = notes;
     }
 
@@ -79,7 +80,15 @@ final class ColumnUses {
             boolean named = heading.name().isEmpty() || heading.role() == ColumnRole.TIME;
             return !axisKnown && (named || cells.axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
         }
-        return heading.role() == ColumnRole.INDEX && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+        if (heading.role() == ColumnRole.SEGMENT && column.whole()) {
+            return Column.Use.LEFT_OUT;
+        }
+        boolean first = column.place() == block.columns().get(0);
+        boolean number = heading.role() == ColumnRole.INDEX
+                || (first
+                        && heading.name().equalsIgnoreCase("id")
+                        && cells.axis(column).interval() == 1);
+        return number && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
     }
 
     private void noteOtherUnits(Columns columns) {
@@ -107,10 +116,10 @@ final class ColumnUses {
         boolean agrees = sampling.filter(
                         s -> TimeUnit.fitting(axis, s.interval()).isPresent())
                 .isPresent();
-        boolean counted = axis.counts() && !intervalGiven; // 10, 20, 30 may be anything
+        boolean counted = axis.counts() && given.isEmpty(); // 10, 20, 30 may be anything
         boolean unknown = sampling.isPresent() ? !agrees : counted;
         if (!axis.rises() || !axis.even() || (!index && unknown)) {
-            return columns;
+            return isRoundedTime(first) ? columns.with(first, Column.Use.TIME) : columns;
         }
         if (agrees) {
             notes.evidence(LayoutRemark.FIRST_COLUMN_AGREES);
@@ -121,12 +130,33 @@ final class ColumnUses {
         return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
     }
 
+    /** Whether the column rises by the interval that user or preamble state, so far as its rounded values show. */
+    private boolean isRoundedTime(Column first) {
+        Stamps rounded = cells.rounded(first);
+        OptionalDouble interval = given.isPresent() || sampling.isEmpty()
+                ? given
+                : OptionalDouble.of(sampling.get().interval());
+        return interval.isPresent()
+                && rounded.rises()
+                && rounded.even()
+                && TimeUnit.fitting(rounded, interval.getAsDouble()).isPresent();
+    }
+
     private void noteUnnamed(Column first) {
-        if (!intervalGiven && first.heading().name().isEmpty()) {
+        if (given.isEmpty() && first.heading().name().isEmpty()) {
             notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_FIRST_COLUMN);
-        } else if (!intervalGiven) {
+        } else if (given.isEmpty()) {
             notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_CALLED, Argument.name(first.called()));
         }
+    }
+
+    /** A column called as the time is, or one without a name in front of another that rises evenly: a second record's time. */
+    private boolean isFurtherTime(Columns columns, Column column, Column time) {
+        Stamps axis = cells.axis(column);
+        boolean before = columns.values().stream().anyMatch(c -> c.place() > column.place());
+        boolean even = axis.rises() && axis.even() && axis.repeats() == 0;
+        boolean unnamed = column.nameless() && column.place() > time.place() && before;
+        return column.heading().unit().isEmpty() && even && (unnamed || column.calledAs(time));
     }
 
     /** Beside a column of time an index is of no use, and neither is the same time once more. */
@@ -144,7 +174,8 @@ final class ColumnUses {
             if (again) {
                 notes.evidence(LayoutRemark.COLUMN_REPEATS, Argument.count(column.place() + 1));
             }
-            rest = again || count ? rest.with(column, Column.Use.LEFT_OUT) : rest;
+            boolean further = column.use() == Column.Use.VALUE && isFurtherTime(columns, column, time);
+            rest = again || count || further ? rest.with(column, Column.Use.LEFT_OUT) : rest;
         }
         return rest;
     }

@@ -86,7 +86,9 @@ final class ExportBuilder {
     }
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
-        return new CurveTable(file.name(), channels(kept, pass, false, true), notes.doubts(), notes.evidence());
+        List<Channel> channels = channels(kept, pass, false, true);
+        Sweeps.check(file.name(), channels, notes);
+        return new CurveTable(file.name(), channels, notes.doubts(), notes.evidence());
     }
 
     private Export record(List<Column> kept, DataPass pass) throws InputException {

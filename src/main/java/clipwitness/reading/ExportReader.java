@@ -10,10 +10,12 @@ import clipwitness.reading.layout.Columns;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.DialectFinder;
 import clipwitness.reading.layout.Header;
+import clipwitness.reading.layout.LinesBetween;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.RowStyle;
 import clipwitness.reading.rows.Work;
 import clipwitness.reading.time.FurtherTimes;
+import clipwitness.reading.time.Restarts;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
@@ -68,6 +70,7 @@ public final class ExportReader {
         Head head = Head.of(file);
         RowStyle style = DialectFinder.find(file.name(), head, notes);
         DataBlock block = DataBlock.find(file.name(), head.lines(), style);
+        LinesBetween.refuseMarks(file.name(), block.before());
         notes.evidence(LayoutRemark.SAMPLES_FROM, Argument.count(block.firstLine()));
         UserUnits stated = new UserUnits(file.name(), options);
         Header header = stated.over(Header.find(block, notes), block);
@@ -76,8 +79,9 @@ public final class ExportReader {
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         boolean intervalGiven = options.interval().isPresent();
-        Columns columns = stated.over(new ColumnUses(block, header, sampling, intervalGiven, notes).decide());
+        Columns columns = stated.over(new ColumnUses(block, header, sampling, options.interval(), notes).decide());
         OtherTables.refuse(file.name(), columns, preamble, sampling.isPresent() || intervalGiven);
+        Restarts.refuse(file.name(), block, columns);
         FurtherTimes.check(file.name(), block, columns, notes);
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }

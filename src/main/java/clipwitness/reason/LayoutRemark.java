@@ -44,6 +44,8 @@ public enum LayoutRemark implements RemarkCode {
     NAMES_ON("line"),
     /** Where the units stand. */
     UNITS_ON("line"),
+    /** A line between the names and the rows that was not understood. */
+    LINE_BETWEEN("line", "text"),
     /** Names and units in one row. */
     JOINED_HEADER("line", "columns"),
     /** Columns that are no voltage or current. */
@@ -102,6 +104,8 @@ public enum LayoutRemark implements RemarkCode {
     TWO_ROWS_A_STAMP,
     /** A curve by its names. */
     CURVE_BY_NAMES,
+    /** Sweeps below one another. */
+    SWEEPS("voltage", "sweeps"),
     /** Columns of a curve that were left. */
     CURVE_COLUMNS("voltage", "current", "unused"),
     /** One column of a curve that was left. */

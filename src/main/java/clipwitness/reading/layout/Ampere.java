@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 final class Ampere {
     private static final Pattern LETTER = Pattern.compile("(?i)a|amp");
     private static final Pattern CONVERTER = Pattern.compile("(?i)adc");
+    private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]{}<>\\s]");
     private static final Pattern OTHER_CHANNEL = Pattern.compile("(?i)[b-d]");
     /** Units as meters write them, with the coupling behind. */
     private static final Pattern OF_METER = Pattern.compile("(?i)[mµu]?(?:v|a)(?:dc|ac)");
@@ -55,13 +56,16 @@ final class Ampere {
      * @param clear whether brackets, a slash or a word set it apart
      */
     static boolean follows(String name, String unit, boolean clear) {
+        String bare = BRACKETS.matcher(unit).replaceAll("");
         boolean current = ColumnRole.of(name) == ColumnRole.CURRENT;
-        if (!isDoubtful(unit) || current) {
+        if (!isDoubtful(bare) || current) {
             return true;
         }
         boolean numbered = !name.isEmpty() && Character.isDigit(name.charAt(name.length() - 1));
-        return !CONVERTER.matcher(unit).matches()
-                && (clear ? !CHANNEL_WORD.matcher(name).matches() : numbered);
+        return !CONVERTER.matcher(bare).matches()
+                && (clear || bare.length() < unit.length()
+                        ? !CHANNEL_WORD.matcher(name).matches()
+                        : numbered);
     }
 
     private static boolean isVolts(String cell) {

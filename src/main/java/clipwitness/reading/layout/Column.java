@@ -2,6 +2,7 @@ package clipwitness.reading.layout;
 
 import clipwitness.quantity.Unit;
 import clipwitness.reading.number.WrittenUnit;
+import java.util.Locale;
 
 /**
  * A column of numbers.
@@ -35,6 +36,27 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
     /** By its unit or its name it holds frequencies. */
     public boolean isFrequency() {
         return heading.unit().map(u -> u.unit() == Unit.HERTZ).orElse(heading.role() == ColumnRole.FREQUENCY);
+    }
+
+    /** Whether it numbers the segments that the rows belong to. */
+    public boolean isSegment() {
+        return heading.role() == ColumnRole.SEGMENT && whole;
+    }
+
+    /** Whether its heading says that it holds times. */
+    public boolean saysTime() {
+        return heading.role() == ColumnRole.TIME
+                || heading.unit().filter(u -> u.unit() == Unit.SECOND).isPresent();
+    }
+
+    /** Whether two columns are called alike but for a number: {@code t1} and {@code t2}. */
+    public boolean calledAs(Column other) {
+        String stem = stem();
+        return !stem.isEmpty() && stem.equals(other.stem());
+    }
+
+    private String stem() {
+        return heading.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
     }
 
     /** Neither name nor unit stands above it. */

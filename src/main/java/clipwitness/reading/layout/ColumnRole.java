@@ -21,12 +21,15 @@ public enum ColumnRole {
     OTHER(
             "temperature temperatures temperatur température temperatura temp distance entfernung abstand angle winkel phase gain "
                     + "bin bins code codes harmonic harmonics harmonische order ordnung wavelength wellenlänge position pressure druck "
-                    + "speed rpm drehzahl weight"),
+                    + "speed rpm drehzahl weight humidity feuchte date datum day tag"),
+    /** The number of the segment that a row belongs to. */
+    SEGMENT("segment segments sweep sweeps frame frames segmentnr segment# abschnitt"),
     UNKNOWN("");
 
     private static final int SHORTEST_PART = 3;
     /** The letter of a voltage or a current with a subscript: V_out, I_load. */
     private static final Pattern SUBSCRIPT = Pattern.compile("(?<letter>[uvi])_\\w{1,8}");
+
     private static final Pattern ABSCISSA = Pattern.compile("(?i)x[ _-]?(?:val(?:ue)?s?|data|achse)");
 
     /** Words in lower case, each with a blank before and after it. */

@@ -67,7 +67,8 @@ public record Columns(List<Column> all) {
         return first(Column.Use.TIME).isEmpty()
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
-                && (!looksLikeCurve() || ColumnRole.isAbscissa(all.get(0).heading().name()))
+                && (!looksLikeCurve()
+                        || ColumnRole.isAbscissa(all.get(0).heading().name()))
                 && all.get(0).heading().unit().isEmpty()
                 && all.get(0).mayBeAxis();
     }

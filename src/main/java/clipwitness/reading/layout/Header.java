@@ -36,7 +36,9 @@ public record Header(List<Heading> headings, List<Statement> facts) {
     public static Header find(DataBlock block, Notes notes) {
         List<HeaderRow> rows = new ArrayList<>();
         for (int i = block.before().size() - 1; i >= 0 && rows.size() < 4; i--) {
-            rows.add(HeaderRow.of(block.before().get(i), block));
+            if (!LinesBetween.isJunk(block.before().get(i))) {
+                rows.add(HeaderRow.of(block.before().get(i), block));
+            }
         }
         Optional<Header> joined = rows.isEmpty() ? Optional.empty() : JoinedHeader.take(rows.get(0), block, notes);
         if (joined.isPresent()) {
@@ -46,6 +48,8 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         Optional<HeaderRow> names = namesRow(rows, units, block);
         names.ifPresent(n -> notes.evidence(LayoutRemark.NAMES_ON, Argument.count(n.line())));
         units.ifPresent(u -> notes.evidence(LayoutRemark.UNITS_ON, Argument.count(u.line())));
+        names.ifPresent(n ->
+                LinesBetween.note(block, n.line(), units.map(HeaderRow::line).orElse(0), notes));
         return new Header(headings(block, names, units, notes), factsBeyond(block, names, units));
     }
 

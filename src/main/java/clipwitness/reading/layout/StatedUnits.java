@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
 final class StatedUnits {
     /** A unit that no result is given in. */
     static final WrittenUnit OTHER = new WrittenUnit(Unit.ONE, 0);
+
     private static final Set<String> NONE = Set.of("-", "?", "none", "unknown", "n/a", "na", "null");
 
     private StatedUnits() {}

@@ -69,7 +69,8 @@ public final class Units {
     /** A row of a table that gives each channel its unit: the name, then the unit and nothing else. */
     private static Optional<WrittenUnit> besideName(Preamble preamble, String name) {
         return preamble.facts().stream()
-                .filter(f -> f.key().strip().equalsIgnoreCase(name) && f.values().size() == 1)
+                .filter(f ->
+                        f.key().strip().equalsIgnoreCase(name) && f.values().size() == 1)
                 .filter(f -> !f.value().equalsIgnoreCase("a"))
                 .flatMap(f -> vertical(f.value()).stream())
                 .findFirst();

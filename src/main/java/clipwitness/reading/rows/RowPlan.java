@@ -19,6 +19,7 @@ import java.util.Set;
  * @param time    which of them, from 0, holds time stamps; -1 for none
  * @param cells   number of cells that a row may have; further ones must be empty
  * @param within  for each of them the unit that its cells are written with, or empty
+ * @param assumed whether no heading says that the time is one
  * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
  * @param axes    which of the kept cells, from 0, place a row and are no value: its time, its number
  */
@@ -29,6 +30,7 @@ public record RowPlan(
         int time,
         int cells,
         List<Optional<Unit>> within,
+        boolean assumed,
         List<String> repeats,
         Set<Integer> axes) {
     public RowPlan {
@@ -47,16 +49,19 @@ public record RowPlan(
             int time,
             int cells,
             List<Optional<Unit>> within,
+            boolean assumed,
             List<String> repeats) {
-        this(dialect, places, names, time, cells, within, repeats, time < 0 ? Set.of() : Set.of(time));
+        this(dialect, places, names, time, cells, within, assumed, repeats, time < 0 ? Set.of() : Set.of(time));
     }
 
     /** A plan for these columns of a file. */
     public static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
         int time = -1;
+        boolean assumed = false;
         Set<Integer> axes = new HashSet<>();
         for (int i = 0; i < kept.size(); i++) {
             time = kept.get(i).use() == Column.Use.TIME ? i : time;
+            assumed |= time == i && !kept.get(i).saysTime();
             if (kept.get(i).use() != Column.Use.VALUE) {
                 axes.add(i);
             }
@@ -68,6 +73,7 @@ public record RowPlan(
                 time,
                 block.widest(),
                 kept.stream().map(c -> block.unitWithin(c.place())).toList(),
+                assumed,
                 curve ? block.before().stream().map(Line::text).toList() : List.of(),
                 axes);
     }

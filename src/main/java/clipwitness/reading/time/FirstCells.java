@@ -50,14 +50,29 @@ public final class FirstCells {
         return of(column.place()).stream().mapToDouble(dialect::number).toArray();
     }
 
+    /** The same of a column whose values may be rounded: only digits that count are digits. */
+    public Stamps rounded(Column column) {
+        int digits = of(column.place()).stream()
+                .mapToInt(c -> c.replaceFirst("[eEdD].*", "")
+                        .replaceAll("\\D", "")
+                        .replaceFirst("^0+", "")
+                        .length())
+                .max()
+                .orElse(1);
+        return axis(column, Math.max(1, digits));
+    }
+
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
     public Stamps axis(Column column) {
-        List<String> cells = of(column.place());
-        double[] values = cells.stream().mapToDouble(dialect::number).toArray();
-        int digits = cells.stream()
+        int digits = of(column.place()).stream()
                 .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
                 .max()
                 .orElse(1);
+        return axis(column, digits);
+    }
+
+    private Stamps axis(Column column, int digits) {
+        double[] values = numbers(column);
         for (int i = 1; i < values.length; i++) {
             if (!(values[i] >= values[i - 1])) {
                 return Stamps.NONE;

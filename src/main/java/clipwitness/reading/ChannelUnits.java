@@ -4,6 +4,7 @@ import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
+import clipwitness.reading.layout.Heading;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
@@ -68,8 +69,9 @@ final class ChannelUnits {
     }
 
     private Optional<ChannelUnit> stated(int i, double[] written) {
-        Optional<WrittenUnit> heading = columns.get(i).heading().unit();
-        Optional<WrittenUnit> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Heading above = columns.get(i).heading();
+        Optional<WrittenUnit> heading = above.unit().filter(u -> !above.fromPreamble());
+        Optional<WrittenUnit> unit = above.unit().or(() -> Units.ofValues(preamble, names, i));
         Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
         boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
         boolean counts = heading.isEmpty() && factor.isEmpty() && !prefixed && counts(i, written);

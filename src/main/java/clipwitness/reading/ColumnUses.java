@@ -60,7 +60,10 @@ final class ColumnUses {
         Columns found = new Columns(columns);
         noteOtherUnits(found);
         Columns withAxis = found.needsAxis() ? firstAsAxis(found) : found;
-        return withAxis.first(Column.Use.TIME).map(t -> besideTime(withAxis, t)).orElse(withAxis);
+        Columns alone = withAxis.first(Column.Use.TIME)
+                .map(t -> new ClockColumns(block, cells, notes).withFraction(besideTime(withAxis, t), t))
+                .orElse(withAxis);
+        return EnvelopeColumns.leaveOut(alone, notes);
     }
 
     private Column.Use byHeading(Column column, boolean axisKnown) {

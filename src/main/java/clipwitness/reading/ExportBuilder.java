@@ -16,6 +16,7 @@ import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.rows.DataPass;
 import clipwitness.reading.rows.RowPlan;
 import clipwitness.reading.rows.Work;
+import clipwitness.reading.time.ClockStamps;
 import clipwitness.reading.time.Envelope;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reading.time.Stamps;
@@ -74,7 +75,9 @@ final class ExportBuilder {
     }
 
     private boolean isCurve(Columns columns) {
-        boolean axis = columns.first(Column.Use.INDEX).isPresent() && sampling.isPresent();
+        boolean axis = sampling.isPresent()
+                && (columns.first(Column.Use.INDEX).isPresent()
+                        || (sampling.get().clear() && !columns.namesCurve()));
         boolean curve = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
         if (curve) {
             notes.evidence(LayoutRemark.CURVE_BY_NAMES);
@@ -100,14 +103,31 @@ final class ExportBuilder {
     private TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.TIME) {
-                return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
+                ClockStamps stamps = stamps(kept, pass, pass.table().take(i));
+                return finder.fromStamps(kept.get(i), stamps.seconds(), stamps.digits());
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
-                return finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS));
+                return after(
+                        pass.skipped(), finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS)));
             }
         }
         noteStretches(pass);
-        return finder.fromPreamble(1);
+        return after(pass.skipped(), finder.fromPreamble(1));
+    }
+
+    private ClockStamps stamps(List<Column> kept, DataPass pass, double[] times) throws InputException {
+        for (int i = 0; i < kept.size(); i++) {
+            if (kept.get(i).use() == Column.Use.FRACTION) {
+                double[] parts = pass.table().take(i);
+                return ClockStamps.of(file.name(), times, pass.timeDigits(), kept.get(i), parts);
+            }
+        }
+        return new ClockStamps(times, pass.timeDigits());
+    }
+
+    /** An axis whose first samples were left out. */
+    private static TimeAxis after(int skipped, TimeAxis axis) {
+        return new TimeAxis(axis.start() + skipped * axis.interval(), axis.interval(), axis.envelope());
     }
 
     /** Stretches of samples with neither time nor index beside them may be segments, each with a trigger of its own. */

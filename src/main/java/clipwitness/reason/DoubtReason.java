@@ -53,6 +53,8 @@ public enum DoubtReason implements ReasonCode {
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */
     REPEATED_TIME_COLUMNS(DoubtCode.REPEATED_TIME, "least", "greatest"),
+    /** Detected peaks alone. */
+    REPEATED_TIME_PEAKS(DoubtCode.REPEATED_TIME, "channel"),
     /** Smallest and largest values in two rows. */
     REPEATED_TIME_ROWS(DoubtCode.REPEATED_TIME),
     /** Rounded stamps. */

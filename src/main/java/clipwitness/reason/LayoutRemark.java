@@ -50,6 +50,12 @@ public enum LayoutRemark implements RemarkCode {
     JOINED_HEADER("line", "columns"),
     /** Columns that are no voltage or current. */
     LEFT_OUT_UNITS("columns"),
+    /** A time of day and its fraction in two columns. */
+    CLOCK_AND_FRACTION("time", "fraction"),
+    /** A column of numbers that never change, beside clocked readings. */
+    LEFT_OUT_SETTING("column"),
+    /** Columns of extremes beside samples. */
+    LEFT_OUT_EXTREMES("columns"),
     /** A first column without a name that is time. */
     FIRST_COLUMN_AGREES,
     /** The same without an interval in the preamble. */
@@ -62,6 +68,10 @@ public enum LayoutRemark implements RemarkCode {
     LAST_ROW_CUT("line"),
     /** Rows that grow shorter. */
     CHANNEL_ENDS("line"),
+    /** Rows without values above the samples. */
+    BARE_ROWS_FIRST("rows"),
+    /** Rows without values below the samples. */
+    BARE_ROWS_LAST("rows"),
     /** Text below the samples. */
     TEXT_BELOW("lines"),
     /** Headers among the rows. */

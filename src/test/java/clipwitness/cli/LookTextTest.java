@@ -36,6 +36,7 @@ class LookTextTest {
                           V   100.0 mV to 650.0 mV
                           read so:
                             encoding ASCII
+                          The curve is fit to compare.
                         """);
     }
 

@@ -16,6 +16,8 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
     /** What a column is read as. */
     public enum Use {
         TIME,
+        /** Fraction of the second that a column of times of day leaves off. */
+        FRACTION,
         INDEX,
         VALUE,
         LEFT_OUT

@@ -50,6 +50,13 @@ public record Columns(List<Column> all) {
                 && all.stream().anyMatch(c -> c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT));
     }
 
+    /** Whether a name, and not its unit alone, says that a column is a voltage or a current. */
+    public boolean namesCurve() {
+        return values().stream()
+                .map(c -> c.heading().role())
+                .anyMatch(r -> r == ColumnRole.VOLTAGE || r == ColumnRole.CURRENT);
+    }
+
     /** None of the columns has a name or a unit. */
     public boolean nameless() {
         return all.stream().allMatch(Column::nameless);
@@ -60,7 +67,8 @@ public record Columns(List<Column> all) {
         return first(Column.Use.TIME).isEmpty()
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
-                && !looksLikeCurve()
+                && (!looksLikeCurve()
+                        || ColumnRole.isAbscissa(all.get(0).heading().name()))
                 && all.get(0).heading().unit().isEmpty()
                 && all.get(0).mayBeAxis();
     }
@@ -77,6 +85,11 @@ public record Columns(List<Column> all) {
     public Columns with(Column column, Column.Use use) {
         return new Columns(
                 all.stream().map(c -> c.equals(column) ? c.as(use) : c).toList());
+    }
+
+    /** The same with one column in the place of another. */
+    public Columns with(Column column, Column other) {
+        return new Columns(all.stream().map(c -> c.equals(column) ? other : c).toList());
     }
 
     private boolean states(Unit unit) {

@@ -50,7 +50,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         units.ifPresent(u -> notes.evidence(LayoutRemark.UNITS_ON, Argument.count(u.line())));
         names.ifPresent(n ->
                 LinesBetween.note(block, n.line(), units.map(HeaderRow::line).orElse(0), notes));
-        return new Header(headings(block, names, units), factsBeyond(block, names, units));
+        return new Header(headings(block, names, units, notes), factsBeyond(block, names, units));
     }
 
     private static Optional<HeaderRow> unitsRow(List<HeaderRow> rows) {
@@ -68,11 +68,12 @@ public record Header(List<Heading> headings, List<Statement> facts) {
             boolean besideUnits =
                     units.isPresent() && i < 2 && row.filled() >= row.over().size();
             boolean closest = i == 0 && (row.over().size() > 2 || alone(row, rows) || row.isOneName());
-            boolean speaks = row.speaksOfColumns() && fits(row) && !row.statesUnit();
-            if (!isUnits && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
+            boolean speaks = row.speaksOfColumns() && fits(row);
+            boolean states = row.statesUnit();
+            if (!isUnits && !states && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
                 return Optional.of(row);
             }
-            if (!isUnits && row.filled() > 1) {
+            if (!isUnits && !states && row.filled() > 1) {
                 break; // statements end the header
             }
         }
@@ -88,21 +89,27 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         return row.filled() >= Math.min(2, row.over().size()) && (row.over().size() > 1 || row.filled() == 1);
     }
 
-    private static List<Heading> headings(DataBlock block, Optional<HeaderRow> names, Optional<HeaderRow> units) {
+    private static List<Heading> headings(
+            DataBlock block, Optional<HeaderRow> names, Optional<HeaderRow> units, Notes notes) {
         boolean letters = names.filter(n -> n.over().stream().anyMatch(c -> c.equalsIgnoreCase("i")))
                 .isPresent();
+        List<Optional<WrittenUnit>> stated = StatedUnits.of(block, notes);
         List<Heading> headings = new ArrayList<>();
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
-            Optional<WrittenUnit> unit =
-                    units.flatMap(u -> Ampere.unitIn(u.over(), column)).or(() -> unitBeside(block, column));
+            Optional<WrittenUnit> unit = units.flatMap(u -> unitIn(u, column)).or(() -> unitBeside(block, column));
             Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
                     .orElse(NOTHING);
             headings.add(block.unitWithin(block.columns().get(column))
                     .map(heading::inUnit)
-                    .orElseGet(() -> heading.orUnit(unit)));
+                    .orElseGet(() -> heading.orUnit(unit).orStated(stated.get(column))));
         }
         return headings;
+    }
+
+    private static Optional<WrittenUnit> unitIn(HeaderRow units, int column) {
+        boolean other = units.isOtherUnit(units.over().get(column));
+        return other ? Optional.of(StatedUnits.OTHER) : Ampere.unitIn(units.over(), column);
     }
 
     /** A cell of the row of names: a name with or without its unit, or the unit alone. */
@@ -121,7 +128,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         int place = block.columns().get(column) + 1;
         String signature = block.style().signature();
         boolean text = place < signature.length() && signature.charAt(place) == Signature.TEXT;
-        List<String> first = block.dialect().split(block.rows().get(0).text());
+        List<String> first = block.firstRows().get(0);
         return text && place < first.size() ? WrittenUnit.parse(first.get(place)) : Optional.empty();
     }
 

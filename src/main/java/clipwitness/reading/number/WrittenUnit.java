@@ -85,6 +85,9 @@ public record WrittenUnit(Unit unit, int exponent) {
     /** The only prefix outside ASCII is micro, so one or two such characters before a unit mean it on any page. */
     private static final Pattern MICRO = Pattern.compile("^[^\\x00-\\x7F]{1,2}(?=[sSvVaA])");
 
+    /** Not picoampere, whose A is a capital. */
+    private static final Pattern PASCAL = Pattern.compile("[hkM]?Pa");
+
     private static final String OHM_SIGN = "\u2126";
 
     /** Reads a text that is a unit and nothing else, brackets aside; empty where it is none. */
@@ -116,6 +119,9 @@ public record WrittenUnit(Unit unit, int exponent) {
     }
 
     private static Optional<WrittenUnit> parseWord(String word) {
+        if (PASCAL.matcher(word).matches()) {
+            return Optional.of(new WrittenUnit(Unit.ONE, 0));
+        }
         String lower = word.toLowerCase(Locale.ROOT);
         if (BASES.containsKey(lower)) {
             return Optional.of(new WrittenUnit(BASES.get(lower), 0));

@@ -45,8 +45,8 @@ public final class FirstCells {
         return repeats && values[values.length - 1] > values[0];
     }
 
-    /** The numbers of a column; NaN where a cell holds none. */
-    double[] numbers(Column column) {
+    /** The numbers of a column in these rows; NaN where a cell holds none. */
+    public double[] numbers(Column column) {
         return of(column.place()).stream().mapToDouble(dialect::number).toArray();
     }
 

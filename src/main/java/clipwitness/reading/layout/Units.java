@@ -54,7 +54,7 @@ public final class Units {
             return vertical(common.get(channel).value());
         }
         boolean alike = common.stream().map(f -> vertical(f.value())).distinct().count() <= 1;
-        Optional<WrittenUnit> beside = besideName(preamble, names.get(channel));
+        Optional<WrittenUnit> beside = besideName(preamble, names, channel);
         if (beside.isPresent()) {
             return beside;
         }
@@ -66,11 +66,12 @@ public final class Units {
                         .findFirst();
     }
 
-    /** A row of a table that gives each channel its unit: the name, then the unit and nothing else. */
-    private static Optional<WrittenUnit> besideName(Preamble preamble, String name) {
+    /** A row of a table that gives each channel its unit: the name, then the unit and nothing else. Two names, {@code I,V}, are no such row. */
+    private static Optional<WrittenUnit> besideName(Preamble preamble, List<String> names, int channel) {
         return preamble.facts().stream()
-                .filter(f ->
-                        f.key().strip().equalsIgnoreCase(name) && f.values().size() == 1)
+                .filter(f -> f.key().strip().equalsIgnoreCase(names.get(channel))
+                        && f.values().size() == 1)
+                .filter(f -> names.stream().noneMatch(n -> n.equalsIgnoreCase(f.value())))
                 .filter(f -> !f.value().equalsIgnoreCase("a"))
                 .flatMap(f -> vertical(f.value()).stream())
                 .findFirst();

@@ -22,6 +22,7 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout, or a sound file. */
 public final class ExportReader {
@@ -76,16 +77,18 @@ public final class ExportReader {
         DataBlock block = DataBlock.find(file.name(), head.lines(), style);
         LinesBetween.refuseMarks(file.name(), block.before());
         notes.evidence(LayoutRemark.SAMPLES_FROM, Argument.count(block.firstLine()));
-        UserUnits stated = new UserUnits(file.name(), options);
-        Header header = stated.over(Header.find(block, notes), block);
+        UserUnits units = new UserUnits(file.name(), options);
+        Header header = units.over(Header.find(block, notes), block);
         Preamble preamble = Preamble.of(block.before(), block.dialect())
                 .with(header.facts())
                 .with(block.besideRows());
         Optional<Sampling> sampling = Sampling.of(preamble);
         boolean intervalGiven = options.interval().isPresent();
-        Columns columns = stated.over(new ColumnUses(block, header, sampling, options.interval(), notes).decide());
+        Columns columns = units.over(new ColumnUses(block, header, sampling, options.interval(), notes).decide());
         OtherTables.refuse(file.name(), columns, preamble, sampling.isPresent() || intervalGiven);
-        Restarts.refuse(file.name(), block, columns);
+        OptionalDouble stated =
+                sampling.stream().mapToDouble(Sampling::interval).findFirst();
+        Restarts.refuse(file.name(), block, columns, intervalGiven ? options.interval() : stated);
         FurtherTimes.check(file.name(), block, columns, notes);
         return new ExportBuilder(file, options, preamble, sampling, notes).build(head, block, columns, work);
     }

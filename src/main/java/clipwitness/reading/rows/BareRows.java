@@ -13,10 +13,21 @@ final class BareRows {
     private int from;
     private int end;
     private boolean all;
+    private boolean shortened;
 
     /** Whether all of so many rows were without value. */
     boolean all(int rows) {
         return leading == rows;
+    }
+
+    /** One of the first rows has fewer cells than others, which only first rows may. */
+    void seeShort() {
+        shortened = true;
+    }
+
+    /** Whether another, behind so many rows, has taken a row for one of the first that is none. */
+    boolean mistakenBy(BareRows next, int before) {
+        return next.shortened && !all(before);
     }
 
     /** A row without any value, with so many rows before it. */

@@ -94,7 +94,8 @@ final class RowScanner {
      * @return false, with nothing done, where its rows can be judged only after those before them
      */
     boolean absorb(RowScanner next) throws InputException {
-        if (!next.tail.none() || !(next.firstTime >= lastTime)) {
+        boolean mistaken = bareRows.mistakenBy(next.bareRows, table.rows());
+        if (mistaken || !next.tail.none() || !(next.firstTime >= lastTime)) {
             return false;
         }
         bareRows.see(next.bareRows, table.rows());
@@ -191,6 +192,7 @@ final class RowScanner {
             seeWhole();
         } else if (early && ended) {
             Arrays.fill(row, kept, row.length, Double.NaN);
+            bareRows.seeShort();
         } else {
             Arrays.fill(row, kept, row.length, Double.NaN);
             tail.shortRow(line, ends, faults.tooShort(line, kept));

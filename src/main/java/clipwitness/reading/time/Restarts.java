@@ -5,6 +5,7 @@ import clipwitness.fault.Origin;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Columns;
 import clipwitness.reading.layout.DataBlock;
+import java.util.OptionalDouble;
 
 /** Finds a first column that counts or runs on evenly and then starts anew: segments or sweeps below one another, none of which is marked. */
 public final class Restarts {
@@ -13,8 +14,13 @@ public final class Restarts {
 
     private Restarts() {}
 
-    /** Refuses such a file; what has a column of time, or is a curve, is judged elsewhere. */
-    public static void refuse(String file, DataBlock block, Columns columns) throws InputException {
+    /**
+     * Refuses such a file; what has a column of time, or is a curve, is judged elsewhere.
+     *
+     * @param interval sample interval in s that the file or the user states, or empty
+     */
+    public static void refuse(String file, DataBlock block, Columns columns, OptionalDouble interval)
+            throws InputException {
         Column first = columns.all().get(0);
         refuseSegments(file, block, columns);
         boolean candidate = first.use() == Column.Use.VALUE
@@ -28,7 +34,7 @@ public final class Restarts {
         FirstCells cells = new FirstCells(block);
         double[] values = cells.numbers(first);
         int row = restart(values);
-        if (row > 0) {
+        if (row > 0 && !isPulse(values, row, interval)) {
             throw new InputException(
                     new Origin(file, block.rows().get(row).number(), "column " + first.called()),
                     "the column starts anew: it goes from "
@@ -36,6 +42,13 @@ public final class Restarts {
                             + cells.of(first.place()).get(row) + ", so records or sweeps stand below one another",
                     "Export one record a file");
         }
+    }
+
+    /** Two values by turns, another step apart than the samples: a channel that is high for one sample at a time. */
+    private static boolean isPulse(double[] values, int row, OptionalDouble interval) {
+        return row == 2
+                && interval.isPresent()
+                && Math.abs((values[1] - values[0]) / interval.getAsDouble() - 1) > SAME_STEP;
     }
 
     /** A column that numbers the segments, of several: no time says when each begins. */

@@ -26,10 +26,10 @@ final class RowReader {
     private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
     private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
-    private final SheetTerms terms;
+    private final SheetReader.Terms terms;
     private final JobFiles files;
 
-    RowReader(SheetTerms terms, JobFiles files) {
+    RowReader(SheetReader.Terms terms, JobFiles files) {
         this.terms = terms;
         this.files = files;
     }

@@ -70,7 +70,7 @@ final class Loading {
         if (!problems.isEmpty()) {
             throw new InputException(problems.stream().distinct().toList());
         }
-        return results;
+        return HalvesOfOneRecord.doubted(results);
     }
 
     private long bytes(CaptureRow row) {

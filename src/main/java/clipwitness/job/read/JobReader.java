@@ -59,7 +59,7 @@ public final class JobReader {
         }
     }
 
-    private static List<CaptureRow> captures(TextFile table, JobFiles files, SheetTerms terms, Faults faults) {
+    private static List<CaptureRow> captures(TextFile table, JobFiles files, SheetReader.Terms terms, Faults faults) {
         try {
             String text = table.text(Optional.of(StandardCharsets.ISO_8859_1));
             return new TableReader(terms, files, faults).read(text);

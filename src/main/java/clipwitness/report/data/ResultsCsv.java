@@ -1,7 +1,7 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.judge.RailJudge;
+import clipwitness.compare.rail.RailJudge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Devices;
@@ -16,13 +16,18 @@ import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.StateResponse;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.noise.HumLine;
+import clipwitness.measure.noise.NoiseFigure;
+import clipwitness.measure.response.ResponsePoint;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -108,8 +113,45 @@ public final class ResultsCsv {
             comparison(c);
         }
         devices(results.devices());
+        for (StateNoise n : results.noise()) {
+            noise(n);
+        }
+        for (StateResponse r : results.responses()) {
+            response(r);
+        }
         for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
             rail(rail);
+        }
+    }
+
+    private void response(StateResponse r) throws IOException {
+        Condition c = r.condition();
+        for (ResponsePoint p : r.curve().points()) {
+            Condition at = new Condition(c.gainPercent(), OptionalDouble.of(p.frequency()), c.level(), c.setting());
+            Subject subject = new Subject("response", r.state(), "", "", at);
+            row(subject, "gain", "", p.gain());
+            row(subject, "phase", "", p.phase());
+        }
+        Subject whole = new Subject("response", r.state(), "", "", c);
+        row(whole, "lowerCorner", "", r.curve().lowerCorner());
+        row(whole, "upperCorner", "", r.curve().upperCorner());
+    }
+
+    private void noise(StateNoise n) throws IOException {
+        Subject subject = new Subject("noise", n.state(), "", "", n.condition());
+        for (Map.Entry<NoiseFigure, Measured> e : n.values().entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Map.Entry<NoiseFigure, Measured> e : n.atInput().entrySet()) {
+            row(subject, NoiseJson.atInput(e.getKey()), "", e.getValue());
+        }
+        for (HumLine line : n.hum()) {
+            Condition at = new Condition(
+                    n.condition().gainPercent(),
+                    OptionalDouble.of(line.frequency()),
+                    n.condition().level(),
+                    n.condition().setting());
+            row(new Subject("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
         }
     }
 

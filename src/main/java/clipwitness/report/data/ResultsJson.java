@@ -63,9 +63,8 @@ public final class ResultsJson {
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
-            for (String later : new String[] {"noise", "response"}) {
-                json.array(later, () -> {});
-            }
+            new NoiseJson(json).write(results.noise());
+            new ResponseJson(json).write(results.responses());
             new RailsJson(json).write(results.job().sheet());
             new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));

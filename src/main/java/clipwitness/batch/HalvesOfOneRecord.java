@@ -36,7 +36,7 @@ final class HalvesOfOneRecord {
 
     private static CaptureResult doubted(CaptureResult capture, List<CaptureResult> all) {
         for (CaptureResult other : all) {
-            if (other == capture || !alike(capture, other)) {
+            if (!alike(capture, other)) {
                 continue;
             }
             boolean isInput = cleanBeside(capture, other);

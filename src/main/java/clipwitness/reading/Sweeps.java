@@ -42,7 +42,7 @@ final class Sweeps {
     private static void refuseFamily(String file, List<Channel> channels, Channel swept, List<Integer> starts)
             throws InputException {
         for (Channel channel : channels) {
-            if (channel != swept && steps(channel.samples(), starts)) {
+            if (channel.column() != swept.column() && steps(channel.samples(), starts)) {
                 throw new InputException(
                         new Origin(file, 0, "column " + channel.name()),
                         "it steps from sweep to sweep of " + swept.name() + ": " + starts.size()

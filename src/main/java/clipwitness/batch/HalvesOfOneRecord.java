@@ -36,7 +36,7 @@ final class HalvesOfOneRecord {
 
     private static CaptureResult doubted(CaptureResult capture, List<CaptureResult> all) {
         for (CaptureResult other : all) {
-            if (!alike(capture, other)) {
+            if (other.row().row() == capture.row().row() || !alike(capture, other)) {
                 continue;
             }
             boolean isInput = cleanBeside(capture, other);

@@ -21,8 +21,10 @@ import clipwitness.reading.time.Sampling;
 import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletionException;
 
 /** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout, or a sound file. */
 public final class ExportReader {
@@ -61,9 +63,44 @@ public final class ExportReader {
         return read(file, nameAsWritten, options, Work.ofMachine(progress::advance));
     }
 
+    /**
+     * Reads a file, as {@link #read(Path, String, ReadingOptions, Progress)} does, and digests it.
+     *
+     * @param digest takes the bytes that were read
+     * @throws InputException also if the file is no longer what was read
+     */
+    public static Export read(
+            Path file, String nameAsWritten, ReadingOptions options, Progress progress, MessageDigest digest)
+            throws InputException {
+        SourceFile source = SourceFile.openForDigest(file, nameAsWritten);
+        Export export = watched(source, options, Work.ofMachine(progress::advance));
+        source.digest(digest);
+        return export;
+    }
+
     /** Reads a file, worked through as the caller wants it. */
     static Export read(Path file, String nameAsWritten, ReadingOptions options, Work work) throws InputException {
-        return new ExportReader(SourceFile.open(file, nameAsWritten), options, work).read();
+        SourceFile source = SourceFile.open(file, nameAsWritten);
+        Export export = watched(source, options, work);
+        Optional<InputException> changed = source.changed();
+        if (changed.isPresent()) {
+            throw changed.get();
+        }
+        return export;
+    }
+
+    /** Reads a file; what is wrong with one that was changed meanwhile is that. */
+    private static Export watched(SourceFile source, ReadingOptions options, Work work) throws InputException {
+        try {
+            return new ExportReader(source, options, work).read();
+        } catch (InputException e) {
+            throw source.changed().orElse(e);
+        } catch (InternalError | CompletionException e) { // how the machine says that a mapped file was cut
+            if (e instanceof InternalError || e.getCause() instanceof InternalError) {
+                throw source.changed().orElseGet(() -> SourceFile.changedMeanwhile(source.name()));
+            }
+            throw e;
+        }
     }
 
     private Export read() throws InputException {

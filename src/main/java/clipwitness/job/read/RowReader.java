@@ -7,11 +7,9 @@ import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
 import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Turns a row of the captures table into a capture. */
@@ -21,9 +19,6 @@ final class RowReader {
 
     private static final List<String> COUPLINGS = List.of("dc", "ac");
 
-    /** Kinds that have a stimulus. */
-    private static final Set<CaptureKind> STIMULATED = EnumSet.of(CaptureKind.WAVEFORM, CaptureKind.RESPONSE);
-
     private static final AllowedRange GAIN =
             AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
     private static final AllowedRange FREQUENCY = AllowedRange.FREQUENCY.orBare();
@@ -31,10 +26,10 @@ final class RowReader {
     private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
     private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
-    private final SheetTerms terms;
+    private final SheetReader.Terms terms;
     private final JobFiles files;
 
-    RowReader(SheetTerms terms, JobFiles files) {
+    RowReader(SheetReader.Terms terms, JobFiles files) {
         this.terms = terms;
         this.files = files;
     }
@@ -83,7 +78,6 @@ final class RowReader {
     }
 
     private Condition condition(TableRow row, CaptureKind kind) {
-        boolean stimulated = STIMULATED.contains(kind);
         OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
         OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
         OptionalDouble level = row.field(TableColumn.LEVEL)
@@ -91,11 +85,29 @@ final class RowReader {
                 .orElse(OptionalDouble.empty());
         return new Condition(
                 gain,
-                stimulated ? or(frequency, terms.stimulus().frequency()) : OptionalDouble.empty(),
-                stimulated ? or(level, terms.stimulus().level()) : OptionalDouble.empty(),
+                frequency(kind, frequency),
+                level(kind, frequency, level),
                 row.field(TableColumn.SETTING)
                         .map(this::setting)
                         .orElse(terms.settings().stream().findFirst()));
+    }
+
+    /** A wave has the job's frequency unless the row states another; a response without a frequency is a sweep or noise. */
+    private OptionalDouble frequency(CaptureKind kind, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().frequency());
+            case RESPONSE -> stated;
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** Waves and steady sines have the job's level unless the row states another. */
+    private OptionalDouble level(CaptureKind kind, OptionalDouble frequency, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().level());
+            case RESPONSE -> frequency.isPresent() ? or(stated, terms.stimulus().level()) : stated;
+            default -> OptionalDouble.empty();
+        };
     }
 
     private Optional<String> state(TableRow row) {

@@ -58,7 +58,7 @@ public enum ColumnRole {
             }
         }
         List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
-        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY)) {
+        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY, OTHER)) {
             if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {
                 return role;
             }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
 
 /** Many jobs, one after the other; one that fails never stops the next. */
@@ -43,7 +44,7 @@ public final class Batch {
     public List<JobOutcome> run(List<Path> paths) {
         ExecutorService workers = Workers.start();
         try {
-            workers.execute(ReportDocument::warmUp);
+            Future<?> unused = workers.submit(ReportDocument::warmUp); // what it meets, the first job meets too, and says it
             List<JobOutcome> outcomes = new ArrayList<>();
             Map<String, Path> numbers = new HashMap<>();
             for (Path path : paths) {
@@ -87,7 +88,7 @@ public final class Batch {
             return new JobRunner(options, workers, progress).run(job);
         } catch (InputException e) {
             return new JobOutcome.Failed(folder, e.problems());
-        } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
+        } catch (RuntimeException | Error e) { // our mistake, but one job that fails never stops the next
             return OwnFault.unnumbered(folder, e).outcome(options);
         }
     }

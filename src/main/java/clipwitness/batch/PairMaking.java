@@ -75,6 +75,8 @@ public final class PairMaking {
             problems.addAll(e.problems());
         } catch (IOException e) {
             problems.add(Loading.lost(name, e));
+        } catch (OutOfMemoryError e) {
+            problems.add(Exhausted.memory(name));
         }
         return Optional.empty();
     }

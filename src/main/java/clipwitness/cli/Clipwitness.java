@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.batch.Exhausted;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.util.List;
@@ -69,7 +70,15 @@ public final class Clipwitness {
      * @return 0, 1 or 2
      */
     public int run(String... args) {
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) { // an error is no verdict either
+            Messages.print(line.getErr(), Exhausted.problem(args[0], e).stream().toList());
+            return TROUBLE;
+        } catch (Error e) {
+            e.printStackTrace(line.getErr());
+            return TROUBLE;
+        }
     }
 
     /** Version line of every command. */

@@ -4,12 +4,14 @@ import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
+import clipwitness.report.Printing;
 import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
 import clipwitness.report.data.ResultsCsv;
@@ -42,13 +44,14 @@ final class JobRunner {
         try {
             List<CaptureResult> captures = Loading.all(job, workers, progress);
             JobResults results = Examination.of(job, Inputs.digest(job, captures), captures);
-            Map<String, byte[]> documents = documents(results);
+            List<Problem> warnings = new ArrayList<>(Unprintable.in(job));
+            Map<String, byte[]> documents = documents(results, warnings);
             new FolderSink(out).put(documents);
             return new JobOutcome.Reported(
                     job.folder(),
                     results,
                     documents.keySet().stream().map(out::resolve).toList(),
-                    Unprintable.in(job));
+                    warnings);
         } catch (InputException e) {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
@@ -58,7 +61,8 @@ final class JobRunner {
         }
     }
 
-    private Map<String, byte[]> documents(JobResults results) throws InputException, IOException {
+    private Map<String, byte[]> documents(JobResults results, List<Problem> warnings)
+            throws InputException, IOException {
         String number = results.job().sheet().report().number();
         Map<String, byte[]> data = new LinkedHashMap<>();
         data.put(number + "-results.json", ResultsJson.bytes(results, options.software()));
@@ -70,8 +74,8 @@ final class JobRunner {
             Map<String, Figure> figures = ReportDocument.figures(results, templates.get(i));
             String name =
                     i == 0 ? number + ".pdf" : number + "-" + templates.get(i).name() + ".pdf";
-            documents.put(
-                    name, ReportDocument.render(results, figures, templates.get(i), attached, options.software()));
+            Printing printing = new Printing(attached, options.software(), options.budget(), warnings::add);
+            documents.put(name, ReportDocument.render(results, figures, templates.get(i), printing));
         }
         return documents;
     }

@@ -44,7 +44,8 @@ public final class Batch {
     public List<JobOutcome> run(List<Path> paths) {
         ExecutorService workers = Workers.start();
         try {
-            Future<?> unused = workers.submit(ReportDocument::warmUp); // what it meets, the first job meets too, and says it
+            Future<?> unused =
+                    workers.submit(ReportDocument::warmUp); // what it meets, the first job meets too, and says it
             List<JobOutcome> outcomes = new ArrayList<>();
             Map<String, Path> numbers = new HashMap<>();
             for (Path path : paths) {

@@ -35,7 +35,8 @@ public final class Exhausted {
     static Problem memory(String where) {
         return new Problem(
                 Origin.of(where),
-                "needs more memory than the " + Runtime.getRuntime().maxMemory() / MEGABYTE + " MB that the program has",
-                "Start it with more, for example java -Xmx4g -jar clipwitness.jar, or export fewer samples");
+                "needs more memory than the " + Runtime.getRuntime().maxMemory() / MEGABYTE
+                        + " MB that the program has",
+                "Start it with more, for example java -Xmx8g -jar clipwitness.jar, or export fewer samples");
     }
 }

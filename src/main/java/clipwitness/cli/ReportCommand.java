@@ -83,8 +83,7 @@ final class ReportCommand implements Callable<Integer> {
 
     private int atLeast1(String option, int value) {
         if (value < 1) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), option + " must be 1 or more but is " + value);
+            throw new CommandLine.ParameterException(spec.commandLine(), option + " must be 1 or more but is " + value);
         }
         return value;
     }

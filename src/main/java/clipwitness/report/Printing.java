@@ -13,8 +13,7 @@ import java.util.function.Consumer;
  * @param budget      time and pages that the document may take
  * @param warnings    told what the document does not show as its template means it
  */
-public record Printing(
-        List<AttachedFile> attachments, String software, PageBudget budget, Consumer<Problem> warnings) {
+public record Printing(List<AttachedFile> attachments, String software, PageBudget budget, Consumer<Problem> warnings) {
     /** Copies the attachments. */
     public Printing {
         attachments = List.copyOf(attachments);

@@ -48,15 +48,14 @@ public final class ReportDocument {
         } catch (TimeoutException e) {
             throw new InputException(
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
-                    "the page is not finished after "
-                            + printing.budget().time().toSeconds() + " s",
+                    "the page is not finished after " + printing.budget().time().toSeconds() + " s",
                     "Look for what repeats without end or is out of all size; a page that needs longer gets it with --page-time");
         } catch (OutOfMemoryError e) {
             throw new InputException(
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
                     "the page needs more memory than the "
                             + Runtime.getRuntime().maxMemory() / BYTES_PER_MEGABYTE + " MB that the program has",
-                    "Look for what is out of all size; a job that needs more gets it with java -Xmx4g -jar clipwitness.jar");
+                    "Look for what is out of all size; a job that needs more gets it with java -Xmx8g -jar clipwitness.jar");
         }
     }
 
@@ -109,7 +108,9 @@ public final class ReportDocument {
                 ? page.placeOfStyle(style.number(), style.line())
                 : Origin.of(page.source().nameOf(style.file()), style.line());
         return new Problem(
-                place, "this style is left out: " + style.what(), "A template's styles are those of CSS 2.1 with paged media");
+                place,
+                "this style is left out: " + style.what(),
+                "A template's styles are those of CSS 2.1 with paged media");
     }
 
     /**

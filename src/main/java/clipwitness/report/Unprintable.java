@@ -27,7 +27,8 @@ public final class Unprintable {
         List<Problem> warnings = new ArrayList<>();
         try (Coverage coverage = new Coverage()) {
             texts.forEach((where, text) -> {
-                warning(where, coverage.missing(text), "no font of the report has ").ifPresent(warnings::add);
+                warning(where, coverage.missing(text), "no font of the report has ")
+                        .ifPresent(warnings::add);
                 warning(where, coverage.rightToLeft(text), "the report cannot set letters from right to left: ")
                         .ifPresent(warnings::add);
             });

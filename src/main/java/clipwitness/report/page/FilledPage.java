@@ -43,8 +43,7 @@ public record FilledPage(String text, List<Mark> marks, TemplateSource source) {
             }
         }
         boolean known = line > 0 && mark.line > 0;
-        int below = (int) text.substring(mark.at, start).chars().filter(c -> c == '\n').count();
-        return Origin.of(source.nameOf(mark.file), known ? mark.line + below : 0);
+        return Origin.of(source.nameOf(mark.file), known ? mark.line + breaks(mark.at, start) : 0);
     }
 
     /**
@@ -58,10 +57,15 @@ public record FilledPage(String text, List<Mark> marks, TemplateSource source) {
         for (int i = 0; i < number; i++) {
             at = text.indexOf("<style", at + 1);
         }
-        return placeOf(
-                at < 0
-                        ? 0
-                        : line + (int) text.substring(0, at).chars().filter(c -> c == '\n').count());
+        int content = text.indexOf('>', Math.max(0, at)) + 1;
+        while (content < text.length() && Character.isWhitespace(text.charAt(content))) {
+            content++; // the renderer counts from the first line that holds something
+        }
+        return placeOf(at < 0 ? 0 : line + breaks(0, content));
+    }
+
+    private int breaks(int from, int to) {
+        return (int) text.substring(from, to).chars().filter(c -> c == '\n').count();
     }
 
     private int startOf(int line) {

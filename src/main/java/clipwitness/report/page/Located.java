@@ -10,6 +10,7 @@ import io.pebbletemplates.pebble.template.PebbleTemplateImpl;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.CharBuffer;
+import java.util.regex.PatternSyntaxException;
 
 /** A piece of a template that says where it stands: in the filled page, and in every fault that it meets. */
 final class Located implements RenderableNode {
@@ -32,7 +33,10 @@ final class Located implements RenderableNode {
     private static int firstLine(AbstractRenderableNode node) {
         return node instanceof TextNode text
                 ? node.getLineNumber()
-                        - (int) CharBuffer.wrap(text.getData()).chars().filter(c -> c == '\n').count()
+                        - (int) CharBuffer.wrap(text.getData())
+                                .chars()
+                                .filter(c -> c == '\n')
+                                .count()
                 : node.getLineNumber();
     }
 
@@ -49,12 +53,15 @@ final class Located implements RenderableNode {
             length = page.length();
         }
         try {
-            steps.enter(self.getName(), line, length);
+            steps.enter(self.getName(), line, length, piece instanceof TextNode);
             piece.render(self, writer, context);
         } catch (PebbleException e) {
             throw e.getLineNumber() == null ? at(self, e, e.getPebbleMessage()) : e;
         } catch (RuntimeException e) {
-            throw at(self, e, String.valueOf(e.getMessage()));
+            boolean deep = e
+                    instanceof
+                    PatternSyntaxException; // the engine's own patterns have no fault: their reader has no stack left
+            throw at(self, e, deep ? Steps.NESTED : String.valueOf(e.getMessage()));
         } finally {
             steps.leave();
         }

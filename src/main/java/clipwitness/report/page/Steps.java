@@ -13,22 +13,31 @@ final class Steps {
     /** The built-in templates nest about ten. */
     private static final int MOST_NESTED = 200;
 
-    private int steps;
+    /** What is wrong with a template that calls itself. */
+    static final String NESTED = "it nests too deeply here, as a macro or a file that calls itself does";
+
+    private static final String ENDLESS = "it does not end here, as loops within loops may";
+
+    private long steps;
     private int nested;
 
     /** A step begins. */
-    void enter(String file, int line, int characters) {
-        steps++;
+    void enter(String file, int line, int characters, boolean text) {
         nested++;
-        if (Thread.currentThread().isInterrupted()) {
-            throw new PebbleException(null, "it was stopped", line, file);
+        if (nested > MOST_NESTED && !text) {
+            throw new PebbleException(null, NESTED, line, file);
         }
-        if (nested > MOST_NESTED) {
-            throw new PebbleException(
-                    null, "it nests " + MOST_NESTED + " deep here: a macro or file that calls itself?", line, file);
+        if (characters > MOST_CHARACTERS) {
+            throw new PebbleException(null, ENDLESS, line, file);
         }
-        if (steps > MOST_STEPS || characters > MOST_CHARACTERS) {
-            throw new PebbleException(null, "it does not end: a loop within loops?", line, file);
+        count(1, file, line);
+    }
+
+    /** So many steps are taken at once. */
+    void count(long more, String file, int line) {
+        steps += more;
+        if (steps > MOST_STEPS || Thread.currentThread().isInterrupted()) {
+            throw new PebbleException(null, ENDLESS, line, file);
         }
     }
 

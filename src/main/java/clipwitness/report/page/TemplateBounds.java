@@ -40,14 +40,15 @@ final class TemplateBounds extends AbstractExtension {
         public void visit(BodyNode body) {
             super.visit(body);
             body.getChildren()
-                    .replaceAll(piece -> piece instanceof SetNode || piece instanceof ImportNode // these are told by their class
-                            ? piece
-                            : new Located(piece, steps, body.getLineNumber()));
+                    .replaceAll(piece ->
+                            piece instanceof SetNode || piece instanceof ImportNode // these are told by their class
+                                    ? piece
+                                    : new Located(piece, steps, body.getLineNumber()));
         }
     }
 
     /** Numbers from one to another, not so many that they fill the memory. */
-    private static final class ShortRange implements Function {
+    private final class ShortRange implements Function {
         private final RangeFunction usual = new RangeFunction();
 
         @Override
@@ -57,11 +58,13 @@ final class TemplateBounds extends AbstractExtension {
 
         @Override
         public Object execute(Map<String, Object> args, PebbleTemplate self, EvaluationContext context, int line) {
-            if (args.get("start") instanceof Number start
-                    && args.get("end") instanceof Number end
-                    && Math.abs(end.doubleValue() - start.doubleValue()) > LONGEST_RANGE) {
-                throw new PebbleException(
-                        null, "a range holds at most " + LONGEST_RANGE + " numbers", line, self.getName());
+            if (args.get("start") instanceof Number start && args.get("end") instanceof Number end) {
+                double numbers = Math.abs(end.doubleValue() - start.doubleValue());
+                if (numbers > LONGEST_RANGE) {
+                    throw new PebbleException(
+                            null, "a range holds at most " + LONGEST_RANGE + " numbers", line, self.getName());
+                }
+                steps.count((long) numbers, self.getName(), line);
             }
             return usual.execute(args, self, context, line);
         }
@@ -78,8 +81,8 @@ final class TemplateBounds extends AbstractExtension {
         public Object execute(Map<String, Object> args, PebbleTemplate self, EvaluationContext context, int line) {
             throw new PebbleException(
                     null,
-                    "there is no bundle '" + args.get("bundle") + "': sentences stand in words.properties, and say(\"name\")"
-                            + " prints one",
+                    "there is no bundle '" + args.get("bundle")
+                            + "': sentences stand in words.properties, and say(\"name\")" + " prints one",
                     line,
                     self.getName());
         }

@@ -5,6 +5,7 @@ import clipwitness.fault.Origin;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -140,8 +141,16 @@ public final class TemplateSource {
 
     /** The same as text, without the byte-order mark that some editors put before it. */
     public static Optional<String> text(Optional<byte[]> bytes) {
-        return bytes.map(b -> new String(b, StandardCharsets.UTF_8))
+        return bytes.map(b -> new String(b, encoding(b)))
                 .map(t -> t.startsWith(BYTE_ORDER_MARK) ? t.substring(BYTE_ORDER_MARK.length()) : t);
+    }
+
+    /** UTF-8, or UTF-16 where a mark says so. */
+    private static Charset encoding(byte[] text) {
+        boolean wide = text.length > 1
+                && ((text[0] == (byte) 0xFF && text[1] == (byte) 0xFE)
+                        || (text[0] == (byte) 0xFE && text[1] == (byte) 0xFF));
+        return wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
     }
 
     /** A file inside a folder, links followed; empty where there is none or it lies outside. */

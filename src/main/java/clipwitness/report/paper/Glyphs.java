@@ -80,9 +80,7 @@ final class Glyphs {
         return codePoint == '\n'
                 || codePoint == '\r'
                 || codePoint == '\t'
-                || (codePoint >= ' '
-                        && !isRightToLeft(codePoint)
-                        && (inUsual(codePoint) || inFallback(codePoint)));
+                || (codePoint >= ' ' && !isRightToLeft(codePoint) && (inUsual(codePoint) || inFallback(codePoint)));
     }
 
     /** Letters of scripts that run from right to left, and the marks on them: the report sets text from left to right alone, letter by letter. */

@@ -7,6 +7,7 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
@@ -15,6 +16,7 @@ final class Layout {
     static {
         XRLog.setLoggerImpl(new SilentLogger());
         XRLog.setLoggingEnabled(true);
+        ImageIO.setUseCache(false); // pictures are read in memory, not by way of a temporary file
     }
 
     private final PageFiles files;
@@ -52,10 +54,11 @@ final class Layout {
     private PageException fault(Page page, Document untouched, Throwable cause) {
         PageException fault = new Culprit(untouched, this::fails)
                 .index()
-                .map(i -> new PageException(
-                        page.lines().get(i),
-                        "this element cannot be laid out",
-                        "Write it more simply: without a float, a height or a line-height of 0 in a table, for instance"))
+                .map(
+                        i -> new PageException(
+                                page.lines().get(i),
+                                "this element cannot be laid out",
+                                "Write it more simply: without a float, a height or a line-height of 0 in a table, for instance"))
                 .orElseGet(() -> new PageException(
                         "@page",
                         "the page cannot be laid out, not even without its content",

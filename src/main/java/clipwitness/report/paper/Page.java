@@ -65,8 +65,8 @@ record Page(Document document, List<Integer> lines) {
         }
         return new PageException(
                 e.getLineNumber(),
-                "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.getLineNumber()
-                        + ": '" + line + "')",
+                "the filled page is no well-formed XHTML: " + e.getMessage() + " (its line " + e.getLineNumber() + ": '"
+                        + line + "')",
                 "Close every element and write & as &amp;");
     }
 

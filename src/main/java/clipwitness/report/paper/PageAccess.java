@@ -54,9 +54,7 @@ final class PageAccess implements FSUriResolver, FSStreamFactory {
     @Override
     public FSStream getUrl(String uri) {
         String name = uri.substring(PREFIX.length());
-        byte[] bytes = name.startsWith(INLINE)
-                ? inline(name)
-                : files.find(name).orElse(new byte[0]);
+        byte[] bytes = name.startsWith(INLINE) ? inline(name) : files.find(name).orElse(new byte[0]);
         return new FSStream() {
             @Override
             public InputStream getStream() {

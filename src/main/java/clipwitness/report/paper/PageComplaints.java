@@ -25,7 +25,8 @@ final class PageComplaints implements Consumer<Diagnostic> {
             LogMessageId0Param.CSS_PARSE_MUST_PROVIDE_AT_LEAST_A_FONT_FAMILY_AND_SRC_IN_FONT_FACE_RULE, "font");
 
     /** The renderer counts lines from 0 where it ignores a declaration, and from 1 where it skips one. */
-    private static final Pattern STYLE = Pattern.compile("(?<what>.*) at line (?<line>\\d+)\\. (?<act>Ignoring|Skipping) .*");
+    private static final Pattern STYLE =
+            Pattern.compile("(?<what>.*) at line (?<line>\\d+)\\. (?<act>Ignoring|Skipping) .*");
 
     private static final Pattern INLINE = Pattern.compile("#inline_style_(\\d+)");
     private static final int LONGEST = 60;
@@ -66,8 +67,7 @@ final class PageComplaints implements Consumer<Diagnostic> {
         String what = said.matches() ? said.group("what") : message;
         boolean isInline = inline.matches();
         String name = file.startsWith(PageAccess.PREFIX) ? file.substring(PageAccess.PREFIX.length()) : file;
-        styles.add(new StyleFault(
-                isInline ? "" : name, isInline ? Integer.parseInt(inline.group(1)) : 0, line, what));
+        styles.add(new StyleFault(isInline ? "" : name, isInline ? Integer.parseInt(inline.group(1)) : 0, line, what));
     }
 
     /** Throws the first thing that could not be read. */

@@ -50,8 +50,8 @@ final class PageLimits extends DefaultHandler {
         for (String span : SPANS) {
             String value = attributes.getValue(span);
             if (value != null && !spansFew(value.strip())) {
-                throw limit(span + " of an element " + name + " is '" + shortened(value) + "', but must be a number from 1 to "
-                        + MOST_SPANNED);
+                throw limit(span + " of an element " + name + " is '" + shortened(value)
+                        + "', but must be a number from 1 to " + MOST_SPANNED);
             }
         }
     }

@@ -50,8 +50,7 @@ public final class PdfPrinter {
      *
      * @param remarks told of each
      */
-    public byte[] print(
-            String page, DocumentInfo info, List<EmbeddedFile> attachments, Consumer<StyleFault> remarks)
+    public byte[] print(String page, DocumentInfo info, List<EmbeddedFile> attachments, Consumer<StyleFault> remarks)
             throws PageException {
         try (PDDocument document = new PDDocument();
                 Fonts fonts = new Fonts(document)) {

@@ -74,9 +74,7 @@ final class PicturePixels {
         boolean alpha = raster.getNumBands() > 1;
         int most = (1 << raster.getSampleModel().getSampleSize(0)) - 1;
         BufferedImage grey = new BufferedImage(
-                image.getWidth(),
-                image.getHeight(),
-                alpha ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
+                image.getWidth(), image.getHeight(), alpha ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 int value = raster.getSample(x, y, 0) * 255 / most;

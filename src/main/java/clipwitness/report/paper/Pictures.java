@@ -65,7 +65,8 @@ public final class Pictures {
             throw new UnreadablePictureException("breaks off: the end of the file is missing");
         }
         if (jpeg.colours() == PRESS_COLOURS) {
-            throw new UnreadablePictureException("has the four colours of a printing press (CMYK), not those of a screen");
+            throw new UnreadablePictureException(
+                    "has the four colours of a printing press (CMYK), not those of a screen");
         }
         return jpeg(jpeg.orientation().upright(Downscale.to(LONGEST, PicturePixels.of(file, "jpeg", memory))));
     }

@@ -6,11 +6,9 @@ import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
 import clipwitness.quantity.Unit;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Turns a row of the captures table into a capture. */
@@ -20,17 +18,12 @@ final class RowReader {
 
     private static final List<String> COUPLINGS = List.of("dc", "ac");
 
-    /** Kinds that have a stimulus. */
-    private static final Set<CaptureKind> STIMULATED = EnumSet.of(CaptureKind.WAVEFORM, CaptureKind.RESPONSE);
-
     private static final AllowedRange GAIN =
             AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
-    private static final AllowedRange FREQUENCY =
-            AllowedRange.above(0, Unit.HERTZ).orBare();
-    private static final AllowedRange LEVEL = AllowedRange.above(0, Unit.VOLT).orBare();
-    private static final AllowedRange INTERVAL =
-            AllowedRange.above(0, Unit.SECOND).orBare();
-    private static final AllowedRange PROBE = AllowedRange.above(0, Unit.ONE).orBare();
+    private static final AllowedRange FREQUENCY = AllowedRange.FREQUENCY.orBare();
+    private static final AllowedRange LEVEL = AllowedRange.LEVEL.orBare();
+    private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
+    private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
     private final SheetTerms terms;
     private final JobFiles files;
@@ -76,7 +69,7 @@ final class RowReader {
                 number(
                         row,
                         TableColumn.SCALE,
-                        AllowedRange.above(0, unit.orElse(Unit.VOLT)).orBare()),
+                        AllowedRange.scale(unit.orElse(Unit.VOLT)).orBare()),
                 device,
                 number(row, TableColumn.TEMPERATURE, BenchSection.TEMPERATURE.orBare()),
                 row.field(TableColumn.DATE).flatMap(Field::date),
@@ -87,7 +80,6 @@ final class RowReader {
     }
 
     private Condition condition(TableRow row, CaptureKind kind) {
-        boolean stimulated = STIMULATED.contains(kind);
         OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
         OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
         OptionalDouble level = row.field(TableColumn.LEVEL)
@@ -95,11 +87,29 @@ final class RowReader {
                 .orElse(OptionalDouble.empty());
         return new Condition(
                 gain,
-                stimulated ? or(frequency, terms.stimulus().frequency()) : OptionalDouble.empty(),
-                stimulated ? or(level, terms.stimulus().level()) : OptionalDouble.empty(),
+                frequency(kind, frequency),
+                level(kind, frequency, level),
                 row.field(TableColumn.SETTING)
                         .map(this::setting)
                         .orElse(terms.settings().stream().findFirst()));
+    }
+
+    /** A wave has the job's frequency unless the row states another; a response without a frequency is a sweep or noise. */
+    private OptionalDouble frequency(CaptureKind kind, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().frequency());
+            case RESPONSE -> stated;
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** Waves and steady sines have the job's level unless the row states another. */
+    private OptionalDouble level(CaptureKind kind, OptionalDouble frequency, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().level());
+            case RESPONSE -> frequency.isPresent() ? or(stated, terms.stimulus().level()) : stated;
+            default -> OptionalDouble.empty();
+        };
     }
 
     private Optional<String> state(TableRow row) {

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.job.Job;
 import clipwitness.report.page.PageBudget;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,8 +16,6 @@ import java.util.Optional;
  * @param budget    time and pages that each document may take
  */
 public record ReportOptions(Optional<Path> out, List<String> templates, String software, PageBudget budget) {
-    private static final String OUTPUT_FOLDER = "report";
-
     /** With the usual budget. */
     public ReportOptions(Optional<Path> out, List<String> templates, String software) {
         this(out, templates, software, PageBudget.USUAL);
@@ -34,6 +33,6 @@ public record ReportOptions(Optional<Path> out, List<String> templates, String s
 
     /** The folder for the results of a job. */
     Path outputOf(Path jobFolder) {
-        return out.orElseGet(() -> jobFolder.resolve(OUTPUT_FOLDER));
+        return out.orElseGet(() -> jobFolder.resolve(Job.REPORT_FOLDER));
     }
 }

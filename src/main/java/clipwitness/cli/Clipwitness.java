@@ -3,6 +3,7 @@ package clipwitness.cli;
 import clipwitness.batch.Exhausted;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -22,6 +23,8 @@ public final class Clipwitness {
     static final int TROUBLE = 2;
 
     private final CommandLine line;
+    private final PrintWriter out;
+    private final PrintWriter err;
 
     /**
      * The program.
@@ -30,19 +33,24 @@ public final class Clipwitness {
      * @param err where everything else goes
      */
     public Clipwitness(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
+                .registerConverter(Path.class, PathArgument::of)
+                .setExpandAtFiles(false)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpAutoWidth(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setExitCodeExceptionMapper(e -> TROUBLE);
         IParameterExceptionHandler usual = line.getParameterExceptionHandler();
-        line.setParameterExceptionHandler((fault, args) ->
-                isUnknownCommand(fault) ? unknownCommand(args[0]) : usual.handleParseException(fault, args));
+        line.setParameterExceptionHandler((fault, args) -> isUnknownCommand(fault)
+                ? unknownCommand(args[0])
+                : usual.handleParseException(UnknownOption.insteadOf(fault), args));
     }
 
     private boolean isUnknownCommand(ParameterException fault) {
@@ -70,13 +78,24 @@ public final class Clipwitness {
      * @return 0, 1 or 2
      */
     public int run(String... args) {
+        int status = status(args);
+        if (out.checkError()) {
+            err.println(
+                    "standard output: not all that was to be printed could be written there. Is the disk full, or was the"
+                            + " output closed?");
+            return TROUBLE;
+        }
+        return status;
+    }
+
+    private int status(String... args) {
         try {
             return line.execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) { // an error is no verdict either
-            Messages.print(line.getErr(), Exhausted.problem(args[0], e).stream().toList());
+            Messages.print(err, Exhausted.problem(args[0], e).stream().toList());
             return TROUBLE;
         } catch (Error e) {
-            e.printStackTrace(line.getErr());
+            e.printStackTrace(err);
             return TROUBLE;
         }
     }

@@ -2,6 +2,8 @@ package clipwitness.cli;
 
 import clipwitness.fault.NativeNames;
 import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -22,8 +24,9 @@ public final class Main {
      */
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true"); // pictures are drawn in memory, whatever display the user has
-        PrintWriter out = new PrintWriter(writer(System.out), false);
-        PrintWriter err = new PrintWriter(writer(System.err), true);
+        PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
+        PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
+        ParentWatch.start();
         Optional<String> fault = Surroundings.fault(Charset.defaultCharset(), NativeNames.here(), List.of(args));
         fault.ifPresent(err::println);
         int status = fault.isPresent()
@@ -34,7 +37,9 @@ public final class Main {
         System.exit(status);
     }
 
-    private static Writer writer(OutputStream stream) {
+    /** Not the streams of {@code System}: they keep it to themselves when something cannot be written. */
+    private static Writer writer(FileDescriptor to) {
+        OutputStream stream = new FileOutputStream(to);
         return new PlainWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)));
     }
 }

@@ -16,6 +16,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 /** {@code report}: makes the report of each job. */
@@ -30,6 +31,9 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
 
     @Parameters(paramLabel = "JOB", arity = "1..*", description = "A job folder, or a folder of job folders.")
     private List<Path> jobs = new ArrayList<>();
@@ -58,9 +62,6 @@ final class ReportCommand implements Callable<Integer> {
             description = "Most pages of one PDF (default: ${DEFAULT-VALUE}).")
     private int pages;
 
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
-
     ReportCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -68,13 +69,16 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (templates.contains("")) {
+            throw new ParameterException(
+                    spec.commandLine(), "--template is empty; name a built-in template or a template folder");
+        }
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software())
                 .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages));
         List<JobOutcome> outcomes;
         try (ReadingBar bar = ReadingBar.onTerminal(err)) {
-            outcomes = new Batch(options, outcome -> problems(outcome, bar), bar).run(jobs);
+            outcomes = new Batch(options, (outcome, place, all) -> ended(outcome, all, bar), bar).run(jobs);
         }
-        outcomes.forEach(this::result);
         if (outcomes.size() > 1) {
             out.print(ClosingTable.of(outcomes));
         }
@@ -83,9 +87,19 @@ final class ReportCommand implements Callable<Integer> {
 
     private int atLeast1(String option, int value) {
         if (value < 1) {
-            throw new CommandLine.ParameterException(spec.commandLine(), option + " must be 1 or more but is " + value);
+            throw new ParameterException(spec.commandLine(), option + " must be 1 or more but is " + value);
         }
         return value;
+    }
+
+    /** Says how a job ended, at once: whoever stops a batch knows what is done. */
+    private void ended(JobOutcome outcome, int all, ReadingBar bar) {
+        problems(outcome, bar);
+        result(outcome);
+        if (all > 1 && outcome instanceof JobOutcome.Failed) {
+            out.println(outcome.folder() + ": " + ClosingTable.ended(outcome));
+        }
+        out.flush();
     }
 
     private void problems(JobOutcome outcome, ReadingBar bar) {

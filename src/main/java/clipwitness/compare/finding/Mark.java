@@ -2,10 +2,8 @@ package clipwitness.compare.finding;
 
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
-import clipwitness.quantity.ItemQuantity;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What became of one part of the sound, or of its supply.
@@ -25,29 +23,23 @@ public record Mark(Part part, Optional<Decision> decision, Optional<Item> tellin
     /** What a customer asks after. */
     public enum Part {
         /** The wave of the test tone. */
-        SOUND(
-                ItemQuantity.LEVEL,
-                ItemQuantity.THD,
-                ItemQuantity.ASYMMETRY,
-                ItemQuantity.CREST_FACTOR,
-                ItemQuantity.NULL_DEPTH,
-                ItemQuantity.POLARITY),
+        SOUND,
         /** Noise and hum. */
-        NOISE(ItemQuantity.NOISE, ItemQuantity.HUM),
+        NOISE,
         /** The frequency response. */
-        TREBLE(ItemQuantity.RESPONSE),
+        TREBLE,
         /** Meter readings. */
-        RAILS(ItemQuantity.RAIL);
+        RAILS;
 
-        private final Set<ItemQuantity> quantities;
-
-        Part(ItemQuantity... quantities) {
-            this.quantities = Set.of(quantities);
-        }
-
-        /** Whether an item is about it. */
+        /** Whether an item is about it; the gain is about none, it is only described. */
         public boolean isAbout(Item item) {
-            return quantities.contains(item.quantity());
+            return switch (item.quantity()) {
+                case LEVEL, THD, ASYMMETRY, CREST_FACTOR, NULL_DEPTH, POLARITY -> this == SOUND;
+                case NOISE, HUM -> this == NOISE;
+                case RESPONSE -> this == TREBLE;
+                case RAIL -> this == RAILS;
+                case GAIN -> false;
+            };
         }
     }
 }

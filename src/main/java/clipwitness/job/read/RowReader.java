@@ -5,6 +5,7 @@ import clipwitness.fault.Nearest;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +26,10 @@ final class RowReader {
     private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
     private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
-    private final SheetTerms terms;
+    private final SheetReader.Terms terms;
     private final JobFiles files;
 
-    RowReader(SheetTerms terms, JobFiles files) {
+    RowReader(SheetReader.Terms terms, JobFiles files) {
         this.terms = terms;
         this.files = files;
     }
@@ -51,7 +52,7 @@ final class RowReader {
     private CaptureRow capture(
             TableRow row, String file, Optional<String> state, CaptureKind kind, Optional<String> device) {
         RowChannels channels = RowChannels.of(row, files);
-        Optional<Unit> unit = row.field(TableColumn.UNIT).flatMap(RowReader::unit);
+        Optional<ColumnUnits> unit = row.field(TableColumn.UNIT).flatMap(RowReader::unit);
         return new CaptureRow(
                 row.line(),
                 file,
@@ -66,10 +67,7 @@ final class RowReader {
                 number(row, TableColumn.OUTPUT_PROBE, PROBE).orElse(1),
                 number(row, TableColumn.INTERVAL, INTERVAL),
                 unit,
-                number(
-                        row,
-                        TableColumn.SCALE,
-                        AllowedRange.scale(unit.orElse(Unit.VOLT)).orBare()),
+                scale(row, unit),
                 device,
                 number(row, TableColumn.TEMPERATURE, BenchSection.TEMPERATURE.orBare()),
                 row.field(TableColumn.DATE).flatMap(Field::date),
@@ -139,16 +137,27 @@ final class RowReader {
         return field.choice(COUPLINGS, c -> c, "coupling");
     }
 
-    private static Optional<Unit> unit(Field field) {
-        for (Unit unit : List.of(Unit.VOLT, Unit.AMPERE)) {
-            if (unit.symbol().equals(field.text())) {
-                return Optional.of(unit);
-            }
+    private static Optional<ColumnUnits> unit(Field field) {
+        Optional<ColumnUnits> units = ColumnUnits.parse(field.text());
+        if (units.isEmpty()) {
+            field.fault(
+                    field.quoted() + " is not the unit of an export",
+                    "Write V or A, with a prefix where there is one, or a unit for each column: mV mA");
         }
-        field.fault(
-                field.quoted() + " is not the unit of an export",
-                "Write V or A; for an export in mV write V, and 0.001 in the column scale");
-        return Optional.empty();
+        return units;
+    }
+
+    private static OptionalDouble scale(TableRow row, Optional<ColumnUnits> unit) {
+        boolean meant = unit.map(ColumnUnits::takesScale).orElse(true);
+        if (!meant) {
+            row.field(TableColumn.SCALE)
+                    .ifPresent(f -> f.fault(
+                            "a scale goes with one unit without a prefix",
+                            "Write V or A in the column unit, and the volts or amperes of a count here"));
+            return OptionalDouble.empty();
+        }
+        Unit one = unit.map(u -> u.first().unit()).orElse(Unit.VOLT);
+        return number(row, TableColumn.SCALE, AllowedRange.scale(one).orBare());
     }
 
     private static OptionalDouble number(TableRow row, TableColumn column, AllowedRange range) {

@@ -42,7 +42,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet. */
+/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet; the first row holds the digest of the inputs. */
 public final class ResultsCsv {
     private static final String[] COLUMNS = {
         "section",
@@ -62,6 +62,8 @@ public final class ResultsCsv {
         "decision",
         "reason"
     };
+
+    private static final String DIGEST_ROW = "report,,,,inputsDigest,";
 
     private final CSVPrinter out;
 
@@ -85,7 +87,22 @@ public final class ResultsCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
+    /** Whether a file that begins so is such a table: header, and below it the row with the digest of the inputs. */
+    public static boolean isHead(String text) {
+        return text.startsWith(String.join(",", COLUMNS) + "\n" + DIGEST_ROW);
+    }
+
     private void write(JobResults results) throws IOException {
+        row(
+                new Subject("report", "", "", "", Condition.NONE),
+                "inputsDigest",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                results.inputsDigest());
         for (CaptureResult c : results.captures()) {
             capture(c);
         }

@@ -1,11 +1,10 @@
 package clipwitness.batch;
 
 import clipwitness.compare.Examination;
-import clipwitness.fault.Problem;
-import clipwitness.report.Printing;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
@@ -13,6 +12,7 @@ import clipwitness.job.ReadJob;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
+import clipwitness.report.Printing;
 import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
 import clipwitness.report.data.ResultsCsv;
@@ -64,8 +64,7 @@ final class JobRunner {
         }
     }
 
-    private Map<String, byte[]> documents(Task task, JobResults results, List<Problem> warnings)
-            throws InputException {
+    private Map<String, byte[]> documents(Task task, JobResults results, List<Problem> warnings) throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
         data.put(task.json(), ResultsJson.bytes(results, options.software()));
         data.put(task.csv(), ResultsCsv.bytes(results));

@@ -57,7 +57,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         List<HeaderRow> two = rows.stream().limit(2).toList();
         return two.stream()
                 .filter(HeaderRow::isUnits)
-                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o != r && o.namesAll()))
+                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o.line() != r.line() && o.namesAll()))
                 .findFirst();
     }
 

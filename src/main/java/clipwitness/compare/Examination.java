@@ -15,6 +15,9 @@ import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.noise.NoiseItems;
 import clipwitness.compare.noise.StateNoises;
 import clipwitness.compare.rail.RailItems;
+import clipwitness.compare.response.ResponseCatalogue;
+import clipwitness.compare.response.ResponseItems;
+import clipwitness.compare.response.SweepDoubts;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.JobResults;
@@ -45,19 +48,28 @@ public final class Examination {
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
         NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::label);
         NoiseItems noiseItems = new NoiseItems(job, noise, catalogue, repeatability);
+        ResponseCatalogue responses = ResponseCatalogue.of(captures, job.sheet()::label);
+        ResponseItems responseItems = new ResponseItems(job.sheet(), responses, catalogue, repeatability);
         List<String> states = job.sheet().states().stream().map(State::name).toList();
         Devices devices = DeviceExamination.of(job, captures, catalogue, repeatability);
         return new JobResults(
                 job,
                 inputsDigest,
                 new PairDoubts(job, catalogue, repeatability)
-                        .added(captures).stream()
+                        .added(SweepDoubts.added(captures, catalogue)).stream()
                                 .map(c -> whole(c, catalogue, repeatability))
                                 .toList(),
                 new GainSeries(catalogue, repeatability, job.sheet().stimulus().level()).of(states),
-                new Comparer(job, catalogue, repeatability, List.of(noiseItems), new RailItems(job.sheet())).all(),
+                new Comparer(
+                                job,
+                                catalogue,
+                                repeatability,
+                                List.of(noiseItems, responseItems),
+                                new RailItems(job.sheet()))
+                        .all(),
                 devices,
                 new StateNoises(noise, catalogue, repeatability).all(),
+                responses.results(),
                 Hints.of(new Evidence(job, catalogue, repeatability, devices, noise)));
     }
 

@@ -39,6 +39,8 @@ public enum DoubtReason implements ReasonCode {
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
     /** Rows equal in all but the file show different waves. */
     REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
+    /** Rows equal in all but the file look like two channels of one record. */
+    REPLICATES_HALVES(DoubtCode.REPLICATES_DIFFER, "input", "output"),
     /** Hum, drift or a beat. */
     SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
     /** Hum of the mains. */
@@ -57,6 +59,8 @@ public enum DoubtReason implements ReasonCode {
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */
     REPEATED_TIME_COLUMNS(DoubtCode.REPEATED_TIME, "least", "greatest"),
+    /** Detected peaks alone. */
+    REPEATED_TIME_PEAKS(DoubtCode.REPEATED_TIME, "channel"),
     /** Smallest and largest values in two rows. */
     REPEATED_TIME_ROWS(DoubtCode.REPEATED_TIME),
     /** Rounded stamps. */
@@ -69,6 +73,10 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_TIME(DoubtCode.UNIT_ASSUMED),
     /** A first column without a name. */
     UNIT_ASSUMED_FIRST_COLUMN(DoubtCode.UNIT_ASSUMED),
+    /** A first column that the name says little of. */
+    UNIT_ASSUMED_CALLED(DoubtCode.UNIT_ASSUMED, "column"),
+    /** Units by the names of voltage and current. */
+    UNIT_ASSUMED_NAMES(DoubtCode.UNIT_ASSUMED, "channels"),
     /** Two intervals. */
     UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
     /** No unit of the values. */
@@ -93,6 +101,18 @@ public enum DoubtReason implements ReasonCode {
     NOT_COMPARABLE_TEMPERATURE(DoubtCode.NOT_COMPARABLE, "kelvin", "state"),
     /** Another coupling or acquisition. */
     NOT_COMPARABLE_INSTRUMENT(DoubtCode.NOT_COMPARABLE, "what", "here", "there", "state"),
+    /** A response needs its input. */
+    NOT_COMPARABLE_RESPONSE_INPUT(DoubtCode.NOT_COMPARABLE),
+    /** Gaps in a sweep. */
+    NOT_COMPARABLE_RESPONSE_GAPS(DoubtCode.NOT_COMPARABLE),
+    /** A sweep that shows nothing. */
+    NOT_COMPARABLE_RESPONSE_NONE(DoubtCode.NOT_COMPARABLE),
+    /** A steady sine that was clipped. */
+    RESPONSE_CLIPPED(DoubtCode.NOT_COMPARABLE, "thd"),
+    /** A sweep whose output holds more than the input explains. */
+    RESPONSE_NOT_LINEAR(DoubtCode.NOT_COMPARABLE, "share"),
+    /** A sweep that is stronger than the onset of clipping. */
+    RESPONSE_BEYOND_ONSET(DoubtCode.NOT_COMPARABLE, "peak", "onset"),
     /** The input differs between two captures. */
     STIMULUS_CHANGED(DoubtCode.STIMULUS_CHANGED, "decibels", "direction", "state"),
     /** The input differs from the sheet. */

@@ -15,6 +15,8 @@ public sealed interface Finding
                 EvenHarmonics,
                 SameShape,
                 Moved,
+                Treble,
+                Headroom,
                 Differs,
                 Pictured,
                 Remainders {

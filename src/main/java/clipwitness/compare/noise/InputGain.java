@@ -11,11 +11,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** The gain for small signals of a state where its noise was captured, from its waves at the same positions of the controls. */
-final class InputGain {
+public final class InputGain {
     private final Catalogue waves;
     private final Repeatability repeatability;
 
-    InputGain(Catalogue waves, Repeatability repeatability) {
+    /** From the waves of a job. */
+    public InputGain(Catalogue waves, Repeatability repeatability) {
         this.waves = waves;
         this.repeatability = repeatability;
     }
@@ -39,7 +40,12 @@ final class InputGain {
 
     /** What setting the gain control again does to the noise, dB. */
     List<Contribution> control(NoiseAtCondition setting) {
-        return wave(setting.state(), setting.condition())
+        return control(setting.state(), setting.condition());
+    }
+
+    /** What setting the gain control again does to the gain for small signals, dB; nothing where no wave shows it. */
+    public List<Contribution> control(String state, Condition condition) {
+        return wave(state, condition)
                 .map(s -> repeatability.of(s, WaveformQuantity.SMALL_SIGNAL_GAIN))
                 .orElse(List.of());
     }

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * @param comparisons  comparisons in the sheet's order
  * @param devices      traced devices and what they predict
  * @param noise        noise and hum of the states
+ * @param responses    frequency response of the states
  * @param hints        hints
  */
 public record JobResults(
@@ -26,6 +27,7 @@ public record JobResults(
         List<Comparison> comparisons,
         Devices devices,
         List<StateNoise> noise,
+        List<StateResponse> responses,
         List<Hint> hints) {
     /** Copies what it is given. */
     public JobResults {
@@ -35,6 +37,7 @@ public record JobResults(
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
         noise = List.copyOf(noise);
+        responses = List.copyOf(responses);
         hints = List.copyOf(hints);
         Objects.requireNonNull(devices, "devices");
     }
@@ -47,7 +50,7 @@ public record JobResults(
                         && c.waveform().isPresent());
     }
 
-    /** The results of a job without captures of noise. */
+    /** The results of a job without captures of noise and response. */
     public JobResults(
             Job job,
             String inputsDigest,
@@ -56,7 +59,7 @@ public record JobResults(
             List<Comparison> comparisons,
             Devices devices,
             List<Hint> hints) {
-        this(job, inputsDigest, captures, series, comparisons, devices, List.of(), hints);
+        this(job, inputsDigest, captures, series, comparisons, devices, List.of(), List.of(), hints);
     }
 
     /** The results of a job without traced devices. */
@@ -67,6 +70,6 @@ public record JobResults(
             List<Series> series,
             List<Comparison> comparisons,
             List<Hint> hints) {
-        this(job, inputsDigest, captures, series, comparisons, Devices.NONE, List.of(), hints);
+        this(job, inputsDigest, captures, series, comparisons, Devices.NONE, List.of(), List.of(), hints);
     }
 }

@@ -118,8 +118,9 @@ public final class NoiseMeasurement {
     /** A quarter of the record, but at least five periods of the mains and at most a second; half of a record that is shorter than that allows. */
     private int segment() {
         double wanted = Math.min(
-                LONGEST_SEGMENT * rate, Math.max(PERIODS_FOR_HUM / mains.get(0) * rate, samples.size() / SEGMENTS));
-        return (int) Math.min(samples.size() / 2, wanted);
+                LONGEST_SEGMENT * rate,
+                Math.max(PERIODS_FOR_HUM / mains.get(0) * rate, (double) samples.size() / SEGMENTS));
+        return (int) Math.min(samples.size() / 2.0, wanted);
     }
 
     private FittedHum hum(Samples whole, double nominal) {

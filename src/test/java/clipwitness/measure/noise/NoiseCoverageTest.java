@@ -2,6 +2,7 @@ package clipwitness.measure.noise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.NoiseRecord;
 import clipwitness.measure.Measured;
 import java.util.LinkedHashMap;
 import java.util.Locale;

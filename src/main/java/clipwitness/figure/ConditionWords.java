@@ -2,6 +2,7 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Word;
 import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +16,7 @@ import java.util.OptionalDouble;
 record ConditionWords(Speech speech) {
     /** A position of the gain control; empty where there is none. */
     String gain(OptionalDouble percent) {
-        return percent.isPresent()
-                ? speech.say("condition.gain", "gain", speech.numbers().nominal(percent.getAsDouble(), Unit.PERCENT))
-                : "";
+        return percent.isPresent() ? speech.text(Word.gain(percent.getAsDouble())) : "";
     }
 
     /** A condition in words, without what it shares with the job's main condition: {@code 50 % gain, 500 Hz}. */

@@ -49,9 +49,10 @@ public final class NumberText {
         return parts(value, unit, expanded, 0, false).full();
     }
 
-    /** A number that is written with a decimal point, with the decimal mark of the language. */
-    public String local(String number) {
-        return number.replace('.', decimalMark);
+    /** A number that is written with a decimal point, with the decimal mark of the language and a true minus before it. */
+    public String written(String number) {
+        String local = number.replace('.', decimalMark);
+        return local.startsWith("-") ? MINUS + local.substring(1) : local;
     }
 
     /**

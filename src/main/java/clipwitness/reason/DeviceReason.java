@@ -34,6 +34,8 @@ public enum DeviceReason implements ReasonCode {
     CURRENT_IN_FLOOR("current"),
     /** A resistor. */
     RESISTOR("resistance"),
+    /** A clipper without pairs. */
+    NO_PAIRS,
     /** A device without a curve. */
     NOT_TRACED("device"),
     /** Nothing says what drives the clipper. */

@@ -104,7 +104,7 @@ public final class ItemBuilder {
                 intent != Intent.DESCRIBED);
     }
 
-    private static Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
+    private Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
         Optional<Measured.Value> value = question.change().asValue();
         OptionalDouble none = OptionalDouble.empty();
         if (!judge) {
@@ -122,8 +122,13 @@ public final class ItemBuilder {
                 decision,
                 OptionalDouble.of(tolerance.conformanceProbability(value.get())),
                 decision == Decision.UNDECIDED
-                        ? Optional.of(
-                                Remedy.of(value.get(), distance, question.from(), question.to(), question.stays()))
+                        ? Optional.of(Remedy.of(
+                                value.get(),
+                                distance,
+                                question.from(),
+                                question.to(),
+                                question.stays(),
+                                repeatability.knobPercent()))
                         : Optional.empty());
     }
 

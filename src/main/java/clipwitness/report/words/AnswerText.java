@@ -77,7 +77,7 @@ final class AnswerText {
                 "from",
                 wording.label(answer.subject().earlier()),
                 "condition",
-                wording.apart(wording.spoken(answer.subject().condition())),
+                wording.apart(wording.condition(answer.subject().condition())),
                 "change",
                 Significance.of(level) ? size(level) : within(level));
     }
@@ -135,7 +135,7 @@ final class AnswerText {
     }
 
     private String at(Condition condition, String change) {
-        return wording.say("answer.thd.at", "change", change, "condition", wording.spoken(condition));
+        return wording.say("answer.thd.at", "change", change, "condition", wording.condition(condition));
     }
 
     private String turn(ClippedSetting setting) {

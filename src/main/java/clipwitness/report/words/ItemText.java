@@ -134,7 +134,7 @@ public final class ItemText {
 
     private String where(List<Item> items) {
         List<String> places = items.stream()
-                .map(i -> wording.spoken(i.condition()))
+                .map(i -> wording.condition(i.condition()))
                 .distinct()
                 .toList();
         return wording.several() ? " (" + wording.list(places) + ")" : "";

@@ -10,6 +10,7 @@ import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import clipwitness.words.Speech;
 import clipwitness.words.WordBundle;
 import java.util.Collection;
@@ -21,7 +22,6 @@ import java.util.Set;
 
 /** The wording of the report of one job: its words, its numbers, its names for states and conditions. */
 public final class JobWording {
-    private static final double FULL = 100;
     private static final String COUNT = "count.";
 
     private final WordBundle words;
@@ -71,7 +71,7 @@ public final class JobWording {
 
     /** A condition as a sentence says it; empty where the job has only this one and no name for it. */
     String named(Condition condition) {
-        return several || !parts(condition).isEmpty() ? spoken(condition) : "";
+        return several || !parts(condition).isEmpty() ? condition(condition) : "";
     }
 
     /** Whether the job's waves were captured under more than one condition. */
@@ -142,7 +142,7 @@ public final class JobWording {
         return speech().sayOr("unit.change." + quantity.key(), quantity.symbol());
     }
 
-    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
+    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}, {@code full gain}. */
     public String condition(Condition condition) {
         Set<String> parts = parts(condition);
         return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
@@ -150,7 +150,7 @@ public final class JobWording {
 
     private Set<String> parts(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
-        condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
+        condition.gainPercent().ifPresent(g -> parts.add(speech().text(Word.gain(g))));
         if (severalFrequencies) {
             condition.frequency().ifPresent(f -> parts.add(numbers.nominal(f, Unit.HERTZ)));
         }
@@ -161,13 +161,6 @@ public final class JobWording {
             condition.setting().ifPresent(parts::add);
         }
         return parts;
-    }
-
-    /** The same as a sentence says it: {@code full gain}. */
-    public String spoken(Condition condition) {
-        String text = condition(condition);
-        String full = words.say("condition.gain", "gain", percent(FULL));
-        return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
     }
 
     /** A stated share of rotation: {@code 25 %}. */

@@ -5,6 +5,7 @@ import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.OtherHalves;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,7 +35,7 @@ final class OnsetText {
                 "halves" + (alike ? FIGURE : ""),
                 onset,
                 "condition",
-                wording.spoken(halves.condition()),
+                wording.condition(halves.condition()),
                 "halves",
                 wording.list(halves.halves().stream().map(this::half).toList()));
     }
@@ -75,7 +76,7 @@ final class OnsetText {
                 "to",
                 wording.label(equal.subject().later()),
                 "fromGain",
-                wording.percent(equal.fromGainPercent()),
+                wording.speech().text(Word.gain(equal.fromGainPercent())),
                 "toGain",
                 wording.rotation(equal.toGainPercent()).full());
     }

@@ -1,6 +1,5 @@
 package clipwitness.measure;
 
-import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.FigureReason;
@@ -53,11 +52,6 @@ public sealed interface Measured {
     /** A refusal whose code says all. */
     static Refused refused(Unit unit, ReasonCode code) {
         return new Refused(unit, Reason.of(code));
-    }
-
-    /** A figure as an upper bound where it does not exceed its expanded uncertainty; a refusal as it is. */
-    static Measured boundedByItself(Measured figure) {
-        return figure.asValue().map(v -> (Measured) v.orUpperBound()).orElse(figure);
     }
 
     /** A value that lies somewhere between two others, nothing says where; without a lower one it lies below the upper one. */
@@ -136,12 +130,7 @@ public sealed interface Measured {
 
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
-            return exceedsUncertainty() ? this : asUpperBound();
-        }
-
-        /** A level over the fundamental does so where the amplitude behind it does, to first order. */
-        private boolean exceedsUncertainty() {
-            return unit == Unit.DBC ? expanded() < Decibels.PER_RELATIVE_AMPLITUDE : number > expanded();
+            return number > expanded() ? this : asUpperBound();
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */

@@ -133,9 +133,9 @@ public enum WaveformQuantity {
         return row.unit();
     }
 
-    /** The figure as an upper bound where it is what the tone leaves of a wave and does not exceed its uncertainty. */
-    public Measured bounded(Measured figure) {
-        return row.residue() ? Measured.boundedByItself(figure) : figure;
+    /** Whether the figure is what the tone leaves of a wave, a {@link Residue}. */
+    public boolean isResidue() {
+        return row.residue();
     }
 
     /** Whether the figure needs an input channel. */

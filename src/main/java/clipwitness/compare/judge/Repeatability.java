@@ -4,6 +4,7 @@ import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Residue;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.series.GainSlope;
@@ -99,7 +100,7 @@ public final class Repeatability {
     public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> bounded(q, v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
-                        h.order(), h.amplitude(), harmonic(h.level(), ofHarmonic(setting, h.order())), h.phase()));
+                        h.order(), h.amplitude(), Residue.plus(h.level(), ofHarmonic(setting, h.order())), h.phase()));
     }
 
     private List<Contribution> ofHarmonic(StateAtCondition setting, int order) {
@@ -117,11 +118,7 @@ public final class Repeatability {
     }
 
     private static Measured bounded(WaveformQuantity quantity, Measured figure, List<Contribution> contributions) {
-        return contributions.isEmpty() ? figure : quantity.bounded(with(figure, contributions));
-    }
-
-    private static Measured harmonic(Measured level, List<Contribution> contributions) {
-        return contributions.isEmpty() ? level : Measured.boundedByItself(with(level, contributions));
+        return quantity.isResidue() ? Residue.plus(figure, contributions) : with(figure, contributions);
     }
 
     /** A harmonic of a setting over the rms with this contribution. */

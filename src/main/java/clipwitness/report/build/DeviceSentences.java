@@ -8,6 +8,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.CurrentRange;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
 import clipwitness.report.words.JobWording;
@@ -123,13 +124,13 @@ final class DeviceSentences {
                 "state",
                 wording.label(p.state()),
                 "predictedUp",
-                volts(up.get().predicted()),
+                volts(up.get().predicted(), up.get()),
                 "predictedDown",
-                volts(down.get().predicted()),
+                volts(down.get().predicted(), down.get()),
                 "measuredUp",
-                volts(up.get().measured()),
+                volts(up.get().measured(), up.get()),
                 "measuredDown",
-                volts(down.get().measured()),
+                volts(down.get().measured(), down.get()),
                 "uncertaintyUp",
                 uncertainty(up.get()),
                 "uncertaintyDown",
@@ -151,7 +152,13 @@ final class DeviceSentences {
         return wording.numbers().rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2);
     }
 
-    private String volts(Measured measured) {
-        return wording.numbers().rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    /** A clip level with no digit that the uncertainty of the difference beside it makes meaningless. */
+    private String volts(Measured measured, Prediction figure) {
+        double value = measured.value().orElseThrow();
+        return wording.numbers()
+                .rounded(
+                        value,
+                        Unit.VOLT,
+                        NumberText.digits(value, figure.expandedUncertainty().orElseThrow(), DIGITS));
     }
 }

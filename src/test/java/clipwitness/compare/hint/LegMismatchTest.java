@@ -54,7 +54,7 @@ class LegMismatchTest {
                         "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
                                 + " or switch, or other devices than the traced ones in this leg,"
                                 + " or a trace of a device that was still warm.",
-                        "at full gain the lower clip level is 20.0\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
+                        "at full gain the lower clip level is 20\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
 

@@ -2,7 +2,6 @@ package clipwitness.figure;
 
 import clipwitness.capture.Condition;
 import clipwitness.quantity.Unit;
-import clipwitness.reason.Word;
 import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +15,7 @@ import java.util.OptionalDouble;
 record ConditionWords(Speech speech) {
     /** A position of the gain control; empty where there is none. */
     String gain(OptionalDouble percent) {
-        return percent.isPresent() ? speech.text(Word.gain(percent.getAsDouble())) : "";
+        return percent.isPresent() ? speech.gain(percent.getAsDouble()) : "";
     }
 
     /** A condition in words, without what it shares with the job's main condition: {@code 50 % gain, 500 Hz}. */

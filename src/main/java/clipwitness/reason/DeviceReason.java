@@ -44,8 +44,6 @@ public enum DeviceReason implements ReasonCode {
     OUTPUT_LEVEL_UNKNOWN,
     /** Nothing says what follows the clipper. */
     OUTPUT_GAIN_UNKNOWN,
-    /** Rising and falling input give unlike outputs. */
-    LOOP("gap"),
     /** The stage ahead of the clipper distorts by itself. */
     SOURCE_DISTORTED("thd"),
     /** The source would swing farther than the supply lets it. */

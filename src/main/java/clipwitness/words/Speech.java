@@ -6,6 +6,7 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.Message;
 import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -59,6 +60,11 @@ public record Speech(WordBundle words, NumberText numbers) {
                     filling(alike.stream().map(s -> s.arguments().get(hole)).toList());
         }
         return words.say(first.code().key(), holes);
+    }
+
+    /** A position of the gain control, percent of its rotation: {@code 50 % gain}, {@code full gain}. */
+    public String gain(double percent) {
+        return text(Word.gain(percent));
     }
 
     /** A doubt as its line stands. */

@@ -10,7 +10,6 @@ import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
-import clipwitness.reason.Word;
 import clipwitness.words.Speech;
 import clipwitness.words.WordBundle;
 import java.util.Collection;
@@ -150,7 +149,7 @@ public final class JobWording {
 
     private Set<String> parts(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
-        condition.gainPercent().ifPresent(g -> parts.add(speech().text(Word.gain(g))));
+        condition.gainPercent().ifPresent(g -> parts.add(speech().gain(g)));
         if (severalFrequencies) {
             condition.frequency().ifPresent(f -> parts.add(numbers.nominal(f, Unit.HERTZ)));
         }

@@ -5,7 +5,6 @@ import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.OtherHalves;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
-import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -76,7 +75,7 @@ final class OnsetText {
                 "to",
                 wording.label(equal.subject().later()),
                 "fromGain",
-                wording.speech().text(Word.gain(equal.fromGainPercent())),
+                wording.speech().gain(equal.fromGainPercent()),
                 "toGain",
                 wording.rotation(equal.toGainPercent()).full());
     }

@@ -14,6 +14,10 @@ import java.util.OptionalDouble;
  */
 public record Condition(
         OptionalDouble gainPercent, OptionalDouble frequency, OptionalDouble level, Optional<String> setting) {
+    /** No condition: that of a figure that rests on no capture. */
+    public static final Condition NONE =
+            new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
     /** Checks that all parts are there. */
     public Condition {
         Objects.requireNonNull(gainPercent, "gainPercent");

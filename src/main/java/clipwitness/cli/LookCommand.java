@@ -42,7 +42,10 @@ final class LookCommand implements Callable<Integer> {
     @Option(names = "--unit", paramLabel = "V|A", description = "Unit of the values where the file has none.")
     private String unit;
 
-    @Option(names = "--scale", paramLabel = "FACTOR", description = "Volts or amperes a count: 0.02, 20 mV.")
+    @Option(
+            names = "--scale",
+            paramLabel = "FACTOR",
+            description = "Volts or amperes a count: 0.02, 20 mV; of a sound file, at full scale: 2.5 V.")
     private String scale;
 
     LookCommand(PrintWriter out, PrintWriter err) {

@@ -15,6 +15,7 @@ import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.Job;
 import clipwitness.job.State;
+import clipwitness.measure.WaveformResult;
 import java.util.List;
 
 /** From measured captures to everything that is decided about a job. */
@@ -59,7 +60,11 @@ public final class Examination {
                 .at(capture.row().state().orElseThrow(), capture.row().condition())
                 .orElseThrow()
                 .only(capture);
+        WaveformResult waveform =
+                repeatability.applied(setting, capture.waveform().get());
         return capture.withWaveform(
-                repeatability.applied(setting, capture.waveform().get()));
+                capture.hasVolts()
+                        ? waveform
+                        : waveform.withValues((q, measured) -> WaveformResult.withoutVolts(measured)));
     }
 }

@@ -16,8 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -94,7 +92,7 @@ public final class FigureCatalogue {
 
     /** The condition of a job without waves. */
     static Condition noCondition() {
-        return new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        return Condition.NONE;
     }
 
     private static String suffix(int index) {

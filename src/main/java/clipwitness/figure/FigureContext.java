@@ -1,12 +1,19 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,6 +33,34 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
     /** A sentence of the words. */
     String say(String name, String... holes) {
         return speech.say(name, holes);
+    }
+
+    /** The axis of an output: in volts, or, where a capture says nothing of volts, as a share of full scale. */
+    Axis output(Extent extent, int steps) {
+        return axes().round(say(hasVolts() ? "axis.output" : "axis.output.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The axis of an input, from end to end of its values. */
+    Axis input(Extent extent, int steps) {
+        return axes().exact(say(hasVolts() ? "axis.input" : "axis.input.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The unit of recorded values: volts, or none where a capture says nothing of volts. */
+    Unit voltage() {
+        return hasVolts() ? Unit.VOLT : Unit.ONE;
+    }
+
+    private boolean hasVolts() {
+        return results.captures().stream().allMatch(CaptureResult::hasVolts);
+    }
+
+    /** Where an item stands in a list: what it is about, and its condition. */
+    String place(Item item) {
+        Optional<String> subject = item.subject().map(ItemSubject::words).map(speech::text);
+        boolean alone = subject.isPresent() && item.condition().equals(Condition.NONE);
+        return alone
+                ? subject.get()
+                : subject.map(s -> s + ", ").orElse("") + conditions().of(item.condition(), main);
     }
 
     /** The unit of a quantity's change. */

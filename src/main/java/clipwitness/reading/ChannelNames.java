@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.capture.LabelText;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Statement;
@@ -21,9 +22,9 @@ final class ChannelNames {
         Map<String, Integer> uses = new HashMap<>();
         List<String> names = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            String name = values.get(i).heading().name();
+            String name = LabelText.line(values.get(i).heading().name());
             if (name.isEmpty()) {
-                name = sources.isEmpty() ? "column " + (i + 1) : sources.get(i);
+                name = sources.isEmpty() ? "column " + (i + 1) : LabelText.line(sources.get(i));
             }
             int use = uses.merge(name, 1, Integer::sum);
             names.add(use == 1 ? name : name + " (" + use + ")");

@@ -13,6 +13,7 @@ import clipwitness.reading.layout.Header;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.RowStyle;
 import clipwitness.reading.rows.Work;
+import clipwitness.reading.sound.SoundFile;
 import clipwitness.reading.time.FurtherTimes;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reason.Argument;
@@ -20,7 +21,7 @@ import clipwitness.reason.LayoutRemark;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout. */
+/** Reads an export of an oscilloscope, a recorder or a curve tracer, of whatever text layout, or a sound file. */
 public final class ExportReader {
     private final SourceFile file;
     private final ReadingOptions options;
@@ -63,6 +64,9 @@ public final class ExportReader {
     }
 
     private Export read() throws InputException {
+        if (SoundFile.isOne(file.head())) {
+            return SoundExport.read(file, options, notes);
+        }
         ForeignFormat.refuse(file);
         notes.evidence(file.encoding().evidence());
         Head head = Head.of(file);

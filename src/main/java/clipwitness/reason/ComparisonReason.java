@@ -10,8 +10,12 @@ public enum ComparisonReason implements ReasonCode {
     NO_COMMON_CONDITION("from", "to"),
     /** The sheet has no readings of a meter. */
     NO_METER_READINGS,
-    /** Readings are printed only. */
-    READINGS_NOT_JUDGED,
+    /** No reading of a state has an expectation or a reading of the state before. */
+    NO_READING_TO_COMPARE,
+    /** One rail has neither. */
+    NOTHING_TO_COMPARE_READING("rail"),
+    /** A change from 0 has no percentage. */
+    READING_OF_ZERO,
     /** One of the states lacks its input. */
     NO_COMMON_INPUT,
     /** No waves under a shared condition. */

@@ -11,6 +11,8 @@ public enum DoubtReason implements ReasonCode {
     MISSING_SAMPLES_CELLS(DoubtCode.MISSING_SAMPLES, "channel", "missing", "all", "share"),
     /** A column is empty. */
     MISSING_SAMPLES_ALL(DoubtCode.MISSING_SAMPLES, "channel"),
+    /** A sound file was cut. */
+    MISSING_SAMPLES_SOUND(DoubtCode.MISSING_SAMPLES, "held", "promised"),
     /** Nothing repeats. */
     NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
     /** No line where one is expected. */
@@ -65,6 +67,10 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
     /** No unit of the values. */
     UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** A sound file, and nobody says what full scale is worth. */
+    UNIT_ASSUMED_SOUND(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** AC coupled, as audio interfaces are. */
+    AC_COUPLED_SOUND(DoubtCode.AC_COUPLED),
     /** AC coupled, as the export says. */
     AC_COUPLED(DoubtCode.AC_COUPLED, "channel"),
     /** AC coupled, as the captures table says. */

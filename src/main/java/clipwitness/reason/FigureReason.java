@@ -6,6 +6,10 @@ import java.util.List;
 public enum FigureReason implements ReasonCode {
     /** The figure needs an input channel. */
     NO_INPUT_CHANNEL,
+    /** Nobody says what the recorded values are worth. */
+    NO_VOLTS,
+    /** The same of one of two states only. */
+    VOLTS_OF_ONE_STATE("state"),
     /** A mark or an onset lies beyond what was captured. */
     NOT_REACHED,
     /** The mark lies below the lowest setting captured. */

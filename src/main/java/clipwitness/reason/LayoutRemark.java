@@ -88,6 +88,14 @@ public enum LayoutRemark implements RemarkCode {
     INTERVAL_OF_PREAMBLE("interval", "stamps", "statement"),
     /** The same, the stamps being finer. */
     INTERVAL_OF_LINE("interval", "stamps", "statement"),
+    /** A sound file of whole numbers. */
+    SOUND_PCM("bits", "channels"),
+    /** A sound file of floating-point numbers. */
+    SOUND_FLOAT("bits", "channels"),
+    /** Its sample rate. */
+    SOUND_RATE("rate"),
+    /** What its full scale is worth. */
+    SOUND_SCALE("scale", "unit"),
     /** An envelope. */
     TWO_ROWS_A_STAMP,
     /** A curve by its names. */

@@ -32,6 +32,8 @@ public enum RemedyRemark implements RemarkCode {
     BEFORE_TOO_UNCERTAIN("state"),
     /** Nothing would soon help. */
     NO_NUMBER_OF_CAPTURES,
+    /** The meter hides the deviation. */
+    BETTER_METER("rail"),
     /** One state, to be captured anew. */
     STATE_AGAIN("state");
 

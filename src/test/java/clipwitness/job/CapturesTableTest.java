@@ -162,6 +162,16 @@ class CapturesTableTest {
     }
 
     @Test
+    void aNameKeepsNoTabNoLineEndAndNoEscape() throws IOException, InputException {
+        List<CaptureRow> rows = rows("""
+                file,state,kind,device,output
+                received.csv,received,waveform,"D\t1\n(red)","CH\u001b[31m2"
+                """);
+        assertThat(rows.get(0).device()).contains("D 1 (red)");
+        assertThat(rows.get(0).output()).contains("CH [31m2");
+    }
+
+    @Test
     void linesOfOtherSystems() throws IOException, InputException {
         for (String end : List.of("\r\n", "\r")) {
             assertThat(rows(TestJob.TABLE.replace("\n", end)))

@@ -55,6 +55,8 @@ public final class Comparer {
                 matched.addAll(matching.of(a, b.get()));
             }
         }
+        boolean captured = !items.isEmpty();
+        items.addAll(new RailItems(job.sheet()).of(from, to, intent));
         List<ItemQuantity> judged = items.stream()
                 .filter(Item::judged)
                 .map(Item::quantity)
@@ -64,8 +66,8 @@ public final class Comparer {
                 from,
                 to,
                 intent,
-                verdict(items, intent),
-                reason(from, to, items, intent),
+                verdict(items, intent, captured),
+                captured ? Optional.empty() : Optional.of(reason(from, to, intent)),
                 judged,
                 notExamined(from, to, items),
                 items,
@@ -73,12 +75,13 @@ public final class Comparer {
                 new EquivalentGains(catalogue, repeatability).of(from, to));
     }
 
-    private static Decision verdict(List<Item> items, Intent intent) {
+    /** The verdict; rails alone can fail a comparison, but cannot pass one of which nothing was captured. */
+    private static Decision verdict(List<Item> items, Intent intent, boolean captured) {
         if (intent == Intent.DESCRIBED) {
             return Decision.DESCRIBED;
         }
-        if (items.isEmpty()) {
-            return Decision.UNDECIDED;
+        if (!captured) {
+            return items.stream().anyMatch(i -> i.decision() == Decision.FAIL) ? Decision.FAIL : Decision.UNDECIDED;
         }
         for (Decision d : new Decision[] {Decision.FAIL, Decision.UNDECIDED, Decision.PASS}) {
             if (items.stream().anyMatch(i -> i.decision() == d)) {
@@ -88,10 +91,7 @@ public final class Comparer {
         return Decision.DESCRIBED;
     }
 
-    private Optional<Reason> reason(String from, String to, List<Item> items, Intent intent) {
-        if (!items.isEmpty()) {
-            return Optional.empty();
-        }
+    private Reason reason(String from, String to, Intent intent) {
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a ->
                         catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
@@ -99,8 +99,7 @@ public final class Comparer {
                 shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
                 label(from),
                 label(to));
-        return Optional.of(
-                intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why);
+        return intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why;
     }
 
     private List<NotExamined> notExamined(String from, String to, List<Item> items) {
@@ -121,7 +120,7 @@ public final class Comparer {
                 Reason.of(
                         job.sheet().rails().isEmpty()
                                 ? ComparisonReason.NO_METER_READINGS
-                                : ComparisonReason.READINGS_NOT_JUDGED);
+                                : ComparisonReason.NO_READING_TO_COMPARE);
             case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
             default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
         };

@@ -4,6 +4,7 @@ import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
@@ -34,6 +35,11 @@ public record CaptureResult(
     /** Whether another capture is one channel of the same bytes. */
     public boolean isOfSameExport(CaptureResult other) {
         return export.areOfSameBytes(other.export);
+    }
+
+    /** Whether anything says what the recorded values are worth in volts. */
+    public boolean hasVolts() {
+        return doubts.stream().noneMatch(d -> d.reason().code() == DoubtReason.UNIT_ASSUMED_SOUND);
     }
 
     /** The same capture with other figures. */

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.NativeNames;
 import clipwitness.fault.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,7 +51,7 @@ final class JobFiles {
         } catch (InvalidPathException e) {
             field.fault(
                     NameWords.quoted(written) + " cannot be the name of a file",
-                    "Write the path of a file in the job folder");
+                    NativeNames.here().remedy(written).orElse("Write the path of a file in the job folder"));
         } catch (IOException e) {
             field.fault(NameWords.quoted(written) + " could not be read", "Check whether this user may read it");
         }

@@ -25,12 +25,10 @@ final class RowReader {
 
     private static final AllowedRange GAIN =
             AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
-    private static final AllowedRange FREQUENCY =
-            AllowedRange.above(0, Unit.HERTZ).orBare();
-    private static final AllowedRange LEVEL = AllowedRange.above(0, Unit.VOLT).orBare();
-    private static final AllowedRange INTERVAL =
-            AllowedRange.above(0, Unit.SECOND).orBare();
-    private static final AllowedRange PROBE = AllowedRange.above(0, Unit.ONE).orBare();
+    private static final AllowedRange FREQUENCY = AllowedRange.FREQUENCY.orBare();
+    private static final AllowedRange LEVEL = AllowedRange.LEVEL.orBare();
+    private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
+    private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
     private final SheetTerms terms;
     private final JobFiles files;
@@ -76,7 +74,7 @@ final class RowReader {
                 number(
                         row,
                         TableColumn.SCALE,
-                        AllowedRange.above(0, unit.orElse(Unit.VOLT)).orBare()),
+                        AllowedRange.scale(unit.orElse(Unit.VOLT)).orBare()),
                 device,
                 number(row, TableColumn.TEMPERATURE, BenchSection.TEMPERATURE.orBare()),
                 row.field(TableColumn.DATE).flatMap(Field::date),

@@ -13,7 +13,6 @@ import clipwitness.job.ReportInfo;
 import clipwitness.job.Shop;
 import clipwitness.job.Stimulus;
 import clipwitness.job.UnitUnderTest;
-import clipwitness.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +53,7 @@ final class SheetReader {
         Shop shop = root.section("shop", this::shop);
         String customer = root.text("customer");
         UnitUnderTest unit = root.section("unit", SheetReader::unit);
-        String work = root.text("work");
+        String work = root.lines("work");
         Bench bench = root.section("bench", BenchSection::read);
         Stimulus stimulus = root.section("stimulus", SheetReader::stimulus);
         Map<String, String> settings = root.section("settings", SheetReader::settings);
@@ -87,7 +86,7 @@ final class SheetReader {
         return new Shop(
                 section.text("name"),
                 section.text("contact"),
-                section.field("logo").flatMap(files::picture),
+                section.node("logo").flatMap(SheetNode::path).flatMap(files::picture),
                 section.text("technician"));
     }
 
@@ -100,10 +99,10 @@ final class SheetReader {
         String shape = section.field("shape").map(Field::text).orElse(Stimulus.SINE);
         String folded = shape.equalsIgnoreCase(Stimulus.SINE) ? Stimulus.SINE : shape;
         OptionalDouble frequency = section.field("frequency")
-                .map(f -> f.number(AllowedRange.above(0, Unit.HERTZ)))
+                .map(f -> f.number(AllowedRange.FREQUENCY))
                 .orElse(OptionalDouble.empty());
         OptionalDouble level = section.field("level")
-                .map(f -> PeakLevel.of(f, AllowedRange.above(0, Unit.VOLT), folded))
+                .map(f -> PeakLevel.of(f, AllowedRange.LEVEL, folded))
                 .orElse(OptionalDouble.empty());
         return new Stimulus(folded, frequency, level);
     }

@@ -52,7 +52,7 @@ public final class ReportModels {
                 figures(figures),
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),
-                new RailTable(wording).of(results.job().sheet()),
+                new RailTable(wording, results.job().sheet()).all(),
                 new DevicesBuilder(wording).of(results.devices()),
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),

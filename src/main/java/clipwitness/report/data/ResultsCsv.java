@@ -1,17 +1,20 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.judge.RailJudge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.TracedDevice;
@@ -88,20 +91,35 @@ public final class ResultsCsv {
             comparison(c);
         }
         devices(results.devices());
+        for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
+            rail(rail);
+        }
+    }
+
+    private void rail(RailResult rail) throws IOException {
+        Measured.Value reading = rail.reading();
+        row(
+                new Subject("rail", rail.state(), "", "", Condition.NONE),
+                rail.name(),
+                "",
+                plain(reading.number()),
+                reading.unit().symbol(),
+                plain(reading.expanded()),
+                plain(rail.limit()) + " %",
+                rail.decision().code(),
+                clause(rail.deviation().reason()));
     }
 
     private void devices(Devices devices) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         for (TracedDevice d : devices.traced()) {
             Subject subject = new Subject(
-                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+                    "junction", d.row().state().orElse(""), "", d.row().file(), Condition.NONE);
             for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
                 row(subject, e.getKey(), "", e.getValue());
             }
         }
         for (MatchedPair p : devices.pairing().pairs()) {
-            Subject subject = new Subject("pair", "", "", "", none);
+            Subject subject = new Subject("pair", "", "", "", Condition.NONE);
             String names = String.join(" ", p.devices());
             row(subject, names + " mismatch", "", p.mismatch());
             row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
@@ -150,9 +168,7 @@ public final class ResultsCsv {
     }
 
     private void comparison(Comparison c) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
-        Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
+        Subject whole = new Subject("comparison", c.to(), c.from(), "", Condition.NONE);
         row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
             row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));
@@ -191,12 +207,11 @@ public final class ResultsCsv {
     }
 
     private static String reason(Item item) {
-        return Stream.concat(
-                        bound(item.change()).stream(),
-                        Speech.ENGLISH
-                                .clause(item.change().reason())
-                                .or(() -> Speech.ENGLISH.text(item.remedy()))
-                                .stream())
+        return Stream.of(
+                        item.subject().map(ItemSubject::key),
+                        bound(item.change()),
+                        Speech.ENGLISH.clause(item.change().reason()).or(() -> Speech.ENGLISH.text(item.remedy())))
+                .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
     }
 
@@ -233,23 +248,24 @@ public final class ResultsCsv {
             String reason)
             throws IOException {
         Condition c = subject.condition;
-        out.printRecord(
-                subject.section,
-                subject.state,
-                subject.against,
-                subject.file,
-                quantity,
-                order,
-                plain(c.gainPercent()),
-                plain(c.frequency()),
-                plain(c.level()),
-                c.setting().orElse(""),
-                value,
-                unit,
-                uncertainty,
-                limit,
-                decision,
-                reason);
+        out.printRecord(Stream.of(
+                        subject.section,
+                        subject.state,
+                        subject.against,
+                        subject.file,
+                        quantity,
+                        order,
+                        plain(c.gainPercent()),
+                        plain(c.frequency()),
+                        plain(c.level()),
+                        c.setting().orElse(""),
+                        value,
+                        unit,
+                        uncertainty,
+                        limit,
+                        decision,
+                        reason)
+                .map(SpreadsheetCell::harmless));
     }
 
     private static String plain(double value) {

@@ -6,6 +6,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
@@ -55,9 +56,10 @@ public final class ResultsJson {
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
-            for (String later : new String[] {"noise", "response", "rails"}) {
+            for (String later : new String[] {"noise", "response"}) {
                 json.array(later, () -> {});
             }
+            new RailsJson(json).write(results.job().sheet());
             new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));
         });
@@ -195,6 +197,7 @@ public final class ResultsJson {
 
     private void item(Item i) throws IOException {
         json.text("quantity", i.quantity().key());
+        json.text("subject", i.subject().map(ItemSubject::key));
         json.condition(i.condition());
         json.measured("change", i.change());
         json.number("limit", i.limit());

@@ -139,9 +139,10 @@ public final class ItemText {
 
     private String where(List<Item> items) {
         List<String> places = items.stream()
-                .map(i -> wording.condition(i.condition()))
+                .map(i -> wording.subject(i).orElseGet(() -> wording.condition(i.condition())))
                 .distinct()
                 .toList();
-        return wording.several() ? " (" + wording.list(places) + ")" : "";
+        boolean subjects = items.stream().anyMatch(i -> i.subject().isPresent());
+        return wording.several() || subjects ? " (" + wording.list(places) + ")" : "";
     }
 }

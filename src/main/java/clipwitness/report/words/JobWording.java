@@ -2,6 +2,8 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -160,6 +162,18 @@ public final class JobWording {
             condition.setting().ifPresent(parts::add);
         }
         return parts;
+    }
+
+    /** Where an item stands in a list: what it is about, and its condition. */
+    public String place(Item item) {
+        Optional<String> subject = subject(item);
+        boolean alone = subject.isPresent() && item.condition().equals(Condition.NONE);
+        return alone ? subject.get() : subject.map(s -> s + ", ").orElse("") + condition(item.condition());
+    }
+
+    /** What an item is about, where there are several of its quantity under its condition. */
+    public Optional<String> subject(Item item) {
+        return item.subject().map(ItemSubject::words).map(speech()::text);
     }
 
     /** A stated share of rotation: {@code 25 %}. */

@@ -31,6 +31,11 @@ public record Condition(
         return new Condition(OptionalDouble.empty(), frequency, level, setting);
     }
 
+    /** The same condition with the frequency left open. */
+    public Condition withoutFrequency() {
+        return new Condition(gainPercent, OptionalDouble.empty(), level, setting);
+    }
+
     /** The same condition with the level left open. */
     public Condition withoutLevel() {
         return new Condition(gainPercent, frequency, OptionalDouble.empty(), setting);

@@ -2,6 +2,8 @@ package clipwitness.cli;
 
 import clipwitness.fault.NativeNames;
 import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -21,8 +23,9 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(writer(System.out), false);
-        PrintWriter err = new PrintWriter(writer(System.err), true);
+        PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
+        PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
+        ParentWatch.start();
         Optional<String> fault = Surroundings.fault(Charset.defaultCharset(), NativeNames.here(), List.of(args));
         fault.ifPresent(err::println);
         int status = fault.isPresent()
@@ -33,7 +36,9 @@ public final class Main {
         System.exit(status);
     }
 
-    private static Writer writer(OutputStream stream) {
+    /** Not the streams of {@code System}: they keep it to themselves when something cannot be written. */
+    private static Writer writer(FileDescriptor to) {
+        OutputStream stream = new FileOutputStream(to);
         return new PlainWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)));
     }
 }

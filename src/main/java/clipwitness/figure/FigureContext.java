@@ -12,8 +12,8 @@ import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -25,6 +25,8 @@ import java.util.OptionalDouble;
  * @param speech  words and numbers of the report
  */
 record FigureContext(JobResults results, StatePalette palette, Condition main, Speech speech) {
+    private static final int FREQUENCY_DIGITS = 2;
+
     /** The context of a job. */
     static FigureContext of(JobResults results, Condition main, Speech speech) {
         return new FigureContext(results, StatePalette.of(results.job().sheet().states()), main, speech);
@@ -54,13 +56,20 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
         return results.captures().stream().allMatch(CaptureResult::hasVolts);
     }
 
-    /** Where an item stands in a list: what it is about, and its condition. */
+    /** Where an item stands in a list: what it is about, its frequency where that is its own, and its condition. */
     String place(Item item) {
-        Optional<String> subject = item.subject().map(ItemSubject::words).map(speech::text);
-        boolean alone = subject.isPresent() && item.condition().equals(Condition.NONE);
-        return alone
-                ? subject.get()
-                : subject.map(s -> s + ", ").orElse("") + conditions().of(item.condition(), main);
+        List<String> parts = new ArrayList<>(item.subject().map(ItemSubject::words).map(speech::text).stream()
+                .toList());
+        boolean own = item.quantity() == ItemQuantity.RESPONSE
+                && item.condition().frequency().isPresent();
+        if (own) {
+            parts.add(numbers().rounded(item.condition().frequency().getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS));
+        }
+        if (!item.condition().equals(Condition.NONE)) {
+            Condition controls = own ? item.condition().withoutFrequency() : item.condition();
+            parts.add(conditions().of(controls, own ? main.withoutFrequency() : main));
+        }
+        return String.join(", ", parts);
     }
 
     /** The unit of a quantity's change. */

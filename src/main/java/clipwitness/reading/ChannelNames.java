@@ -12,8 +12,19 @@ import java.util.Set;
 
 /** Names for the channels, each different: from the headings, from the preamble's source, else by number. */
 final class ChannelNames {
-    private static final Set<String> SOURCE =
-            Set.of("source", "channel", "trace", "trace name", "channel name", "quelle", "kanal");
+    private static final Set<String> SOURCE = Set.of(
+            "source",
+            "channel",
+            "trace",
+            "trace name",
+            "channel name",
+            "name",
+            "names",
+            "label",
+            "signal",
+            "signal name",
+            "quelle",
+            "kanal");
 
     private ChannelNames() {}
 

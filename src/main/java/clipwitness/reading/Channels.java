@@ -38,10 +38,11 @@ final class Channels {
      *
      * @param columns the columns of values
      * @param written their values as written, unit for unit in the same order; changed in place
+     * @param curve   whether they are those of a curve
      */
-    List<Channel> of(List<Column> columns, List<double[]> written) throws InputException {
+    List<Channel> of(List<Column> columns, List<double[]> written, boolean curve) throws InputException {
         List<String> names = ChannelNames.of(columns, preamble);
-        List<ChannelUnit> units = new ChannelUnits(columns, names, preamble, options, notes).find(written);
+        List<ChannelUnit> units = new ChannelUnits(columns, names, preamble, options, notes, curve).find(written);
         List<Channel> channels = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             units.get(i).apply(written.get(i));

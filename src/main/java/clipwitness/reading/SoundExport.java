@@ -6,15 +6,19 @@ import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.VerticalScale;
 import clipwitness.fault.InputException;
+import clipwitness.quantity.ColumnUnits;
+import clipwitness.quantity.ColumnUnits.Prefixed;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.file.SourceFile;
+import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reading.sound.SoundFile;
 import clipwitness.reason.Argument;
 import clipwitness.reason.DoubtReason;
 import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -32,7 +36,9 @@ final class SoundExport {
     }
 
     static Export read(SourceFile source, ReadingOptions options, Notes notes) throws InputException {
-        return new SoundExport(source.name(), options, notes).of(SoundFile.read(source));
+        SoundFile sound = SoundFile.read(source);
+        UserUnits.requireOneFor(source.name(), options, sound.channels().size());
+        return new SoundExport(source.name(), options, notes).of(sound);
     }
 
     private Export of(SoundFile sound) {
@@ -60,21 +66,24 @@ final class SoundExport {
     }
 
     private List<Channel> channels(SoundFile sound) {
-        Optional<Unit> unit = unit(sound.channels().size());
-        double scale = options.scale().orElse(1);
+        List<Optional<WrittenUnit>> units = units(sound.channels().size());
         List<Channel> channels = new ArrayList<>();
         for (int c = 0; c < sound.channels().size(); c++) {
             double[] values = sound.channels().get(c);
+            Optional<WrittenUnit> unit = units.get(c);
+            double written = options.scale().orElse(1);
+            double scale = unit.map(u -> u.resolve(written)).orElse(written);
             for (int i = 0; i < values.length; i++) {
                 values[i] *= scale;
             }
             Samples samples = Samples.adopted(values);
-            channels.add(new Channel(String.valueOf(c + 1), c + 1, unit, samples, range(sound, samples, scale)));
+            channels.add(new Channel(
+                    String.valueOf(c + 1), c + 1, unit.map(WrittenUnit::unit), samples, range(sound, samples, scale)));
         }
         return channels;
     }
 
-    private Optional<Unit> unit(int channels) {
+    private List<Optional<WrittenUnit>> units(int channels) {
         if (options.scale().isEmpty() && options.unit().isEmpty()) {
             notes.doubt(
                     Severity.WARNING,
@@ -82,14 +91,22 @@ final class SoundExport {
                     Argument.names(IntStream.rangeClosed(1, channels)
                             .mapToObj(String::valueOf)
                             .toList()));
-            return Optional.empty();
+            return Collections.nCopies(channels, Optional.empty());
         }
-        Unit unit = options.unit().orElse(Unit.VOLT);
+        List<Prefixed> stated = options.unit().orElse(ColumnUnits.of(Unit.VOLT)).units();
+        List<Optional<WrittenUnit>> units = new ArrayList<>();
+        for (int c = 0; c < channels; c++) {
+            Prefixed unit = stated.get(stated.size() == 1 ? 0 : c);
+            units.add(Optional.of(new WrittenUnit(unit.unit(), unit.exponent())));
+        }
         notes.evidence(
                 LayoutRemark.SOUND_SCALE,
                 Argument.written(options.scale().orElse(1), Unit.ONE),
-                Argument.name(unit.symbol()));
-        return Optional.of(unit);
+                Argument.names(units.stream()
+                        .map(u -> u.orElseThrow().symbol())
+                        .distinct()
+                        .toList()));
+        return units;
     }
 
     /** The converter ends at full scale; floating-point samples above it were never at a converter's end. */

@@ -22,6 +22,10 @@ public enum ComparisonReason implements ReasonCode {
     NO_COMMON_WAVEFORM,
     /** A state lacks a kind of capture. */
     NO_CAPTURE_OF_KIND("kind", "state"),
+    /** No line of the mains stands out of the noise. */
+    NO_HUM("mains"),
+    /** The same of both frequencies in use. */
+    NO_HUM_OF_ANY_MAINS,
     /** A kind of capture is listed only. */
     KIND_NOT_MEASURED("kind");
 

@@ -18,6 +18,8 @@ public enum RemedyRemark implements RemarkCode {
     SAME_RANGE("what", "as"),
     /** Noise hides the change. */
     LONGER_RECORD("what", "times"),
+    /** A record of noise is too short. */
+    LONGER_NOISE_RECORD("what", "times"),
     /** The converter step hides the change. */
     FINER_RANGE("what", "times"),
     /** The converter step hides the change, and no finer range holds the wave. */

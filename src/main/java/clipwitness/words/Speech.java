@@ -122,7 +122,7 @@ public record Speech(WordBundle words, NumberText numbers) {
         Comparator<Argument> bySize = Comparator.comparingDouble(Argument::size);
         String least = number(Collections.min(numbers, bySize));
         String greatest = number(Collections.max(numbers, bySize));
-        return least.equals(greatest) ? least : say("list.range", "least", least, "greatest", greatest);
+        return least.equals(greatest) ? least : say("range", "from", least, "to", greatest);
     }
 
     /** A number as it stands in a sentence, with a true minus; the unit is in the sentence unless the style writes it. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.capture.Condition;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.TestJob;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,7 +65,7 @@ class CapturesTableTest {
                         0.5,
                         10,
                         OptionalDouble.of(1e-6),
-                        Optional.of(Unit.VOLT),
+                        Optional.of(ColumnUnits.of(Unit.VOLT)),
                         OptionalDouble.of(0.02),
                         Optional.of("D1"),
                         OptionalDouble.of(22.5),
@@ -124,7 +125,7 @@ class CapturesTableTest {
         assertThat(row.condition().frequency()).hasValue(440);
         assertThat(row.condition().level()).hasValue(0.05);
         assertThat(row.interval()).hasValue(2e-6);
-        assertThat(row.unit()).contains(Unit.AMPERE);
+        assertThat(row.unit()).contains(ColumnUnits.of(Unit.AMPERE));
         assertThat(row.scale()).hasValue(0.003);
         assertThat(row.temperature()).hasValue(21);
     }

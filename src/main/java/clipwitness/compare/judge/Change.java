@@ -62,7 +62,7 @@ public final class Change {
     }
 
     /** Variance share of the first of two lists in each source. */
-    static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
+    public static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
         Map<Source, Double> firsts = squares(first);
         Map<Source, Double> seconds = squares(second);
         Map<Source, Double> shares = new EnumMap<>(Source.class);

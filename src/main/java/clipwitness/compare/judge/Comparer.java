@@ -19,17 +19,29 @@ import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Makes the comparisons that the job sheet asks for. */
 public final class Comparer {
     private final Job job;
     private final Catalogue catalogue;
     private final Repeatability repeatability;
+    private final List<ItemSource> captures;
+    private final ItemSource readings;
 
-    public Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
+    /**
+     * Comparisons of waves and of more.
+     *
+     * @param captures items of captures that are no waves
+     * @param readings items of meter readings, which alone cannot pass a comparison
+     */
+    public Comparer(
+            Job job, Catalogue catalogue, Repeatability repeatability, List<ItemSource> captures, ItemSource readings) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
+        this.captures = List.copyOf(captures);
+        this.readings = readings;
     }
 
     /** The comparisons, in the sheet's order. */
@@ -55,8 +67,9 @@ public final class Comparer {
                 matched.addAll(matching.of(a, b.get()));
             }
         }
+        captures.forEach(source -> items.addAll(source.of(from, to, intent)));
         boolean captured = !items.isEmpty();
-        items.addAll(new RailItems(job.sheet()).of(from, to, intent));
+        items.addAll(readings.of(from, to, intent));
         List<ItemQuantity> judged = items.stream()
                 .filter(Item::judged)
                 .map(Item::quantity)
@@ -113,14 +126,15 @@ public final class Comparer {
     }
 
     private Reason whyNot(ItemQuantity quantity, String from, String to) {
+        return Stream.concat(captures.stream(), Stream.of(readings))
+                .flatMap(source -> source.whyNot(quantity, from, to).stream())
+                .findFirst()
+                .orElseGet(() -> whyNotOfWaves(quantity, from, to));
+    }
+
+    private Reason whyNotOfWaves(ItemQuantity quantity, String from, String to) {
         return switch (quantity) {
-            case NOISE, HUM -> captured(CaptureKind.NOISE, Word.NOISE, from, to);
             case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
-            case RAIL ->
-                Reason.of(
-                        job.sheet().rails().isEmpty()
-                                ? ComparisonReason.NO_METER_READINGS
-                                : ComparisonReason.NO_READING_TO_COMPARE);
             case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
             default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
         };

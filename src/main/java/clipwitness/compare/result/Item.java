@@ -50,6 +50,12 @@ public record Item(
         this(quantity, condition, change, limit, decision, conformanceProbability, remedy, Optional.empty());
     }
 
+    /** The same item with what it is about. */
+    public Item about(ItemSubject what) {
+        return new Item(
+                quantity, condition, change, limit, decision, conformanceProbability, remedy, Optional.of(what));
+    }
+
     /** Whether the item was to be judged. */
     public boolean judged() {
         return decision != Decision.DESCRIBED;

@@ -4,6 +4,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.Bench;
 import clipwitness.job.Clipper;
+import clipwitness.job.Instrument;
 import clipwitness.job.Job;
 import clipwitness.job.JobSheet;
 import clipwitness.job.Limits;
@@ -34,7 +35,17 @@ final class SheetReader {
      * @param sheet the sheet, or nothing where it has no usable report number and date; fit for use if there are no faults
      * @param terms what the captures table may refer to
      */
-    record Outcome(Optional<JobSheet> sheet, SheetTerms terms) {}
+    record Outcome(Optional<JobSheet> sheet, Terms terms) {}
+
+    /**
+     * What the captures table may refer to.
+     *
+     * @param states      names of the states; empty where the sheet has none that can be read
+     * @param settings    names of the settings, the first being the default
+     * @param stimulus    stimulus of every capture that names no other
+     * @param instruments instruments of the bench
+     */
+    record Terms(List<String> states, List<String> settings, Stimulus stimulus, List<Instrument> instruments) {}
 
     /**
      * Reads the text of a sheet.
@@ -79,7 +90,7 @@ final class SheetReader {
                         rails,
                         clipper,
                         photos)),
-                new SheetTerms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments()));
+                new Terms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments()));
     }
 
     private Shop shop(Section section) {

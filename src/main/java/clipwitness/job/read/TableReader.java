@@ -18,7 +18,7 @@ final class TableReader {
     private final RowReader rows;
     private final Faults faults;
 
-    TableReader(SheetTerms terms, JobFiles files, Faults faults) {
+    TableReader(SheetReader.Terms terms, JobFiles files, Faults faults) {
         this.rows = new RowReader(terms, files);
         this.faults = faults;
     }

@@ -56,7 +56,7 @@ enum SoundFormat {
     double value(byte[] from, int at) {
         int word = 0;
         for (int i = 0; i < bytes; i++) { // shifted to the upper end, so that the sign is right
-            word |= (from[at + i] & 0xff) << 8 * (4 - bytes + i);
+            word |= (from[at + i] & 0xff) << (8 * (4 - bytes + i));
         }
         return this == FLOAT_32 ? Float.intBitsToFloat(word) : word / BYTES_32;
     }

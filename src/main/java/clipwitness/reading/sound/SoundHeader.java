@@ -45,7 +45,9 @@ record SoundHeader(SoundFormat format, int channels, long rate, long from, long 
         long at = FIRST_CHUNK;
         while (at + CHUNK_HEAD <= file.size() && (data < 0 || format == null)) {
             ByteBuffer head = bytes(file, at, CHUNK_HEAD);
-            String id = new String(head.array(), 0, 4, StandardCharsets.ISO_8859_1);
+            byte[] letters = new byte[4];
+            head.get(0, letters);
+            String id = new String(letters, StandardCharsets.ISO_8859_1);
             long size = Integer.toUnsignedLong(head.getInt(4));
             long body = at + CHUNK_HEAD;
             if (id.equals("fmt ")) {

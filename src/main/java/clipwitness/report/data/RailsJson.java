@@ -1,6 +1,6 @@
 package clipwitness.report.data;
 
-import clipwitness.compare.judge.RailJudge;
+import clipwitness.compare.rail.RailJudge;
 import clipwitness.compare.result.RailResult;
 import clipwitness.job.JobSheet;
 import clipwitness.quantity.Quantity;

@@ -1,7 +1,7 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Condition;
-import clipwitness.compare.judge.RailJudge;
+import clipwitness.compare.rail.RailJudge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Devices;
@@ -16,13 +16,18 @@ import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.StateResponse;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.noise.HumLine;
+import clipwitness.measure.noise.NoiseFigure;
+import clipwitness.measure.response.ResponsePoint;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -37,7 +42,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet. */
+/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet; the first row holds the digest of the inputs. */
 public final class ResultsCsv {
     private static final String[] COLUMNS = {
         "section",
@@ -57,6 +62,8 @@ public final class ResultsCsv {
         "decision",
         "reason"
     };
+
+    private static final String DIGEST_ROW = "report,,,,inputsDigest,";
 
     private final CSVPrinter out;
 
@@ -80,7 +87,22 @@ public final class ResultsCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
+    /** Whether a file that begins so is such a table: header, and below it the row with the digest of the inputs. */
+    public static boolean isHead(String text) {
+        return text.startsWith(String.join(",", COLUMNS) + "\n" + DIGEST_ROW);
+    }
+
     private void write(JobResults results) throws IOException {
+        row(
+                new Subject("report", "", "", "", Condition.NONE),
+                "inputsDigest",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                results.inputsDigest());
         for (CaptureResult c : results.captures()) {
             capture(c);
         }
@@ -91,8 +113,45 @@ public final class ResultsCsv {
             comparison(c);
         }
         devices(results.devices());
+        for (StateNoise n : results.noise()) {
+            noise(n);
+        }
+        for (StateResponse r : results.responses()) {
+            response(r);
+        }
         for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
             rail(rail);
+        }
+    }
+
+    private void response(StateResponse r) throws IOException {
+        Condition c = r.condition();
+        for (ResponsePoint p : r.curve().points()) {
+            Condition at = new Condition(c.gainPercent(), OptionalDouble.of(p.frequency()), c.level(), c.setting());
+            Subject subject = new Subject("response", r.state(), "", "", at);
+            row(subject, "gain", "", p.gain());
+            row(subject, "phase", "", p.phase());
+        }
+        Subject whole = new Subject("response", r.state(), "", "", c);
+        row(whole, "lowerCorner", "", r.curve().lowerCorner());
+        row(whole, "upperCorner", "", r.curve().upperCorner());
+    }
+
+    private void noise(StateNoise n) throws IOException {
+        Subject subject = new Subject("noise", n.state(), "", "", n.condition());
+        for (Map.Entry<NoiseFigure, Measured> e : n.values().entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Map.Entry<NoiseFigure, Measured> e : n.atInput().entrySet()) {
+            row(subject, NoiseJson.atInput(e.getKey()), "", e.getValue());
+        }
+        for (HumLine line : n.hum()) {
+            Condition at = new Condition(
+                    n.condition().gainPercent(),
+                    OptionalDouble.of(line.frequency()),
+                    n.condition().level(),
+                    n.condition().setting());
+            row(new Subject("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
         }
     }
 

@@ -1,6 +1,5 @@
 package clipwitness.report.words;
 
-import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Comparison;
@@ -113,7 +112,7 @@ public final class VerdictText {
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
-        String condition = item.condition().equals(Condition.NONE) ? "" : wording.named(item.condition());
+        String condition = wording.named(item);
         if (item.change().value().isEmpty()) {
             return wording.say(
                     key + ".refused",

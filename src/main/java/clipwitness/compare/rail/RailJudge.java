@@ -1,5 +1,6 @@
-package clipwitness.compare.judge;
+package clipwitness.compare.rail;
 
+import clipwitness.compare.judge.Tolerance;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.ItemSubject.Against;
 import clipwitness.compare.result.RailResult;

@@ -1,4 +1,4 @@
-package clipwitness.compare.judge;
+package clipwitness.compare.rail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

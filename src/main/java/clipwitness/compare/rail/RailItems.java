@@ -1,6 +1,7 @@
-package clipwitness.compare.judge;
+package clipwitness.compare.rail;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.judge.ItemSource;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
@@ -9,6 +10,8 @@ import clipwitness.compare.result.RailResult;
 import clipwitness.job.JobSheet;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
 import clipwitness.reason.RemedyRemark;
 import clipwitness.reason.Word;
@@ -17,17 +20,30 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The items of a comparison that rest on a meter: one a rail, judged whatever the state was meant to become. */
-final class RailItems {
+public final class RailItems implements ItemSource {
+    private final JobSheet sheet;
     private final RailJudge judge;
 
-    RailItems(JobSheet sheet) {
+    /** The readings of a sheet. */
+    public RailItems(JobSheet sheet) {
+        this.sheet = sheet;
         this.judge = new RailJudge(sheet);
     }
 
-    List<Item> of(String from, String to, Intent intent) {
+    @Override
+    public List<Item> of(String from, String to, Intent intent) {
         return judge.of(from, to, intent != Intent.DESCRIBED).stream()
                 .map(RailItems::item)
                 .toList();
+    }
+
+    @Override
+    public Optional<Reason> whyNot(ItemQuantity quantity, String from, String to) {
+        if (quantity != ItemQuantity.RAIL) {
+            return Optional.empty();
+        }
+        return Optional.of(Reason.of(
+                sheet.rails().isEmpty() ? ComparisonReason.NO_METER_READINGS : ComparisonReason.NO_READING_TO_COMPARE));
     }
 
     private static Item item(RailResult rail) {

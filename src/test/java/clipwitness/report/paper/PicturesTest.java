@@ -92,7 +92,7 @@ class PicturesTest {
     /** TIFF 6.0, section 2: offsets are unsigned numbers of 32 bits; one that leads out of the file means nothing. */
     @Test
     void anOffsetAtTheEndOf32BitsLeavesThePictureAsItIs() throws Exception {
-        for (String offset : new String[] {"\u00FF\u00FF\u00FF\u007F", "\u00FE\u00FF\u00FF\u00FF", "\u0025\0\0\0"}) {
+        for (String offset : new String[] {"\u00FF\u00FF\u00FF\u007F", "\u00FE\u00FF\u00FF\u00FF", "%\0\0\0"}) {
             byte[] exif = ("\u00FF\u00E1\0\u0012Exif\0\0II*\0" + offset + "\0\0").getBytes(StandardCharsets.ISO_8859_1);
             assertThat(printed(inserted(encoded(40, 20, "jpeg"), 2, exif)).getWidth())
                     .isEqualTo(40);
@@ -127,7 +127,7 @@ class PicturesTest {
     /** A PNG whose header promises 60,000 by 60,000 pixels (ISO/IEC 15948, 11.2.2): 14.4 GB where a pixel takes four bytes. */
     @Test
     void aPictureThatDoesNotFitTheMemorySaysItsPixelsAndTheMemory() {
-        byte[] header = "\u0089PNG\r\n\u001A\n\0\0\0\rIHDR\0\0\u00EA\u0060\0\0\u00EA\u0060\u0008\u0002\0\0\0"
+        byte[] header = "\u0089PNG\r\n\u001A\n\0\0\0\rIHDR\0\0\u00EA`\0\0\u00EA`\u0008\u0002\0\0\0"
                 .getBytes(StandardCharsets.ISO_8859_1);
         assertThatThrownBy(() -> Pictures.forPrint(inserted(header, header.length, new byte[64]), 400_000_000))
                 .isInstanceOf(UnreadablePictureException.class)

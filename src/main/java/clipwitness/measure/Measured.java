@@ -133,6 +133,11 @@ public sealed interface Measured {
             return number > expanded() ? this : asUpperBound();
         }
 
+        /** Whether it is an upper bound in dB, of which the number alone says nothing: nothing at all would be an endless fall. */
+        public boolean isBoundedLevel() {
+            return isUpperBound && (unit == Unit.DECIBEL || unit == Unit.DBC);
+        }
+
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */
         public double shown() {
             return isUpperBound ? number + expanded() : number;

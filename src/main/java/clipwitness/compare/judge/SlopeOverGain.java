@@ -53,7 +53,8 @@ final class SlopeOverGain {
     private static double fromOwn(Measured.Value own, Measured.Value other) {
         double difference = other.number() - own.number();
         return switch (own.unit()) {
-            case DECIBEL, DBC -> Decibels.PER_RELATIVE_AMPLITUDE * (Decibels.toAmplitude(difference) - 1);
+            case DECIBEL, DBC ->
+                Decibels.PER_RELATIVE_AMPLITUDE * (Decibels.toAmplitude(other.shown() - own.shown()) - 1);
             case DEGREE -> Math.IEEEremainder(difference, 360);
             default -> difference;
         };

@@ -59,7 +59,8 @@ final class RowWave {
                 in,
                 row.condition().frequency(),
                 output.vertical().map(s -> s.times(row.outputProbe())),
-                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())));
+                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())),
+                bench.mains());
         return unfit.map(reason -> WaveformMeasurement.refused(capture, reason))
                 .orElseGet(() -> WaveformMeasurement.of(capture));
     }

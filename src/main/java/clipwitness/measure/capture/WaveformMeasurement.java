@@ -13,6 +13,8 @@ import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.HarmonicList;
 import clipwitness.measure.wave.OutputValues;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
@@ -34,6 +36,9 @@ public final class WaveformMeasurement {
     private static final double SAMPLES_PER_HARMONIC = 3;
     /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
     private static final double LEFT_OVER = 0.2;
+
+    /** In a record of fewer periods the harmonics may not be told from another frequency. */
+    private static final double FEW_PERIODS = 3;
 
     private static final int HIGHEST_ORDER = 6;
     private static final double CLOSE = 0.02;
@@ -117,24 +122,43 @@ public final class WaveformMeasurement {
             doubts.add(noFundamental());
             return refusal();
         }
+        if (raw.joint.strayed() && samples.size() * start < FEW_PERIODS) {
+            doubts.removeIf(d -> d.code() == DoubtCode.FEW_PERIODS);
+            doubts.add(WaveformDoubts.tooFewPeriods(samples.size() * start));
+            return refusal();
+        }
         doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
         if (isRefused()) {
             return refusal();
         }
-        Optional<SlowSearch> slow = SlowSearch.of(samples, raw.output, sampleRate);
-        Fit fit = raw;
-        for (int round = 0; round < ROUNDS && slow.isPresent(); round++) {
-            channels.set(0, slow.get().without(samples));
-            fit = Fit.of(channels, start, harmonics(start));
-            slow = Optional.of(slow.get().and(channels.get(0), fit.output));
-        }
-        slow.ifPresent(s -> doubts.add(s.doubt()));
-        JointFit joint = fit.joint;
-        FittedWave output = fit.output;
-        double origin = output.origin();
-        Optional<FittedWave> input = inputScreen
+        Optional<SlowSearch> slow = slow(samples, raw.output);
+        Optional<FittedWave> rawInput = inputScreen
                 .usableSamples()
-                .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
+                .map(s -> FittedWave.of(s, raw.joint.channels().get(1), raw.output.origin()));
+        Optional<SlowSearch> inputSlow = rawInput.flatMap(i -> slow(channels.get(1), i));
+        Fit fit = raw;
+        for (int round = 0; round < ROUNDS && (slow.isPresent() || inputSlow.isPresent()); round++) {
+            slow.ifPresent(s -> channels.set(0, s.without(samples)));
+            inputSlow.ifPresent(
+                    s -> channels.set(1, s.without(capture.input().orElseThrow().samples())));
+            fit = Fit.of(channels, start, harmonics(start));
+            FittedWave found = fit.output;
+            JointFit both = fit.joint;
+            slow = slow.map(s -> s.and(channels.get(0), found));
+            inputSlow = inputSlow.map(s -> s.and(
+                    channels.get(1),
+                    FittedWave.of(channels.get(1), both.channels().get(1), found.origin())));
+        }
+        slow.ifPresent(s -> doubts.addAll(s.doubts()));
+        inputSlow.ifPresent(s -> s.doubts().forEach(inputScreen::add));
+        JointFit joint = fit.joint;
+        FittedWave output = moved(channels.get(0), fit.output, slow, inputSlow);
+        double origin = output.origin();
+        boolean asItWas = joint == raw.joint;
+        Optional<FittedWave> input = rawInput.map(i -> asItWas
+                        ? i
+                        : FittedWave.of(channels.get(1), joint.channels().get(1), origin)
+                                .withStepOf(i))
                 .filter(inputScreen::accepts);
         Extreme up = ExtremeSearch.of(output, 1);
         Extreme down = ExtremeSearch.of(output, -1);
@@ -159,6 +183,20 @@ public final class WaveformMeasurement {
                 slow.map(SlowSearch::tone),
                 new VerticalRange(perDivision(), raw.output.codeStep()),
                 doubts);
+    }
+
+    private Optional<SlowSearch> slow(Samples channel, FittedWave fitted) {
+        return SlowSearch.of(channel, fitted, sampleRate, capture.mains());
+    }
+
+    /** The output with what a slow wave of the input, or else its own, may have moved in it. */
+    private FittedWave moved(Samples rest, FittedWave output, Optional<SlowSearch> own, Optional<SlowSearch> ofInput) {
+        FittedWave moved =
+                ofInput.or(() -> own).map(s -> s.moved(rest, output, own)).orElse(output);
+        if (moved != output) {
+            doubts.add(Doubt.of(Severity.WARNING, DoubtReason.SLOW_WAVE_MOVES));
+        }
+        return moved;
     }
 
     /**

@@ -8,15 +8,16 @@ import clipwitness.capture.Samples;
  * it. d_k is the least-squares coefficient of s(t) e^(i k w t) in what the mean cycle leaves, s(t) less its mean.
  *
  * @param slopes |d_k| from k = 1, freed of noise; all 0 where noise explains them
+ * @param ofMean d_0, of what of the slow wave is still in the record
  */
-public record SlowModulation(Samples slopes) {
+public record SlowModulation(Samples slopes, double ofMean) {
     /** Standard deviations above what noise makes of all harmonics together, from which on a modulation is real. */
     private static final double REAL = 5;
 
     /**
      * Looks for it.
      *
-     * @param samples   the record, the slow wave taken out
+     * @param samples   the record, what of the slow wave was found in it taken out
      * @param cycle     its mean cycle
      * @param slow      the slow wave
      * @param harmonics how many
@@ -37,7 +38,9 @@ public record SlowModulation(Samples slopes) {
             sum += squares[k - 1];
         }
         boolean real = sum > ofNoise * (harmonics + REAL * Math.sqrt(harmonics));
-        return new SlowModulation(Samples.of(squares).map(s -> real ? Math.sqrt(Math.max(0, s - ofNoise)) : 0));
+        return new SlowModulation(
+                Samples.of(squares).map(s -> real ? Math.sqrt(Math.max(0, s - ofNoise)) : 0),
+                Math.sqrt(square(left, wave, 0)) / energy);
     }
 
     private static double[] centred(SlowWave slow, int length) {

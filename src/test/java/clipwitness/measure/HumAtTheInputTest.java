@@ -11,6 +11,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
 import clipwitness.reason.DoubtReason;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -48,6 +49,16 @@ class HumAtTheInputTest {
                         .orElseThrow()
                         .isUpperBound())
                 .isTrue();
+    }
+
+    /** Without the hum both halves are alike: the intervals hold 0. */
+    @Test
+    void figuresOfBothHalvesHoldThatTheyAreAlike() {
+        WaveformResult result = clipped(15, 0.0005, 11);
+        for (WaveformQuantity q : List.of(WaveformQuantity.ASYMMETRY, WaveformQuantity.CLIP_ASYMMETRY)) {
+            Measured.Value figure = result.get(q).asValue().orElseThrow();
+            assertThat(Math.abs(figure.number())).as(q.key()).isLessThan(figure.expanded());
+        }
     }
 
     /** Odd harmonics and level of the same stage without hum lie within their intervals. */

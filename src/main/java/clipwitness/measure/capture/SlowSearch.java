@@ -130,6 +130,10 @@ final class SlowSearch {
     }
 
     /** How far the slow wave is from 0 on average over the record at most, V: a sine's mean is known, anything else may be anywhere in its span. */
+    double offset() {
+        return wave.map(this::offset).orElse(0.0);
+    }
+
     private double offset(SlowWave slow) {
         Optional<Double> frequency = mains(slow).filter(f -> f * duration > SHORTEST);
         if (frequency.isEmpty()) {
@@ -155,9 +159,9 @@ final class SlowSearch {
             return output;
         }
         double[] bounds = new double[output.count() + 1];
-        bounds[0] = own.flatMap(s -> s.wave.map(s::offset)).orElse(0.0);
+        bounds[0] = Math.max(own.map(SlowSearch::offset).orElse(0.0), offset() * modulation.ofMean());
         for (int k = 1; k < bounds.length; k++) {
-            bounds[k] = offset(wave.get()) * modulation.slopes().at(k - 1);
+            bounds[k] = offset() * modulation.slopes().at(k - 1);
         }
         return output.movedBy(bounds);
     }

@@ -14,7 +14,6 @@ import clipwitness.measure.wave.HarmonicList;
 import clipwitness.measure.wave.OutputValues;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
-import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
@@ -29,9 +28,6 @@ import java.util.OptionalDouble;
 
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
-    /** Times that a slow wave and the harmonics are fitted in turn: each shares little with the other. */
-    private static final int ROUNDS = 3;
-
     private static final int MOST_HARMONICS = 20;
     private static final double SAMPLES_PER_HARMONIC = 3;
     /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
@@ -86,16 +82,6 @@ public final class WaveformMeasurement {
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
     }
 
-    /** All channels fitted, the output with its mean cycle. */
-    private record Fit(JointFit joint, FittedWave output) {
-        static Fit of(List<Samples> channels, double start, int harmonics) {
-            JointFit joint = JointFit.of(channels, start, harmonics);
-            double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-            return new Fit(
-                    joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
-        }
-    }
-
     private OptionalDouble start() {
         if (capture.expectedFrequency().isEmpty()) {
             return FundamentalSearch.strongest(samples);
@@ -113,53 +99,32 @@ public final class WaveformMeasurement {
         InputScreen inputScreen = new InputScreen(capture);
         List<Samples> channels = new ArrayList<>(List.of(samples));
         inputScreen.usableSamples().ifPresent(channels::add);
-        Fit raw = Fit.of(channels, start, harmonics(start));
-        OptionalDouble lower = lowerFundamental(start, raw.output);
+        ChannelFit raw = ChannelFit.of(channels, start, harmonics(start));
+        OptionalDouble lower = lowerFundamental(start, raw.output());
         if (lower.isPresent()) {
             return measuredFrom(lower.getAsDouble());
         }
-        if (!raw.output.hasFundamental()) {
+        if (!raw.output().hasFundamental()) {
             doubts.add(noFundamental());
             return refusal();
         }
-        if (raw.joint.strayed() && samples.size() * start < FEW_PERIODS) {
+        if (raw.joint().strayed() && samples.size() * start < FEW_PERIODS) {
             doubts.removeIf(d -> d.code() == DoubtCode.FEW_PERIODS);
             doubts.add(WaveformDoubts.tooFewPeriods(samples.size() * start));
             return refusal();
         }
-        doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
+        doubts.addAll(WaveformDoubts.ofFit(raw.output(), samples, capture));
         if (isRefused()) {
             return refusal();
         }
-        Optional<SlowSearch> slow = slow(samples, raw.output);
-        Optional<FittedWave> rawInput = inputScreen
-                .usableSamples()
-                .map(s -> FittedWave.of(s, raw.joint.channels().get(1), raw.output.origin()));
-        Optional<SlowSearch> inputSlow = rawInput.flatMap(i -> slow(channels.get(1), i));
-        Fit fit = raw;
-        for (int round = 0; round < ROUNDS && (slow.isPresent() || inputSlow.isPresent()); round++) {
-            slow.ifPresent(s -> channels.set(0, s.without(samples)));
-            inputSlow.ifPresent(
-                    s -> channels.set(1, s.without(capture.input().orElseThrow().samples())));
-            fit = Fit.of(channels, start, harmonics(start));
-            FittedWave found = fit.output;
-            JointFit both = fit.joint;
-            slow = slow.map(s -> s.and(channels.get(0), found));
-            inputSlow = inputSlow.map(s -> s.and(
-                    channels.get(1),
-                    FittedWave.of(channels.get(1), both.channels().get(1), found.origin())));
-        }
-        slow.ifPresent(s -> doubts.addAll(s.doubts()));
-        inputSlow.ifPresent(s -> s.doubts().forEach(inputScreen::add));
-        JointFit joint = fit.joint;
-        FittedWave output = moved(channels.get(0), fit.output, slow, inputSlow);
-        double origin = output.origin();
-        boolean asItWas = joint == raw.joint;
-        Optional<FittedWave> input = rawInput.map(i -> asItWas
-                        ? i
-                        : FittedWave.of(channels.get(1), joint.channels().get(1), origin)
-                                .withStepOf(i))
-                .filter(inputScreen::accepts);
+        Optional<FittedWave> rawInput = inputScreen.usableSamples().map(i -> raw.input(channels));
+        SlowRemoval slow = SlowRemoval.of(capture, channels, raw, rawInput, start, harmonics(start));
+        doubts.addAll(slow.doubts());
+        slow.doubtsOfInput().forEach(inputScreen::add);
+        JointFit joint = slow.fit().joint();
+        FittedWave output = slow.output();
+        Optional<FittedWave> input =
+                rawInput.map(i -> slow.input().withStepOf(i)).filter(inputScreen::accepts);
         Extreme up = ExtremeSearch.of(output, 1);
         Extreme down = ExtremeSearch.of(output, -1);
         values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
@@ -167,6 +132,7 @@ public final class WaveformMeasurement {
         double hertz = joint.cyclesPerSample() * sampleRate;
         Optional<TransferMeasurement> transfer =
                 input.map(i -> TransferValues.write(values, output, i, up, down, hertz));
+        slow.widenCurve(values);
         if (capture.input().isPresent() && input.isEmpty()) {
             TransferValues.refuse(values, inputScreen.reason());
         }
@@ -180,23 +146,9 @@ public final class WaveformMeasurement {
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
                 transfer.map(TransferMeasurement::curve),
-                slow.map(SlowSearch::tone),
-                new VerticalRange(perDivision(), raw.output.codeStep()),
+                slow.tone(),
+                new VerticalRange(perDivision(), raw.output().codeStep()),
                 doubts);
-    }
-
-    private Optional<SlowSearch> slow(Samples channel, FittedWave fitted) {
-        return SlowSearch.of(channel, fitted, sampleRate, capture.mains());
-    }
-
-    /** The output with what a slow wave of the input, or else its own, may have moved in it. */
-    private FittedWave moved(Samples rest, FittedWave output, Optional<SlowSearch> own, Optional<SlowSearch> ofInput) {
-        FittedWave moved =
-                ofInput.or(() -> own).map(s -> s.moved(rest, output, own)).orElse(output);
-        if (moved != output) {
-            doubts.add(Doubt.of(Severity.WARNING, DoubtReason.SLOW_WAVE_MOVES));
-        }
-        return moved;
     }
 
     /**

@@ -46,6 +46,12 @@ public record Harmonic(int order, Measured amplitude, Measured level, OptionalDo
         return !(amplitude > FAINT * uncertainty);
     }
 
+    /** The harmonic with another uncertainty of its level; where that makes the level a bound, without its phase. */
+    public Harmonic withLevel(Measured other) {
+        boolean bound = other.asValue().filter(Measured.Value::isUpperBound).isPresent();
+        return new Harmonic(order, amplitude, other, bound ? OptionalDouble.empty() : phase);
+    }
+
     /** Why there is no phase; empty where there is one, or where there is no such harmonic at all. */
     public Optional<Reason> phaseReason() {
         return phase.isEmpty() && level.value().isPresent()

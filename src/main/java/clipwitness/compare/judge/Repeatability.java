@@ -2,7 +2,6 @@ package clipwitness.compare.judge;
 
 import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
-import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -93,8 +92,7 @@ public final class Repeatability {
     /** A capture's figures and harmonics with this contribution. */
     public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> with(v, of(setting, q)))
-                .withHarmonics(h -> new Harmonic(
-                        h.order(), h.amplitude(), with(h.level(), ofHarmonic(setting, h.order())), h.phase()));
+                .withHarmonics(h -> h.withLevel(with(h.level(), ofHarmonic(setting, h.order()))));
     }
 
     private List<Contribution> ofHarmonic(StateAtCondition setting, int order) {
@@ -113,7 +111,9 @@ public final class Repeatability {
     }
 
     private static Measured with(Measured figure, List<Contribution> contributions) {
-        return figure.asValue().map(v -> (Measured) v.plus(contributions)).orElse(figure);
+        return figure.asValue()
+                .map(v -> (Measured) v.plus(contributions).orBoundOfLevel())
+                .orElse(figure);
     }
 
     /**

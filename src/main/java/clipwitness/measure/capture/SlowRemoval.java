@@ -72,8 +72,11 @@ record SlowRemoval(
         }
         FittedWave output = fit.output();
         Optional<SlowSearch> theirs = own;
+        double gain = ofInput.isPresent()
+                ? output.fit().amplitude(1) / input.orElseThrow().fit().amplitude(1)
+                : 1;
         FittedWave moved = ofInput.or(() -> theirs)
-                .map(s -> s.moved(channels.get(0), output, theirs))
+                .map(s -> s.moved(channels.get(0), output, theirs, gain))
                 .orElse(output);
         return new SlowRemoval(fit, moved, input, own, ofInput, moved != output);
     }

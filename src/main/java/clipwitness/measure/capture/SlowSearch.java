@@ -11,7 +11,6 @@ import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Severity;
 import clipwitness.signal.CosineSeries;
 import clipwitness.signal.MainsLines;
-import clipwitness.signal.SlowModulation;
 import clipwitness.signal.SlowWave;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -149,12 +148,13 @@ final class SlowSearch {
      * @param samples the record of the wave without its own slow wave
      * @param output  its fit
      * @param own     its own slow wave, if it has one
+     * @param gain    of the tone, from the channel of this slow wave to the output
      */
-    FittedWave moved(Samples samples, FittedWave output, Optional<SlowSearch> own) {
+    FittedWave moved(Samples samples, FittedWave output, Optional<SlowSearch> own, double gain) {
         if (wave.isEmpty()) {
             return output;
         }
-        SlowModulation modulation = SlowModulation.of(samples, output.cycle(), wave.get(), output.count());
+        SlowModulation modulation = SlowModulation.of(samples, output.cycle(), wave.get(), output.count(), gain);
         if (!modulation.isReal()) {
             return output;
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.compare.SaidHint;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Prediction;
@@ -182,7 +183,8 @@ class LegMismatchTest {
                                 job,
                                 catalogue,
                                 new Repeatability(catalogue, job.sheet().bench()),
-                                devices))
+                                devices,
+                                NoiseCatalogue.of(List.of(), job.sheet()::label)))
                         .stream()
                         .map(SaidHint::of)
                         .toList();

@@ -1,6 +1,8 @@
-package clipwitness.signal;
+package clipwitness.measure.capture;
 
 import clipwitness.capture.Samples;
+import clipwitness.signal.MeanCycle;
+import clipwitness.signal.SlowWave;
 
 /**
  * How far a slow wave moves the harmonics of the tone that it runs under. A stage in clipping is bent by it: its harmonics follow the slow wave,
@@ -10,9 +12,12 @@ import clipwitness.capture.Samples;
  * @param slopes |d_k| from k = 1, freed of noise; all 0 where noise explains them
  * @param ofMean d_0, of what of the slow wave is still in the record
  */
-public record SlowModulation(Samples slopes, double ofMean) {
+record SlowModulation(Samples slopes, double ofMean) {
     /** Standard deviations above what noise makes of all harmonics together, from which on a modulation is real. */
     private static final double REAL = 5;
+
+    /** A drift that was taken out leaves slopes of 2 % of it in a short record; a stage in clipping has some of 100 %. */
+    private static final double LEAST_SHARE = 0.1;
 
     /**
      * Looks for it.
@@ -21,8 +26,9 @@ public record SlowModulation(Samples slopes, double ofMean) {
      * @param cycle     its mean cycle
      * @param slow      the slow wave
      * @param harmonics how many
+     * @param gain      of the tone from where the slow wave is to the record: a slope that is small against it is what taking out leaves
      */
-    public static SlowModulation of(Samples samples, MeanCycle cycle, SlowWave slow, int harmonics) {
+    static SlowModulation of(Samples samples, MeanCycle cycle, SlowWave slow, int harmonics, double gain) {
         double[] left = new double[samples.size()];
         cycle.residuals(samples, 1, left.length, left);
         double[] wave = centred(slow, left.length);
@@ -37,7 +43,8 @@ public record SlowModulation(Samples slopes, double ofMean) {
             squares[k - 1] = square(left, wave, 2 * Math.PI * k * cycle.cyclesPerSample()) * 4 / energy / energy;
             sum += squares[k - 1];
         }
-        boolean real = sum > ofNoise * (harmonics + REAL * Math.sqrt(harmonics));
+        boolean real = sum > ofNoise * (harmonics + REAL * Math.sqrt(harmonics))
+                && Math.sqrt(sum) > LEAST_SHARE * gain;
         return new SlowModulation(
                 Samples.of(squares).map(s -> real ? Math.sqrt(Math.max(0, s - ofNoise)) : 0),
                 Math.sqrt(square(left, wave, 0)) / energy);
@@ -76,7 +83,7 @@ public record SlowModulation(Samples slopes, double ofMean) {
     }
 
     /** Whether the slow wave moves anything. */
-    public boolean isReal() {
+    boolean isReal() {
         return slopes.maximum() > 0;
     }
 }

@@ -7,7 +7,7 @@ import clipwitness.signal.SlowWave;
 /**
  * How far a slow wave moves the harmonics of the tone that it runs under. A stage in clipping is bent by it: its harmonics follow the slow wave,
  * c_k + d_k s(t), and where s(t) is not 0 on average over the record, the mean cycle holds harmonics that the stage does not make without
- * it. d_k is the least-squares coefficient of s(t) e^(i k w t) in what the mean cycle leaves, s(t) less its mean.
+ * it. Whether it does is seen in the harmonics above the fundamental, which a drift that was taken out still touches. d_k is the least-squares coefficient of s(t) e^(i k w t) in what the mean cycle leaves, s(t) less its mean.
  *
  * @param slopes |d_k| from k = 1, freed of noise; all 0 where noise explains them
  * @param ofMean d_0, of what of the slow wave is still in the record
@@ -41,10 +41,9 @@ record SlowModulation(Samples slopes, double ofMean) {
         double sum = 0;
         for (int k = 1; k <= harmonics; k++) {
             squares[k - 1] = square(left, wave, 2 * Math.PI * k * cycle.cyclesPerSample()) * 4 / energy / energy;
-            sum += squares[k - 1];
+            sum += k > 1 ? squares[k - 1] : 0;
         }
-        boolean real = sum > ofNoise * (harmonics + REAL * Math.sqrt(harmonics))
-                && Math.sqrt(sum) > LEAST_SHARE * gain;
+        boolean real = sum > ofNoise * (harmonics + REAL * Math.sqrt(harmonics)) && Math.sqrt(sum) > LEAST_SHARE * gain;
         return new SlowModulation(
                 Samples.of(squares).map(s -> real ? Math.sqrt(Math.max(0, s - ofNoise)) : 0),
                 Math.sqrt(square(left, wave, 0)) / energy);

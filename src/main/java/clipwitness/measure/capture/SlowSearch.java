@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 
 /**
  * Whether a slow wave runs under the tone of a record, or lines of the mains stand between its harmonics, by more than noise explains and 0.2 % of
- * the swing, and the record without them.
+ * the swing, and the record without them. Lines are looked for where there is no slow wave: a drift reaches beyond the harmonics too, with what the series leaves of it.
  */
 final class SlowSearch {
     /** 0.2 % of the swing, span against span: the amplitude is half the span. */
@@ -66,7 +66,7 @@ final class SlowSearch {
         CosineSeries rest = new CosineSeries(samples, fitted.cycle());
         double least = LEAST_SHARE * swing(fitted);
         Optional<SlowWave> wave = SlowWave.of(rest).filter(w -> w.amplitude() - 2 * w.noise() > least);
-        MainsLines lines = lines(rest, possible, duration, least);
+        MainsLines lines = wave.isPresent() ? MainsLines.NONE : lines(rest, possible, duration, least);
         return wave.isPresent() || !lines.lines().isEmpty()
                 ? Optional.of(new SlowSearch(wave, lines, duration, possible))
                 : Optional.empty();
@@ -100,9 +100,12 @@ final class SlowSearch {
     /** This and what was found of it in the record without this. */
     SlowSearch and(Samples rest, FittedWave fitted) {
         CosineSeries left = new CosineSeries(rest, fitted.cycle());
-        Optional<SlowWave> sum = wave.map(w -> SlowWave.of(left).map(w::plus).orElse(w));
+        if (wave.isPresent()) {
+            Optional<SlowWave> sum = wave.map(w -> SlowWave.of(left).map(w::plus).orElse(w));
+            return new SlowSearch(sum, lines, duration, mains);
+        }
         return new SlowSearch(
-                sum, lines.plus(lines(left, mains, duration, LEAST_SHARE * swing(fitted))), duration, mains);
+                wave, lines.plus(lines(left, mains, duration, LEAST_SHARE * swing(fitted))), duration, mains);
     }
 
     /** Frequency and amplitude of the slow wave, or of the strongest line. */

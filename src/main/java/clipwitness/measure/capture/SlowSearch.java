@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 
 /**
  * Whether a slow wave runs under the tone of a record, or lines of the mains stand between its harmonics, by more than noise explains and 0.2 % of
- * the swing, and the record without them. Lines are looked for where there is no slow wave: a drift reaches beyond the harmonics too, with what the series leaves of it.
+ * the swing, and the record without them. Lines are looked for where there is no slow wave but a whole period of the mains or more: a drift reaches between the harmonics too, with what the series leaves of it.
  */
 final class SlowSearch {
     /** 0.2 % of the swing, span against span: the amplitude is half the span. */
@@ -66,10 +66,15 @@ final class SlowSearch {
         CosineSeries rest = new CosineSeries(samples, fitted.cycle());
         double least = LEAST_SHARE * swing(fitted);
         Optional<SlowWave> wave = SlowWave.of(rest).filter(w -> w.amplitude() - 2 * w.noise() > least);
-        MainsLines lines = wave.isPresent() ? MainsLines.NONE : lines(rest, possible, duration, least);
+        SlowSearch alone = new SlowSearch(wave, MainsLines.NONE, duration, possible);
+        MainsLines lines = alone.leavesLines() ? lines(rest, possible, duration, least) : MainsLines.NONE;
         return wave.isPresent() || !lines.lines().isEmpty()
                 ? Optional.of(new SlowSearch(wave, lines, duration, possible))
                 : Optional.empty();
+    }
+
+    private boolean leavesLines() {
+        return wave.isEmpty() || mains(wave.get()).filter(f -> f * duration >= 1).isPresent();
     }
 
     private static double swing(FittedWave fitted) {
@@ -100,12 +105,12 @@ final class SlowSearch {
     /** This and what was found of it in the record without this. */
     SlowSearch and(Samples rest, FittedWave fitted) {
         CosineSeries left = new CosineSeries(rest, fitted.cycle());
-        if (wave.isPresent()) {
-            Optional<SlowWave> sum = wave.map(w -> SlowWave.of(left).map(w::plus).orElse(w));
+        Optional<SlowWave> sum = wave.map(w -> SlowWave.of(left).map(w::plus).orElse(w));
+        if (!leavesLines()) {
             return new SlowSearch(sum, lines, duration, mains);
         }
         return new SlowSearch(
-                wave, lines.plus(lines(left, mains, duration, LEAST_SHARE * swing(fitted))), duration, mains);
+                sum, lines.plus(lines(left, mains, duration, LEAST_SHARE * swing(fitted))), duration, mains);
     }
 
     /** Frequency and amplitude of the slow wave, or of the strongest line. */

@@ -74,7 +74,8 @@ final class SlowSearch {
     }
 
     private boolean leavesLines() {
-        return wave.isEmpty() || mains(wave.get()).filter(f -> f * duration >= 1).isPresent();
+        return wave.isEmpty()
+                || mains(wave.get()).filter(f -> f * duration >= 1).isPresent();
     }
 
     private static double swing(FittedWave fitted) {

@@ -3,29 +3,19 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.SaidHint;
-import clipwitness.compare.judge.Catalogue;
-import clipwitness.compare.judge.Repeatability;
-import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
-import clipwitness.fixture.TestExamination;
-import clipwitness.job.Job;
-import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.match.Pairing;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Remark;
 import clipwitness.reason.SourceRemark;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -165,26 +155,6 @@ class LegMismatchTest {
     }
 
     private List<SaidHint> look(StatePrediction... predictions) throws IOException, InputException {
-        List<CaptureResult> captures = new ArrayList<>();
-        for (StatePrediction p : predictions) {
-            captures.add(MadeUpCapture.ordinary(
-                            p.state(), p.condition().gainPercent().orElseThrow())
-                    .done());
-        }
-        Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
-        Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
-        Job job = JobReader.read(folder);
-        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
-        Devices devices =
-                new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
-        return new LegMismatch()
-                        .look(new Evidence(
-                                job,
-                                catalogue,
-                                new Repeatability(catalogue, job.sheet().bench()),
-                                devices))
-                        .stream()
-                        .map(SaidHint::of)
-                        .toList();
+        return Predicted.hints(new LegMismatch(), folder, predictions);
     }
 }

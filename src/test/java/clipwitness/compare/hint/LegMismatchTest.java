@@ -99,6 +99,59 @@ class LegMismatchTest {
                 .hasSize(1);
     }
 
+    /** 5 % beside the state before: 0.64 V of 0.6 V are 6.7 % more, beside 0.612 V 4.6 %. Uncertainties of 10 % each are 14 %. */
+    @Test
+    void aHalfDeviatesFromBeforeAsWell() throws IOException, InputException {
+        assertThat(look(at("before", 100, 0.6, 0.6, 0.6, 0.6), at("new", 100, 0.64, 0.6, 0.6, 0.6)))
+                .hasSize(1);
+        assertThat(look(at("before", 100, 0.612, 0.6, 0.6, 0.6), at("new", 100, 0.64, 0.6, 0.6, 0.6)))
+                .isEmpty();
+        assertThat(look(at("before", 100, 0.112, 0.1, 0.1, 0.1), at("new", 100, 0.13, 0.1, 0.1, 0.1)))
+                .hasSize(1);
+        assertThat(look(at("before", 100, 0.113, 0.1, 0.1, 0.1), at("new", 100, 0.13, 0.1, 0.1, 0.1)))
+                .isEmpty();
+    }
+
+    @Test
+    void whereNoClipLevelIsKnownThePeakIsTold() throws IOException, InputException {
+        assertThat(look(
+                        Predicted.at("before", 100, figure(WaveformQuantity.PEAK_DOWN, 0.6, 0.6)),
+                        Predicted.at("new", 100, figure(WaveformQuantity.PEAK_DOWN, 0.9, 0.6))))
+                .extracting(SaidHint::evidence)
+                .singleElement()
+                .asString()
+                .startsWith("at 100 % gain the lower peak is 900\u00A0mV instead of 600\u00A0mV");
+    }
+
+    /**
+     * One half higher and one lower move the mean, so that the peaks stay where they were: there the asymmetry of the peaks stands for them, in the
+     * same direction, beyond one and a half times its uncertainty of 2 %.
+     */
+    @Test
+    void halvesInUnlikeDirectionsAreConfirmedByTheAsymmetryOfThePeaks() throws IOException, InputException {
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, 3.1)))
+                .hasSize(1);
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, 2.9)))
+                .isEmpty();
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, -9)))
+                .isEmpty();
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.45, 0.75, -9)))
+                .hasSize(1);
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.6, 9)))
+                .isEmpty();
+    }
+
+    private static StatePrediction leaning(String state, double up, double down, double asymmetry) {
+        return Predicted.at(
+                state,
+                100,
+                figure(WaveformQuantity.CLIP_UP, up, 0.6),
+                figure(WaveformQuantity.CLIP_DOWN, down, 0.6),
+                figure(WaveformQuantity.PEAK_UP, 0.6, 0.6),
+                figure(WaveformQuantity.PEAK_DOWN, 0.6, 0.6),
+                Predicted.figure(WaveformQuantity.ASYMMETRY, asymmetry, 0.8, 0, 0.6));
+    }
+
     /** Clip level and peak of the upper half, both predicted to be 0.6 V. */
     private static StatePrediction withPeaks(String state, double clip, double peak) {
         return new StatePrediction(

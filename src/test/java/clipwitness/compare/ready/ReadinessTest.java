@@ -82,6 +82,34 @@ class ReadinessTest {
         assertThat(depth.sufficient()).isTrue();
     }
 
+    /**
+     * A third harmonic of 0, 0.1 and 0.2 of the fundamental at 0, 50 and 100 %: 0.002 for one percent, to which the knob is set, as eight degrees of
+     * freedom tell. Of two captures that is 0.002 sqrt 2, with Student's factor of 2.37 (JCGM 100, table G.2) 0.0067 or -43.5 dB at half gain; at the end stops the noise
+     * alone counts.
+     */
+    @Test
+    void betweenTheStopsTheKnobLimitsWhatANullCanShow() throws IOException, InputException {
+        ReadyResult result = ready(
+                "",
+                MadeUpCapture.ordinary("before", 0).harmonics(1, 0, 0),
+                MadeUpCapture.ordinary("before", 50).harmonics(1, 0, 0.1),
+                MadeUpCapture.ordinary("before", 100).harmonics(1, 0, 0.2));
+        assertThat(smallestNull(result, 50)).isBetween(-43.9, -43.2);
+        assertThat(smallestNull(result, 0)).isLessThan(-60);
+        assertThat(smallestNull(result, 100)).isLessThan(-60);
+    }
+
+    private static double smallestNull(ReadyResult result, double gain) {
+        return result.items().stream()
+                .filter(i -> i.quantity() == ItemQuantity.NULL_DEPTH
+                        && i.condition().gainPercent().orElseThrow() == gain)
+                .findFirst()
+                .orElseThrow()
+                .smallestChange()
+                .value()
+                .orElseThrow();
+    }
+
     @Test
     void distortionUnderOnePercentIsNotJudgedAndNotAsked() throws IOException, InputException {
         assertThat(ready("", end().with(WaveformQuantity.THD, 0.5, 0.01)).items())

@@ -2,12 +2,14 @@ package clipwitness.batch;
 
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
 import clipwitness.job.Job;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Which job folders a user means: a folder with a job sheet is one, a folder of such folders means all of them, by name. */
@@ -15,36 +17,72 @@ final class JobFolders {
     private JobFolders() {}
 
     /**
-     * The job folders that a path means.
+     * A job folder, or a folder that looks like one.
+     *
+     * @param folder  the folder
+     * @param problem why it is not taken; empty for a job folder
+     */
+    record Found(Path folder, Optional<Problem> problem) {}
+
+    /**
+     * The job folders that a path means, and beside them what looks like one and is not taken.
      *
      * @throws InputException if there is none
      */
-    static List<Path> of(Path path) throws InputException {
+    static List<Found> of(Path path) throws InputException {
         if (!Files.isDirectory(path)) {
-            boolean exists = Files.exists(path);
             throw new InputException(
                     Origin.of(path.toString()),
-                    exists ? "is a file, not a job folder" : "there is no such folder",
+                    absence(path),
                     "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
         }
-        if (Files.exists(path.resolve(Job.SHEET_FILE))) {
-            return List.of(path);
+        if (isJob(path)) {
+            return List.of(new Found(path, Optional.empty()));
         }
-        List<Path> jobs = within(path);
-        if (jobs.isEmpty()) {
+        Optional<Problem> misnamed = Lookalike.misnamed(path);
+        if (misnamed.isPresent()) {
+            return List.of(new Found(path, misnamed));
+        }
+        List<Found> found = within(path);
+        if (found.isEmpty()) {
             throw new InputException(
                     Origin.of(path.toString()),
                     "has no " + Job.SHEET_FILE + ", and no folder in it has one",
                     "A job folder holds " + Job.SHEET_FILE + ", " + Job.TABLE_FILE + " and the exports");
         }
-        return jobs;
+        return found;
     }
 
-    static List<Path> within(Path path) throws InputException {
+    private static String absence(Path path) {
+        if (Files.isRegularFile(path)) {
+            return "is a file, not a job folder";
+        }
+        if (Files.exists(path)) {
+            return "is no folder";
+        }
+        return Files.isSymbolicLink(path) ? "is a link that leads nowhere" : "there is no such folder";
+    }
+
+    /** Whether a folder has a job sheet. */
+    static boolean isJob(Path folder) {
+        return Files.exists(folder.resolve(Job.SHEET_FILE));
+    }
+
+    /** The job folders in a folder, and what looks like one. */
+    static List<Found> within(Path path) throws InputException {
+        List<Found> found = new ArrayList<>();
+        for (Path child : children(path)) {
+            Optional<Problem> problem = isJob(child) ? Optional.empty() : Lookalike.of(child);
+            if (isJob(child) || problem.isPresent()) {
+                found.add(new Found(child, problem));
+            }
+        }
+        return found;
+    }
+
+    private static List<Path> children(Path path) throws InputException {
         try (Stream<Path> children = Files.list(path)) {
-            return new ArrayList<>(children.filter(c -> Files.exists(c.resolve(Job.SHEET_FILE)))
-                    .sorted()
-                    .toList());
+            return children.sorted().toList();
         } catch (IOException e) {
             throw new InputException(Origin.of(path.toString()), "the folder cannot be read", "Check its permissions");
         }

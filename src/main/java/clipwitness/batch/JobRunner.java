@@ -7,6 +7,7 @@ import clipwitness.fault.InputException;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
+import clipwitness.job.read.ReadJob;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
@@ -16,8 +17,6 @@ import clipwitness.report.data.ResultsCsv;
 import clipwitness.report.data.ResultsJson;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,68 +36,54 @@ final class JobRunner {
     }
 
     /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
-    JobOutcome run(Job job) {
-        Path out = options.outputOf(job.folder());
+    JobOutcome run(Task task) {
+        Job job = task.job();
+        FolderSink sink = new FolderSink(task.out());
         try {
+            sink.requireFree(task.files(), Inputs.files(job));
             List<CaptureResult> captures = Loading.all(job, workers, progress);
-            JobResults results = Examination.of(job, Inputs.digest(job, captures), captures);
-            Map<String, byte[]> documents = documents(results);
-            new FolderSink(out).put(documents);
+            Inputs inputs = Inputs.of(task.read(), captures);
+            JobResults results = Examination.of(job, inputs.digest(), captures);
+            Map<String, byte[]> documents = documents(task, results);
+            inputs.requireSamePictures();
+            sink.put(documents);
             return new JobOutcome.Reported(
                     job.folder(),
                     results,
-                    documents.keySet().stream().map(out::resolve).toList(),
+                    documents.keySet().stream().map(task.out()::resolve).toList(),
                     Unprintable.in(job));
         } catch (InputException e) {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
-            return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(out, e)));
+            return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(task.out(), e)));
         } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
             return new OwnFault(job.folder(), job.sheet().report().number(), e).outcome(options);
         }
     }
 
-    private Map<String, byte[]> documents(JobResults results) throws InputException, IOException {
-        String number = results.job().sheet().report().number();
+    private Map<String, byte[]> documents(Task task, JobResults results) throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
-        data.put(number + "-results.json", ResultsJson.bytes(results, options.software()));
-        data.put(number + "-results.csv", ResultsCsv.bytes(results));
-        List<AttachedFile> attached = attachments(results.job(), data);
-        List<TemplateSource> templates = templates(results.job());
+        data.put(task.json(), ResultsJson.bytes(results, options.software()));
+        data.put(task.csv(), ResultsCsv.bytes(results));
+        List<AttachedFile> attached = attachments(task.read(), data);
         Map<String, byte[]> documents = new LinkedHashMap<>(data);
-        for (int i = templates.size() - 1; i >= 0; i--) { // the first template's PDF appears last
-            Map<String, Figure> figures = ReportDocument.figures(results, templates.get(i));
-            String name =
-                    i == 0 ? number + ".pdf" : number + "-" + templates.get(i).name() + ".pdf";
-            documents.put(
-                    name, ReportDocument.render(results, figures, templates.get(i), attached, options.software()));
+        for (int i = task.templates().size() - 1; i >= 0; i--) { // the first template's PDF appears last
+            TemplateSource template = task.templates().get(i);
+            Map<String, Figure> figures = ReportDocument.figures(results, template);
+            documents.put(task.pdf(i), ReportDocument.render(results, figures, template, attached, options.software()));
         }
         return documents;
     }
 
-    private List<TemplateSource> templates(Job job) throws InputException {
-        List<String> names =
-                options.templates().isEmpty() ? List.of(job.sheet().report().template()) : options.templates();
-        List<TemplateSource> templates = new ArrayList<>();
-        for (String name : names) {
-            templates.add(TemplateSource.find(name, job.folder()));
-        }
-        return templates;
-    }
-
-    private static List<AttachedFile> attachments(Job job, Map<String, byte[]> data) throws IOException {
+    private static List<AttachedFile> attachments(ReadJob read, Map<String, byte[]> data) {
         List<AttachedFile> attached = new ArrayList<>();
-        for (Attachment a : job.sheet().report().attach()) {
+        for (Attachment a : read.job().sheet().report().attach()) {
             switch (a) {
                 case RESULTS -> data.forEach((name, bytes) -> attached.add(new AttachedFile(name, bytes)));
-                case SHEET -> attached.add(file(job, Job.SHEET_FILE));
-                case CAPTURES -> attached.add(file(job, Job.TABLE_FILE));
+                case SHEET -> attached.add(new AttachedFile(Job.SHEET_FILE, read.sheet()));
+                case CAPTURES -> attached.add(new AttachedFile(Job.TABLE_FILE, read.table()));
             }
         }
         return attached;
-    }
-
-    private static AttachedFile file(Job job, String name) throws IOException {
-        return new AttachedFile(name, Files.readAllBytes(job.folder().resolve(name)));
     }
 }

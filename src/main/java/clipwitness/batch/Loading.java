@@ -2,12 +2,10 @@ package clipwitness.batch;
 
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
-import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.reading.Progress;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -72,7 +70,7 @@ final class Loading {
         if (!problems.isEmpty()) {
             throw new InputException(problems.stream().distinct().toList());
         }
-        return results;
+        return HalvesOfOneRecord.doubted(results);
     }
 
     private long bytes(CaptureRow row) {
@@ -90,19 +88,9 @@ final class Loading {
             return new Loaded(List.of(loader.load(row)), List.of());
         } catch (InputException e) {
             return new Loaded(List.of(), e.problems());
-        } catch (IOException e) {
-            return new Loaded(List.of(), List.of(lost(row.file(), e)));
         } finally {
             turn.unlock();
         }
-    }
-
-    /** What the user is told about an export that could be read once, and now for its digest cannot. */
-    static Problem lost(String file, IOException cause) {
-        return new Problem(
-                Origin.of(file),
-                "the file cannot be read any more (" + cause.getMessage() + ")",
-                "Leave its folder alone while the files are read");
     }
 
     private static Loaded get(Future<Loaded> future) {

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.report.FolderSink;
@@ -8,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -31,16 +33,24 @@ record OwnFault(Path folder, String name, RuntimeException fault) {
     /** Writes the stack trace and says how the job ended; a stack trace that cannot be written is a second problem. */
     JobOutcome.Failed outcome(ReportOptions options) {
         Path out = options.outputOf(folder);
-        String file = name + "-fault.txt";
+        List<Problem> problems = new ArrayList<>();
         try {
-            new FolderSink(out).put(Map.of(file, trace(options.software()).getBytes(StandardCharsets.UTF_8)));
-            return new JobOutcome.Failed(
-                    folder,
-                    List.of(problem("the job folder and " + out.resolve(file) + ", which holds the stack trace")));
+            Task.requireOwnFolder(folder, options);
+            new FolderSink(out).put(Map.of(file(name), trace(options.software()).getBytes(StandardCharsets.UTF_8)));
+            problems.add(problem("the job folder and " + out.resolve(file(name)) + ", which holds the stack trace"));
+        } catch (InputException e) {
+            problems.add(problem("the job folder"));
+            problems.addAll(e.problems());
         } catch (IOException e) {
-            return new JobOutcome.Failed(
-                    folder, List.of(problem("the job folder"), Unwritten.problem(out.resolve(file), e)));
+            problems.add(problem("the job folder"));
+            problems.add(Unwritten.problem(out.resolve(file(name)), e));
         }
+        return new JobOutcome.Failed(folder, problems);
+    }
+
+    /** Name of the file that takes the stack trace. */
+    static String file(String name) {
+        return name + "-fault.txt";
     }
 
     /**

@@ -21,8 +21,8 @@ import clipwitness.reading.ReadingOptions;
 import clipwitness.report.RankingWords;
 import clipwitness.report.data.RankedPair;
 import clipwitness.report.data.Ranking;
-import java.io.IOException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,8 +63,9 @@ public final class PairMaking {
     private Optional<IvCurve> curve(Path file) {
         String name = file.toString();
         try {
-            CurveChoice choice = CurveChoice.of(ExportReader.read(file, name, ReadingOptions.none(), progress));
-            digests.put(name, Sha256.of(file));
+            MessageDigest digest = Sha256.start();
+            CurveChoice choice = CurveChoice.of(ExportReader.read(file, name, ReadingOptions.none(), progress, digest));
+            digests.put(name, Sha256.end(digest));
             choice.more()
                     .ifPresent(more -> notes.add(new Problem(
                             Origin.of(name),
@@ -73,8 +74,6 @@ public final class PairMaking {
             return Optional.of(choice.curve());
         } catch (InputException e) {
             problems.addAll(e.problems());
-        } catch (IOException e) {
-            problems.add(Loading.lost(name, e));
         }
         return Optional.empty();
     }

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.job.Job;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +13,6 @@ import java.util.Optional;
  * @param software  name and version of the program
  */
 public record ReportOptions(Optional<Path> out, List<String> templates, String software) {
-    private static final String OUTPUT_FOLDER = "report";
-
     /** Copies what it is given. */
     public ReportOptions {
         templates = List.copyOf(templates);
@@ -21,6 +20,6 @@ public record ReportOptions(Optional<Path> out, List<String> templates, String s
 
     /** The folder for the results of a job. */
     Path outputOf(Path jobFolder) {
-        return out.orElseGet(() -> jobFolder.resolve(OUTPUT_FOLDER));
+        return out.orElseGet(() -> jobFolder.resolve(Job.REPORT_FOLDER));
     }
 }

@@ -3,14 +3,19 @@ package clipwitness.batch;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
+import clipwitness.fault.Meanwhile;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
-import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads the exports that a row of the captures table names. */
@@ -21,6 +26,7 @@ final class RowFiles {
     private final CaptureRow row;
     private final Path folder;
     private final Progress progress;
+    private final Map<String, String> digests = new HashMap<>();
 
     /**
      * The files of a row.
@@ -53,25 +59,26 @@ final class RowFiles {
         return Optional.of(input);
     }
 
-    /** SHA-256 of the row's export. */
-    String sha256() throws IOException {
-        return Sha256.of(path(row.file()));
+    /** SHA-256 of the row's export, which was read. */
+    String sha256() {
+        return digests.get(row.file());
     }
 
-    /** SHA-256 of the input's export, where that is another file. */
-    Optional<String> inputSha256() throws IOException {
-        return row.inputFile().isPresent()
-                ? Optional.of(Sha256.of(path(row.inputFile().get())))
-                : Optional.empty();
-    }
-
-    private Path path(String file) {
-        return folder.resolve(file);
+    /** SHA-256 of the input's export, which was read, where that is another file. */
+    Optional<String> inputSha256() {
+        return row.inputFile().map(digests::get);
     }
 
     private Export read(String file) throws InputException {
         ReadingOptions options = new ReadingOptions(row.interval(), row.unit(), row.scale());
-        return ExportReader.read(path(file), file, options, progress);
+        Path path = folder.resolve(file);
+        if (!Files.exists(path)) { // it was there when the table was read
+            throw new InputException(List.of(Meanwhile.lost(file)));
+        }
+        MessageDigest digest = Sha256.start();
+        Export export = ExportReader.read(path, file, options, progress, digest);
+        digests.put(file, Sha256.end(digest));
+        return export;
     }
 
     /** The export as a record over time. @throws InputException where it is a curve */

@@ -4,6 +4,7 @@ import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
+import clipwitness.capture.VerticalRange;
 import clipwitness.capture.Waveform;
 import clipwitness.job.Bench;
 import clipwitness.job.CaptureRow;
@@ -11,12 +12,18 @@ import clipwitness.measure.VerticalAccuracy;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
+import clipwitness.measure.noise.NoiseInput;
+import clipwitness.measure.noise.NoiseMeasurement;
+import clipwitness.measure.noise.NoiseResult;
+import clipwitness.measure.response.ResponseMeasurement;
+import clipwitness.measure.response.ResponseResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** Measures the chosen channels of a row as a wave, with the probes of the row and the vertical accuracy of its instrument. */
+/** Measures the chosen channels of a row, as a wave or for noise, with the probes of the row and the vertical accuracy of its instrument. */
 final class RowWave {
     private final CaptureRow row;
     private final Bench bench;
@@ -36,11 +43,52 @@ final class RowWave {
      */
     WaveformResult measured(
             TimeRecord record, Channel output, Optional<Channel> input, Optional<TimeRecord> inputRecord) {
-        Optional<Reason> unfit = Stream.concat(Stream.of(record), inputRecord.stream())
-                .map(FileDoubts::unfit)
-                .flatMap(Optional::stream)
-                .findFirst();
+        Optional<Reason> unfit = unfit(Stream.concat(Stream.of(record), inputRecord.stream()));
         return VerticalAccuracy.applied(measure(record, output, input, unfit), verticalAccuracy());
+    }
+
+    /** Noise and hum of the output; refused where the doubts about its file forbid to measure it. */
+    NoiseResult noise(TimeRecord record, Channel output) {
+        NoiseInput capture = new NoiseInput(
+                wave(record, output, row.outputProbe()),
+                bench.mains(),
+                output.vertical().map(s -> s.times(row.outputProbe())),
+                verticalAccuracy());
+        return unfit(Stream.of(record))
+                .map(reason -> NoiseMeasurement.refused(capture, reason))
+                .orElseGet(() -> NoiseMeasurement.of(capture));
+    }
+
+    /**
+     * The response; refused where the doubts about a file forbid to measure it.
+     *
+     * @param record      with the output
+     * @param output      channel of the output
+     * @param input       channel of the input
+     * @param inputRecord with the input, where that is another file
+     */
+    ResponseResult response(
+            TimeRecord record, Channel output, Optional<Channel> input, Optional<TimeRecord> inputRecord) {
+        OptionalDouble frequency = row.condition().frequency();
+        if (frequency.isPresent()) {
+            return ResponseMeasurement.ofSine(
+                    measured(record, output, input, inputRecord),
+                    frequency.getAsDouble(),
+                    row.condition().level());
+        }
+        WaveformInput capture = capture(record, output, input);
+        VerticalRange range = new VerticalRange(
+                capture.outputScale()
+                        .map(s -> OptionalDouble.of(s.perDivision()))
+                        .orElse(OptionalDouble.empty()),
+                OptionalDouble.empty());
+        return unfit(Stream.concat(Stream.of(record), inputRecord.stream()))
+                .map(reason -> ResponseMeasurement.refused(capture, range, reason))
+                .orElseGet(() -> ResponseMeasurement.ofSweep(capture, range));
+    }
+
+    private static Optional<Reason> unfit(Stream<TimeRecord> records) {
+        return records.map(FileDoubts::unfit).flatMap(Optional::stream).findFirst();
     }
 
     private double verticalAccuracy() {
@@ -52,16 +100,20 @@ final class RowWave {
     }
 
     private WaveformResult measure(TimeRecord record, Channel output, Optional<Channel> input, Optional<Reason> unfit) {
+        WaveformInput capture = capture(record, output, input);
+        return unfit.map(reason -> WaveformMeasurement.refused(capture, reason))
+                .orElseGet(() -> WaveformMeasurement.of(capture));
+    }
+
+    private WaveformInput capture(TimeRecord record, Channel output, Optional<Channel> input) {
         Waveform out = wave(record, output, row.outputProbe());
         Optional<Waveform> in = input.map(c -> wave(record, c, row.inputProbe()));
-        WaveformInput capture = new WaveformInput(
+        return new WaveformInput(
                 out,
                 in,
                 row.condition().frequency(),
                 output.vertical().map(s -> s.times(row.outputProbe())),
                 input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())));
-        return unfit.map(reason -> WaveformMeasurement.refused(capture, reason))
-                .orElseGet(() -> WaveformMeasurement.of(capture));
     }
 
     private static Waveform wave(TimeRecord record, Channel channel, double probe) {

@@ -15,31 +15,44 @@ import java.util.TreeMap;
 final class Sha256 {
     private Sha256() {}
 
+    /** Begins a digest. */
+    static MessageDigest start() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException impossible) { // every Java platform has it
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /** Ends a digest. */
+    static String end(MessageDigest digest) {
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Digest of bytes. */
+    static String of(byte[] bytes) {
+        MessageDigest digest = start();
+        digest.update(bytes);
+        return end(digest);
+    }
+
     /** Digest of a file. */
     static String of(Path file) throws IOException {
-        MessageDigest digest = digest();
+        MessageDigest digest = start();
         byte[] buffer = new byte[1 << 16];
         try (InputStream in = Files.newInputStream(file)) {
             for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
                 digest.update(buffer, 0, n);
             }
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return end(digest);
     }
 
     /** One digest over named digests: the digest of lines {@code name, space, digest}, sorted by name. */
     static String over(Map<String, String> digests) {
-        MessageDigest digest = digest();
+        MessageDigest digest = start();
         new TreeMap<>(digests)
                 .forEach((name, sha) -> digest.update((name + " " + sha + "\n").getBytes(StandardCharsets.UTF_8)));
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) { // every Java platform has it
-            throw new IllegalStateException(impossible);
-        }
+        return end(digest);
     }
 }

@@ -14,6 +14,10 @@ import java.util.OptionalDouble;
  */
 public record Condition(
         OptionalDouble gainPercent, OptionalDouble frequency, OptionalDouble level, Optional<String> setting) {
+    /** No condition: that of a figure that rests on no capture. */
+    public static final Condition NONE =
+            new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
     /** Checks that all parts are there. */
     public Condition {
         Objects.requireNonNull(gainPercent, "gainPercent");
@@ -25,6 +29,11 @@ public record Condition(
     /** The same condition with the gain control left open. */
     public Condition withoutGain() {
         return new Condition(OptionalDouble.empty(), frequency, level, setting);
+    }
+
+    /** The same condition with the frequency left open. */
+    public Condition withoutFrequency() {
+        return new Condition(gainPercent, OptionalDouble.empty(), level, setting);
     }
 
     /** The same condition with the level left open. */

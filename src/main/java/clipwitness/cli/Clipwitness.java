@@ -2,6 +2,7 @@ package clipwitness.cli;
 
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -21,6 +22,8 @@ public final class Clipwitness {
     static final int TROUBLE = 2;
 
     private final CommandLine line;
+    private final PrintWriter out;
+    private final PrintWriter err;
 
     /**
      * The program.
@@ -29,19 +32,24 @@ public final class Clipwitness {
      * @param err where everything else goes
      */
     public Clipwitness(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
+                .registerConverter(Path.class, PathArgument::of)
+                .setExpandAtFiles(false)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpAutoWidth(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setExitCodeExceptionMapper(e -> TROUBLE);
         IParameterExceptionHandler usual = line.getParameterExceptionHandler();
-        line.setParameterExceptionHandler((fault, args) ->
-                isUnknownCommand(fault) ? unknownCommand(args[0]) : usual.handleParseException(fault, args));
+        line.setParameterExceptionHandler((fault, args) -> isUnknownCommand(fault)
+                ? unknownCommand(args[0])
+                : usual.handleParseException(UnknownOption.insteadOf(fault), args));
     }
 
     private boolean isUnknownCommand(ParameterException fault) {
@@ -69,7 +77,14 @@ public final class Clipwitness {
      * @return 0, 1 or 2
      */
     public int run(String... args) {
-        return line.execute(args);
+        int status = line.execute(args);
+        if (out.checkError()) {
+            err.println(
+                    "standard output: not all that was to be printed could be written there. Is the disk full, or was the"
+                            + " output closed?");
+            return TROUBLE;
+        }
+        return status;
     }
 
     /** Version line of every command. */

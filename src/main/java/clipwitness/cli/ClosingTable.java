@@ -20,15 +20,19 @@ final class ClosingTable {
     }
 
     private static List<String> row(JobOutcome outcome) {
-        String folder = outcome.folder().toString();
+        String number = outcome instanceof JobOutcome.Reported reported
+                ? reported.results().job().sheet().report().number()
+                : "–";
+        return List.of(outcome.folder().toString(), number, ended(outcome));
+    }
+
+    /** How a job ended, in a few words. */
+    static String ended(JobOutcome outcome) {
         if (outcome instanceof JobOutcome.Reported reported) {
-            return List.of(folder, reported.results().job().sheet().report().number(), verdicts(reported));
+            return verdicts(reported);
         }
         int problems = ((JobOutcome.Failed) outcome).problems().size();
-        return List.of(
-                folder,
-                "–",
-                "not reported: " + problems + (problems == 1 ? " problem" : " problems") + ", named above");
+        return "not reported: " + problems + (problems == 1 ? " problem" : " problems") + ", named above";
     }
 
     private static String verdicts(JobOutcome.Reported reported) {

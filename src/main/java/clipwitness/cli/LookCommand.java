@@ -2,6 +2,7 @@ package clipwitness.cli;
 
 import clipwitness.batch.Looking;
 import clipwitness.fault.InputException;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.ReadingOptions;
 import clipwitness.report.data.Look;
@@ -39,10 +40,16 @@ final class LookCommand implements Callable<Integer> {
     @Option(names = "--interval", paramLabel = "TIME", description = "Sample interval where the file has none: 2 us.")
     private String interval;
 
-    @Option(names = "--unit", paramLabel = "V|A", description = "Unit of the values where the file has none.")
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            description = "Unit of the values where the file has none, or one a column: mV,mA.")
     private String unit;
 
-    @Option(names = "--scale", paramLabel = "FACTOR", description = "Volts or amperes a count: 0.02, 20 mV.")
+    @Option(
+            names = "--scale",
+            paramLabel = "FACTOR",
+            description = "Volts or amperes a count: 0.02, 20 mV; of a sound file, at full scale: 2.5 V.")
     private String scale;
 
     LookCommand(PrintWriter out, PrintWriter err) {
@@ -52,10 +59,12 @@ final class LookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<ColumnUnits> units = parsedUnit();
         ReadingOptions options = new ReadingOptions(
                 OptionValue.withUnitAbove0(spec, "--interval", interval, Unit.SECOND),
-                parsedUnit(),
-                OptionValue.above0(spec, "--scale", scale, parsedUnit().orElse(Unit.VOLT)));
+                units,
+                OptionValue.above0(
+                        spec, "--scale", scale, units.map(u -> u.first().unit()).orElse(Unit.VOLT)));
         List<Look> looks = new ArrayList<>();
         boolean trouble = false;
         for (Path file : files) {
@@ -74,16 +83,19 @@ final class LookCommand implements Callable<Integer> {
         return trouble ? Clipwitness.TROUBLE : Clipwitness.OK;
     }
 
-    private Optional<Unit> parsedUnit() {
-        if (unit == null) {
-            return Optional.empty();
+    private Optional<ColumnUnits> parsedUnit() {
+        Optional<ColumnUnits> units = Optional.ofNullable(unit).flatMap(ColumnUnits::parse);
+        if (unit != null && units.isEmpty()) {
+            throw misuse("--unit must be V or A, with a prefix where there is one, or a unit for each column, as mV,mA,"
+                    + " but is " + unit);
         }
-        if (unit.equals("V")) {
-            return Optional.of(Unit.VOLT);
+        if (scale != null && !units.map(ColumnUnits::takesScale).orElse(true)) {
+            throw misuse("--scale goes with one unit without a prefix, V or A, but --unit is " + unit);
         }
-        if (unit.equals("A")) {
-            return Optional.of(Unit.AMPERE);
-        }
-        throw new CommandLine.ParameterException(spec.commandLine(), "--unit must be V or A but is " + unit);
+        return units;
+    }
+
+    private CommandLine.ParameterException misuse(String what) {
+        return new CommandLine.ParameterException(spec.commandLine(), what);
     }
 }

@@ -22,7 +22,7 @@ final class LookText {
 
     private LookText() {}
 
-    /** A paragraph: what the file holds, each channel, every doubt, and how the layout was read. */
+    /** A paragraph: what the file holds, each channel, every doubt, how the layout was read, and whether it is fit to measure. */
     static String of(Look look) {
         StringBuilder text = new StringBuilder();
         text.append(look.export().file())
@@ -49,7 +49,7 @@ final class LookText {
         look.export()
                 .evidence()
                 .forEach(e -> text.append("    ").append(Speech.ENGLISH.text(e)).append('\n'));
-        return text.toString();
+        return text.append("  ").append(FitSentence.of(look)).append('\n').toString();
     }
 
     private static String kind(Export export) {

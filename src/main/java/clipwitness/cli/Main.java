@@ -1,8 +1,17 @@
 package clipwitness.cli;
 
+import clipwitness.fault.NativeNames;
+import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 
 /** Entry point of the command line. */
 public final class Main {
@@ -14,11 +23,22 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), false);
-        PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-        int status = ShortRun.of(args).orElseGet(() -> new Clipwitness(out, err).run(args));
+        PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
+        PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
+        ParentWatch.start();
+        Optional<String> fault = Surroundings.fault(Charset.defaultCharset(), NativeNames.here(), List.of(args));
+        fault.ifPresent(err::println);
+        int status = fault.isPresent()
+                ? Clipwitness.TROUBLE
+                : ShortRun.of(args).orElseGet(() -> new Clipwitness(out, err).run(args));
         out.flush();
         err.flush();
         System.exit(status);
+    }
+
+    /** Not the streams of {@code System}: they keep it to themselves when something cannot be written. */
+    private static Writer writer(FileDescriptor to) {
+        OutputStream stream = new FileOutputStream(to);
+        return new PlainWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)));
     }
 }

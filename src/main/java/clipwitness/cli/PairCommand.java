@@ -98,9 +98,12 @@ final class PairCommand implements Callable<Integer> {
             if (!PagePlace.mayHold(page)) {
                 return Optional.of(PagePlace.taken(sheet));
             }
-            new FolderSink(page.getParent())
-                    .put(Map.of(page.getFileName().toString(), DrawerSheet.bytes(ranking, Clipwitness.software())));
+            FolderSink sink = new FolderSink(page.getParent());
+            sink.requireFree(List.of(page.getFileName().toString()), files);
+            sink.put(Map.of(page.getFileName().toString(), DrawerSheet.bytes(ranking, Clipwitness.software())));
             return Optional.empty();
+        } catch (InputException e) {
+            return Optional.of(e.problems().get(0));
         } catch (IOException e) {
             return Optional.of(Unwritten.problem(sheet, e));
         }

@@ -12,8 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 /** {@code report}: makes the report of each job. */
@@ -28,6 +30,9 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
 
     @Parameters(paramLabel = "JOB", arity = "1..*", description = "A job folder, or a folder of job folders.")
     private List<Path> jobs = new ArrayList<>();
@@ -49,16 +54,29 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (templates.contains("")) {
+            throw new ParameterException(
+                    spec.commandLine(), "--template is empty; name a built-in template or a template folder");
+        }
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software());
         List<JobOutcome> outcomes;
         try (ReadingBar bar = ReadingBar.onTerminal(err)) {
-            outcomes = new Batch(options, outcome -> problems(outcome, bar), bar).run(jobs);
+            outcomes = new Batch(options, (outcome, place, all) -> ended(outcome, all, bar), bar).run(jobs);
         }
-        outcomes.forEach(this::result);
         if (outcomes.size() > 1) {
             out.print(ClosingTable.of(outcomes));
         }
         return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
+    }
+
+    /** Says how a job ended, at once: whoever stops a batch knows what is done. */
+    private void ended(JobOutcome outcome, int all, ReadingBar bar) {
+        problems(outcome, bar);
+        result(outcome);
+        if (all > 1 && outcome instanceof JobOutcome.Failed) {
+            out.println(outcome.folder() + ": " + ClosingTable.ended(outcome));
+        }
+        out.flush();
     }
 
     private void problems(JobOutcome outcome, ReadingBar bar) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
  */
 final class ShortRun {
     private static final long MOST_BYTES = 48L << 20;
+    private static final int SECONDS_TO_END = 5;
     private static final int MOST_FILES = 4000;
     private static final List<String> SHORT_COMMANDS = List.of("report", "pair");
     private static final List<String> OPTIONS =
@@ -66,6 +68,7 @@ final class ShortRun {
         }
         List<String> command = new ArrayList<>(List.of(java));
         command.addAll(OPTIONS);
+        command.add(ParentWatch.option());
         command.addAll(all);
         return Optional.of(command);
     }
@@ -107,13 +110,23 @@ final class ShortRun {
     private static OptionalInt exitStatus(List<String> command) {
         try {
             Process process = new ProcessBuilder(command).inheritIO().start();
-            Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> end(process)));
             return OptionalInt.of(process.waitFor());
         } catch (IOException e) {
             return OptionalInt.empty();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return OptionalInt.of(Clipwitness.TROUBLE);
+        }
+    }
+
+    /** Ends the other machine with this one, and gives it a moment to put things in order. */
+    private static void end(Process process) {
+        process.destroy();
+        try {
+            process.waitFor(SECONDS_TO_END, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 }

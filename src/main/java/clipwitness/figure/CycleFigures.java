@@ -16,7 +16,6 @@ import clipwitness.figure.chart.PanelGrid;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,7 +36,7 @@ final class CycleFigures {
     /** The cycles at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        Axis y = context.axes().round(context.say("axis.output"), Unit.VOLT, range(List.of(setting)), 6);
+        Axis y = context.output(range(List.of(setting)), 6);
         Panel panel = Panel.of("", Cycles.timeAxis(context, setting, 8), y, curves(setting));
         return new PanelFigure(
                 context.title("figure.cycles-main.title", setting.gainPercent(), group.condition()),
@@ -49,7 +48,7 @@ final class CycleFigures {
 
     /** The cycles at every setting, all to one scale. */
     Figure all() {
-        Axis y = context.axes().round(context.say("axis.output"), Unit.VOLT, range(group.settings()), 5);
+        Axis y = context.output(range(group.settings()), 5);
         List<Panel> panels = group.settings().stream()
                 .map(s -> Panel.of(
                         context.conditions().gain(s.gainPercent()),

@@ -104,7 +104,7 @@ final class DecisionBlock {
     }
 
     private String name(Item item) {
-        return context.conditions().of(item.condition(), context.main());
+        return context.place(item);
     }
 
     private Axis axis() {

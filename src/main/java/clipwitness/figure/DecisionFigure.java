@@ -76,7 +76,7 @@ final class DecisionFigure implements Figure {
     }
 
     private String name(Item item) {
-        String at = context.conditions().of(item.condition(), context.main());
+        String at = context.place(item);
         String quantity = context.say("quantity.short." + item.quantity().key());
         return context.say("figure.value.at", "value", quantity, "condition", at);
     }

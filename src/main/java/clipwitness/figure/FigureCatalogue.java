@@ -16,8 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -31,6 +29,8 @@ import java.util.Set;
  *   <li>{@code series}: all quantities against the gain control; {@code series-thd}, {@code series-level},
  *       {@code series-onset}, {@code series-crest}, {@code series-asymmetry}, {@code series-clip-asymmetry}: one each
  *   <li>{@code levels}: output against input where level steps were captured
+ *   <li>{@code noise}: spectra of the captures of noise, the lines of the mains named
+ *   <li>{@code response}: gain over frequency, and its changes with the band of the limit
  *   <li>{@code decisions}: judged items of the first comparison that has any
  *   <li>{@code devices}: curves of the traced devices, {@code devices-pairs}: of the pairs that they make,
  *       {@code devices-predicted}: predicted and measured cycles
@@ -88,13 +88,21 @@ public final class FigureCatalogue {
                 figures.put("levels" + suffix, levels.all());
             }
         });
+        NoiseFigures noise = new NoiseFigures(context);
+        if (noise.hasSpectra()) {
+            figures.put("noise", noise.all());
+        }
+        ResponseFigures responses = new ResponseFigures(context);
+        if (responses.hasCurves()) {
+            figures.put("response", responses.all());
+        }
         addDecisions(context);
         figures.putAll(new DeviceFigures(context).all());
     }
 
     /** The condition of a job without waves. */
     static Condition noCondition() {
-        return new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        return Condition.NONE;
     }
 
     private static String suffix(int index) {

@@ -1,11 +1,18 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.figure.chart.Axes;
+import clipwitness.figure.chart.Axis;
+import clipwitness.figure.chart.Extent;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -18,6 +25,8 @@ import java.util.OptionalDouble;
  * @param speech  words and numbers of the report
  */
 record FigureContext(JobResults results, StatePalette palette, Condition main, Speech speech) {
+    private static final int FREQUENCY_DIGITS = 2;
+
     /** The context of a job. */
     static FigureContext of(JobResults results, Condition main, Speech speech) {
         return new FigureContext(results, StatePalette.of(results.job().sheet().states()), main, speech);
@@ -26,6 +35,41 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
     /** A sentence of the words. */
     String say(String name, String... holes) {
         return speech.say(name, holes);
+    }
+
+    /** The axis of an output: in volts, or, where a capture says nothing of volts, as a share of full scale. */
+    Axis output(Extent extent, int steps) {
+        return axes().round(say(hasVolts() ? "axis.output" : "axis.output.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The axis of an input, from end to end of its values. */
+    Axis input(Extent extent, int steps) {
+        return axes().exact(say(hasVolts() ? "axis.input" : "axis.input.full-scale"), voltage(), extent, steps);
+    }
+
+    /** The unit of recorded values: volts, or none where a capture says nothing of volts. */
+    Unit voltage() {
+        return hasVolts() ? Unit.VOLT : Unit.ONE;
+    }
+
+    private boolean hasVolts() {
+        return results.captures().stream().allMatch(CaptureResult::hasVolts);
+    }
+
+    /** Where an item stands in a list: what it is about, its frequency where that is its own, and its condition. */
+    String place(Item item) {
+        List<String> parts = new ArrayList<>(item.subject().map(ItemSubject::words).map(speech::text).stream()
+                .toList());
+        boolean own = item.quantity() == ItemQuantity.RESPONSE
+                && item.condition().frequency().isPresent();
+        if (own) {
+            parts.add(numbers().rounded(item.condition().frequency().getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS));
+        }
+        if (!item.condition().equals(Condition.NONE)) {
+            Condition controls = own ? item.condition().withoutFrequency() : item.condition();
+            parts.add(conditions().of(controls, own ? main.withoutFrequency() : main));
+        }
+        return String.join(", ", parts);
     }
 
     /** The unit of a quantity's change. */

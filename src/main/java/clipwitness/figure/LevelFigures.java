@@ -14,7 +14,6 @@ import clipwitness.figure.chart.PointLayer;
 import clipwitness.figure.chart.PointSeries;
 import clipwitness.figure.chart.PointSeries.Point;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,7 +93,7 @@ final class LevelFigures {
     }
 
     private Axis axis(String quantity, Stream<Double> values) {
-        return context.axes().logarithmic(quantity, Unit.VOLT, Extent.of(values.mapToDouble(v -> v)));
+        return context.axes().logarithmic(quantity, context.voltage(), Extent.of(values.mapToDouble(v -> v)));
     }
 
     private String finding() {

@@ -88,12 +88,7 @@ final class PredictedCycles {
         return Panel.of(
                 style.label(),
                 context.axes().exact(context.say("axis.time"), Unit.SECOND, new Extent(0, period), 4),
-                context.axes()
-                        .round(
-                                context.say("axis.output"),
-                                Unit.VOLT,
-                                Extent.ofAll(Stream.of(measured.y(), predicted.y())),
-                                STEPS),
+                context.output(Extent.ofAll(Stream.of(measured.y(), predicted.y())), STEPS),
                 Lists.<Layer>joined(List.of(measured), marks(predicted)));
     }
 

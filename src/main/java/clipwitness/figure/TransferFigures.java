@@ -19,7 +19,6 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
-import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,8 +62,8 @@ final class TransferFigures {
     }
 
     private Figure figure(String title, List<WaveSetting> settings, int columns, int steps, boolean headings) {
-        Axis x = axis(context.say("axis.input"), settings, true, steps);
-        Axis y = axis(context.say("axis.output"), settings, false, steps);
+        Axis x = context.input(range(settings, true), steps);
+        Axis y = context.output(range(settings, false), steps);
         List<Panel> panels = settings.stream()
                 .map(s -> Panel.of(headings ? context.conditions().gain(s.gainPercent()) : "", x, y, layers(s)))
                 .toList();
@@ -80,14 +79,11 @@ final class TransferFigures {
                 signs);
     }
 
-    private Axis axis(String label, List<WaveSetting> settings, boolean input, int steps) {
-        Extent range = Extent.ofAll(settings.stream()
+    private static Extent range(List<WaveSetting> settings, boolean input) {
+        return Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.transfer().orElseThrow())
                 .flatMap(t -> input ? Stream.of(t.input()) : outputs(t)));
-        return input
-                ? context.axes().exact(label, Unit.VOLT, range, steps)
-                : context.axes().round(label, Unit.VOLT, range, steps);
     }
 
     private static Stream<Samples> outputs(TransferCurve curve) {

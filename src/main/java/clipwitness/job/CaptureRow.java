@@ -1,7 +1,7 @@
 package clipwitness.job;
 
 import clipwitness.capture.Condition;
-import clipwitness.quantity.Unit;
+import clipwitness.quantity.ColumnUnits;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param inputProbe  factor on the input's volts
  * @param outputProbe factor on the output's volts
  * @param interval    sample interval in s, where the export does not say
- * @param unit        unit of the values, where the export does not say
+ * @param unit        unit of the values, or one for each column, where the export does not say
  * @param scale       volts or amperes a count, where the export does not say
  * @param device      device, for junctions
  * @param temperature °C, where it differs from the bench's
@@ -45,7 +45,7 @@ public record CaptureRow(
         double inputProbe,
         double outputProbe,
         OptionalDouble interval,
-        Optional<Unit> unit,
+        Optional<ColumnUnits> unit,
         OptionalDouble scale,
         Optional<String> device,
         OptionalDouble temperature,

@@ -18,6 +18,9 @@ public record Job(Path folder, JobSheet sheet, List<CaptureRow> captures) {
     /** File name of the captures table. */
     public static final String TABLE_FILE = "captures.csv";
 
+    /** Name of the folder for results within the job folder; never read as input. */
+    public static final String REPORT_FOLDER = "report";
+
     /** Copies what it is given. */
     public Job {
         Objects.requireNonNull(folder, "folder");

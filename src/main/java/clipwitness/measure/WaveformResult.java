@@ -1,6 +1,7 @@
 package clipwitness.measure;
 
 import clipwitness.capture.VerticalRange;
+import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.FigureReason;
 import java.util.ArrayList;
@@ -70,6 +71,11 @@ public record WaveformResult(
         values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
         return new WaveformResult(
                 others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, slowTone, range, doubts);
+    }
+
+    /** A figure, refused where it is in volts: for captures of which nobody says what their values are worth. */
+    public static Measured withoutVolts(Measured measured) {
+        return measured.unit() == Unit.VOLT ? Measured.refused(Unit.VOLT, FigureReason.NO_VOLTS) : measured;
     }
 
     /** The same result with each harmonic made anew from what it was. */

@@ -48,6 +48,14 @@ public enum ItemQuantity {
         return key;
     }
 
+    /** Whether it is of waves, so that its condition is one under which waves were captured. */
+    public boolean isOfWaves() {
+        return switch (this) {
+            case NOISE, HUM, RESPONSE, RAIL -> false;
+            default -> true;
+        };
+    }
+
     /** Unit of the change. */
     public Unit unit() {
         return unit;

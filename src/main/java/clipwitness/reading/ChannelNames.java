@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.capture.LabelText;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Statement;
@@ -11,8 +12,19 @@ import java.util.Set;
 
 /** Names for the channels, each different: from the headings, from the preamble's source, else by number. */
 final class ChannelNames {
-    private static final Set<String> SOURCE =
-            Set.of("source", "channel", "trace", "trace name", "channel name", "quelle", "kanal");
+    private static final Set<String> SOURCE = Set.of(
+            "source",
+            "channel",
+            "trace",
+            "trace name",
+            "channel name",
+            "name",
+            "names",
+            "label",
+            "signal",
+            "signal name",
+            "quelle",
+            "kanal");
 
     private ChannelNames() {}
 
@@ -21,9 +33,9 @@ final class ChannelNames {
         Map<String, Integer> uses = new HashMap<>();
         List<String> names = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            String name = values.get(i).heading().name();
+            String name = LabelText.line(values.get(i).heading().name());
             if (name.isEmpty()) {
-                name = sources.isEmpty() ? "column " + (i + 1) : sources.get(i);
+                name = sources.isEmpty() ? "column " + (i + 1) : LabelText.line(sources.get(i));
             }
             int use = uses.merge(name, 1, Integer::sum);
             names.add(use == 1 ? name : name + " (" + use + ")");

@@ -1,9 +1,10 @@
 package clipwitness.reading;
 
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
-import clipwitness.reading.layout.ColumnRole;
+import clipwitness.reading.layout.Heading;
 import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.layout.Units;
 import clipwitness.reading.number.WrittenUnit;
@@ -24,8 +25,21 @@ final class ChannelUnits {
     private final Preamble preamble;
     private final ReadingOptions options;
     private final Notes notes;
+    private final boolean curve;
 
-    ChannelUnits(List<Column> columns, List<String> names, Preamble preamble, ReadingOptions options, Notes notes) {
+    /**
+     * A search to come.
+     *
+     * @param curve whether they are channels of a curve, which are no counts of a converter
+     */
+    ChannelUnits(
+            List<Column> columns,
+            List<String> names,
+            Preamble preamble,
+            ReadingOptions options,
+            Notes notes,
+            boolean curve) {
+        this.curve = curve;
         this.columns = columns;
         this.names = names;
         this.preamble = preamble;
@@ -40,8 +54,10 @@ final class ChannelUnits {
             stated.add(stated(i, written.get(i)));
         }
         boolean open = stated.stream().anyMatch(Optional::isEmpty);
-        boolean said = options.unit().isPresent() || options.scale().isPresent();
+        boolean said = options.unit().filter(ColumnUnits::forAll).isPresent()
+                || options.scale().isPresent();
         if (open && !said) {
+            assumeByName(stated, written);
             noteOpen(stated);
         }
         List<ChannelUnit> units = new ArrayList<>();
@@ -53,24 +69,45 @@ final class ChannelUnits {
     }
 
     private Optional<ChannelUnit> stated(int i, double[] written) {
-        Optional<WrittenUnit> heading = columns.get(i).heading().unit();
-        Optional<WrittenUnit> unit = heading.or(() -> Units.ofValues(preamble, i, columns.size()));
+        Heading above = columns.get(i).heading();
+        Optional<WrittenUnit> heading = above.unit().filter(u -> !above.fromPreamble());
+        Optional<WrittenUnit> unit = above.unit().or(() -> Units.ofValues(preamble, names, i));
         Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
         boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
-        boolean counts = heading.isEmpty()
-                && factor.isEmpty()
-                && !prefixed
-                && new Counts(preamble, columns.get(i).whole()).like(written, names.get(i), i, columns.size());
+        boolean counts = heading.isEmpty() && factor.isEmpty() && !prefixed && counts(i, written);
         if (counts) {
             return ofCounts(i, unit);
         }
         unit.ifPresent(u -> notes.evidence(
-                heading.isPresent() ? LayoutRemark.UNIT_OF_HEADING : LayoutRemark.UNIT_OF_PREAMBLE,
+                options.unit().isPresent()
+                                && heading.isPresent()
+                                && !options.unit().get().forAll()
+                        ? LayoutRemark.UNIT_OF_USER
+                        : heading.isPresent() ? LayoutRemark.UNIT_OF_HEADING : LayoutRemark.UNIT_OF_PREAMBLE,
                 Argument.name(names.get(i)),
                 Argument.name(u.symbol())));
         factor.ifPresent(f ->
                 notes.evidence(LayoutRemark.SCALE_FACTOR, Argument.name(names.get(i)), Argument.written(f, Unit.ONE)));
         return unit.map(u -> ChannelUnit.of(u, factor.orElse(1.0)));
+    }
+
+    private boolean counts(int i, double[] written) {
+        return new Counts(preamble, columns.get(i).whole()).like(written, names.get(i), i, columns.size());
+    }
+
+    /** Columns that are called as a voltage or a current are taken as volts and amperes, unless they look like counts. */
+    private void assumeByName(List<Optional<ChannelUnit>> stated, List<double[]> written) {
+        List<String> assumed = new ArrayList<>();
+        for (int i = 0; i < stated.size(); i++) {
+            Optional<Unit> unit = columns.get(i).heading().unitByName();
+            if (stated.get(i).isEmpty() && unit.isPresent() && (curve || !counts(i, written.get(i)))) {
+                stated.set(i, Optional.of(ChannelUnit.of(new WrittenUnit(unit.get(), 0), 1)));
+                assumed.add(names.get(i));
+            }
+        }
+        if (!assumed.isEmpty()) {
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_NAMES, Argument.names(assumed));
+        }
     }
 
     /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
@@ -90,14 +127,17 @@ final class ChannelUnits {
     }
 
     private ChannelUnit users(int i, Optional<ChannelUnit> stated) {
-        Unit byName = columns.get(i).heading().role() == ColumnRole.CURRENT ? Unit.AMPERE : Unit.VOLT;
-        Unit unit = options.unit().or(() -> stated.flatMap(ChannelUnit::unit)).orElse(byName);
+        Unit byName = columns.get(i).heading().unitByName().orElse(Unit.VOLT);
+        WrittenUnit unit = options.unit()
+                .map(u -> new WrittenUnit(u.first().unit(), u.first().exponent()))
+                .orElseGet(
+                        () -> new WrittenUnit(stated.flatMap(ChannelUnit::unit).orElse(byName), 0));
         double scale = options.scale().orElse(1);
         notes.evidence(usersEvidence(i, unit, scale, stated.isPresent()));
-        return ChannelUnit.of(new WrittenUnit(unit, 0), scale);
+        return ChannelUnit.of(unit, scale);
     }
 
-    private Remark usersEvidence(int i, Unit unit, double scale, boolean overFile) {
+    private Remark usersEvidence(int i, WrittenUnit unit, double scale, boolean overFile) {
         Argument name = Argument.name(names.get(i));
         Argument symbol = Argument.name(unit.symbol());
         return scale == 1
@@ -114,6 +154,8 @@ final class ChannelUnits {
                 .filter(i -> stated.get(i).isEmpty())
                 .mapToObj(names::get)
                 .toList();
-        notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED, Argument.names(open));
+        if (!open.isEmpty()) {
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED, Argument.names(open));
+        }
     }
 }

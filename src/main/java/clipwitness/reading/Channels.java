@@ -18,6 +18,7 @@ import java.util.Optional;
 
 /** Makes the channels of an export from its columns of values. */
 final class Channels {
+    private static final double LEAST_VALUE = 1e-18;
     private static final double MOST_GAPS = 0.01;
 
     private final String file;
@@ -37,16 +38,18 @@ final class Channels {
      *
      * @param columns the columns of values
      * @param written their values as written, unit for unit in the same order; changed in place
+     * @param curve   whether they are those of a curve
      */
-    List<Channel> of(List<Column> columns, List<double[]> written) throws InputException {
+    List<Channel> of(List<Column> columns, List<double[]> written, boolean curve) throws InputException {
         List<String> names = ChannelNames.of(columns, preamble);
-        List<ChannelUnit> units = new ChannelUnits(columns, names, preamble, options, notes).find(written);
+        List<ChannelUnit> units = new ChannelUnits(columns, names, preamble, options, notes, curve).find(written);
         List<Channel> channels = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             units.get(i).apply(written.get(i));
             Samples samples = Samples.adopted(written.get(i));
             written.set(i, new double[0]);
             if (samples.gaps() < samples.size()) {
+                refuseVanishing(names.get(i), samples);
                 noteGaps(names.get(i), samples);
                 noteCoupling(names.get(i), Coupling.isAc(preamble, names.get(i), i, columns.size()));
                 channels.add(new Channel(
@@ -76,6 +79,17 @@ final class Channels {
     private void noteCoupling(String name, boolean ac) {
         if (ac) {
             notes.doubt(Severity.NOTE, DoubtReason.AC_COUPLED, Argument.name(name));
+        }
+    }
+
+    /** Squares of smaller values leave the range of a double; no instrument resolves as little. */
+    private void refuseVanishing(String name, Samples samples) throws InputException {
+        double largest = Math.max(Math.abs(samples.minimum()), Math.abs(samples.maximum()));
+        if (largest > 0 && largest < LEAST_VALUE) {
+            throw new InputException(
+                    Origin.of(file),
+                    name + " reaches " + largest + " at most, which no instrument resolves",
+                    "Check the numbers, their unit and their scale");
         }
     }
 

@@ -20,6 +20,7 @@ import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
@@ -28,20 +29,20 @@ final class ColumnUses {
     private final FirstCells cells;
     private final Header header;
     private final Optional<Sampling> sampling;
-    private final boolean intervalGiven;
+    private final OptionalDouble given;
     private final Notes notes;
 
     /**
      * A decision to come.
      *
-     * @param intervalGiven whether the user states the sample interval
+     * @param given the sample interval that the user states, s
      */
-    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, boolean intervalGiven, Notes notes) {
+    ColumnUses(DataBlock block, Header header, Optional<Sampling> sampling, OptionalDouble given, Notes notes) {
         this.block = block;
         this.cells = new FirstCells(block);
         this.header = header;
         this.sampling = sampling;
-        this.intervalGiven = intervalGiven;
+        this.given = given;
         this.notes = notes;
     }
 
@@ -59,7 +60,10 @@ final class ColumnUses {
         Columns found = new Columns(columns);
         noteOtherUnits(found);
         Columns withAxis = found.needsAxis() ? firstAsAxis(found) : found;
-        return withAxis.first(Column.Use.TIME).map(t -> besideTime(withAxis, t)).orElse(withAxis);
+        Columns alone = withAxis.first(Column.Use.TIME)
+                .map(t -> new ClockColumns(block, cells, notes).withFraction(besideTime(withAxis, t), t))
+                .orElse(withAxis);
+        return EnvelopeColumns.leaveOut(alone, notes);
     }
 
     private Column.Use byHeading(Column column, boolean axisKnown) {
@@ -76,7 +80,15 @@ final class ColumnUses {
             boolean named = heading.name().isEmpty() || heading.role() == ColumnRole.TIME;
             return !axisKnown && (named || cells.axis(column).rises()) ? Column.Use.TIME : Column.Use.LEFT_OUT;
         }
-        return heading.role() == ColumnRole.INDEX && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
+        if (heading.role() == ColumnRole.SEGMENT && column.whole()) {
+            return Column.Use.LEFT_OUT;
+        }
+        boolean first = column.place() == block.columns().get(0);
+        boolean number = heading.role() == ColumnRole.INDEX
+                || (first
+                        && heading.name().equalsIgnoreCase("id")
+                        && cells.axis(column).interval() == 1);
+        return number && cells.axis(column).counts() ? Column.Use.INDEX : Column.Use.VALUE;
     }
 
     private void noteOtherUnits(Columns columns) {
@@ -104,22 +116,49 @@ final class ColumnUses {
         boolean agrees = sampling.filter(
                         s -> TimeUnit.fitting(axis, s.interval()).isPresent())
                 .isPresent();
-        if (!axis.rises() || !axis.even() || (sampling.isPresent() && !index && !agrees)) {
-            return columns;
+        boolean counted = axis.counts() && given.isEmpty(); // 10, 20, 30 may be anything
+        boolean unknown = sampling.isPresent() ? !agrees : counted;
+        if (!axis.rises() || !axis.even() || (!index && unknown)) {
+            return isRoundedTime(first) ? columns.with(first, Column.Use.TIME) : columns;
         }
         if (agrees) {
             notes.evidence(LayoutRemark.FIRST_COLUMN_AGREES);
         } else if (!index) {
             notes.evidence(LayoutRemark.FIRST_COLUMN_EVEN);
-            noteUnnamed();
+            noteUnnamed(first);
         }
         return columns.with(first, agrees || !index ? Column.Use.TIME : Column.Use.INDEX);
     }
 
-    private void noteUnnamed() {
-        if (!intervalGiven) {
+    /** Whether the column rises by the interval that user or preamble state, so far as its rounded values show. */
+    private boolean isRoundedTime(Column first) {
+        Stamps rounded = cells.rounded(first);
+        OptionalDouble interval = given.isPresent() || sampling.isEmpty()
+                ? given
+                : OptionalDouble.of(sampling.get().interval());
+        return interval.isPresent()
+                && rounded.rises()
+                && rounded.even()
+                && TimeUnit.fitting(rounded, interval.getAsDouble()).isPresent();
+    }
+
+    private void noteUnnamed(Column first) {
+        if (given.isEmpty() && first.heading().name().isEmpty()) {
             notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_FIRST_COLUMN);
+        } else if (given.isEmpty()) {
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_CALLED, Argument.name(first.called()));
         }
+    }
+
+    /** A column called as the time is, or one without a name in front of another that rises evenly: a second record's time. */
+    private boolean isFurtherTime(Columns columns, Column column, Column time) {
+        Stamps axis = cells.axis(column);
+        boolean before = columns.values().stream().anyMatch(c -> c.place() > column.place());
+        boolean behind =
+                columns.values().stream().anyMatch(c -> c.place() > time.place() && c.place() < column.place());
+        boolean even = axis.rises() && axis.even() && axis.repeats() == 0;
+        boolean unnamed = column.nameless() && behind && before;
+        return column.heading().unit().isEmpty() && even && (unnamed || column.calledAs(time));
     }
 
     /** Beside a column of time an index is of no use, and neither is the same time once more. */
@@ -137,7 +176,8 @@ final class ColumnUses {
             if (again) {
                 notes.evidence(LayoutRemark.COLUMN_REPEATS, Argument.count(column.place() + 1));
             }
-            rest = again || count ? rest.with(column, Column.Use.LEFT_OUT) : rest;
+            boolean further = column.use() == Column.Use.VALUE && isFurtherTime(columns, column, time);
+            rest = again || count || further ? rest.with(column, Column.Use.LEFT_OUT) : rest;
         }
         return rest;
     }

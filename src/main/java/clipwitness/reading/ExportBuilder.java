@@ -16,6 +16,7 @@ import clipwitness.reading.layout.Preamble;
 import clipwitness.reading.rows.DataPass;
 import clipwitness.reading.rows.RowPlan;
 import clipwitness.reading.rows.Work;
+import clipwitness.reading.time.ClockStamps;
 import clipwitness.reading.time.Envelope;
 import clipwitness.reading.time.Sampling;
 import clipwitness.reading.time.Stamps;
@@ -58,6 +59,11 @@ final class ExportBuilder {
             throw new InputException(
                     Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
         }
+        boolean timed =
+                columns.first(Column.Use.TIME).isPresent() || options.interval().isPresent();
+        if (!curve && !timed && sampling.isEmpty()) {
+            WithoutTime.refuse(file.name(), block, columns);
+        }
         DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), work, notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
@@ -69,21 +75,20 @@ final class ExportBuilder {
     }
 
     private boolean isCurve(Columns columns) {
-        boolean axis = columns.first(Column.Use.INDEX).isPresent() && sampling.isPresent();
-        boolean sampled = options.interval().isPresent() || sampling.isPresent();
-        boolean named = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
-        boolean unnamed = columns.nameless()
-                && columns.values().size() > 1
-                && columns.first(Column.Use.TIME).isEmpty()
-                && !sampled;
-        if (named || unnamed) {
-            notes.evidence(named ? LayoutRemark.CURVE_BY_NAMES : LayoutRemark.CURVE_BY_VALUES);
+        boolean axis = sampling.isPresent()
+                && (columns.first(Column.Use.INDEX).isPresent()
+                        || (sampling.get().clear() && !columns.namesCurve()));
+        boolean curve = columns.looksLikeCurve() && !axis && options.interval().isEmpty();
+        if (curve) {
+            notes.evidence(LayoutRemark.CURVE_BY_NAMES);
         }
-        return named || unnamed;
+        return curve;
     }
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
-        return new CurveTable(file.name(), channels(kept, pass, false), notes.doubts(), notes.evidence());
+        List<Channel> channels = channels(kept, pass, false, true);
+        Sweeps.check(file.name(), channels, notes);
+        return new CurveTable(file.name(), channels, notes.doubts(), notes.evidence());
     }
 
     private Export record(List<Column> kept, DataPass pass) throws InputException {
@@ -91,21 +96,38 @@ final class ExportBuilder {
         TimeAxis axis = axis(finder, kept, pass);
         EnvelopeColumns.note(
                 kept.stream().filter(c -> c.use() == Column.Use.VALUE).toList(), notes);
-        List<Channel> channels = channels(kept, pass, axis.envelope());
+        List<Channel> channels = channels(kept, pass, axis.envelope(), false);
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
     }
 
     private TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.TIME) {
-                return finder.fromStamps(kept.get(i), pass.table().take(i), pass.timeDigits());
+                ClockStamps stamps = stamps(kept, pass, pass.table().take(i));
+                return finder.fromStamps(kept.get(i), stamps.seconds(), stamps.digits());
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
-                return finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS));
+                return after(
+                        pass.skipped(), finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS)));
             }
         }
         noteStretches(pass);
-        return finder.fromPreamble(1);
+        return after(pass.skipped(), finder.fromPreamble(1));
+    }
+
+    private ClockStamps stamps(List<Column> kept, DataPass pass, double[] times) throws InputException {
+        for (int i = 0; i < kept.size(); i++) {
+            if (kept.get(i).use() == Column.Use.FRACTION) {
+                double[] parts = pass.table().take(i);
+                return ClockStamps.of(file.name(), times, pass.timeDigits(), kept.get(i), parts);
+            }
+        }
+        return new ClockStamps(times, pass.timeDigits());
+    }
+
+    /** An axis whose first samples were left out. */
+    private static TimeAxis after(int skipped, TimeAxis axis) {
+        return new TimeAxis(axis.start() + skipped * axis.interval(), axis.interval(), axis.envelope());
     }
 
     /** Stretches of samples with neither time nor index beside them may be segments, each with a trigger of its own. */
@@ -115,7 +137,8 @@ final class ExportBuilder {
         }
     }
 
-    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope) throws InputException {
+    private List<Channel> channels(List<Column> kept, DataPass pass, boolean envelope, boolean curve)
+            throws InputException {
         List<Column> columns = new ArrayList<>();
         List<double[]> written = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
@@ -125,6 +148,6 @@ final class ExportBuilder {
                 written.add(envelope ? Envelope.middles(values) : values);
             }
         }
-        return new Channels(file.name(), preamble, options, notes).of(columns, written);
+        return new Channels(file.name(), preamble, options, notes).of(columns, written, curve);
     }
 }

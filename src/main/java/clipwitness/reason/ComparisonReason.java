@@ -10,14 +10,22 @@ public enum ComparisonReason implements ReasonCode {
     NO_COMMON_CONDITION("from", "to"),
     /** The sheet has no readings of a meter. */
     NO_METER_READINGS,
-    /** Readings are printed only. */
-    READINGS_NOT_JUDGED,
+    /** No reading of a state has an expectation or a reading of the state before. */
+    NO_READING_TO_COMPARE,
+    /** One rail has neither. */
+    NOTHING_TO_COMPARE_READING("rail"),
+    /** A change from 0 has no percentage. */
+    READING_OF_ZERO,
     /** One of the states lacks its input. */
     NO_COMMON_INPUT,
     /** No waves under a shared condition. */
     NO_COMMON_WAVEFORM,
     /** A state lacks a kind of capture. */
     NO_CAPTURE_OF_KIND("kind", "state"),
+    /** No line of the mains stands out of the noise. */
+    NO_HUM("mains"),
+    /** The same of both frequencies in use. */
+    NO_HUM_OF_ANY_MAINS,
     /** A kind of capture is listed only. */
     KIND_NOT_MEASURED("kind");
 

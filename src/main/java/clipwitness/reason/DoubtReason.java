@@ -11,6 +11,8 @@ public enum DoubtReason implements ReasonCode {
     MISSING_SAMPLES_CELLS(DoubtCode.MISSING_SAMPLES, "channel", "missing", "all", "share"),
     /** A column is empty. */
     MISSING_SAMPLES_ALL(DoubtCode.MISSING_SAMPLES, "channel"),
+    /** A sound file was cut. */
+    MISSING_SAMPLES_SOUND(DoubtCode.MISSING_SAMPLES, "held", "promised"),
     /** Nothing repeats. */
     NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
     /** No line where one is expected. */
@@ -29,16 +31,24 @@ public enum DoubtReason implements ReasonCode {
     OVER_RANGE(DoubtCode.OVER_RANGE, "longest", "side"),
     /** Noise vanishes at the extreme. */
     OVER_RANGE_SILENT(DoubtCode.OVER_RANGE, "longest", "side"),
+    /** Samples of noise pile up on the extreme. */
+    OVER_RANGE_PILED(DoubtCode.OVER_RANGE, "samples", "side"),
     /** Few codes. */
     LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
     /** Another frequency than the sheet's. */
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
     /** Rows equal in all but the file show different waves. */
     REPLICATES_DIFFER(DoubtCode.REPLICATES_DIFFER, "more", "less", "figure", "decibels"),
+    /** Rows equal in all but the file look like two channels of one record. */
+    REPLICATES_HALVES(DoubtCode.REPLICATES_DIFFER, "input", "output"),
     /** Hum, drift or a beat. */
     SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
     /** Hum of the mains. */
     SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** The record is too short for hum. */
+    TOO_SHORT_FOR_HUM(DoubtCode.TOO_SHORT_FOR_HUM, "lasts", "needed"),
+    /** The mains frequency was taken from the records. */
+    MAINS_ASSUMED(DoubtCode.MAINS_ASSUMED, "mains"),
     /** A low-pass was taken off. */
     STRAIGHTENED_LOW(DoubtCode.STRAIGHTENED, "gap", "low"),
     /** A high-pass was taken off. */
@@ -49,6 +59,8 @@ public enum DoubtReason implements ReasonCode {
     DISTORTED_INPUT(DoubtCode.DISTORTED_INPUT, "thd"),
     /** Smallest and largest values in two columns. */
     REPEATED_TIME_COLUMNS(DoubtCode.REPEATED_TIME, "least", "greatest"),
+    /** Detected peaks alone. */
+    REPEATED_TIME_PEAKS(DoubtCode.REPEATED_TIME, "channel"),
     /** Smallest and largest values in two rows. */
     REPEATED_TIME_ROWS(DoubtCode.REPEATED_TIME),
     /** Rounded stamps. */
@@ -61,10 +73,18 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_TIME(DoubtCode.UNIT_ASSUMED),
     /** A first column without a name. */
     UNIT_ASSUMED_FIRST_COLUMN(DoubtCode.UNIT_ASSUMED),
+    /** A first column that the name says little of. */
+    UNIT_ASSUMED_CALLED(DoubtCode.UNIT_ASSUMED, "column"),
+    /** Units by the names of voltage and current. */
+    UNIT_ASSUMED_NAMES(DoubtCode.UNIT_ASSUMED, "channels"),
     /** Two intervals. */
     UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
     /** No unit of the values. */
     UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** A sound file, and nobody says what full scale is worth. */
+    UNIT_ASSUMED_SOUND(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** AC coupled, as audio interfaces are. */
+    AC_COUPLED_SOUND(DoubtCode.AC_COUPLED),
     /** AC coupled, as the export says. */
     AC_COUPLED(DoubtCode.AC_COUPLED, "channel"),
     /** AC coupled, as the captures table says. */
@@ -81,6 +101,18 @@ public enum DoubtReason implements ReasonCode {
     NOT_COMPARABLE_TEMPERATURE(DoubtCode.NOT_COMPARABLE, "kelvin", "state"),
     /** Another coupling or acquisition. */
     NOT_COMPARABLE_INSTRUMENT(DoubtCode.NOT_COMPARABLE, "what", "here", "there", "state"),
+    /** A response needs its input. */
+    NOT_COMPARABLE_RESPONSE_INPUT(DoubtCode.NOT_COMPARABLE),
+    /** Gaps in a sweep. */
+    NOT_COMPARABLE_RESPONSE_GAPS(DoubtCode.NOT_COMPARABLE),
+    /** A sweep that shows nothing. */
+    NOT_COMPARABLE_RESPONSE_NONE(DoubtCode.NOT_COMPARABLE),
+    /** A steady sine that was clipped. */
+    RESPONSE_CLIPPED(DoubtCode.NOT_COMPARABLE, "thd"),
+    /** A sweep whose output holds more than the input explains. */
+    RESPONSE_NOT_LINEAR(DoubtCode.NOT_COMPARABLE, "share"),
+    /** A sweep that is stronger than the onset of clipping. */
+    RESPONSE_BEYOND_ONSET(DoubtCode.NOT_COMPARABLE, "peak", "onset"),
     /** The input differs between two captures. */
     STIMULUS_CHANGED(DoubtCode.STIMULUS_CHANGED, "decibels", "direction", "state"),
     /** The input differs from the sheet. */

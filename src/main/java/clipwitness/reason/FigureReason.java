@@ -6,6 +6,10 @@ import java.util.List;
 public enum FigureReason implements ReasonCode {
     /** The figure needs an input channel. */
     NO_INPUT_CHANNEL,
+    /** Nobody says what the recorded values are worth. */
+    NO_VOLTS,
+    /** The same of one of two states only. */
+    VOLTS_OF_ONE_STATE("state"),
     /** A mark or an onset lies beyond what was captured. */
     NOT_REACHED,
     /** The mark lies below the lowest setting captured. */
@@ -36,6 +40,14 @@ public enum FigureReason implements ReasonCode {
     BRANCHES_HIDDEN("gap"),
     /** The filters behind the clipper, taken off, leave the onset open. */
     ONSET_BEHIND_FILTERS,
+    /** A line of the mains in the noise. */
+    LINE_HIDDEN,
+    /** No gain to refer a figure to the input by. */
+    NO_INPUT_GAIN,
+    /** A record shorter than a period of the mains. */
+    RECORD_TOO_SHORT,
+    /** A record of one value. */
+    RECORD_CONSTANT,
     /** Upper and lower half-wave cannot be parted. */
     NO_HALF_WAVE,
     /** No such harmonic at all, not even noise. */

@@ -46,6 +46,22 @@ public enum HintRemark implements RemarkCode {
     SLOW_WAVE_BY("place", "amplitude", "frequency", "before"),
     /** Its evidence, where there was none before. */
     SLOW_WAVE_BY_NEW("place", "amplitude", "frequency"),
+    /** Lines of the mains grew, even multiples. */
+    EXTRA_HUM_RIPPLE("state", "lines"),
+    /** Lines of the mains grew, the mains itself and odd multiples. */
+    EXTRA_HUM_INDUCED("state", "lines"),
+    /** Lines of the mains grew, of both kinds. */
+    EXTRA_HUM_BOTH("state", "lines"),
+    /** Its evidence, where the line stood out before. */
+    EXTRA_HUM_BY("place", "frequency", "after", "before", "change"),
+    /** Its evidence, where it did not. */
+    EXTRA_HUM_BY_NEW("place", "frequency", "after", "before", "change"),
+    /** One frequency. */
+    ONE_LINE("first"),
+    /** Two frequencies. */
+    TWO_LINES("first", "second"),
+    /** Three frequencies. */
+    THREE_LINES("first", "second", "third"),
     /** The knob sits elsewhere. */
     KNOB_OFFSET("state"),
     /** Its evidence. */

@@ -44,10 +44,18 @@ public enum LayoutRemark implements RemarkCode {
     NAMES_ON("line"),
     /** Where the units stand. */
     UNITS_ON("line"),
+    /** A line between the names and the rows that was not understood. */
+    LINE_BETWEEN("line", "text"),
     /** Names and units in one row. */
     JOINED_HEADER("line", "columns"),
     /** Columns that are no voltage or current. */
     LEFT_OUT_UNITS("columns"),
+    /** A time of day and its fraction in two columns. */
+    CLOCK_AND_FRACTION("time", "fraction"),
+    /** A column of numbers that never change, beside clocked readings. */
+    LEFT_OUT_SETTING("column"),
+    /** Columns of extremes beside samples. */
+    LEFT_OUT_EXTREMES("columns"),
     /** A first column without a name that is time. */
     FIRST_COLUMN_AGREES,
     /** The same without an interval in the preamble. */
@@ -60,6 +68,10 @@ public enum LayoutRemark implements RemarkCode {
     LAST_ROW_CUT("line"),
     /** Rows that grow shorter. */
     CHANNEL_ENDS("line"),
+    /** Rows without values above the samples. */
+    BARE_ROWS_FIRST("rows"),
+    /** Rows without values below the samples. */
+    BARE_ROWS_LAST("rows"),
     /** Text below the samples. */
     TEXT_BELOW("lines"),
     /** Headers among the rows. */
@@ -88,12 +100,20 @@ public enum LayoutRemark implements RemarkCode {
     INTERVAL_OF_PREAMBLE("interval", "stamps", "statement"),
     /** The same, the stamps being finer. */
     INTERVAL_OF_LINE("interval", "stamps", "statement"),
+    /** A sound file of whole numbers. */
+    SOUND_PCM("bits", "channels"),
+    /** A sound file of floating-point numbers. */
+    SOUND_FLOAT("bits", "channels"),
+    /** Its sample rate. */
+    SOUND_RATE("rate"),
+    /** What its full scale is worth. */
+    SOUND_SCALE("scale", "unit"),
     /** An envelope. */
     TWO_ROWS_A_STAMP,
     /** A curve by its names. */
     CURVE_BY_NAMES,
-    /** A curve by its values. */
-    CURVE_BY_VALUES,
+    /** Sweeps below one another. */
+    SWEEPS("voltage", "sweeps"),
     /** Columns of a curve that were left. */
     CURVE_COLUMNS("voltage", "current", "unused"),
     /** One column of a curve that was left. */

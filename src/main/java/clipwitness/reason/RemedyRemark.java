@@ -18,6 +18,8 @@ public enum RemedyRemark implements RemarkCode {
     SAME_RANGE("what", "as"),
     /** Noise hides the change. */
     LONGER_RECORD("what", "times"),
+    /** A record of noise is too short. */
+    LONGER_NOISE_RECORD("what", "times"),
     /** The converter step hides the change. */
     FINER_RANGE("what", "times"),
     /** The converter step hides the change, and no finer range holds the wave. */
@@ -30,6 +32,8 @@ public enum RemedyRemark implements RemarkCode {
     BEFORE_TOO_UNCERTAIN("state"),
     /** Nothing would soon help. */
     NO_NUMBER_OF_CAPTURES,
+    /** The meter hides the deviation. */
+    BETTER_METER("rail"),
     /** One state, to be captured anew. */
     STATE_AGAIN("state");
 

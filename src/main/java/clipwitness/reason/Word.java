@@ -30,6 +30,10 @@ public enum Word implements RemarkCode {
     WEAKER,
     /** Noise captures. */
     NOISE,
+    /** Noise of the whole band. */
+    NOISE_RMS,
+    /** Noise weighted as the ear hears. */
+    NOISE_A_WEIGHTED,
     /** Response captures. */
     RESPONSE,
     /** How an instrument was coupled. */

@@ -1,67 +1,114 @@
 package clipwitness.report;
 
+import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.LinkedHashMap;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A folder. Documents are written under temporary names in the same folder and flushed; only when all are complete are they renamed,
- * in the given order. What a failing call wrote is removed, the folder too where the call made it.
+ * in the given order. What a failing call wrote is removed, the folder too where the call made it, and what stood there before is put
+ * back; what a run that was ended has left is settled by the next one. Only this program's own documents are replaced.
  */
 public final class FolderSink {
     private final Path folder;
+    private final DiskSteps disk;
 
     /** A folder, made when the first document comes. */
     public FolderSink(Path folder) {
+        this(folder, new Disk());
+    }
+
+    /** A folder on a disk whose steps may fail. */
+    FolderSink(Path folder, DiskSteps disk) {
         this.folder = folder;
+        this.disk = disk;
+    }
+
+    /**
+     * Settles what an earlier run has left, and makes sure that documents could be written.
+     *
+     * @param names  file names of the documents
+     * @param inputs files that they are made from
+     * @throws InputException if something stands there that may not be replaced
+     * @throws IOException    if the folder cannot be read
+     */
+    public void requireFree(Collection<String> names, Collection<Path> inputs) throws InputException, IOException {
+        if (!DocumentSet.rests(folder).isEmpty() || FolderLock.isLeft(folder)) {
+            locked(this::settle);
+        }
+        refuseTaken(names, inputs);
+    }
+
+    private void refuseTaken(Collection<String> names, Collection<Path> inputs) throws InputException {
+        List<Problem> taken = names.stream()
+                .map(n -> TakenPlace.at(folder.resolve(n), inputs))
+                .flatMap(Optional::stream)
+                .toList();
+        if (!taken.isEmpty()) {
+            throw new InputException(taken);
+        }
     }
 
     /**
      * Takes documents that belong together: all of them appear, or none.
      *
      * @param documents file names and contents, in the order in which they are to appear
-     * @throws IOException if they could not be written; what stood there before is as it was
+     * @throws InputException if something stands there that may not be replaced
+     * @throws IOException    if they could not be written
      */
-    public void put(Map<String, byte[]> documents) throws IOException {
+    public void put(Map<String, byte[]> documents) throws InputException, IOException {
         Path made = firstMissing(folder.toAbsolutePath());
-        Map<Path, Path> written = new LinkedHashMap<>();
         boolean complete = false;
         try {
-            Files.createDirectories(folder);
-            for (Map.Entry<String, byte[]> d : documents.entrySet()) {
-                Path part = folder.resolve(
-                        "." + d.getKey() + "." + ProcessHandle.current().pid() + ".part");
-                written.put(part, folder.resolve(d.getKey()));
-                flush(part, d.getValue());
-            }
-            for (Map.Entry<Path, Path> w : written.entrySet()) {
-                Files.move(w.getKey(), w.getValue(), StandardCopyOption.ATOMIC_MOVE);
-            }
+            locked(set -> replace(set, documents));
             complete = true;
         } finally {
             if (!complete) {
-                for (Path part : written.keySet()) {
-                    Files.deleteIfExists(part);
-                }
                 removeEmpty(made);
             }
         }
     }
 
-    private static void flush(Path part, byte[] content) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                part, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(content);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
+    private interface Work {
+        void on(DocumentSet set) throws InputException, IOException;
+    }
+
+    private void replace(DocumentSet set, Map<String, byte[]> documents) throws InputException, IOException {
+        settle(set);
+        refuseTaken(documents.keySet(), List.of());
+        set.put(documents);
+    }
+
+    private void settle(DocumentSet set) throws NotWrittenException {
+        try {
+            set.settle();
+        } catch (IOException e) {
+            throw new NotWrittenException(folder, false, e);
+        }
+    }
+
+    private void locked(Work work) throws InputException, IOException {
+        FolderLock lock = lock();
+        try {
+            work.on(new DocumentSet(folder, disk));
+        } finally {
+            lock.close();
+        }
+    }
+
+    private FolderLock lock() throws NotWrittenException {
+        try {
+            Files.createDirectories(folder);
+            return FolderLock.of(folder);
+        } catch (IOException e) {
+            throw new NotWrittenException(folder, true, e);
         }
     }
 
@@ -78,8 +125,12 @@ public final class FolderSink {
         if (made == null) {
             return;
         }
-        for (Path p = folder.toAbsolutePath(); p.startsWith(made); p = p.getParent()) {
-            Files.deleteIfExists(p);
+        try {
+            for (Path p = folder.toAbsolutePath(); p.startsWith(made); p = p.getParent()) {
+                Files.deleteIfExists(p);
+            }
+        } catch (DirectoryNotEmptyException e) {
+            // somebody else has put something there
         }
     }
 }

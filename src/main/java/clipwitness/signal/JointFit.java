@@ -37,6 +37,12 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
         return ofSeries(channels.stream().map(FitSamples::of).toList(), cyclesPerSample, harmonics);
     }
 
+    /** The fit at one frequency that is not moved; parameters as of {@link #of}. */
+    public static JointFit at(List<Samples> channels, double cyclesPerSample, int harmonics) {
+        List<FitSamples> series = channels.stream().map(FitSamples::of).toList();
+        return Step.at(series, cyclesPerSample, harmonics).result(series, cyclesPerSample, harmonics);
+    }
+
     static JointFit ofSeries(List<FitSamples> channels, double start, int harmonics) {
         for (FitSamples s : channels) {
             if (s.count() <= 2 * harmonics + 2) {

@@ -68,7 +68,9 @@ class EveryWordIsTranslatedTest {
     private JobOutcome outcome(Path job, Path template) {
         ReportOptions options =
                 new ReportOptions(Optional.of(folder.resolve("out")), List.of(template.toString()), SOFTWARE);
-        return new Batch(options, o -> {}, Progress.NONE).run(List.of(job)).get(0);
+        return new Batch(options, (outcome, place, all) -> {}, Progress.NONE)
+                .run(List.of(job))
+                .get(0);
     }
 
     private Path germanJob(String name) throws IOException {

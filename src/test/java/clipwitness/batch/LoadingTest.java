@@ -10,6 +10,7 @@ import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -66,10 +67,22 @@ class LoadingTest {
     }
 
     @Test
-    void aFileThatIsGoneBeforeItsDigestIsTakenIsNamed() {
-        assertThat(Loading.lost("a.csv", new IOException("Input/output error")).message())
-                .isEqualTo("a.csv: the file cannot be read any more (Input/output error)."
-                        + " Leave its folder alone while the files are read");
+    void anExportThatIsGoneWhenItsTurnComesWasLostMeanwhile() throws IOException {
+        JobFolder job = JobFolder.unchanged(folder, "T-1");
+        ExecutorService workers = Executors.newFixedThreadPool(2);
+        try {
+            InputException refusal = catchThrowableOfType(InputException.class, () -> {
+                Job read = JobReader.read(job.path());
+                Files.delete(job.path().resolve("after-0.csv"));
+                Loading.all(read, workers, Progress.NONE);
+            });
+            assertThat(refusal)
+                    .hasMessage(
+                            "after-0.csv: the file was there at first and was lost meanwhile. Leave the folder alone"
+                                    + " while the program reads it, then run it again");
+        } finally {
+            workers.shutdown();
+        }
     }
 
     private List<String> problems(String rows, String... files) throws IOException {

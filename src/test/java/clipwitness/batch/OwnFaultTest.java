@@ -89,7 +89,8 @@ class OwnFaultTest {
     private static List<JobOutcome> run(Optional<Path> out, Path path) {
         List<JobOutcome> told = new ArrayList<>();
         ReportOptions options = new ReportOptions(out, List.of(), "clipwitness 1.2.3");
-        List<JobOutcome> outcomes = new Batch(options, told::add, new Faulty()).run(List.of(path));
+        List<JobOutcome> outcomes =
+                new Batch(options, (outcome, place, all) -> told.add(outcome), new Faulty()).run(List.of(path));
         assertThat(told).isEqualTo(outcomes);
         return outcomes;
     }

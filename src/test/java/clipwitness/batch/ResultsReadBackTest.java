@@ -24,7 +24,7 @@ class ResultsReadBackTest {
     private static final String SOFTWARE = "clipwitness 0.0.0";
 
     @ParameterizedTest
-    @ValueSource(strings = {"bass-drive-switch", "jack-repair", "lifted-joint"})
+    @ValueSource(strings = {"bass-drive-switch", "jack-repair", "lifted-joint", "diode-renewal"})
     void theResultsOfASampleJobReadBackAsTheyWere(String name) throws InputException {
         ExecutorService worker = Executors.newSingleThreadExecutor();
         try {

@@ -25,8 +25,13 @@ public final class JobFiles {
      * @param text the export
      */
     public void add(Map<String, String> row, String text) {
+        add(row, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same of an export that is no text. */
+    public void add(Map<String, String> row, byte[] bytes) {
         rows.add(Map.copyOf(row));
-        add(row.get("file"), text.getBytes(StandardCharsets.UTF_8));
+        add(row.get("file"), bytes);
     }
 
     /** Any other file. */
@@ -71,6 +76,7 @@ public final class JobFiles {
                 "run",
                 "input",
                 "output",
+                "scale",
                 "device",
                 "temperature",
                 "instrument",

@@ -15,6 +15,7 @@ public final class SampleJobs {
         jobs.put("bass-drive-switch", BassDriveSwitch.folder());
         jobs.put("jack-repair", JackRepair.folder());
         jobs.put("lifted-joint", LiftedJoint.folder());
+        jobs.put("diode-renewal", DiodeRenewal.folder());
         return jobs;
     }
 

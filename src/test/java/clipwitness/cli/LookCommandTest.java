@@ -77,7 +77,9 @@ class LookCommandTest {
     @Test
     void aUnitThatIsNoneIsRefused() throws IOException {
         assertThat(run("look", write("counts.csv", COUNTS), "--unit", "W")).isEqualTo(2);
-        assertThat(err.toString().lines().findFirst()).contains("--unit must be V or A but is W");
+        assertThat(err.toString().lines().findFirst())
+                .contains(
+                        "--unit must be V or A, with a prefix where there is one, or a unit for each column, as mV,mA, but is W");
     }
 
     @Test

@@ -15,9 +15,12 @@ import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FrameReason;
 import clipwitness.reason.LayoutRemark;
+import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
+import clipwitness.reason.Word;
 import clipwitness.report.data.Look;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +39,7 @@ class LookTextTest {
                           V   100.0 mV to 650.0 mV
                           read so:
                             encoding ASCII
+                          The curve is fit to compare.
                         """);
     }
 
@@ -66,6 +70,41 @@ class LookTextTest {
         Doubt doubt = Doubt.of(Severity.WARNING, DoubtReason.FEW_PERIODS, Argument.decimals(2, Unit.ONE, 2));
         Look look = new Look(record(out), List.of(new Look.ChannelLook(out, Optional.empty())), List.of(doubt));
         assertThat(text(look)).contains("  warning few-periods: the record holds 2.00 periods of the fundamental\n");
+    }
+
+    @Test
+    void theLastSentenceSaysWhetherARecordIsFitToMeasure() {
+        Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
+        WaveformResult wave = WaveValues.of(Map.of(WaveformQuantity.FREQUENCY, Measured.of(1_000, Unit.HERTZ)));
+        List<Look.ChannelLook> periodic = List.of(new Look.ChannelLook(out, Optional.of(wave)));
+        Doubt few = Doubt.of(Severity.WARNING, DoubtReason.FEW_PERIODS, Argument.decimals(2, Unit.ONE, 2));
+        assertThat(last(new Look(record(out), periodic, List.of()))).isEqualTo("The record is fit to measure.");
+        assertThat(last(new Look(record(out), periodic, List.of(few))))
+                .isEqualTo("The record is fit to measure; mind the warnings above (few-periods).");
+        assertThat(last(look(new Look.ChannelLook(out, Optional.empty()))))
+                .isEqualTo("The record is fit to measure as noise only, for no channel holds a periodic wave.");
+    }
+
+    @Test
+    void theLastSentenceNamesEachDoubtThatRefusesWithItsRemedy() {
+        Channel out = channel("OUT", Optional.of(Unit.VOLT), -1, 1);
+        List<Look.ChannelLook> channels = List.of(new Look.ChannelLook(out, Optional.empty()));
+        Doubt peaks = Doubt.of(Severity.REFUSAL, DoubtReason.REPEATED_TIME_ROWS);
+        Reason clipped = Reason.of(
+                FrameReason.IN_CHANNEL,
+                Argument.name("OUT"),
+                Argument.inner(
+                        Reason.of(DoubtReason.OVER_RANGE_SILENT, Argument.count(5), Argument.word(Word.UPPER_HALF))));
+        assertThat(last(new Look(record(out), channels, List.of(peaks, new Doubt(Severity.REFUSAL, clipped)))))
+                .isEqualTo(
+                        "The record is not fit to measure: the rows hold the extremes of intervals and no samples (capture"
+                                + " again without peak detect); in OUT the wave runs into the end of the converter's range"
+                                + " (capture it again with more volts a division).");
+    }
+
+    private static String last(Look look) {
+        List<String> lines = text(look).lines().toList();
+        return lines.get(lines.size() - 1).strip();
     }
 
     /** The text with plain blanks, where numbers are held together with their units. */

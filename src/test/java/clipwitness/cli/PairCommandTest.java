@@ -123,7 +123,7 @@ class PairCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(
                         trace
-                                + ": a file stands there that is no page, and it is left as it is. Name another file with --out\n");
+                                + ": a file stands there that is no page of this program, and it is left as it is. Name another file with --out\n");
         assertThat(trace).hasSameBinaryContentAs(TRACER.resolve("D1.csv"));
     }
 

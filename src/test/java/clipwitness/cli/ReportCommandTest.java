@@ -6,8 +6,10 @@ import clipwitness.fixture.JobFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -104,6 +106,29 @@ class ReportCommandTest {
         assertThat(table.get(table.size() - 3)).endsWith("T-1      after pass");
         assertThat(table.get(table.size() - 2)).endsWith("–        not reported: 1 problem, named above");
         assertThat(table.get(table.size() - 1)).endsWith("T-3      after fail");
+    }
+
+    @Test
+    void eachJobOfABatchIsToldAsItEnds() throws IOException {
+        JobFolder.unchanged(temp.resolve("week/a"), "T-1");
+        JobFolder.unchanged(temp.resolve("week/b"), "T-2").write("captures.csv", "");
+        Path last = JobFolder.unchanged(temp.resolve("week/c"), "T-3").path();
+        List<String> early = new ArrayList<>();
+        Writer watching = new StringWriter() {
+            @Override
+            public void flush() {
+                if (!Files.exists(last.resolve("report"))) {
+                    early.add(toString());
+                }
+            }
+        };
+        new Clipwitness(new PrintWriter(watching), new PrintWriter(err, true))
+                .run("report", temp.resolve("week").toString());
+        assertThat(early)
+                .last()
+                .asString()
+                .contains("T-1: after against before: pass", "T-1.pdf")
+                .endsWith(temp.resolve("week/b") + ": not reported: 1 problem, named above" + System.lineSeparator());
     }
 
     @Test

@@ -24,6 +24,7 @@ class ShortRunTest {
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
                         "-XX:MetaspaceSize=96m",
+                        "-Dclipwitness.startedBy=" + ProcessHandle.current().pid(),
                         "-Xmx512m",
                         "-jar",
                         "c.jar",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.capture.Condition;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.TestJob;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,7 +65,7 @@ class CapturesTableTest {
                         0.5,
                         10,
                         OptionalDouble.of(1e-6),
-                        Optional.of(Unit.VOLT),
+                        Optional.of(ColumnUnits.of(Unit.VOLT)),
                         OptionalDouble.of(0.02),
                         Optional.of("D1"),
                         OptionalDouble.of(22.5),
@@ -124,7 +125,7 @@ class CapturesTableTest {
         assertThat(row.condition().frequency()).hasValue(440);
         assertThat(row.condition().level()).hasValue(0.05);
         assertThat(row.interval()).hasValue(2e-6);
-        assertThat(row.unit()).contains(Unit.AMPERE);
+        assertThat(row.unit()).contains(ColumnUnits.of(Unit.AMPERE));
         assertThat(row.scale()).hasValue(0.003);
         assertThat(row.temperature()).hasValue(21);
     }
@@ -159,6 +160,16 @@ class CapturesTableTest {
                 """);
         assertThat(rows).extracting(CaptureRow::row).containsExactly(5, 7);
         assertThat(rows.get(0).note()).isEqualTo("two\nlines");
+    }
+
+    @Test
+    void aNameKeepsNoTabNoLineEndAndNoEscape() throws IOException, InputException {
+        List<CaptureRow> rows = rows("""
+                file,state,kind,device,output
+                received.csv,received,waveform,"D\t1\n(red)","CH\u001b[31m2"
+                """);
+        assertThat(rows.get(0).device()).contains("D 1 (red)");
+        assertThat(rows.get(0).output()).contains("CH [31m2");
     }
 
     @Test

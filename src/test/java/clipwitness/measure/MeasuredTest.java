@@ -78,7 +78,9 @@ class MeasuredTest {
         Contribution knob = new Contribution(Source.KNOB, 3, 8);
         assertThat(Budget.bySource(List.of(nothing, knob))).containsExactly(knob);
         assertThat(Budget.bySource(List.of(knob, nothing))).containsExactly(knob);
-        assertThat(Budget.degreesOfFreedom(List.of(new Contribution(Source.KNOB, 3, 0.5)))).isEqualTo(1);
-        assertThat(Budget.degreesOfFreedom(List.of(volt(1, 0.1).budget().get(0)))).isInfinite();
+        assertThat(Budget.degreesOfFreedom(List.of(new Contribution(Source.KNOB, 3, 0.5))))
+                .isEqualTo(1);
+        assertThat(Budget.degreesOfFreedom(List.of(volt(1, 0.1).budget().get(0))))
+                .isInfinite();
     }
 }

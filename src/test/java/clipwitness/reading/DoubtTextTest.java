@@ -22,7 +22,7 @@ class DoubtTextTest {
                 .contains(
                         "warning unit-assumed: The file does not name its first column; it rises evenly and is taken as"
                                 + " time in seconds. The column interval of captures.csv, or the option --interval of look,"
-                                + " settles it.");
+                                + " settles it; if it is a swept voltage, the column unit or the option --unit does: V,A.");
     }
 
     @Test

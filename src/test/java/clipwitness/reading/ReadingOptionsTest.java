@@ -1,6 +1,7 @@
 package clipwitness.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import clipwitness.capture.CurveTable;
@@ -9,6 +10,7 @@ import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.CurveChannels;
 import clipwitness.fixture.Said;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -29,7 +31,8 @@ class ReadingOptionsTest {
 
     @Test
     void intervalAndUnitSettleABareColumn() throws IOException, InputException {
-        ReadingOptions options = new ReadingOptions(OptionalDouble.of(2e-6), Optional.of(Unit.AMPERE), OPEN);
+        ReadingOptions options =
+                new ReadingOptions(OptionalDouble.of(2e-6), Optional.of(ColumnUnits.of(Unit.AMPERE)), OPEN);
         TimeRecord record = (TimeRecord) read("0.5\n-0.5\n", options);
         assertThat(record.sampleInterval()).isEqualTo(2e-6);
         assertThat(record.channels().get(0).unit()).contains(Unit.AMPERE);
@@ -51,7 +54,7 @@ class ReadingOptionsTest {
 
     @Test
     void theUnitSettlesOnlyTheChannelsThatStateNone() throws IOException, InputException {
-        ReadingOptions options = new ReadingOptions(OPEN, Optional.of(Unit.VOLT), OPEN);
+        ReadingOptions options = new ReadingOptions(OPEN, Optional.of(ColumnUnits.of(Unit.VOLT)), OPEN);
         Export export = read("Time (ms),CH1,CH2 (mA)\n0,1,2\n1,2,3\n", options);
         assertThat(export.channels().get(0).unit()).contains(Unit.VOLT);
         assertThat(export.channels().get(1).unit()).contains(Unit.AMPERE);
@@ -105,6 +108,57 @@ class ReadingOptionsTest {
     }
 
     @Test
+    void aUnitForEachColumnMakesACurveOfColumnsWithoutHeadings() throws IOException, InputException {
+        String text = "400\t8\n420\t15\n410\t12\n";
+        CurveTable curve = (CurveTable) read(text, units("mV,mA"));
+        assertThat(CurveChannels.in(curve, Unit.VOLT).samples().at(1)).isEqualTo(0.42);
+        assertThat(CurveChannels.in(curve, Unit.AMPERE).samples().at(2)).isEqualTo(0.012);
+        assertThat(curve.doubts()).isEmpty();
+        assertThat(curve.evidence().stream().map(Speech.ENGLISH::text))
+                .contains("channel “column 2” in mA, as the user states it");
+    }
+
+    @Test
+    void aUnitOfTimeAmongThemMakesARecord() throws IOException, InputException {
+        TimeRecord record = (TimeRecord) read("20,0.5\n40,-0.5\n60,0.25\n", units("us,mV"));
+        assertThat(record.sampleInterval()).isEqualTo(20e-6);
+        assertThat(record.channels().get(0).samples().at(1)).isEqualTo(-0.0005);
+        assertThat(record.doubts()).isEmpty();
+    }
+
+    @Test
+    void aUnitForEachChannelLeavesTheTimeAlone() throws IOException, InputException {
+        TimeRecord record = (TimeRecord) read("Time (ms);CH1;CH2\n0;1,5;2\n1;2,5;3\n", units("mV A"));
+        assertThat(record.sampleInterval()).isEqualTo(0.001);
+        assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.0015);
+        assertThat(record.channels().get(1).unit()).contains(Unit.AMPERE);
+    }
+
+    @Test
+    void aUnitWithPrefixHoldsForAllChannels() throws IOException, InputException {
+        Export export = read("Time (ms),CH1,CH2\n0,1,2\n1,2,3\n", units("mV"));
+        assertThat(export.channels().get(1).samples().at(1)).isEqualTo(0.003);
+        assertThat(export.channels().get(1).unit()).contains(Unit.VOLT);
+    }
+
+    @Test
+    void moreUnitsThanColumnsAreRefused() {
+        assertThatExceptionOfType(InputException.class)
+                .isThrownBy(() -> read("Time (ms),CH1\n0,1.5\n1,2.5\n", units("mV,mA,V")))
+                .withMessageEndingWith("3 units are stated, but it has 2 columns of numbers, 1 of them channels."
+                        + " State one unit for all channels, or one for each column");
+    }
+
+    @Test
+    void aStatedIntervalTellsRoundedStampsFromAChannel() throws IOException, InputException {
+        ReadingOptions options = new ReadingOptions(OptionalDouble.of(0.4e-3), Optional.empty(), OPEN);
+        String text = "0,000;0,5\n0,000;0,2\n0,001;-0,5\n0,001;-0,2\n0,002;0,5\n0,002;0,2\n0,002;0,1\n0,003;-0,5\n";
+        TimeRecord record = (TimeRecord) read(text, options);
+        assertThat(record.sampleInterval()).isEqualTo(0.4e-3);
+        assertThat(record.channels()).hasSize(1);
+    }
+
+    @Test
     void figuresOutOfRangeAreOurMistake() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new ReadingOptions(OptionalDouble.of(Double.NaN), Optional.empty(), OPEN))
@@ -113,8 +167,12 @@ class ReadingOptionsTest {
                 .isThrownBy(() -> new ReadingOptions(OPEN, Optional.empty(), OptionalDouble.of(0)))
                 .withMessage("scale must be finite and not 0 but is 0.0");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.of(Unit.SECOND), OPEN))
+                .isThrownBy(() -> new ReadingOptions(OPEN, Optional.of(ColumnUnits.of(Unit.SECOND)), OPEN))
                 .withMessage("unit must be V or A but is s");
+    }
+
+    private static ReadingOptions units(String text) {
+        return new ReadingOptions(OPEN, ColumnUnits.parse(text), OPEN);
     }
 
     private Export read(String text, ReadingOptions options) throws IOException, InputException {

@@ -82,7 +82,7 @@ class UnreadableFileTest {
         "FFD8FF, this is a picture",
         "47494638, this is a picture",
         "424D, this is a picture or another binary file",
-        "52494646, this is a sound or video file"
+        "52494646, this is a video or another binary file"
     })
     void aFileOfAnotherFormatIsCalledByItsName(String start, String words) throws IOException {
         byte[] bytes = new byte[5_000];

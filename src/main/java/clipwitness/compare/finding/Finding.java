@@ -15,6 +15,7 @@ public sealed interface Finding
                 EvenHarmonics,
                 SameShape,
                 Moved,
+                Treble,
                 Differs,
                 Pictured,
                 Remainders {

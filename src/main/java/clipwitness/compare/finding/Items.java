@@ -57,6 +57,14 @@ public final class Items {
         return comparison.items().stream().filter(i -> i.decision() == decision).toList();
     }
 
+    /** The conditions under which waves were compared. */
+    public static List<Condition> conditionsOfWaves(Comparison comparison) {
+        return comparison.items().stream()
+                .filter(i -> i.quantity().isOfWaves())
+                .map(Item::condition)
+                .toList();
+    }
+
     /** The conditions of some items. */
     public static List<Condition> conditions(List<Item> items) {
         return items.stream().map(Item::condition).toList();

@@ -22,7 +22,7 @@ public record Settings(List<Condition> meant, List<Condition> judged, List<Condi
 
     /** Where some of the judged items of a comparison say something. */
     public static Settings of(List<Item> meant, List<Item> judged, Comparison comparison) {
-        return new Settings(Items.conditions(meant), Items.conditions(judged), Items.conditions(comparison.items()));
+        return new Settings(Items.conditions(meant), Items.conditions(judged), Items.conditionsOfWaves(comparison));
     }
 
     /** Whether it holds wherever it was judged. */

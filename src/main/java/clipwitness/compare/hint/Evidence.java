@@ -8,6 +8,7 @@ import clipwitness.compare.judge.ItemBuilder;
 import clipwitness.compare.judge.ItemValue;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Intent;
@@ -31,8 +32,10 @@ import java.util.function.BiFunction;
  * @param catalogue     waveform captures by state and condition
  * @param repeatability how well figures repeat
  * @param devices       traced devices and what they predict
+ * @param noise         captures of noise by state and condition
  */
-public record Evidence(Job job, Catalogue catalogue, Repeatability repeatability, Devices devices) {
+public record Evidence(
+        Job job, Catalogue catalogue, Repeatability repeatability, Devices devices, NoiseCatalogue noise) {
     /** Of a change this uncertain nothing is known. */
     private static final double LOST_DB = 6;
 

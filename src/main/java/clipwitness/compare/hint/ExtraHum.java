@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Hum in the waves of a state that was not there before: a slow wave under the tone whose amplitude is twice that of before, uncertainties
- * counted, or where there was none before at all.
+ * Hum of a state that was not there before: lines of the mains in its captures of noise that grew beyond the limit of hum; where there are none, a slow wave under
+ * the tone whose amplitude is twice that of before, uncertainties counted, or where there was none before at all.
  */
 final class ExtraHum implements HintRule {
     private static final double MORE = 2;
@@ -24,7 +24,7 @@ final class ExtraHum implements HintRule {
     @Override
     public List<Hint> look(Evidence evidence) {
         return evidence.compared().stream()
-                .flatMap(s -> hint(s, evidence.pairs(s)).stream())
+                .flatMap(s -> HumLines.grown(s, evidence).or(() -> hint(s, evidence.pairs(s))).stream())
                 .toList();
     }
 

@@ -5,6 +5,7 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
 import clipwitness.reason.FrameReason;
 import clipwitness.reason.Reason;
 import java.util.ArrayList;
@@ -34,6 +35,10 @@ public final class Change {
         if (b.asValue().isEmpty()) {
             return Measured.refused(figure.item().unit(), inState(to, b));
         }
+        if (figure.equals(ItemValue.LEVEL) && from.hasVolts() != to.hasVolts()) {
+            StateAtCondition without = from.hasVolts() ? to : from;
+            return Measured.refused(figure.item().unit(), Reason.of(FigureReason.VOLTS_OF_ONE_STATE, without.name()));
+        }
         Measured.Value x = a.asValue().get();
         Measured.Value y = b.asValue().get();
         List<Contribution> parts = parts(from, figure);
@@ -57,7 +62,7 @@ public final class Change {
     }
 
     /** Variance share of the first of two lists in each source. */
-    static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
+    public static Map<Source, Double> shares(List<Contribution> first, List<Contribution> second) {
         Map<Source, Double> firsts = squares(first);
         Map<Source, Double> seconds = squares(second);
         Map<Source, Double> shares = new EnumMap<>(Source.class);

@@ -19,17 +19,29 @@ import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Makes the comparisons that the job sheet asks for. */
 public final class Comparer {
     private final Job job;
     private final Catalogue catalogue;
     private final Repeatability repeatability;
+    private final List<ItemSource> captures;
+    private final ItemSource readings;
 
-    public Comparer(Job job, Catalogue catalogue, Repeatability repeatability) {
+    /**
+     * Comparisons of waves and of more.
+     *
+     * @param captures items of captures that are no waves
+     * @param readings items of meter readings, which alone cannot pass a comparison
+     */
+    public Comparer(
+            Job job, Catalogue catalogue, Repeatability repeatability, List<ItemSource> captures, ItemSource readings) {
         this.job = job;
         this.catalogue = catalogue;
         this.repeatability = repeatability;
+        this.captures = List.copyOf(captures);
+        this.readings = readings;
     }
 
     /** The comparisons, in the sheet's order. */
@@ -55,6 +67,9 @@ public final class Comparer {
                 matched.addAll(matching.of(a, b.get()));
             }
         }
+        captures.forEach(source -> items.addAll(source.of(from, to, intent)));
+        boolean captured = !items.isEmpty();
+        items.addAll(readings.of(from, to, intent));
         List<ItemQuantity> judged = items.stream()
                 .filter(Item::judged)
                 .map(Item::quantity)
@@ -64,8 +79,8 @@ public final class Comparer {
                 from,
                 to,
                 intent,
-                verdict(items, intent),
-                reason(from, to, items, intent),
+                verdict(items, intent, captured),
+                captured ? Optional.empty() : Optional.of(reason(from, to, intent)),
                 judged,
                 notExamined(from, to, items),
                 items,
@@ -73,12 +88,13 @@ public final class Comparer {
                 new EquivalentGains(catalogue, repeatability).of(from, to));
     }
 
-    private static Decision verdict(List<Item> items, Intent intent) {
+    /** The verdict; rails alone can fail a comparison, but cannot pass one of which nothing was captured. */
+    private static Decision verdict(List<Item> items, Intent intent, boolean captured) {
         if (intent == Intent.DESCRIBED) {
             return Decision.DESCRIBED;
         }
-        if (items.isEmpty()) {
-            return Decision.UNDECIDED;
+        if (!captured) {
+            return items.stream().anyMatch(i -> i.decision() == Decision.FAIL) ? Decision.FAIL : Decision.UNDECIDED;
         }
         for (Decision d : new Decision[] {Decision.FAIL, Decision.UNDECIDED, Decision.PASS}) {
             if (items.stream().anyMatch(i -> i.decision() == d)) {
@@ -88,10 +104,7 @@ public final class Comparer {
         return Decision.DESCRIBED;
     }
 
-    private Optional<Reason> reason(String from, String to, List<Item> items, Intent intent) {
-        if (!items.isEmpty()) {
-            return Optional.empty();
-        }
+    private Reason reason(String from, String to, Intent intent) {
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a ->
                         catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
@@ -99,8 +112,7 @@ public final class Comparer {
                 shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
                 label(from),
                 label(to));
-        return Optional.of(
-                intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why);
+        return intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why;
     }
 
     private List<NotExamined> notExamined(String from, String to, List<Item> items) {
@@ -114,14 +126,15 @@ public final class Comparer {
     }
 
     private Reason whyNot(ItemQuantity quantity, String from, String to) {
+        return Stream.concat(captures.stream(), Stream.of(readings))
+                .flatMap(source -> source.whyNot(quantity, from, to).stream())
+                .findFirst()
+                .orElseGet(() -> whyNotOfWaves(quantity, from, to));
+    }
+
+    private Reason whyNotOfWaves(ItemQuantity quantity, String from, String to) {
         return switch (quantity) {
-            case NOISE, HUM -> captured(CaptureKind.NOISE, Word.NOISE, from, to);
             case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
-            case RAIL ->
-                Reason.of(
-                        job.sheet().rails().isEmpty()
-                                ? ComparisonReason.NO_METER_READINGS
-                                : ComparisonReason.READINGS_NOT_JUDGED);
             case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
             default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
         };

@@ -7,6 +7,7 @@ import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.measure.WaveformResult;
 import clipwitness.measure.series.ThdCurve;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
@@ -68,7 +69,8 @@ public final class GainSeries {
     private SeriesPoint point(StateAtCondition setting) {
         Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
         for (WaveformQuantity q : setting.first().values().keySet()) {
-            values.put(q, repeatability.figure(setting, q));
+            Measured figure = repeatability.figure(setting, q);
+            values.put(q, setting.hasVolts() ? figure : WaveformResult.withoutVolts(figure));
         }
         return new SeriesPoint(Catalogue.gain(setting), values);
     }

@@ -1,6 +1,5 @@
 package clipwitness.compare.judge;
 
-import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.job.Limits;
@@ -8,11 +7,9 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
-import clipwitness.reason.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The items of one comparison under one condition. */
@@ -105,41 +102,13 @@ public final class ItemBuilder {
     }
 
     private static Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
-        Optional<Measured.Value> value = question.change().asValue();
-        OptionalDouble none = OptionalDouble.empty();
-        if (!judge) {
-            return item(question, limit, Decision.DESCRIBED, none, Optional.empty());
-        }
-        if (value.isEmpty()) {
-            Optional<Remark> remedy = question.change().reason().map(r -> Remedy.forRefusal(r, question.from()));
-            return item(question, limit, Decision.UNDECIDED, none, remedy);
-        }
-        Decision decision = tolerance.decide(value.get());
-        double distance = tolerance.distance(value.get().number());
-        return item(
-                question,
-                limit,
-                decision,
-                OptionalDouble.of(tolerance.conformanceProbability(value.get())),
-                decision == Decision.UNDECIDED
-                        ? Optional.of(
-                                Remedy.of(value.get(), distance, question.from(), question.to(), question.stays()))
-                        : Optional.empty());
-    }
-
-    private static Item item(
-            Question question,
-            OptionalDouble limit,
-            Decision decision,
-            OptionalDouble probability,
-            Optional<Remark> remedy) {
-        return new Item(
+        Ruling ruling = new Ruling(
                 question.quantity(),
                 question.from().condition(),
-                question.change(),
                 limit,
-                decision,
-                probability,
-                remedy);
+                tolerance,
+                (value, distance) -> Remedy.of(value, distance, question.from(), question.to(), question.stays()),
+                reason -> Remedy.forRefusal(reason, question.from()));
+        return judge ? ruling.judged(question.change()) : ruling.described(question.change());
     }
 }

@@ -12,11 +12,11 @@ import java.util.Optional;
  * The instrument's vertical accuracy in a comparison of levels: it cancels at one range of one instrument, and belongs to both captures
  * where ranges or instruments differ.
  */
-final class RangeChange {
+public final class RangeChange {
     private RangeChange() {}
 
     /** Contribution to a change of level, dB. */
-    static Optional<Contribution> ofLevel(StateAtCondition from, StateAtCondition to) {
+    public static Optional<Contribution> ofLevel(StateAtCondition from, StateAtCondition to) {
         if (!differ(from, to)) {
             return Optional.empty();
         }

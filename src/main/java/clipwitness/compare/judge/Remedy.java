@@ -35,16 +35,26 @@ public final class Remedy {
     private final Map<Source, Double> stays;
     private final About about;
     private final int runs;
-    private final WaveformResult wave;
+    private final Optional<WaveformResult> wave;
     private final double wanted;
 
     private Remedy(
             Measured.Value change, Map<Source, Double> stays, About about, StateAtCondition again, double distance) {
+        this(change, stays, about, again.runs(), Optional.of(again.first()), distance);
+    }
+
+    private Remedy(
+            Measured.Value change,
+            Map<Source, Double> stays,
+            About about,
+            int runs,
+            Optional<WaveformResult> wave,
+            double distance) {
         this.change = change;
         this.stays = stays;
         this.about = about;
-        this.runs = again.runs();
-        this.wave = again.first();
+        this.runs = runs;
+        this.wave = wave;
         double standard = distance / Budget.coverageFactor(change.budget());
         this.wanted = standard * standard;
     }
@@ -93,15 +103,46 @@ public final class Remedy {
         return new Remedy(change, new EnumMap<>(Source.class), about, setting, distance).remark(distance);
     }
 
+    /**
+     * A sentence after the work about a change of what is no wave.
+     *
+     * @param from label of the state before
+     * @param to   label of the state after it
+     * @param runs runs of the state after it
+     */
+    public static Remark ofNoWave(
+            Measured.Value change, double distance, Argument from, Argument to, int runs, Map<Source, Double> stays) {
+        About about = new About(
+                Argument.word(RemedyRemark.STATE_AGAIN, to),
+                Argument.word(Word.QUOTED, from),
+                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from));
+        return new Remedy(change, stays, about, runs, Optional.empty(), distance).remark(distance);
+    }
+
+    /** The same before the work. */
+    public static Remark ofNoWaveBeforehand(Measured.Value change, double distance, int runs) {
+        About about = new About(
+                Argument.word(Word.EACH_STATE),
+                Argument.word(Word.THE_OTHER),
+                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES));
+        return new Remedy(change, new EnumMap<>(Source.class), about, runs, Optional.empty(), distance)
+                .remark(distance);
+    }
+
     /** A remark where there is no figure at all. */
     public static Remark forRefusal(Reason reason) {
         return Remark.of(RemedyRemark.CAPTURE_AGAIN, Argument.inner(reason));
     }
 
     /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
-    public static Remark forRefusal(Reason reason, StateAtCondition from) {
+    static Remark forRefusal(Reason reason, StateAtCondition from) {
+        return forRefusal(reason, from.name());
+    }
+
+    /** The same by the label of the state before the work. */
+    public static Remark forRefusal(Reason reason, Argument from) {
         boolean ofBefore = reason.code() == FrameReason.IN_STATE
-                && reason.arguments().get(0).equals(from.name());
+                && reason.arguments().get(0).equals(from);
         return ofBefore ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason)) : forRefusal(reason);
     }
 
@@ -135,13 +176,15 @@ public final class Remedy {
     }
 
     private Optional<Remark> record() {
-        return times(EnumSet.of(Source.NOISE)).map(n -> counted(RemedyRemark.LONGER_RECORD, n));
+        RemedyRemark longer = wave.isPresent() ? RemedyRemark.LONGER_RECORD : RemedyRemark.LONGER_NOISE_RECORD;
+        return times(EnumSet.of(Source.NOISE)).map(n -> counted(longer, n));
     }
 
     private Optional<Remark> range() {
         return times(EnumSet.of(Source.CONVERTER_STEP))
                 .map(n -> (int) Math.ceil(Math.sqrt(n)))
-                .map(n -> FinerRange.holds(wave, FinerRange.USUAL_BITS, n)
+                .map(n -> wave.map(w -> FinerRange.holds(w, FinerRange.USUAL_BITS, n))
+                                .orElse(true)
                         ? counted(RemedyRemark.FINER_RANGE, n)
                         : counted(RemedyRemark.MORE_BITS, (int) Math.ceil(Math.log(n) / Math.log(2))));
     }

@@ -72,7 +72,7 @@ public final class Repeatability {
     }
 
     /** The same for a figure in its own unit; none for what the gain control does not set. */
-    List<Contribution> of(StateAtCondition setting, WaveformQuantity quantity) {
+    public List<Contribution> of(StateAtCondition setting, WaveformQuantity quantity) {
         return NOT_SET.contains(quantity) ? List.of() : of(setting, figure(quantity));
     }
 

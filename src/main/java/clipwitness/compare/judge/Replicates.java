@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The mean of one figure over replicates. */
-final class Replicates {
+public final class Replicates {
     private Replicates() {}
 
     /**
@@ -20,7 +20,7 @@ final class Replicates {
      *
      * @param figures at least one, all in one unit
      */
-    static Measured mean(List<Measured> figures) {
+    public static Measured mean(List<Measured> figures) {
         List<Measured.Value> values =
                 figures.stream().flatMap(f -> f.asValue().stream()).toList();
         if (values.isEmpty()) {

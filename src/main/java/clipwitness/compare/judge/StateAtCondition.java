@@ -65,6 +65,11 @@ public record StateAtCondition(String state, String label, Condition condition, 
                 .toList());
     }
 
+    /** Whether every capture says what its values are worth in volts. */
+    boolean hasVolts() {
+        return replicates.stream().allMatch(CaptureResult::hasVolts);
+    }
+
     /** Whether it distorts so much that its clippers work: it is clearly clipped. */
     public boolean isClipped() {
         return thd().filter(t -> t > CommonPractice.CLEARLY_CLIPPED_PERCENT).isPresent();

@@ -69,7 +69,7 @@ final class StimulusChange {
     static Optional<Doubt> fromSheet(CaptureResult capture) {
         double stated = capture.row().condition().level().orElse(0);
         Optional<Double> found = capture.waveform().flatMap(w -> input(w.get(WaveformQuantity.INPUT_FUNDAMENTAL)));
-        if (stated == 0 || found.isEmpty() || Math.abs(found.get() / stated - 1) <= FROM_SHEET) {
+        if (!capture.hasVolts() || stated == 0 || found.isEmpty() || Math.abs(found.get() / stated - 1) <= FROM_SHEET) {
             return Optional.empty();
         }
         return Optional.of(Doubt.of(

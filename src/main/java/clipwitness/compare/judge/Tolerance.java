@@ -13,25 +13,26 @@ import org.apache.commons.math3.special.Erf;
  * @param lower lower limit, negative infinity where there is none
  * @param upper upper limit, positive infinity where there is none
  */
-record Tolerance(double lower, double upper) {
-    Tolerance {
+public record Tolerance(double lower, double upper) {
+    /** Checks that the limits rise. */
+    public Tolerance {
         if (!(lower <= upper)) { // NaN lands here too
             throw new IllegalArgumentException("limits must rise but are " + lower + " and " + upper);
         }
     }
 
     /** Within plus or minus a limit. */
-    static Tolerance within(double limit) {
+    public static Tolerance within(double limit) {
         return new Tolerance(-limit, limit);
     }
 
     /** At most a limit. */
-    static Tolerance atMost(double limit) {
+    public static Tolerance atMost(double limit) {
         return new Tolerance(Double.NEGATIVE_INFINITY, limit);
     }
 
     /** Decision on a value. Of an upper bound nothing is known from below, so it cannot fail. */
-    Decision decide(Measured.Value value) {
+    public Decision decide(Measured.Value value) {
         double y = value.number();
         double expanded = value.expanded();
         if (y + expanded <= upper && y - expanded >= lower) {
@@ -42,14 +43,14 @@ record Tolerance(double lower, double upper) {
     }
 
     /** Probability that the true value lies inside (JCGM 106:2012, 7.3 and 7.4; JCGM 101:2008, 6.4.9, for finite degrees of freedom). */
-    double conformanceProbability(Measured.Value value) {
+    public double conformanceProbability(Measured.Value value) {
         double u = value.standardUncertainty();
         double freedom = Budget.degreesOfFreedom(value.budget());
         return below(upper - value.number(), u, freedom) - below(lower - value.number(), u, freedom);
     }
 
     /** Distance of a value from the nearer limit, 0 or more. */
-    double distance(double value) {
+    public double distance(double value) {
         return Math.min(Math.abs(value - lower), Math.abs(upper - value));
     }
 

@@ -87,7 +87,9 @@ final class BenchList {
                 && capture.waveform()
                         .filter(w -> w.harmonicCount() >= MOST_HARMONICS)
                         .isPresent();
-        return doubt.code() != DoubtCode.UNIT_ASSUMED && !isBeyondTheLast;
+        return doubt.code() != DoubtCode.UNIT_ASSUMED
+                && doubt.code() != DoubtCode.TOO_SHORT_FOR_HUM // has a line of its own
+                && !isBeyondTheLast;
     }
 
     private void settings(State state) {
@@ -139,6 +141,7 @@ final class BenchList {
         double mains = job.sheet().bench().mains().orElse(USUAL_MAINS);
         if (rate.isPresent() && noise.export().samples() / rate.getAsDouble() * mains < PERIODS_FOR_HUM) {
             add(
+                    !job.sheet().limits().isDefault(LimitQuantity.HUM),
                     BenchRemark.TOO_SHORT_FOR_HUM,
                     Argument.name(noise.row().file()),
                     Argument.decimals(1000 * noise.export().samples() / rate.getAsDouble(), Unit.SECOND, 0),

@@ -10,6 +10,9 @@ import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.judge.StateAtCondition;
+import clipwitness.compare.noise.MainsChoice;
+import clipwitness.compare.noise.NoiseCatalogue;
+import clipwitness.compare.noise.NoiseReadiness;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
@@ -45,12 +48,16 @@ public final class Readiness {
      * @param measured captures of its states before the work, read and measured
      */
     public static ReadyResult of(Job job, List<CaptureResult> measured) {
-        List<CaptureResult> captures = ReplicatesThatDiffer.refused(measured);
+        List<CaptureResult> captures = MainsChoice.made(
+                ReplicatesThatDiffer.refused(measured), job.sheet().bench().mains());
         Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
         Readiness readiness = new Readiness(job, catalogue);
+        NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::label);
+        NoiseReadiness ofNoise = new NoiseReadiness(readiness.limits, catalogue, readiness.repeatability);
         List<ReadyItem> items = new ArrayList<>();
         for (State state : job.sheet().states(Role.BEFORE)) {
             catalogue.of(state.name()).forEach(s -> items.addAll(readiness.items(s)));
+            noise.of(state.name()).forEach(s -> items.addAll(ofNoise.of(s)));
         }
         List<CaptureResult> doubted = new PairDoubts(job, catalogue, readiness.repeatability).added(captures);
         return new ReadyResult(items, new BenchList(job, catalogue, doubted).all());

@@ -3,7 +3,10 @@ package clipwitness.compare.result;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
+import clipwitness.measure.noise.NoiseResult;
+import clipwitness.measure.response.ResponseResult;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Remark;
 import java.util.List;
 import java.util.Objects;
@@ -17,18 +20,34 @@ import java.util.Optional;
  * @param doubts   every doubt, the file's and the measuring's
  * @param waveform what was measured, for waveforms
  * @param junction what was measured, for traced devices
+ * @param noise    what was measured, for records with the input terminated
+ * @param response what was measured, for captures of the frequency response
  */
 public record CaptureResult(
         CaptureRow row,
         ExportFacts export,
         List<Doubt> doubts,
         Optional<WaveformResult> waveform,
-        Optional<JunctionResult> junction) {
+        Optional<JunctionResult> junction,
+        Optional<NoiseResult> noise,
+        Optional<ResponseResult> response) {
     /** Copies what it is given. */
     public CaptureResult {
         Objects.requireNonNull(row, "row");
         Objects.requireNonNull(export, "export");
         doubts = List.copyOf(doubts);
+        Objects.requireNonNull(noise, "noise");
+        Objects.requireNonNull(response, "response");
+    }
+
+    /** A capture of a wave or of a device. */
+    public CaptureResult(
+            CaptureRow row,
+            ExportFacts export,
+            List<Doubt> doubts,
+            Optional<WaveformResult> waveform,
+            Optional<JunctionResult> junction) {
+        this(row, export, doubts, waveform, junction, Optional.empty(), Optional.empty());
     }
 
     /** Whether another capture is one channel of the same bytes. */
@@ -36,20 +55,30 @@ public record CaptureResult(
         return export.areOfSameBytes(other.export);
     }
 
+    /** Whether anything says what the recorded values are worth in volts. */
+    public boolean hasVolts() {
+        return doubts.stream().noneMatch(d -> d.reason().code() == DoubtReason.UNIT_ASSUMED_SOUND);
+    }
+
     /** The same capture with other figures. */
     public CaptureResult withWaveform(WaveformResult other) {
-        return new CaptureResult(row, export, doubts, Optional.of(other), junction);
+        return new CaptureResult(row, export, doubts, Optional.of(other), junction, noise, response);
+    }
+
+    /** The same capture with another result of its noise. */
+    public CaptureResult withNoise(NoiseResult other) {
+        return new CaptureResult(row, export, doubts, waveform, junction, Optional.of(other), response);
     }
 
     /** The same capture with one more sentence on how it was read, if there is one. */
     public CaptureResult withEvidence(Optional<Remark> more) {
         return more.isEmpty()
                 ? this
-                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction);
+                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction, noise, response);
     }
 
     /** The same capture with other doubts. */
     public CaptureResult withDoubts(List<Doubt> others) {
-        return new CaptureResult(row, export, others, waveform, junction);
+        return new CaptureResult(row, export, others, waveform, junction, noise, response);
     }
 }

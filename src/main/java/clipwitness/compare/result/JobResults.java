@@ -15,6 +15,8 @@ import java.util.stream.Stream;
  * @param series       series over the gain control
  * @param comparisons  comparisons in the sheet's order
  * @param devices      traced devices and what they predict
+ * @param noise        noise and hum of the states
+ * @param responses    frequency response of the states
  * @param hints        hints
  */
 public record JobResults(
@@ -24,6 +26,8 @@ public record JobResults(
         List<Series> series,
         List<Comparison> comparisons,
         Devices devices,
+        List<StateNoise> noise,
+        List<StateResponse> responses,
         List<Hint> hints) {
     /** Copies what it is given. */
     public JobResults {
@@ -32,6 +36,8 @@ public record JobResults(
         captures = List.copyOf(captures);
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
+        noise = List.copyOf(noise);
+        responses = List.copyOf(responses);
         hints = List.copyOf(hints);
         Objects.requireNonNull(devices, "devices");
     }
@@ -44,6 +50,18 @@ public record JobResults(
                         && c.waveform().isPresent());
     }
 
+    /** The results of a job without captures of noise and response. */
+    public JobResults(
+            Job job,
+            String inputsDigest,
+            List<CaptureResult> captures,
+            List<Series> series,
+            List<Comparison> comparisons,
+            Devices devices,
+            List<Hint> hints) {
+        this(job, inputsDigest, captures, series, comparisons, devices, List.of(), List.of(), hints);
+    }
+
     /** The results of a job without traced devices. */
     public JobResults(
             Job job,
@@ -52,6 +70,6 @@ public record JobResults(
             List<Series> series,
             List<Comparison> comparisons,
             List<Hint> hints) {
-        this(job, inputsDigest, captures, series, comparisons, Devices.NONE, hints);
+        this(job, inputsDigest, captures, series, comparisons, Devices.NONE, List.of(), List.of(), hints);
     }
 }

@@ -59,7 +59,11 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
     /** A new rule takes its place in this list; where all is said of a sound, no other rule is asked. */
     private static List<FindingRule> rules(JobResults results) {
         return List.of(
-                new OnsetRule(results), new MatchedRule(results), new AsymmetricRule(results), new UnchangedRule());
+                new OnsetRule(results),
+                new TrebleRule(results),
+                new MatchedRule(results),
+                new AsymmetricRule(results),
+                new UnchangedRule());
     }
 
     private static List<Paragraph> told(JobResults results, Answers answers) {

@@ -59,7 +59,7 @@ final class MatchedRule implements FindingRule {
 
     /** The clipped setting that contradicts most clearly: the harmonics go the other way there, or go anywhere where here they stay. */
     private Optional<Matched.Elsewhere> elsewhere(Comparison comparison, Condition here, Difference high) {
-        return Items.conditions(comparison.items()).stream()
+        return Items.conditionsOfWaves(comparison).stream()
                 .distinct()
                 .filter(c -> !c.equals(here) && isClipped(comparison, c))
                 .filter(c -> drive.of(comparison, c).isEmpty())

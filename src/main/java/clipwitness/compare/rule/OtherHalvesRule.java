@@ -45,7 +45,7 @@ final class OtherHalvesRule {
      * @param everything the condition but the gain
      */
     Optional<OtherHalves> of(Comparison comparison, Condition everything) {
-        List<Place> elsewhere = Items.conditions(comparison.items()).stream()
+        List<Place> elsewhere = Items.conditionsOfWaves(comparison).stream()
                 .distinct()
                 .filter(c -> c.withoutGain().equals(everything))
                 .flatMap(c -> Stream.concat(

@@ -22,9 +22,9 @@ final class BenchSection {
     static Bench read(Section section) {
         return new Bench(
                 number(section, "temperature", TEMPERATURE),
-                number(section, "mains", AllowedRange.above(0, Unit.HERTZ)),
-                number(section, "load", AllowedRange.above(0, Unit.OHM)),
-                number(section, "input-termination", AllowedRange.from(0, Unit.OHM)),
+                number(section, "mains", AllowedRange.MAINS),
+                number(section, "load", AllowedRange.RESISTANCE),
+                number(section, "input-termination", AllowedRange.between(0, AllowedRange.RESISTANCE.most(), Unit.OHM)),
                 section.node("instruments").map(BenchSection::instruments).orElse(List.of()),
                 share(section, "vertical-accuracy").orElse(Bench.DEFAULT_VERTICAL_ACCURACY),
                 share(section, "knob-repeatability").orElse(Bench.DEFAULT_KNOB_REPEATABILITY),

@@ -3,7 +3,6 @@ package clipwitness.job.read;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
-import clipwitness.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +12,6 @@ import java.util.OptionalDouble;
 
 /** Reads the section {@code clipper}. */
 final class ClipperSection {
-    private static final AllowedRange RESISTANCE = AllowedRange.above(0, Unit.OHM);
-
     private ClipperSection() {}
 
     /** The section, or nothing where its topology is missing or wrong. */
@@ -25,8 +22,9 @@ final class ClipperSection {
         OptionalDouble input = resistance(section, "input-resistance", topology, Clipper.Topology.FEEDBACK);
         OptionalDouble feedback = resistance(section, "feedback-resistance", topology, Clipper.Topology.FEEDBACK);
         Clipper.GainControl control = gainControl(section, topology);
-        OptionalDouble gain =
-                section.field("output-gain").map(ClipperSection::gain).orElse(OptionalDouble.empty());
+        OptionalDouble gain = section.field("output-gain")
+                .map(f -> f.number(AllowedRange.OUTPUT_GAIN))
+                .orElse(OptionalDouble.empty());
         Optional<String> unclipped = section.field("unclipped").flatMap(f -> f.oneOf(states, "state"));
         boolean cleanPath =
                 section.field("clean-path").flatMap(ClipperSection::yesOrNo).orElse(false);
@@ -70,17 +68,7 @@ final class ClipperSection {
                             ? "Write for example " + key + ": 1 kΩ"
                             : "Remove the key, or write topology: " + code(owner));
         }
-        return field.map(f -> f.number(RESISTANCE)).orElse(OptionalDouble.empty());
-    }
-
-    private static OptionalDouble gain(Field field) {
-        OptionalDouble gain = field.number(AllowedRange.anyNumber());
-        if (gain.isPresent() && gain.getAsDouble() == 0) {
-            field.fault(
-                    "with an output gain of 0 nothing would come out",
-                    "Write a ratio such as 0.71, or leave the key out");
-        }
-        return gain;
+        return field.map(f -> f.number(AllowedRange.RESISTANCE)).orElse(OptionalDouble.empty());
     }
 
     private static Map<String, ClipperPair> pairs(Section section, List<String> states) {

@@ -22,6 +22,11 @@ final class Faults {
         }
     }
 
+    /** Adds what another reading has found. */
+    void addAll(InputException found) {
+        found.problems().forEach(p -> add(p.where(), p.what(), p.remedy()));
+    }
+
     /** The faults, those higher up in the file first. */
     private List<Problem> inOrder() {
         List<Problem> sorted = new ArrayList<>(problems);

@@ -23,6 +23,9 @@ import java.util.function.Function;
  * @param faults takes what is wrong with it
  */
 record Field(Origin where, String text, Faults faults) {
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
+
     void fault(String what, String remedy) {
         faults.add(where, what, remedy);
     }
@@ -32,14 +35,18 @@ record Field(Origin where, String text, Faults faults) {
         return NameWords.quoted(text);
     }
 
-    /** A calendar date, ISO 8601. */
+    /** A calendar date, ISO 8601, of the years in which such a bench can work. */
     Optional<LocalDate> date() {
         try {
-            return Optional.of(LocalDate.parse(text));
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+                return Optional.of(date);
+            }
+            fault(quoted() + " is out of range", "Write a year from " + FIRST_YEAR + " to " + LAST_YEAR);
         } catch (DateTimeParseException e) {
             fault(quoted() + " is not a date", "Write year, month and day, for example 2026-05-04");
-            return Optional.empty();
         }
+        return Optional.empty();
     }
 
     /** A whole number in a range. */

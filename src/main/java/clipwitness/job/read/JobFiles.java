@@ -1,6 +1,8 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.NativeNames;
 import clipwitness.fault.Nearest;
+import clipwitness.job.Job;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -50,7 +52,7 @@ final class JobFiles {
         } catch (InvalidPathException e) {
             field.fault(
                     NameWords.quoted(written) + " cannot be the name of a file",
-                    "Write the path of a file in the job folder");
+                    NativeNames.here().remedy(written).orElse("Write the path of a file in the job folder"));
         } catch (IOException e) {
             field.fault(NameWords.quoted(written) + " could not be read", "Check whether this user may read it");
         }
@@ -62,15 +64,30 @@ final class JobFiles {
         if (!relative || !path.startsWith(folder)) {
             field.fault(NameWords.quoted(written) + " lies outside the job folder", INSIDE);
         } else if (!Files.exists(path)) {
-            field.fault("there is no file " + NameWords.quoted(written), insteadOf(path));
+            field.fault(
+                    Files.isSymbolicLink(path)
+                            ? NameWords.quoted(written) + " is a link that leads nowhere"
+                            : "there is no file " + NameWords.quoted(written),
+                    insteadOf(path));
         } else if (!path.toRealPath().startsWith(folder.toRealPath())) {
             field.fault(NameWords.quoted(written) + " leads outside the job folder through a link", INSIDE);
-        } else if (!Files.isRegularFile(path)) {
+        } else if (isResult(path)) {
+            field.fault(
+                    NameWords.quoted(written) + " lies in the folder of the results, which is never read as input",
+                    "Move it to another folder of the job");
+        } else if (Files.isDirectory(path)) {
             field.fault(NameWords.quoted(written) + " is a folder, not a file", "Name a file in it");
+        } else if (!Files.isRegularFile(path)) {
+            field.fault(NameWords.quoted(written) + " is no ordinary file", "Save what it gives as a file");
         } else {
             return true;
         }
         return false;
+    }
+
+    private boolean isResult(Path path) throws IOException {
+        Path results = folder.resolve(Job.REPORT_FOLDER);
+        return Files.exists(results) && path.toRealPath().startsWith(results.toRealPath());
     }
 
     private static String insteadOf(Path missing) throws IOException {

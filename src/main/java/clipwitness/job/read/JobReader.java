@@ -22,6 +22,11 @@ public final class JobReader {
      * @throws InputException with every fault of sheet and table at once; for a sheet that is not valid YAML, that fault only
      */
     public static Job read(Path folder) throws InputException {
+        return readWhole(folder).job();
+    }
+
+    /** Reads and checks a job, as {@link #read} does, and keeps what was read. */
+    public static ReadJob readWhole(Path folder) throws InputException {
         if (!Files.isDirectory(folder)) {
             throw new InputException(
                     Origin.of(folder.toString()),
@@ -30,25 +35,35 @@ public final class JobReader {
         }
         JobFiles files = new JobFiles(folder);
         Faults inSheet = new Faults();
-        String sheetText =
-                TextFile.read(folder, Job.SHEET_FILE, "Write one; the README shows a first one", Optional.empty());
-        SheetReader.Outcome outcome = new SheetReader(files).read(sheetText, inSheet);
+        TextFile sheet = TextFile.read(folder, Job.SHEET_FILE, "Write one; the README shows a first one");
+        SheetReader.Outcome outcome = new SheetReader(files).read(sheet.text(Optional.empty()), inSheet);
         Faults inTable = new Faults();
-        List<CaptureRow> captures = captures(folder, files, outcome.terms(), inTable);
+        Optional<TextFile> table = table(folder, inTable);
+        List<CaptureRow> captures =
+                table.isPresent() ? captures(table.get(), files, outcome.terms(), inTable) : List.of();
         Faults.throwIfAny(inSheet, inTable);
-        return new Job(folder, outcome.sheet().orElseThrow(), captures);
+        Job job = new Job(folder, outcome.sheet().orElseThrow(), captures);
+        return new ReadJob(job, sheet.bytes(), table.orElseThrow().bytes());
     }
 
-    private static List<CaptureRow> captures(Path folder, JobFiles files, SheetTerms terms, Faults faults) {
+    private static Optional<TextFile> table(Path folder, Faults faults) {
         try {
-            String text = TextFile.read(
+            return Optional.of(TextFile.read(
                     folder,
                     Job.TABLE_FILE,
-                    "Write one with the columns file, state and kind; the README shows a first one",
-                    Optional.of(StandardCharsets.ISO_8859_1));
+                    "Write one with the columns file, state and kind; the README shows a first one"));
+        } catch (InputException e) {
+            faults.addAll(e);
+            return Optional.empty();
+        }
+    }
+
+    private static List<CaptureRow> captures(TextFile table, JobFiles files, SheetReader.Terms terms, Faults faults) {
+        try {
+            String text = table.text(Optional.of(StandardCharsets.ISO_8859_1));
             return new TableReader(terms, files, faults).read(text);
         } catch (InputException e) {
-            e.problems().forEach(p -> faults.add(p.where(), p.what(), p.remedy()));
+            faults.addAll(e);
             return List.of();
         }
     }

@@ -19,6 +19,8 @@ final class PhotosSection {
 
     private static Optional<Photo> photo(Section section, List<String> states, JobFiles files) {
         Optional<String> file = section.required("file", "Write for example file: photos/board.jpg")
+                .flatMap(f -> section.node("file"))
+                .flatMap(SheetNode::path)
                 .flatMap(files::picture);
         String caption = section.text("caption");
         Optional<String> state = section.field("state").flatMap(f -> f.oneOf(states, "state"));

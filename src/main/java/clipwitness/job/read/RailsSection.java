@@ -15,6 +15,11 @@ import java.util.OptionalDouble;
 
 /** Reads the lists {@code rails} and {@code readings}: two names for one list, joined where both are there. */
 final class RailsSection {
+    /** Sizes that no meter shows, in any unit. */
+    private static final double LEAST = 1e-15;
+
+    private static final double MOST = 1e12;
+
     private RailsSection() {}
 
     static List<Rail> read(Section sheet, List<String> states) {
@@ -40,7 +45,7 @@ final class RailsSection {
                 .orElse("");
         Optional<WrittenQuantity> expected = section.field("expected").flatMap(RailsSection::expected);
         OptionalDouble tolerance = section.field("tolerance")
-                .map(f -> f.ratio(AllowedRange.above(0, Unit.PERCENT)))
+                .map(f -> f.ratio(AllowedRange.above(0, Unit.PERCENT).to(100)))
                 .orElse(OptionalDouble.empty());
         List<WrittenQuantity> inOneUnit = new ArrayList<>(expected.stream().toList());
         Map<String, RailReading> readings = new LinkedHashMap<>();
@@ -75,7 +80,15 @@ final class RailsSection {
 
     private static Optional<WrittenQuantity> quantity(Field field) {
         try {
-            return Optional.of(QuantityParser.inAnyUnit(field.text()));
+            WrittenQuantity written = QuantityParser.inAnyUnit(field.text());
+            double size = Math.abs(written.quantity().value());
+            if (size == 0 || (size >= LEAST && size <= MOST)) {
+                return Optional.of(written);
+            }
+            field.fault(
+                    field.quoted() + " is out of range",
+                    "Write what the meter showed, with its unit, for example 16.1 V");
+            return Optional.empty();
         } catch (QuantityFormatException e) {
             field.fault(e.what(), e.remedy());
             return Optional.empty();

@@ -5,12 +5,11 @@ import clipwitness.fault.Nearest;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
+import clipwitness.quantity.ColumnUnits;
 import clipwitness.quantity.Unit;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Turns a row of the captures table into a capture. */
@@ -20,22 +19,17 @@ final class RowReader {
 
     private static final List<String> COUPLINGS = List.of("dc", "ac");
 
-    /** Kinds that have a stimulus. */
-    private static final Set<CaptureKind> STIMULATED = EnumSet.of(CaptureKind.WAVEFORM, CaptureKind.RESPONSE);
-
     private static final AllowedRange GAIN =
             AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
-    private static final AllowedRange FREQUENCY =
-            AllowedRange.above(0, Unit.HERTZ).orBare();
-    private static final AllowedRange LEVEL = AllowedRange.above(0, Unit.VOLT).orBare();
-    private static final AllowedRange INTERVAL =
-            AllowedRange.above(0, Unit.SECOND).orBare();
-    private static final AllowedRange PROBE = AllowedRange.above(0, Unit.ONE).orBare();
+    private static final AllowedRange FREQUENCY = AllowedRange.FREQUENCY.orBare();
+    private static final AllowedRange LEVEL = AllowedRange.LEVEL.orBare();
+    private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
+    private static final AllowedRange PROBE = AllowedRange.PROBE.orBare();
 
-    private final SheetTerms terms;
+    private final SheetReader.Terms terms;
     private final JobFiles files;
 
-    RowReader(SheetTerms terms, JobFiles files) {
+    RowReader(SheetReader.Terms terms, JobFiles files) {
         this.terms = terms;
         this.files = files;
     }
@@ -58,7 +52,7 @@ final class RowReader {
     private CaptureRow capture(
             TableRow row, String file, Optional<String> state, CaptureKind kind, Optional<String> device) {
         RowChannels channels = RowChannels.of(row, files);
-        Optional<Unit> unit = row.field(TableColumn.UNIT).flatMap(RowReader::unit);
+        Optional<ColumnUnits> unit = row.field(TableColumn.UNIT).flatMap(RowReader::unit);
         return new CaptureRow(
                 row.line(),
                 file,
@@ -73,10 +67,7 @@ final class RowReader {
                 number(row, TableColumn.OUTPUT_PROBE, PROBE).orElse(1),
                 number(row, TableColumn.INTERVAL, INTERVAL),
                 unit,
-                number(
-                        row,
-                        TableColumn.SCALE,
-                        AllowedRange.above(0, unit.orElse(Unit.VOLT)).orBare()),
+                scale(row, unit),
                 device,
                 number(row, TableColumn.TEMPERATURE, BenchSection.TEMPERATURE.orBare()),
                 row.field(TableColumn.DATE).flatMap(Field::date),
@@ -87,7 +78,6 @@ final class RowReader {
     }
 
     private Condition condition(TableRow row, CaptureKind kind) {
-        boolean stimulated = STIMULATED.contains(kind);
         OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
         OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
         OptionalDouble level = row.field(TableColumn.LEVEL)
@@ -95,11 +85,29 @@ final class RowReader {
                 .orElse(OptionalDouble.empty());
         return new Condition(
                 gain,
-                stimulated ? or(frequency, terms.stimulus().frequency()) : OptionalDouble.empty(),
-                stimulated ? or(level, terms.stimulus().level()) : OptionalDouble.empty(),
+                frequency(kind, frequency),
+                level(kind, frequency, level),
                 row.field(TableColumn.SETTING)
                         .map(this::setting)
                         .orElse(terms.settings().stream().findFirst()));
+    }
+
+    /** A wave has the job's frequency unless the row states another; a response without a frequency is a sweep or noise. */
+    private OptionalDouble frequency(CaptureKind kind, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().frequency());
+            case RESPONSE -> stated;
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** Waves and steady sines have the job's level unless the row states another. */
+    private OptionalDouble level(CaptureKind kind, OptionalDouble frequency, OptionalDouble stated) {
+        return switch (kind) {
+            case WAVEFORM -> or(stated, terms.stimulus().level());
+            case RESPONSE -> frequency.isPresent() ? or(stated, terms.stimulus().level()) : stated;
+            default -> OptionalDouble.empty();
+        };
     }
 
     private Optional<String> state(TableRow row) {
@@ -129,16 +137,27 @@ final class RowReader {
         return field.choice(COUPLINGS, c -> c, "coupling");
     }
 
-    private static Optional<Unit> unit(Field field) {
-        for (Unit unit : List.of(Unit.VOLT, Unit.AMPERE)) {
-            if (unit.symbol().equals(field.text())) {
-                return Optional.of(unit);
-            }
+    private static Optional<ColumnUnits> unit(Field field) {
+        Optional<ColumnUnits> units = ColumnUnits.parse(field.text());
+        if (units.isEmpty()) {
+            field.fault(
+                    field.quoted() + " is not the unit of an export",
+                    "Write V or A, with a prefix where there is one, or a unit for each column: mV mA");
         }
-        field.fault(
-                field.quoted() + " is not the unit of an export",
-                "Write V or A; for an export in mV write V, and 0.001 in the column scale");
-        return Optional.empty();
+        return units;
+    }
+
+    private static OptionalDouble scale(TableRow row, Optional<ColumnUnits> unit) {
+        boolean meant = unit.map(ColumnUnits::takesScale).orElse(true);
+        if (!meant) {
+            row.field(TableColumn.SCALE)
+                    .ifPresent(f -> f.fault(
+                            "a scale goes with one unit without a prefix",
+                            "Write V or A in the column unit, and the volts or amperes of a count here"));
+            return OptionalDouble.empty();
+        }
+        Unit one = unit.map(u -> u.first().unit()).orElse(Unit.VOLT);
+        return number(row, TableColumn.SCALE, AllowedRange.scale(one).orBare());
     }
 
     private static OptionalDouble number(TableRow row, TableColumn column, AllowedRange range) {

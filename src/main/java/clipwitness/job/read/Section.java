@@ -74,6 +74,11 @@ final class Section {
         return field(key).map(Field::text).orElse("");
     }
 
+    /** The text of a key with its lines, empty where there is none. */
+    String lines(String key) {
+        return node(key).flatMap(SheetNode::lines).map(Field::text).orElse("");
+    }
+
     /** The mapping of a key; without one the reader meets an empty mapping. */
     <T> T section(String key, Function<Section, T> reader) {
         return read(node(key).orElseGet(() -> nothing(key)), reader);

@@ -1,9 +1,11 @@
 package clipwitness.job.read;
 
+import clipwitness.capture.LabelText;
 import clipwitness.fault.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A node of the job sheet with the place that messages name.
@@ -40,10 +42,24 @@ record SheetNode(YamlNode node, Origin origin, Faults faults) {
         return node instanceof YamlNode.Text;
     }
 
-    /** The node as a text; a fault and nothing where it is something else. */
+    /** The node as a text on one line; a fault and nothing where it is something else. */
     Optional<Field> text() {
+        return text(LabelText::line);
+    }
+
+    /** The node as a text whose lines stay; a fault and nothing where it is something else. */
+    Optional<Field> lines() {
+        return text(LabelText::lines);
+    }
+
+    /** The node as the path of a file, as written; a fault and nothing where it is something else. */
+    Optional<Field> path() {
+        return text(String::strip);
+    }
+
+    private Optional<Field> text(UnaryOperator<String> tidied) {
         if (node instanceof YamlNode.Text text && !text.isNull()) {
-            return Optional.of(new Field(origin, text.text().strip(), faults));
+            return Optional.of(new Field(origin, tidied.apply(text.text()), faults));
         }
         fault("a single text or number belongs here", "Write it behind the colon");
         return Optional.empty();

@@ -4,6 +4,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.Bench;
 import clipwitness.job.Clipper;
+import clipwitness.job.Instrument;
 import clipwitness.job.Job;
 import clipwitness.job.JobSheet;
 import clipwitness.job.Limits;
@@ -13,7 +14,6 @@ import clipwitness.job.ReportInfo;
 import clipwitness.job.Shop;
 import clipwitness.job.Stimulus;
 import clipwitness.job.UnitUnderTest;
-import clipwitness.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,17 @@ final class SheetReader {
      * @param sheet the sheet, or nothing where it has no usable report number and date; fit for use if there are no faults
      * @param terms what the captures table may refer to
      */
-    record Outcome(Optional<JobSheet> sheet, SheetTerms terms) {}
+    record Outcome(Optional<JobSheet> sheet, Terms terms) {}
+
+    /**
+     * What the captures table may refer to.
+     *
+     * @param states      names of the states; empty where the sheet has none that can be read
+     * @param settings    names of the settings, the first being the default
+     * @param stimulus    stimulus of every capture that names no other
+     * @param instruments instruments of the bench
+     */
+    record Terms(List<String> states, List<String> settings, Stimulus stimulus, List<Instrument> instruments) {}
 
     /**
      * Reads the text of a sheet.
@@ -54,7 +64,7 @@ final class SheetReader {
         Shop shop = root.section("shop", this::shop);
         String customer = root.text("customer");
         UnitUnderTest unit = root.section("unit", SheetReader::unit);
-        String work = root.text("work");
+        String work = root.lines("work");
         Bench bench = root.section("bench", BenchSection::read);
         Stimulus stimulus = root.section("stimulus", SheetReader::stimulus);
         Map<String, String> settings = root.section("settings", SheetReader::settings);
@@ -80,14 +90,14 @@ final class SheetReader {
                         rails,
                         clipper,
                         photos)),
-                new SheetTerms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments()));
+                new Terms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments()));
     }
 
     private Shop shop(Section section) {
         return new Shop(
                 section.text("name"),
                 section.text("contact"),
-                section.field("logo").flatMap(files::picture),
+                section.node("logo").flatMap(SheetNode::path).flatMap(files::picture),
                 section.text("technician"));
     }
 
@@ -100,10 +110,10 @@ final class SheetReader {
         String shape = section.field("shape").map(Field::text).orElse(Stimulus.SINE);
         String folded = shape.equalsIgnoreCase(Stimulus.SINE) ? Stimulus.SINE : shape;
         OptionalDouble frequency = section.field("frequency")
-                .map(f -> f.number(AllowedRange.above(0, Unit.HERTZ)))
+                .map(f -> f.number(AllowedRange.FREQUENCY))
                 .orElse(OptionalDouble.empty());
         OptionalDouble level = section.field("level")
-                .map(f -> PeakLevel.of(f, AllowedRange.above(0, Unit.VOLT), folded))
+                .map(f -> PeakLevel.of(f, AllowedRange.LEVEL, folded))
                 .orElse(OptionalDouble.empty());
         return new Stimulus(folded, frequency, level);
     }

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.capture.LabelText;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
@@ -17,7 +18,7 @@ final class TableReader {
     private final RowReader rows;
     private final Faults faults;
 
-    TableReader(SheetTerms terms, JobFiles files, Faults faults) {
+    TableReader(SheetReader.Terms terms, JobFiles files, Faults faults) {
         this.rows = new RowReader(terms, files);
         this.faults = faults;
     }
@@ -83,8 +84,10 @@ final class TableReader {
     private TableRow row(TableText.Line line, TableText.Line header, Map<Integer, TableColumn> columns) {
         Map<TableColumn, String> cells = new EnumMap<>(TableColumn.class);
         for (int i = 0; i < line.cells().size(); i++) {
-            String cell = line.cell(i);
+            boolean note = columns.get(i) == TableColumn.NOTE;
+            String cell = note ? LabelText.lines(line.cell(i)) : LabelText.line(line.cell(i));
             if (!cell.isEmpty() && columns.containsKey(i)) {
+                refuseUnseen(line, columns.get(i), line.cell(i));
                 cells.put(columns.get(i), cell);
             } else if (!cell.isEmpty() && header.cell(i).isEmpty()) {
                 faults.add(
@@ -94,5 +97,16 @@ final class TableReader {
             }
         }
         return new TableRow(line.number(), Set.copyOf(columns.values()), cells, faults);
+    }
+
+    /** Labels are tidied; a file could not be found under a tidied name. */
+    private void refuseUnseen(TableText.Line line, TableColumn column, String cell) {
+        boolean names = column == TableColumn.FILE || column == TableColumn.INPUT_FILE;
+        if (names && !LabelText.isOneLine(cell)) {
+            faults.add(
+                    line.origin(column.code()),
+                    NameWords.quoted(cell) + " holds a tab, a line end or another character that cannot be seen",
+                    "Rename the file, and write its new name here");
+        }
     }
 }

@@ -30,37 +30,71 @@ final class TextFile {
     }
 
     /**
-     * The text of a file.
+     * Reads a file.
      *
-     * @param folder  job folder
-     * @param name    name of the file in it
-     * @param absent  what to do when the file is not there, a sentence
-     * @param instead charset to try where the bytes are not UTF-8, or nothing to refuse them
-     * @throws InputException if there is no such file, it cannot be read, or is too large to be meant
+     * @param folder job folder
+     * @param name   name of the file in it
+     * @param absent what to do when the file is not there, a sentence
+     * @throws InputException if there is no such file in the folder, it cannot be read, or is too large to be meant
      */
-    static String read(Path folder, String name, String absent, Optional<Charset> instead) throws InputException {
+    static TextFile read(Path folder, String name, String absent) throws InputException {
         Path path = folder.resolve(name);
         try {
-            if (!Files.isRegularFile(path)) {
-                String remedy = JobFiles.siblingMeant(path)
-                        .map(meant -> "Is " + NameWords.quoted(meant) + " meant? Then rename it")
-                        .orElse(absent);
-                throw new InputException(Origin.of(name), "there is no such file in the job folder " + folder, remedy);
+            refuseAbsent(folder, path, name, absent);
+            if (!path.toRealPath().startsWith(folder.toRealPath())) {
+                throw new InputException(
+                        Origin.of(name),
+                        "the file leads outside the job folder " + folder + " through a link",
+                        "Copy it into the job folder");
             }
-            return new TextFile(path, name).text(instead);
+            TextFile file = new TextFile(path, name);
+            file.refuseLarge();
+            return file;
         } catch (IOException e) {
             throw new InputException(
                     Origin.of(name), "the file could not be read", "Check whether this user may read " + path);
         }
     }
 
-    private String text(Optional<Charset> instead) throws InputException, IOException {
+    private static void refuseAbsent(Path folder, Path path, String name, String absent)
+            throws InputException, IOException {
+        if (Files.isRegularFile(path)) {
+            return;
+        }
+        if (Files.isSymbolicLink(path) && !Files.exists(path)) {
+            throw new InputException(Origin.of(name), "is a link that leads nowhere", "Copy the file into " + folder);
+        }
+        if (Files.exists(path)) {
+            throw new InputException(
+                    Origin.of(name), "is no ordinary file in the job folder " + folder, "Write it as a text file");
+        }
+        String remedy = JobFiles.siblingMeant(path)
+                .map(meant -> "Is " + NameWords.quoted(meant) + " meant? Then rename it")
+                .orElse(absent);
+        throw new InputException(Origin.of(name), "there is no such file in the job folder " + folder, remedy);
+    }
+
+    private void refuseLarge() throws InputException, IOException {
         if (bytes.length > LARGEST) {
             throw new InputException(
                     Origin.of(name),
                     "the file has " + Files.size(path) + " bytes, and at most " + LARGEST + " are read",
                     "Check whether this is the right file");
         }
+    }
+
+    /** The bytes that were read; not to be changed. */
+    byte[] bytes() {
+        return bytes;
+    }
+
+    /**
+     * The text.
+     *
+     * @param instead charset to try where the bytes are not UTF-8, or nothing to refuse them
+     * @throws InputException if a character cannot be read
+     */
+    String text(Optional<Charset> instead) throws InputException {
         try {
             String text = decoded(unicode());
             return text.startsWith(String.valueOf(MARK)) ? text.substring(1) : text;

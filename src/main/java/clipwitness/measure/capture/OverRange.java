@@ -7,17 +7,23 @@ import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Whether a record reached the end of the converter: a run of at least five samples on its extreme code, repeated in most periods,
  * where that code is the end of a range that is known from the vertical scale or inferred from the span of codes; or on one side only,
- * at a whole number of divisions or at the last code of a converter centred on zero, where noise of 0.3 code or more elsewhere vanishes.
+ * at a whole number of divisions or at the last code of a converter centred on zero, where noise of 0.3 code or more elsewhere vanishes. Where the file
+ * itself states full scale, as a sound file does, that alone decides.
  */
 final class OverRange {
     private static final int SHORTEST_RUN = 5;
     private static final double DITHERED = 0.3;
     private static final double MOST_OF_THE_SPAN = 0.94;
     private static final int NEAR_THE_END = 4;
+
+    /** An analogue input stage limits a little before its converter ends: within 0.1 dB of full scale. */
+    private static final double END_OF_SCALE = 0.9886;
+
     private static final int FEWEST_BITS = 8;
     private static final int MOST_BITS = 16;
 
@@ -56,6 +62,12 @@ final class OverRange {
             return Optional.empty();
         }
         Word side = sign > 0 ? Word.UPPER_HALF : Word.LOWER_HALF;
+        OptionalDouble end = scale.map(VerticalScale::fullScale).orElse(OptionalDouble.empty());
+        if (end.isPresent()) {
+            return Math.abs(extreme) >= END_OF_SCALE * end.getAsDouble()
+                    ? Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE))
+                    : Optional.empty();
+        }
         if (spanFillsConverter() || isScreenEnd(extreme)) {
             return Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE));
         }

@@ -49,7 +49,7 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
                 Math.max(largestNoise, other.largestNoise));
     }
 
-    NoisyPower times(double factor) {
+    public NoisyPower times(double factor) {
         return new NoisyPower(
                 power * factor, variance * factor * factor, noiseSquares * factor * factor, largestNoise * factor);
     }

@@ -13,15 +13,21 @@ import java.nio.file.Path;
 public final class DiskBytes implements Closeable {
     private final FileChannel channel;
     private final long size;
+    private final Seen seen;
 
-    private DiskBytes(FileChannel channel) throws IOException {
+    private DiskBytes(FileChannel channel, Seen seen) throws IOException {
         this.channel = channel;
         this.size = channel.size();
+        this.seen = seen;
     }
 
-    /** Opens a file. */
-    static DiskBytes of(Path path) throws IOException {
-        return new DiskBytes(FileChannel.open(path));
+    /**
+     * Opens a file.
+     *
+     * @param seen told what is read
+     */
+    static DiskBytes of(Path path, Seen seen) throws IOException {
+        return new DiskBytes(FileChannel.open(path), seen);
     }
 
     /** How many there were when the file was opened. */
@@ -46,6 +52,7 @@ public final class DiskBytes implements Closeable {
             } catch (IOException | InternalError e) { // not every disk can be mapped, and a file may be cut meanwhile
                 readPlainly(from, ByteBuffer.wrap(into, at, length));
             }
+            seen.stretch(from, into, at, length);
         }
         return length;
     }

@@ -4,12 +4,16 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** Recognises files that are no text exports at all, whatever their name says. */
 public final class ForeignFormat {
     private static final String EXPORT_AS_TEXT = "Export the capture as CSV or text";
+    private static final String SAVE_AS_WAV = "Save it as WAV with PCM of 16, 24 or 32 bit";
+    private static final List<String> SOUNDS =
+            List.of("fLaC", "OggS", "ID3", "FORM", "caff", "RF64", "\u00ff\u00fb", "\u00ff\u00f1");
     private static final int LOOKED_AT = 1 << 14;
     private static final Map<String, String> SIGNATURES = new LinkedHashMap<>();
 
@@ -24,7 +28,7 @@ public final class ForeignFormat {
         SIGNATURES.put("\u00ff\u00d8\u00ff", "this is a picture, not text");
         SIGNATURES.put("GIF8", "this is a picture, not text");
         SIGNATURES.put("BM", "this is a picture or another binary file, not text");
-        SIGNATURES.put("RIFF", "this is a sound or video file, not text");
+        SIGNATURES.put("RIFF", "this is a video or another binary file, not text");
     }
 
     private ForeignFormat() {}
@@ -35,6 +39,10 @@ public final class ForeignFormat {
         String latin = new String(head, 0, Math.min(head.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
         if (latin.isBlank()) {
             throw new InputException(Origin.of(file.name()), "the file is empty", "Export the capture again");
+        }
+        if (SOUNDS.stream().anyMatch(latin::startsWith) && isBinary(latin)) {
+            throw new InputException(
+                    Origin.of(file.name()), "this is a sound file, but none of the kind that can be read", SAVE_AS_WAV);
         }
         for (Map.Entry<String, String> signature : SIGNATURES.entrySet()) {
             if (latin.startsWith(signature.getKey()) && isBinary(latin)) {

@@ -1,6 +1,7 @@
 package clipwitness.reading.file;
 
 import clipwitness.fault.InputException;
+import clipwitness.fault.Meanwhile;
 import clipwitness.fault.Origin;
 import java.io.BufferedInputStream;
 import java.io.IOException;
@@ -11,7 +12,10 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /** An export on disk, with its encoding known and its first part at hand. */
 public final class SourceFile {
@@ -26,10 +30,22 @@ public final class SourceFile {
     private final byte[] head;
     private final boolean whole;
     private final byte[] end;
+    private final FileState state;
+    private final Seen seen;
 
-    private SourceFile(Path path, String name, Encoding encoding, byte[] head, boolean whole, byte[] end) {
+    private SourceFile(
+            Path path,
+            String name,
+            FileState state,
+            Seen seen,
+            Encoding encoding,
+            byte[] head,
+            boolean whole,
+            byte[] end) {
         this.path = path;
         this.name = name;
+        this.state = state;
+        this.seen = seen;
         this.encoding = encoding;
         this.head = head;
         this.whole = whole;
@@ -38,24 +54,61 @@ public final class SourceFile {
 
     /** Opens an export and looks at its first part. */
     public static SourceFile open(Path path, String name) throws InputException {
-        if (Files.isDirectory(path)) {
-            throw new InputException(
-                    Origin.of(name), "this is a folder, not a file", "Name the exports in it one by one");
-        }
+        return open(path, name, Seen.NOTHING);
+    }
+
+    /** Opens an export that {@link #digest} is to be asked of. */
+    public static SourceFile openForDigest(Path path, String name) throws InputException {
+        return open(path, name, new Seen());
+    }
+
+    private static SourceFile open(Path path, String name, Seen seen) throws InputException {
+        NoFile.refuse(path, name);
         try {
+            FileState state = FileState.of(path);
             byte[] first;
-            try (InputStream in = Files.newInputStream(path)) {
+            try (InputStream in = new SeenStream(Files.newInputStream(path), state.size(), seen)) {
                 first = in.readNBytes(HEAD_BYTES);
             }
             Encoding encoding = Encoding.of(first);
-            try (InputStream in = decoded(path, encoding)) {
+            try (InputStream in = decoded(path, encoding, state.size(), seen)) {
                 byte[] head = in.readNBytes(HEAD_BYTES);
                 boolean whole = in.read() < 0;
-                byte[] end = whole || encoding.wide() ? new byte[0] : lastBytes(path);
-                return new SourceFile(path, name, encoding, head, whole, end);
+                byte[] end = whole || encoding.wide() ? new byte[0] : lastBytes(path, seen);
+                return new SourceFile(path, name, state, seen, encoding, head, whole, end);
             }
         } catch (IOException e) {
             throw unreadable(name, e);
+        }
+    }
+
+    /** What to say where the file is no longer as it was when it was opened; empty where it is. */
+    public Optional<InputException> changed() {
+        try {
+            return FileState.of(path).equals(state) ? Optional.empty() : Optional.of(changedMeanwhile(name));
+        } catch (IOException e) {
+            return Optional.of(new InputException(List.of(Meanwhile.lost(name))));
+        }
+    }
+
+    /** What to say of a file that was changed while it was read. */
+    public static InputException changedMeanwhile(String name) {
+        return new InputException(List.of(Meanwhile.changed(name)));
+    }
+
+    /**
+     * Digests the bytes that were read.
+     *
+     * @param digest takes all bytes of the file
+     * @throws InputException if they are no longer those that were read
+     */
+    public void digest(MessageDigest digest) throws InputException {
+        try {
+            if (!SameBytes.digest(path, state.size(), seen, digest)) {
+                throw changedMeanwhile(name);
+            }
+        } catch (IOException e) {
+            throw new InputException(List.of(Meanwhile.lost(name)));
         }
     }
 
@@ -86,12 +139,12 @@ public final class SourceFile {
 
     /** The file from its first character on, with UTF-16 recoded as UTF-8. */
     public InputStream stream() throws IOException {
-        return decoded(path, encoding);
+        return decoded(path, encoding, state.size(), seen);
     }
 
     /** The file as it lies on the disk, byte-order mark included. */
     public DiskBytes bytes() throws IOException {
-        return DiskBytes.of(path);
+        return DiskBytes.of(path, seen);
     }
 
     /** Character set of the head and the stream. */
@@ -123,19 +176,19 @@ public final class SourceFile {
         if (cause instanceof AccessDeniedException) {
             return new InputException(where, "the file may not be read", "Check its permissions");
         }
-        return new InputException(
-                where, "the file could not be read: " + cause.getMessage(), "Copy it again and retry");
+        String said = cause.getMessage() == null ? "" : ": " + cause.getMessage();
+        return new InputException(where, "the file could not be read" + said, "Copy it again and retry");
     }
 
-    private static byte[] lastBytes(Path path) throws IOException {
-        try (DiskBytes disk = DiskBytes.of(path)) {
+    private static byte[] lastBytes(Path path, Seen seen) throws IOException {
+        try (DiskBytes disk = DiskBytes.of(path, seen)) {
             byte[] bytes = new byte[(int) Math.min(END_BYTES, disk.size())];
             return Arrays.copyOf(bytes, disk.read(disk.size() - bytes.length, bytes, 0, bytes.length));
         }
     }
 
-    private static InputStream decoded(Path path, Encoding encoding) throws IOException {
-        InputStream in = new BufferedInputStream(Files.newInputStream(path), 1 << 16);
+    private static InputStream decoded(Path path, Encoding encoding, long size, Seen seen) throws IOException {
+        InputStream in = new BufferedInputStream(new SeenStream(Files.newInputStream(path), size, seen), 1 << 16);
         in.skipNBytes(encoding.mark());
         return encoding.wide() ? new Utf16AsUtf8(in, encoding.charset()) : in;
     }

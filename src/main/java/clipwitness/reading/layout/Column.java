@@ -1,6 +1,8 @@
 package clipwitness.reading.layout;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
+import java.util.Locale;
 
 /**
  * A column of numbers.
@@ -14,6 +16,8 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
     /** What a column is read as. */
     public enum Use {
         TIME,
+        /** Fraction of the second that a column of times of day leaves off. */
+        FRACTION,
         INDEX,
         VALUE,
         LEFT_OUT
@@ -29,9 +33,46 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
         return use == Use.VALUE && heading.unit().map(u -> u.unit() == unit).orElse(heading.role() == role);
     }
 
+    /** By its unit or its name it holds frequencies. */
+    public boolean isFrequency() {
+        return heading.unit().map(u -> u.unit() == Unit.HERTZ).orElse(heading.role() == ColumnRole.FREQUENCY);
+    }
+
+    /** Whether it numbers the segments that the rows belong to. */
+    public boolean isSegment() {
+        return heading.role() == ColumnRole.SEGMENT && whole;
+    }
+
+    /** Whether its heading says that it holds times. */
+    public boolean saysTime() {
+        return heading.role() == ColumnRole.TIME
+                || heading.unit().filter(u -> u.unit() == Unit.SECOND).isPresent();
+    }
+
+    /** Whether two columns are called alike but for a number: {@code t1} and {@code t2}. */
+    public boolean calledAs(Column other) {
+        String stem = stem();
+        return !stem.isEmpty() && stem.equals(other.stem());
+    }
+
+    private String stem() {
+        return heading.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
+    }
+
     /** Neither name nor unit stands above it. */
     public boolean nameless() {
         return heading.name().isEmpty() && heading.unit().isEmpty();
+    }
+
+    /** Whether it may be time or an index without saying so: its name is of no quantity that it would then not be. */
+    boolean mayBeAxis() {
+        ColumnRole role = heading.role();
+        return role == ColumnRole.UNKNOWN || role == ColumnRole.TIME || role == ColumnRole.INDEX;
+    }
+
+    /** The same column in the unit that the user states. */
+    Column in(WrittenUnit stated) {
+        return new Column(place, heading.as(stated), whole, use);
     }
 
     public Column as(Use other) {

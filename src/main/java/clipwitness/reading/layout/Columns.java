@@ -1,6 +1,7 @@
 package clipwitness.reading.layout;
 
 import clipwitness.quantity.Unit;
+import clipwitness.reading.number.WrittenUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,6 +50,13 @@ public record Columns(List<Column> all) {
                 && all.stream().anyMatch(c -> c.speaksOf(Unit.AMPERE, ColumnRole.CURRENT));
     }
 
+    /** Whether a name, and not its unit alone, says that a column is a voltage or a current. */
+    public boolean namesCurve() {
+        return values().stream()
+                .map(c -> c.heading().role())
+                .anyMatch(r -> r == ColumnRole.VOLTAGE || r == ColumnRole.CURRENT);
+    }
+
     /** None of the columns has a name or a unit. */
     public boolean nameless() {
         return all.stream().allMatch(Column::nameless);
@@ -59,14 +67,29 @@ public record Columns(List<Column> all) {
         return first(Column.Use.TIME).isEmpty()
                 && first(Column.Use.INDEX).isEmpty()
                 && all.size() > 1
-                && !looksLikeCurve()
-                && all.get(0).heading().unit().isEmpty();
+                && (!looksLikeCurve()
+                        || ColumnRole.isAbscissa(all.get(0).heading().name()))
+                && all.get(0).heading().unit().isEmpty()
+                && all.get(0).mayBeAxis();
+    }
+
+    /** The same over channels in the units that the user states, one a channel, in order. */
+    public Columns inUnits(List<WrittenUnit> stated) {
+        List<Column> channels = values();
+        return new Columns(all.stream()
+                .map(c -> channels.contains(c) ? c.in(stated.get(channels.indexOf(c))) : c)
+                .toList());
     }
 
     /** The same with one column read otherwise. */
     public Columns with(Column column, Column.Use use) {
         return new Columns(
                 all.stream().map(c -> c.equals(column) ? c.as(use) : c).toList());
+    }
+
+    /** The same with one column in the place of another. */
+    public Columns with(Column column, Column other) {
+        return new Columns(all.stream().map(c -> c.equals(column) ? other : c).toList());
     }
 
     private boolean states(Unit unit) {

@@ -88,12 +88,24 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         return (long) (1.01 * bytes / head * rows.size()) + 1;
     }
 
-    /** The cells of the first rows; a row may be shorter than others. */
+    /** The cells of the first rows, from the first one on in which all columns are filled; a row may be shorter than others. */
     public List<List<String>> firstRows() {
         return rows.stream()
+                .skip(firstFull())
                 .limit(ROWS_LOOKED_AT)
                 .map(r -> dialect().split(r.text()))
                 .toList();
+    }
+
+    private long firstFull() {
+        return IntStream.range(0, rows.size())
+                .filter(i -> {
+                    List<String> cells = dialect().split(rows.get(i).text());
+                    return columns.stream()
+                            .allMatch(c -> c < cells.size() && !cells.get(c).isEmpty());
+                })
+                .findFirst()
+                .orElse(0);
     }
 
     /**

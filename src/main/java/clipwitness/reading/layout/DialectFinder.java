@@ -45,7 +45,8 @@ public final class DialectFinder {
     /** Styles without text first, unless they fit few lines only. */
     private static final Comparator<RowStyle> BETTER = Comparator.comparing(RowStyle::plain)
             .thenComparing(RowStyle::rows)
-            .thenComparing(s -> Math.min(s.numbers(), 2));
+            .thenComparing(s -> Math.min(s.numbers(), 2))
+            .thenComparing(s -> s.pure() ? Integer.MAX_VALUE : s.numbers());
 
     private DialectFinder() {}
 
@@ -99,7 +100,8 @@ public final class DialectFinder {
         if (annotated == null || plain == null) {
             return annotated != null;
         }
-        boolean asMany = annotated.rows() >= plain.rows() && annotated.pure();
+        boolean beside = !plain.pure() && annotated.numbers() > plain.numbers(); // text besides, a date for instance
+        boolean asMany = annotated.rows() >= plain.rows() && (annotated.pure() || beside);
         boolean more = annotated.numbers() > plain.numbers()
                 || (annotated.numbers() == plain.numbers() && annotated.rows() > plain.rows());
         return asMany && (!plain.pure() || more);
@@ -145,7 +147,8 @@ public final class DialectFinder {
                 .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))
                 .filter(s -> s.pure() || (s.rows() >= LEAST_ROWS_WITH_TEXT && s.numbers() > 1))
                 .max(BETTER.thenComparing(RowStyle::signature))
-                .map(s -> withSparseColumns(s, counts));
+                .map(s -> withSparseColumns(s, counts))
+                .map(s -> LaterColumns.added(s, lines));
     }
 
     /** A column that many rows leave empty, in a channel that ends earlier for instance, is a column all the same. */

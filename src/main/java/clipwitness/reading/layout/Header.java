@@ -23,11 +23,22 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         facts = List.copyOf(facts);
     }
 
+    /** The same over values in the units that the user states, one a column, in order. */
+    public Header inUnits(List<WrittenUnit> stated) {
+        return new Header(
+                IntStream.range(0, headings.size())
+                        .mapToObj(i -> headings.get(i).as(stated.get(i)))
+                        .toList(),
+                facts);
+    }
+
     /** Finds the rows of names and units among the lines in front of the samples, in either order. */
     public static Header find(DataBlock block, Notes notes) {
         List<HeaderRow> rows = new ArrayList<>();
         for (int i = block.before().size() - 1; i >= 0 && rows.size() < 4; i--) {
-            rows.add(HeaderRow.of(block.before().get(i), block));
+            if (!LinesBetween.isJunk(block.before().get(i))) {
+                rows.add(HeaderRow.of(block.before().get(i), block));
+            }
         }
         Optional<Header> joined = rows.isEmpty() ? Optional.empty() : JoinedHeader.take(rows.get(0), block, notes);
         if (joined.isPresent()) {
@@ -37,11 +48,17 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         Optional<HeaderRow> names = namesRow(rows, units, block);
         names.ifPresent(n -> notes.evidence(LayoutRemark.NAMES_ON, Argument.count(n.line())));
         units.ifPresent(u -> notes.evidence(LayoutRemark.UNITS_ON, Argument.count(u.line())));
-        return new Header(headings(block, names, units), factsBeyond(block, names, units));
+        names.ifPresent(n ->
+                LinesBetween.note(block, n.line(), units.map(HeaderRow::line).orElse(0), notes));
+        return new Header(headings(block, names, units, notes), factsBeyond(block, names, units));
     }
 
     private static Optional<HeaderRow> unitsRow(List<HeaderRow> rows) {
-        return rows.stream().limit(2).filter(HeaderRow::isUnits).findFirst();
+        List<HeaderRow> two = rows.stream().limit(2).toList();
+        return two.stream()
+                .filter(HeaderRow::isUnits)
+                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o != r && o.namesAll()))
+                .findFirst();
     }
 
     private static Optional<HeaderRow> namesRow(List<HeaderRow> rows, Optional<HeaderRow> units, DataBlock block) {
@@ -51,11 +68,12 @@ public record Header(List<Heading> headings, List<Statement> facts) {
             boolean besideUnits =
                     units.isPresent() && i < 2 && row.filled() >= row.over().size();
             boolean closest = i == 0 && (row.over().size() > 2 || alone(row, rows) || row.isOneName());
-            boolean speaks = row.speaksOfColumns() && fits(row) && !row.statesUnit();
-            if (!isUnits && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
+            boolean speaks = row.speaksOfColumns() && fits(row);
+            boolean states = row.statesUnit();
+            if (!isUnits && !states && row.isNames(block.dialect()) && (besideUnits || closest || speaks)) {
                 return Optional.of(row);
             }
-            if (!isUnits && row.filled() > 1) {
+            if (!isUnits && !states && row.filled() > 1) {
                 break; // statements end the header
             }
         }
@@ -71,31 +89,38 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         return row.filled() >= Math.min(2, row.over().size()) && (row.over().size() > 1 || row.filled() == 1);
     }
 
-    private static List<Heading> headings(DataBlock block, Optional<HeaderRow> names, Optional<HeaderRow> units) {
+    private static List<Heading> headings(
+            DataBlock block, Optional<HeaderRow> names, Optional<HeaderRow> units, Notes notes) {
         boolean letters = names.filter(n -> n.over().stream().anyMatch(c -> c.equalsIgnoreCase("i")))
                 .isPresent();
+        List<Optional<WrittenUnit>> stated = StatedUnits.of(block, notes);
         List<Heading> headings = new ArrayList<>();
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
-            Optional<WrittenUnit> unit =
-                    units.flatMap(u -> WrittenUnit.parse(u.over().get(column))).or(() -> unitBeside(block, column));
-            Heading heading =
-                    names.map(n -> heading(n.over().get(column), letters)).orElse(NOTHING);
+            Optional<WrittenUnit> unit = units.flatMap(u -> unitIn(u, column)).or(() -> unitBeside(block, column));
+            Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
+                    .orElse(NOTHING);
             headings.add(block.unitWithin(block.columns().get(column))
                     .map(heading::inUnit)
-                    .orElseGet(() -> heading.orUnit(unit)));
+                    .orElseGet(() -> heading.orUnit(unit).orStated(stated.get(column))));
         }
         return headings;
     }
 
+    private static Optional<WrittenUnit> unitIn(HeaderRow units, int column) {
+        boolean other = units.isOtherUnit(units.over().get(column));
+        return other ? Optional.of(StatedUnits.OTHER) : Ampere.unitIn(units.over(), column);
+    }
+
     /** A cell of the row of names: a name with or without its unit, or the unit alone. */
-    private static Heading heading(String cell, boolean letters) {
-        Optional<WrittenUnit> alone = letters && cell.length() == 1 ? Optional.empty() : WrittenUnit.parse(cell);
+    private static Heading heading(String cell, List<String> row, boolean letters) {
+        boolean name = (letters && cell.length() == 1) || (Ampere.isDoubtful(cell) && !Ampere.isUnit(cell, row));
+        Optional<WrittenUnit> alone = name ? Optional.empty() : WrittenUnit.parse(cell);
         if (alone.isEmpty()) {
             return Heading.of(cell);
         }
-        String name = Character.isLetter(cell.charAt(0)) ? cell : "";
-        return new Heading(name, alone, ColumnRole.of(name));
+        String called = Character.isLetter(cell.charAt(0)) ? cell : "";
+        return new Heading(called, alone, ColumnRole.of(called));
     }
 
     /** The unit written beside each number, in a column of text. */
@@ -103,7 +128,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         int place = block.columns().get(column) + 1;
         String signature = block.style().signature();
         boolean text = place < signature.length() && signature.charAt(place) == Signature.TEXT;
-        List<String> first = block.dialect().split(block.rows().get(0).text());
+        List<String> first = block.firstRows().get(0);
         return text && place < first.size() ? WrittenUnit.parse(first.get(place)) : Optional.empty();
     }
 

@@ -1,11 +1,13 @@
 package clipwitness.reading.layout;
 
+import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Line;
 import clipwitness.reading.number.Delimiter;
 import clipwitness.reading.number.ValueText;
 import clipwitness.reading.number.WrittenUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -23,6 +25,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
             "(?i)(?:ch|c|chan|channel|kanal|canal|canale|voie|trace|probe|math|ref|in|out|input|output)?[ ._-]?(?:\\d+|[A-D])?");
     private static final Pattern ANNOUNCEMENT =
             Pattern.compile("(?i).*(?:data|daten|waveform|values|samples|record|begin|start|header|[:*]).*");
+    private static final Pattern OTHER_UNIT = Pattern.compile("[^\\s\\d]{1,6}");
     private static final List<String> COUNT_WORDS =
             List.of("count", "counts", "sequence", "sample", "samples", "points", "index", "-", "1");
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
@@ -36,7 +39,7 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     static HeaderRow of(Line line, DataBlock block) {
         List<Integer> columns = block.columns();
         int last = columns.get(columns.size() - 1);
-        String text = Comments.stripped(line.text(), block.dialect());
+        String text = Markup.stripped(Comments.stripped(line.text(), block.dialect()));
         for (List<String> cells : splits(text, block.dialect(), columns.size())) {
             if (cells.size() > last) {
                 return new HeaderRow(
@@ -57,15 +60,44 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
     /** Units over the columns and nothing else. */
     boolean isUnits() {
         return covers()
+                && !statesUnit()
                 && over.stream()
-                        .allMatch(c ->
-                                c.isEmpty() || isUnit(c) || COUNT_WORDS.contains(c.toLowerCase(java.util.Locale.ROOT)))
+                        .allMatch(c -> c.isEmpty()
+                                || isUnit(c)
+                                || COUNT_WORDS.contains(c.toLowerCase(java.util.Locale.ROOT))
+                                || isOtherUnit(c))
                 && over.stream().anyMatch(HeaderRow::isUnit);
+    }
+
+    /** Whether a cell may be a unit that is not known here: behind a unit of time and beside volts or amperes, and no name. */
+    boolean isOtherUnit(String cell) {
+        Optional<WrittenUnit> first = over.isEmpty() ? Optional.empty() : WrittenUnit.parse(over.get(0));
+        return first.filter(u -> u.unit() == Unit.SECOND).isPresent()
+                && over.stream().anyMatch(c -> !Ampere.isDoubtful(c) && isVoltsOrAmperes(c))
+                && OTHER_UNIT.matcher(cell).matches()
+                && !isUnit(cell)
+                && !CHANNEL.matcher(cell).matches()
+                && !COUNT_WORDS.contains(cell.toLowerCase(java.util.Locale.ROOT))
+                && ColumnRole.of(cell) == ColumnRole.UNKNOWN;
+    }
+
+    /** Of volts and amperes it names only amperes, by letters that may be a channel's name as well. */
+    boolean mayBeChannels() {
+        return over.stream().anyMatch(Ampere::isDoubtful)
+                && over.stream()
+                        .filter(c -> !Ampere.isDoubtful(c) || Ampere.isUnit(c, over))
+                        .noneMatch(HeaderRow::isVoltsOrAmperes);
+    }
+
+    private static boolean isVoltsOrAmperes(String cell) {
+        return WrittenUnit.parse(cell)
+                .filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE)
+                .isPresent();
     }
 
     /** Names over the columns: text, or bare channel numbers after the name of a time or an index. */
     boolean isNames(Dialect dialect) {
-        boolean axis = covers() && ColumnRole.of(Heading.of(over.get(0)).name()) != ColumnRole.UNKNOWN;
+        boolean axis = covers() && ColumnRole.of(Heading.of(over.get(0)).name()).isOfSamples();
         return covers()
                 && IntStream.range(0, over.size())
                         .allMatch(i -> over.get(i).isEmpty() || !isValue(over.get(i), dialect) || (axis && i > 0));
@@ -77,19 +109,31 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                 .anyMatch(c -> !c.isEmpty()
                         && (isUnit(c)
                                 || Heading.of(c).unit().isPresent()
-                                || ColumnRole.of(c) != ColumnRole.UNKNOWN
+                                || ColumnRole.of(c).isOfSamples()
+                                || ColumnRole.of(c) == ColumnRole.FREQUENCY
+                                || ColumnRole.isAbscissa(c)
                                 || CHANNEL.matcher(c).matches()));
     }
 
-    /** A statement of the preamble about a unit, which might pass for two names. */
+    /** A statement of the preamble about units, which might pass for names or for the units themselves. */
     boolean statesUnit() {
-        return over.size() <= 2 && Units.isKey(over.get(0));
+        return cells.stream()
+                .filter(c -> !c.isEmpty())
+                .findFirst()
+                .filter(Units::isKey)
+                .isPresent();
     }
 
     /** Number of cells that are neither empty nor a statement. */
     int filled() {
         return (int)
                 cells.stream().filter(c -> !c.isEmpty() && c.indexOf('=') < 0).count();
+    }
+
+    /** A name over each column. */
+    boolean namesAll() {
+        boolean one = over.size() == 1;
+        return covers() && !isUnits() && (one ? isOneName() : over.stream().noneMatch(String::isEmpty));
     }
 
     /** One name over the only column, and not a word that announces the samples. */

@@ -9,9 +9,13 @@ import java.util.List;
  * the damage is reported and not taken for a header.
  */
 final class RowFinder {
+    private static final int ROWS_OF_STEP = 10;
+    private static final double WIDEST_STEP = 2.5;
+
     private final List<Line> lines;
     private final RowStyle style;
     private final List<Integer> columns;
+    private int full;
 
     RowFinder(List<Line> lines, RowStyle style, List<Integer> columns) {
         this.lines = lines;
@@ -28,9 +32,10 @@ final class RowFinder {
                 first = i;
             }
         }
+        full = first;
         while (first > 0) {
             int before = first;
-            if (isRow(first - 1)) {
+            if (isRow(first - 1) || isBare(first - 1)) {
                 first--;
             } else if (first > 1 && damaged(first - 1) && exact(first - 2)) {
                 first -= 2;
@@ -40,6 +45,26 @@ final class RowFinder {
             }
         }
         return first;
+    }
+
+    /** Nothing but the number in the first column, which goes on as it does in the rows below: a row whose channels have no value yet. */
+    private boolean isBare(int line) {
+        List<String> cells = cells(line);
+        boolean alone = columns.size() > 1
+                && isNumber(cells, columns.get(0))
+                && columns.stream().skip(1).allMatch(place -> cell(cells, place).isEmpty());
+        double step = alone ? number(line + 1) - number(line) : Double.NaN;
+        int last = full;
+        double widest = 0;
+        while (last + 1 < lines.size() && last < full + ROWS_OF_STEP) {
+            widest = Math.max(widest, number(last + 1) - number(last));
+            last++;
+        }
+        return step >= 0 && step <= WIDEST_STEP * widest;
+    }
+
+    private double number(int line) {
+        return style.dialect().number(cell(cells(line), columns.get(0)));
     }
 
     private boolean exact(int line) {

@@ -9,7 +9,11 @@ import java.util.regex.Pattern;
 /** Units that the preamble states for the whole file. */
 public final class Units {
     private static final Pattern UNIT =
-            Pattern.compile(".*\\b(?:unit|units|einheit|einheiten|unité|unités|unità|unidad|unidades)\\b.*");
+            Pattern.compile(".*\\b(?:[xyhvt]?units?|einheit|einheiten|unité|unités|unità|unidad|unidades)\\b.*");
+
+    /** Words of a key whose unit is that of a setting, not of the samples. */
+    private static final Pattern NO_AXIS =
+            Pattern.compile(".*(?:sampl|rate|freq|clock|bandwidth|trig|filter|generator).*");
 
     private Units() {}
 
@@ -25,23 +29,90 @@ public final class Units {
     }
 
     /**
-     * Unit of a channel's values, or empty.
+     * Unit of a channel's values, or empty. A statement whose key names a channel holds for that one alone; several that name none are
+     * for the channels in order.
      *
-     * @param channel  number of the channel among the channels, from 0
-     * @param channels number of channels
+     * @param names   names of all channels
+     * @param channel number of the channel among them, from 0
      */
-    public static Optional<WrittenUnit> ofValues(Preamble preamble, int channel, int channels) {
-        for (Statement fact : preamble.facts()) {
-            List<WrittenUnit> units = fact.values().stream()
-                    .map(v -> WrittenUnit.parse(v.substring(v.lastIndexOf(':') + 1)))
-                    .flatMap(Optional::stream)
-                    .filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE)
-                    .toList();
-            if (isUnitFact(fact) && (units.size() == channels || units.size() == 1)) {
-                return Optional.of(units.get(units.size() == 1 ? 0 : channel));
-            }
+    public static Optional<WrittenUnit> ofValues(Preamble preamble, List<String> names, int channel) {
+        List<Statement> facts = preamble.facts().stream()
+                .filter(f -> isUnitFact(f)
+                        && f.values().stream().anyMatch(v -> vertical(v).isPresent()))
+                .toList();
+        Optional<Statement> own =
+                facts.stream().filter(f -> ChannelOfKey.of(f, names) == channel).findFirst();
+        if (own.isPresent()) {
+            return vertical(own.get().value());
         }
-        return Optional.empty();
+        List<Statement> common = facts.stream()
+                .filter(f -> ChannelOfKey.of(f, names) == ChannelOfKey.NONE)
+                .toList();
+        boolean single = common.stream().allMatch(f -> f.values().size() == 1);
+        boolean repeated = common.stream().map(Statement::words).distinct().count() == 1;
+        if (single && repeated && common.size() == names.size()) {
+            return vertical(common.get(channel).value());
+        }
+        boolean alike = common.stream().map(f -> vertical(f.value())).distinct().count() <= 1;
+        Optional<WrittenUnit> beside = besideName(preamble, names, channel);
+        if (beside.isPresent()) {
+            return beside;
+        }
+        return single && !alike
+                ? Optional.empty()
+                : common.stream()
+                        .map(f -> ofChannel(f, names.size(), channel))
+                        .flatMap(Optional::stream)
+                        .findFirst();
+    }
+
+    /** A row of a table that gives each channel its unit: the name, then the unit and nothing else. Two names, {@code I,V}, are no such row. */
+    private static Optional<WrittenUnit> besideName(Preamble preamble, List<String> names, int channel) {
+        return preamble.facts().stream()
+                .filter(f -> f.key().strip().equalsIgnoreCase(names.get(channel))
+                        && f.values().size() == 1)
+                .filter(f -> names.stream().noneMatch(n -> n.equalsIgnoreCase(f.value())))
+                .filter(f -> !f.value().equalsIgnoreCase("a"))
+                .flatMap(f -> vertical(f.value()).stream())
+                .findFirst();
+    }
+
+    private static Optional<WrittenUnit> ofChannel(Statement fact, int channels, int channel) {
+        List<String> values = fact.values().stream()
+                .filter(v -> WrittenUnit.parse(v)
+                        .filter(u -> u.unit() == Unit.SECOND || u.unit() == Unit.HERTZ)
+                        .isEmpty())
+                .toList();
+        if (values.size() == 1) {
+            return vertical(values.get(0));
+        }
+        return values.size() == channels ? vertical(values.get(channel)) : Optional.empty();
+    }
+
+    private static Optional<WrittenUnit> vertical(String value) {
+        return WrittenUnit.parse(value.substring(value.lastIndexOf(':') + 1))
+                .filter(u -> u.unit() == Unit.VOLT || u.unit() == Unit.AMPERE);
+    }
+
+    /** The statement that what the samples stand over is a frequency, or empty. */
+    public static Optional<Statement> overFrequency(Preamble preamble) {
+        return preamble.facts().stream()
+                .filter(f -> isUnitFact(f) && !NO_AXIS.matcher(f.words()).matches())
+                .filter(f -> WrittenUnit.parse(f.value())
+                        .filter(u -> u.unit() == Unit.HERTZ)
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** The statement that all values are levels in decibels, or empty. */
+    public static Optional<Statement> inDecibels(Preamble preamble) {
+        return preamble.facts().stream()
+                .filter(Units::isUnitFact)
+                .filter(f -> f.values().stream()
+                        .allMatch(v -> WrittenUnit.parse(v)
+                                .filter(u -> u.unit() == Unit.DECIBEL)
+                                .isPresent()))
+                .findFirst();
     }
 
     /** Whether a key names a unit. */

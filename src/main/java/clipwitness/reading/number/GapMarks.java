@@ -50,6 +50,9 @@ public final class GapMarks {
             "null",
             "invalid");
 
+    /** The marks that say that there is no value at all, and nothing of the range. */
+    private static final Set<String> ABSENT = Set.of("nan", "n/a", "na", "#n/a", "#nv", "null");
+
     /** Magnitudes from here on are marks too: instruments write 9.9e37 or 9.91e37 for overflow and no value. */
     public static final double LARGEST_VALUE = 9e36;
 
@@ -68,6 +71,16 @@ public final class GapMarks {
         boolean signed = text.charAt(0) == '-' || text.charAt(0) == '+';
         String bare = signed ? text.substring(1) : text.replace(',', '.');
         return MARKS.contains(bare) || FORMS.matcher(bare).matches();
+    }
+
+    /** Whether a cell, trimmed, is such a mark and says that there is no value: nothing of overflow. */
+    public static boolean isAbsent(byte[] bytes, int from, int to) {
+        boolean letter = to > from && (Character.isLetter(bytes[from]) || bytes[from] == '#' || bytes[from] == '-');
+        return letter
+                && to - from <= LONGEST
+                && ABSENT.contains(new String(bytes, from, to - from, StandardCharsets.UTF_8)
+                        .toLowerCase(Locale.ROOT)
+                        .replaceFirst("^-", ""));
     }
 
     private static boolean consistsOf(String text, char mark) {

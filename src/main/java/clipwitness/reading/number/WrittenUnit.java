@@ -45,6 +45,19 @@ public record WrittenUnit(Unit unit, int exponent) {
             Map.entry("ohms", Unit.OHM),
             Map.entry("ω", Unit.OHM),
             Map.entry("db", Unit.DECIBEL),
+            Map.entry("dbv", Unit.DECIBEL),
+            Map.entry("dbm", Unit.DECIBEL),
+            Map.entry("dbu", Unit.DECIBEL),
+            Map.entry("dbfs", Unit.DECIBEL),
+            Map.entry("dbc", Unit.DECIBEL),
+            Map.entry("dbvrms", Unit.DECIBEL),
+            Map.entry("degree", Unit.DEGREE),
+            Map.entry("degrees", Unit.DEGREE),
+            Map.entry("v/√hz", Unit.ONE),
+            Map.entry("v/sqrt(hz)", Unit.ONE),
+            Map.entry("v/rthz", Unit.ONE),
+            Map.entry("v²/hz", Unit.ONE),
+            Map.entry("v^2/hz", Unit.ONE),
             Map.entry("°c", Unit.CELSIUS),
             Map.entry("°", Unit.DEGREE),
             Map.entry("deg", Unit.DEGREE),
@@ -71,6 +84,9 @@ public record WrittenUnit(Unit unit, int exponent) {
     private static final Pattern COUPLING = Pattern.compile("(?i)\\s*[- ]?(?:dc|ac|rms|peak|pk)$");
     /** The only prefix outside ASCII is micro, so one or two such characters before a unit mean it on any page. */
     private static final Pattern MICRO = Pattern.compile("^[^\\x00-\\x7F]{1,2}(?=[sSvVaA])");
+
+    /** Not picoampere, whose A is a capital. */
+    private static final Pattern PASCAL = Pattern.compile("[hkM]?Pa");
 
     private static final String OHM_SIGN = "\u2126";
 
@@ -103,6 +119,9 @@ public record WrittenUnit(Unit unit, int exponent) {
     }
 
     private static Optional<WrittenUnit> parseWord(String word) {
+        if (PASCAL.matcher(word).matches()) {
+            return Optional.of(new WrittenUnit(Unit.ONE, 0));
+        }
         String lower = word.toLowerCase(Locale.ROOT);
         if (BASES.containsKey(lower)) {
             return Optional.of(new WrittenUnit(BASES.get(lower), 0));

@@ -17,8 +17,9 @@ import java.util.function.LongConsumer;
  * @param table      the kept columns
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
  * @param stretches  number of stretches that blank lines part the rows into
+ * @param skipped    number of rows without values that were left out in front of the others
  */
-public record DataPass(NumberTable table, int timeDigits, int stretches) {
+public record DataPass(NumberTable table, int timeDigits, int stretches, int skipped) {
     private static final int BLOCK = 1 << 18;
 
     /** Reads the rows. */
@@ -38,7 +39,7 @@ public record DataPass(NumberTable table, int timeDigits, int stretches) {
             readRest(file, origin, lines, work.progress());
             lines.rows().end(notes);
             RowScanner rows = lines.rows();
-            return new DataPass(rows.table(), rows.timeDigits(), rows.stretches());
+            return new DataPass(rows.table(), rows.timeDigits(), rows.stretches(), rows.skipped());
         } catch (IOException e) {
             throw SourceFile.unreadable(file.name(), e);
         }

@@ -84,6 +84,14 @@ public final class NumberTable {
         rows--;
     }
 
+    /** Takes all rows away but those from one up to another, counted from 0, the last excluded. */
+    void keep(int from, int end) {
+        for (double[] column : columns) {
+            System.arraycopy(column, from, column, 0, from == 0 ? 0 : end - from);
+        }
+        rows = end - from;
+    }
+
     public int rows() {
         return rows;
     }

@@ -11,6 +11,9 @@ final class RowFaults {
     private static final int LONGEST_QUOTE = 40;
     private static final String REPAIR =
             "Is the row damaged? Export the capture again; no row is passed over in silence";
+    private static final String SWEPT =
+            "If it is a voltage that is swept, write headings with units above the columns, or state"
+                    + " the units, one for each column: the column unit of captures.csv or the option --unit of look, V,A";
     private static final String ONE_RECORD = "If a further record starts here, export one record a file";
 
     private final String file;
@@ -76,7 +79,12 @@ final class RowFaults {
     }
 
     InputException timeRunsBack(int line, double before, double time) {
-        return new InputException(timeAt(line), "the time runs back from " + before + " to " + time, ONE_RECORD);
+        return plan.assumed()
+                ? new InputException(
+                        timeAt(line),
+                        "the column runs back from " + before + " to " + time + ", and no heading says what it is",
+                        SWEPT + ". " + ONE_RECORD)
+                : new InputException(timeAt(line), "the time runs back from " + before + " to " + time, ONE_RECORD);
     }
 
     private Origin timeAt(int line) {

@@ -5,8 +5,10 @@ import clipwitness.reading.file.Line;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.Dialect;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which cells of a row are kept.
@@ -17,7 +19,9 @@ import java.util.Optional;
  * @param time    which of them, from 0, holds time stamps; -1 for none
  * @param cells   number of cells that a row may have; further ones must be empty
  * @param within  for each of them the unit that its cells are written with, or empty
+ * @param assumed whether no heading says that the time is one
  * @param repeats lines that may stand again among the rows: headers above each sweep of a curve
+ * @param axes    which of the kept cells, from 0, place a row and are no value: its time, its number
  */
 public record RowPlan(
         Dialect dialect,
@@ -26,19 +30,41 @@ public record RowPlan(
         int time,
         int cells,
         List<Optional<Unit>> within,
-        List<String> repeats) {
+        boolean assumed,
+        List<String> repeats,
+        Set<Integer> axes) {
     public RowPlan {
         places = List.copyOf(places);
         names = List.copyOf(names);
         within = List.copyOf(within);
         repeats = List.copyOf(repeats);
+        axes = Set.copyOf(axes);
+    }
+
+    /** A plan in which no cell but the time places a row. */
+    RowPlan(
+            Dialect dialect,
+            List<Integer> places,
+            List<String> names,
+            int time,
+            int cells,
+            List<Optional<Unit>> within,
+            boolean assumed,
+            List<String> repeats) {
+        this(dialect, places, names, time, cells, within, assumed, repeats, time < 0 ? Set.of() : Set.of(time));
     }
 
     /** A plan for these columns of a file. */
     public static RowPlan of(DataBlock block, List<Column> kept, boolean curve) {
         int time = -1;
+        boolean assumed = false;
+        Set<Integer> axes = new HashSet<>();
         for (int i = 0; i < kept.size(); i++) {
             time = kept.get(i).use() == Column.Use.TIME ? i : time;
+            assumed |= time == i && !kept.get(i).saysTime();
+            if (kept.get(i).use() != Column.Use.VALUE) {
+                axes.add(i);
+            }
         }
         return new RowPlan(
                 block.dialect(),
@@ -47,7 +73,9 @@ public record RowPlan(
                 time,
                 block.widest(),
                 kept.stream().map(c -> block.unitWithin(c.place())).toList(),
-                curve ? block.before().stream().map(Line::text).toList() : List.of());
+                assumed,
+                curve ? block.before().stream().map(Line::text).toList() : List.of(),
+                axes);
     }
 
     /** Whether some cells are written with their unit. */

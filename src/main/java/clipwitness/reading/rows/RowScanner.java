@@ -27,12 +27,14 @@ final class RowScanner {
     private final CutEnd cutEnd = new CutEnd();
     private final NumberTable table;
     private final Tail tail = new Tail();
+    private final BareRows bareRows = new BareRows();
     private final List<byte[]> repeats;
 
     private int timeDigits;
     private double firstTime = Double.POSITIVE_INFINITY;
     private double lastTime = Double.NEGATIVE_INFINITY;
     private boolean unreadable;
+    private boolean valued;
     private int sweeps;
     private boolean parted;
     private int stretches = 1;
@@ -58,6 +60,11 @@ final class RowScanner {
     /** Number of stretches that blank lines part the rows into. */
     int stretches() {
         return stretches;
+    }
+
+    /** Number of rows without values that were left out in front of the others. */
+    int skipped() {
+        return bareRows.skipped();
     }
 
     /** Passes over a blank line. */
@@ -87,9 +94,11 @@ final class RowScanner {
      * @return false, with nothing done, where its rows can be judged only after those before them
      */
     boolean absorb(RowScanner next) throws InputException {
-        if (!next.tail.none() || !(next.firstTime >= lastTime)) {
+        boolean mistaken = bareRows.mistakenBy(next.bareRows, table.rows());
+        if (mistaken || !next.tail.none() || !(next.firstTime >= lastTime)) {
             return false;
         }
+        bareRows.see(next.bareRows, table.rows());
         table.add(next.table);
         timeDigits = Math.max(timeDigits, next.timeDigits());
         lastTime = Math.max(lastTime, next.lastTime);
@@ -103,6 +112,7 @@ final class RowScanner {
     /** Settles the end of the file and notes what was left out there. */
     void end(Notes notes) {
         tail.end(table, notes);
+        bareRows.end(table, notes);
         if (sweeps > 0) {
             notes.evidence(LayoutRemark.HEADER_AGAIN, Argument.count(sweeps));
         }
@@ -169,13 +179,20 @@ final class RowScanner {
         }
         int kept = keep(bytes, line, ended);
         if (kept == 0) {
+            addEmpty();
             return;
         }
         boolean whole = kept == row.length;
         boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
+        boolean early = !valued && bareRows.all(table.rows());
+        if (!valued) {
+            bareRows.see(table.rows());
+        }
         if (whole && !ends) {
-            tail.wholeRow();
-            seeEnd();
+            seeWhole();
+        } else if (early && ended) {
+            Arrays.fill(row, kept, row.length, Double.NaN);
+            bareRows.seeShort();
         } else {
             Arrays.fill(row, kept, row.length, Double.NaN);
             tail.shortRow(line, ends, faults.tooShort(line, kept));
@@ -186,7 +203,19 @@ final class RowScanner {
         add();
     }
 
-    private void seeEnd() {
+    /** Cells without anything in them are a sample without a value where nothing but their order places the rows. */
+    private void addEmpty() throws InputException {
+        if (plan.axes().isEmpty()) {
+            Arrays.fill(row, Double.NaN);
+            bareRows.see(table.rows());
+            add();
+        }
+    }
+
+    private void seeWhole() throws InputException {
+        if (valued) {
+            tail.wholeRow();
+        }
         if (!Double.isNaN(row[row.length - 1])) {
             cutEnd.see(reader.afterMark(), 1);
         }
@@ -197,6 +226,7 @@ final class RowScanner {
         int kept = 0;
         int place = 0;
         boolean filled = false;
+        valued = false;
         do {
             boolean empty = splitter.from() == splitter.to();
             filled |= !empty;
@@ -206,6 +236,7 @@ final class RowScanner {
             }
             if (column >= 0) {
                 read(bytes, column, empty, line, ended);
+                valued |= !empty && !plan.axes().contains(column) && !isAbsent(bytes);
                 kept++;
             }
             place++;
@@ -263,6 +294,10 @@ final class RowScanner {
             }
         }
         return false;
+    }
+
+    private boolean isAbsent(byte[] bytes) {
+        return GapMarks.isAbsent(bytes, splitter.from(), splitter.to());
     }
 
     private boolean isMark(byte[] bytes) {

@@ -20,14 +20,59 @@ public final class FirstCells {
         return rows.stream().map(r -> place < r.size() ? r.get(place) : "").toList();
     }
 
+    /** Whether a column rises all the way, or falls all the way, as what a table goes over does. */
+    public boolean sweeps(Column column) {
+        double[] values = numbers(column);
+        boolean rises = true;
+        boolean falls = true;
+        for (int i = 1; i < values.length; i++) {
+            rises &= values[i] > values[i - 1];
+            falls &= values[i] < values[i - 1];
+        }
+        return values.length > 1 && (rises || falls);
+    }
+
+    /** Whether a column rises but for values that repeat, as rounded time stamps do. */
+    public boolean repeats(Column column) {
+        double[] values = numbers(column);
+        boolean repeats = false;
+        for (int i = 1; i < values.length; i++) {
+            if (!(values[i] >= values[i - 1])) {
+                return false;
+            }
+            repeats |= values[i] == values[i - 1];
+        }
+        return repeats && values[values.length - 1] > values[0];
+    }
+
+    /** The numbers of a column in these rows; NaN where a cell holds none. */
+    public double[] numbers(Column column) {
+        return of(column.place()).stream().mapToDouble(dialect::number).toArray();
+    }
+
+    /** The same of a column whose values may be rounded: only digits that count are digits. */
+    public Stamps rounded(Column column) {
+        int digits = of(column.place()).stream()
+                .mapToInt(c -> c.replaceFirst("[eEdD].*", "")
+                        .replaceAll("\\D", "")
+                        .replaceFirst("^0+", "")
+                        .length())
+                .max()
+                .orElse(1);
+        return axis(column, Math.max(1, digits));
+    }
+
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
     public Stamps axis(Column column) {
-        List<String> cells = of(column.place());
-        double[] values = cells.stream().mapToDouble(dialect::number).toArray();
-        int digits = cells.stream()
+        int digits = of(column.place()).stream()
                 .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
                 .max()
                 .orElse(1);
+        return axis(column, digits);
+    }
+
+    private Stamps axis(Column column, int digits) {
+        double[] values = numbers(column);
         for (int i = 1; i < values.length; i++) {
             if (!(values[i] >= values[i - 1])) {
                 return Stamps.NONE;

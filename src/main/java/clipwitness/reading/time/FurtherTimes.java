@@ -5,7 +5,6 @@ import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.file.Notes;
 import clipwitness.reading.layout.Column;
-import clipwitness.reading.layout.ColumnRole;
 import clipwitness.reading.layout.Columns;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.number.WrittenUnit;
@@ -29,7 +28,9 @@ public final class FurtherTimes {
         FirstCells cells = new FirstCells(block);
         Stamps stamps = cells.axis(time);
         for (Column other : columns.all()) {
-            Stamps its = isTime(other) ? cells.axis(other) : Stamps.NONE;
+            Stamps its = isTime(other, time) && !cells.of(other.place()).equals(cells.of(time.place()))
+                    ? cells.axis(other)
+                    : Stamps.NONE;
             if (!its.rises() || !its.even() || !stamps.rises()) {
                 continue;
             }
@@ -48,11 +49,9 @@ public final class FurtherTimes {
         }
     }
 
-    private static boolean isTime(Column column) {
-        boolean seconds =
-                column.heading().unit().filter(u -> u.unit() == Unit.SECOND).isPresent();
-        return column.use() == Column.Use.LEFT_OUT
-                && (seconds || column.heading().role() == ColumnRole.TIME);
+    private static boolean isTime(Column column, Column time) {
+        boolean unnamed = column.nameless() && column.place() > time.place();
+        return column.use() == Column.Use.LEFT_OUT && (column.saysTime() || column.calledAs(time) || unnamed);
     }
 
     private static double resolved(Column column, double interval) {

@@ -22,12 +22,15 @@ import java.util.regex.Pattern;
  * @param interval   in s, above 0
  * @param resolution half a unit of the last digit written, relative to the value
  * @param fact       the statement that it was read from
+ * @param clear      whether a unit or a word says that it is one of time: the step of a sweep is called so, too
  */
-public record Sampling(double interval, double resolution, Statement fact) {
+public record Sampling(double interval, double resolution, Statement fact, boolean clear) {
     private static final Pattern SAMPLED =
             Pattern.compile(".*(?:sampl|abtast|chantillon|campion|muestre|bemonster|acquisition).*");
     private static final Pattern RATE = Pattern.compile(".*(?:rate|freq|fréq|frec|clock|speed|taux).*");
     private static final Pattern INTERVAL = Pattern.compile(".*(?:interval|period|increment|step|spacing|delta).*");
+    private static final Pattern OF_TIME = Pattern.compile(SAMPLED.pattern()
+            + "|.*(?:time|zeit|temps|tiempo|horiz|second).*|(?:.*\\b)?(?:dt|δt|tinc|t|h|hor|fs|sps)(?:\\b.*)?");
     private static final Set<String> RATE_ALONE = Set.of("rate", "fs", "samples per second", "samples/s", "sps");
     private static final Set<String> INTERVAL_ALONE = Set.of(
             "increment",
@@ -114,7 +117,8 @@ public record Sampling(double interval, double resolution, Statement fact) {
         if (!known || !(interval > 0 && interval < Double.POSITIVE_INFINITY)) {
             return Optional.empty();
         }
-        return Optional.of(new Sampling(interval, value.resolution() / value.value(), fact));
+        boolean clear = base.isPresent() || OF_TIME.matcher(fact.words()).matches();
+        return Optional.of(new Sampling(interval, value.resolution() / value.value(), fact, clear));
     }
 
     /** Some exports tag a value with the channels it holds for: {@code CH1:2e-6}. */

@@ -48,7 +48,7 @@ final class DecisionBuilder {
 
     private ListedDecision decision(Item item, String change, String uncertainty, String unit) {
         return new ListedDecision(
-                wording.condition(item.condition()),
+                wording.place(item),
                 change,
                 uncertainty,
                 unit,

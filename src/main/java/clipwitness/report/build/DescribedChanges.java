@@ -2,12 +2,14 @@ package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import clipwitness.report.words.JobWording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,21 +21,26 @@ final class DescribedChanges {
         this.wording = wording;
     }
 
-    /** Tables of so many conditions side by side. */
+    /** Tables of so many conditions side by side; what is from no waves has tables of its own. */
     List<Table> of(List<Item> items, int columns) {
-        List<Condition> conditions =
-                items.stream().map(Item::condition).distinct().toList();
-        return Parts.of(conditions, columns).stream()
-                .map(part -> table(items, part))
-                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (boolean waves : new boolean[] {true, false}) {
+            List<Item> some = items.stream()
+                    .filter(i -> i.quantity().isOfWaves() == waves)
+                    .toList();
+            List<Condition> conditions =
+                    some.stream().map(Item::condition).distinct().toList();
+            Parts.of(conditions, columns).forEach(part -> tables.add(table(some, part)));
+        }
+        return tables;
     }
 
     private Table table(List<Item> items, List<Condition> conditions) {
         Cells cells = new Cells(wording);
         List<Row> rows = items.stream()
-                .map(Item::quantity)
+                .map(Key::of)
                 .distinct()
-                .map(q -> row(q, items, conditions, cells))
+                .map(k -> row(k, items, conditions, cells))
                 .toList();
         return new Table(
                 wording.say("described.title"),
@@ -43,13 +50,27 @@ final class DescribedChanges {
                 cells.notes());
     }
 
-    private Row row(ItemQuantity quantity, List<Item> items, List<Condition> conditions, Cells cells) {
+    /** What a row is about. */
+    private record Key(ItemQuantity quantity, Optional<ItemSubject> subject) {
+        static Key of(Item item) {
+            return new Key(item.quantity(), item.subject());
+        }
+    }
+
+    private Row row(Key key, List<Item> items, List<Condition> conditions, Cells cells) {
         List<Optional<Measured>> changes = conditions.stream()
                 .map(c -> items.stream()
-                        .filter(i -> i.quantity() == quantity && i.condition().equals(c))
+                        .filter(i -> Key.of(i).equals(key) && i.condition().equals(c))
                         .map(Item::change)
                         .findFirst())
                 .toList();
-        return new Row(wording.quantity(quantity), wording.unit(quantity), cells.changes(changes), "");
+        String name = wording.quantity(key.quantity());
+        return new Row(
+                key.subject()
+                        .map(s -> name + ", " + wording.speech().text(s.words()))
+                        .orElse(name),
+                wording.unit(key.quantity()),
+                cells.changes(changes),
+                "");
     }
 }

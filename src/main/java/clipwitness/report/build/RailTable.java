@@ -1,30 +1,41 @@
 package clipwitness.report.build;
 
+import clipwitness.compare.rail.RailJudge;
+import clipwitness.compare.result.ItemSubject;
+import clipwitness.compare.result.RailResult;
 import clipwitness.job.JobSheet;
 import clipwitness.job.Rail;
 import clipwitness.job.RailReading;
 import clipwitness.job.State;
 import clipwitness.quantity.Quantity;
+import clipwitness.quantity.Unit;
 import clipwitness.report.model.Cell;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
+import clipwitness.report.words.Amount;
 import clipwitness.report.words.JobWording;
+import clipwitness.report.words.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
-/** Meter readings as they were written down: rails in rows, the expectation and the states in columns; many states make several tables. */
+/** Meter readings as they were written down, and what was decided about them: rails in rows, the expectation and the states in columns; many states make several tables. */
 final class RailTable {
     private static final int STATES = 4;
 
     private final JobWording wording;
+    private final JobSheet sheet;
+    private final List<RailResult> results;
 
-    RailTable(JobWording wording) {
+    RailTable(JobWording wording, JobSheet sheet) {
         this.wording = wording;
+        this.sheet = sheet;
+        this.results = new RailJudge(sheet).all();
     }
 
-    List<Table> of(JobSheet sheet) {
+    List<Table> all() {
         List<State> states = sheet.states().stream()
                 .filter(s -> sheet.rails().stream().anyMatch(r -> r.readings().containsKey(s.name())))
                 .toList();
@@ -32,10 +43,10 @@ final class RailTable {
             return List.of();
         }
         List<List<State>> parts = states.isEmpty() ? List.of(states) : Parts.of(states, STATES);
-        return parts.stream().map(part -> table(sheet, part)).toList();
+        return parts.stream().map(this::table).toList();
     }
 
-    private Table table(JobSheet sheet, List<State> states) {
+    private Table table(List<State> states) {
         List<String> columns = new ArrayList<>();
         columns.add(wording.say("rails.expected"));
         states.forEach(s -> columns.add(s.label()));
@@ -50,7 +61,36 @@ final class RailTable {
                 cells.add(Cell.of(Optional.ofNullable(rail.readings().get(s.name()))
                         .map(this::read)
                         .orElse(""))));
-        return new Row(rail.name(), "", cells, "");
+        return new Row(rail.name(), "", cells, note(rail));
+    }
+
+    /** What was decided about the readings of a rail; empty where there is nothing to compare them with. */
+    private String note(Rail rail) {
+        List<RailResult> compared = results.stream()
+                .filter(r ->
+                        r.name().equals(rail.name()) && r.deviation().value().isPresent())
+                .toList();
+        if (compared.isEmpty()) {
+            return "";
+        }
+        boolean expected = compared.get(0).against() == ItemSubject.Against.EXPECTATION;
+        return wording.say(
+                expected ? "rails.note.expected" : "rails.note.before",
+                "list",
+                String.join("; ", compared.stream().map(this::decision).toList()),
+                "limit",
+                wording.numbers().nominal(compared.get(0).limit(), Unit.PERCENT));
+    }
+
+    private String decision(RailResult rail) {
+        return wording.say(
+                "rails.decision",
+                "state",
+                wording.label(rail.state()),
+                "deviation",
+                Amount.ofChange(rail.deviation(), wording.numbers()).full(),
+                "verdict",
+                new VerdictText(wording).word(rail.decision()).toLowerCase(Locale.ROOT));
     }
 
     private String stated(Quantity quantity) {

@@ -45,6 +45,7 @@ public final class ReportModels {
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
+                new MarksBuilder(wording).of(results),
                 new FindingText(wording).firstPage(Findings.of(results)),
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
@@ -52,7 +53,9 @@ public final class ReportModels {
                 figures(figures),
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),
-                new RailTable(wording).of(results.job().sheet()),
+                new RailTable(wording, results.job().sheet()).all(),
+                new NoiseTable(wording).of(results),
+                new ResponseTable(wording).of(results),
                 new DevicesBuilder(wording).of(results.devices()),
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),

@@ -114,6 +114,14 @@ final class JsonText {
         }
     }
 
+    void numbers(String name, List<Double> values) throws IOException {
+        array(name, () -> {
+            for (double v : values) {
+                out.writeNumber(v);
+            }
+        });
+    }
+
     void flag(String name, boolean value) throws IOException {
         out.writeBooleanField(name, value);
     }

@@ -1,25 +1,33 @@
 package clipwitness.report.data;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.rail.RailJudge;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.compare.result.NotExamined;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Prediction;
+import clipwitness.compare.result.RailResult;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.result.StateNoise;
 import clipwitness.compare.result.StatePrediction;
+import clipwitness.compare.result.StateResponse;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.measure.noise.HumLine;
+import clipwitness.measure.noise.NoiseFigure;
+import clipwitness.measure.response.ResponsePoint;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import java.io.IOException;
@@ -34,7 +42,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet. */
+/** The results of a job as one table, a row a figure, for those who go on with a spreadsheet; the first row holds the digest of the inputs. */
 public final class ResultsCsv {
     private static final String[] COLUMNS = {
         "section",
@@ -54,6 +62,8 @@ public final class ResultsCsv {
         "decision",
         "reason"
     };
+
+    private static final String DIGEST_ROW = "report,,,,inputsDigest,";
 
     private final CSVPrinter out;
 
@@ -77,7 +87,22 @@ public final class ResultsCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
+    /** Whether a file that begins so is such a table: header, and below it the row with the digest of the inputs. */
+    public static boolean isHead(String text) {
+        return text.startsWith(String.join(",", COLUMNS) + "\n" + DIGEST_ROW);
+    }
+
     private void write(JobResults results) throws IOException {
+        row(
+                new Subject("report", "", "", "", Condition.NONE),
+                "inputsDigest",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                results.inputsDigest());
         for (CaptureResult c : results.captures()) {
             capture(c);
         }
@@ -88,20 +113,72 @@ public final class ResultsCsv {
             comparison(c);
         }
         devices(results.devices());
+        for (StateNoise n : results.noise()) {
+            noise(n);
+        }
+        for (StateResponse r : results.responses()) {
+            response(r);
+        }
+        for (RailResult rail : new RailJudge(results.job().sheet()).all()) {
+            rail(rail);
+        }
+    }
+
+    private void response(StateResponse r) throws IOException {
+        Condition c = r.condition();
+        for (ResponsePoint p : r.curve().points()) {
+            Condition at = new Condition(c.gainPercent(), OptionalDouble.of(p.frequency()), c.level(), c.setting());
+            Subject subject = new Subject("response", r.state(), "", "", at);
+            row(subject, "gain", "", p.gain());
+            row(subject, "phase", "", p.phase());
+        }
+        Subject whole = new Subject("response", r.state(), "", "", c);
+        row(whole, "lowerCorner", "", r.curve().lowerCorner());
+        row(whole, "upperCorner", "", r.curve().upperCorner());
+    }
+
+    private void noise(StateNoise n) throws IOException {
+        Subject subject = new Subject("noise", n.state(), "", "", n.condition());
+        for (Map.Entry<NoiseFigure, Measured> e : n.values().entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Map.Entry<NoiseFigure, Measured> e : n.atInput().entrySet()) {
+            row(subject, NoiseJson.atInput(e.getKey()), "", e.getValue());
+        }
+        for (HumLine line : n.hum()) {
+            Condition at = new Condition(
+                    n.condition().gainPercent(),
+                    OptionalDouble.of(line.frequency()),
+                    n.condition().level(),
+                    n.condition().setting());
+            row(new Subject("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
+        }
+    }
+
+    private void rail(RailResult rail) throws IOException {
+        Measured.Value reading = rail.reading();
+        row(
+                new Subject("rail", rail.state(), "", "", Condition.NONE),
+                rail.name(),
+                "",
+                plain(reading.number()),
+                reading.unit().symbol(),
+                plain(reading.expanded()),
+                plain(rail.limit()) + " %",
+                rail.decision().code(),
+                clause(rail.deviation().reason()));
     }
 
     private void devices(Devices devices) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         for (TracedDevice d : devices.traced()) {
             Subject subject = new Subject(
-                    "junction", d.row().state().orElse(""), "", d.row().file(), none);
+                    "junction", d.row().state().orElse(""), "", d.row().file(), Condition.NONE);
             for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
                 row(subject, e.getKey(), "", e.getValue());
             }
         }
         for (MatchedPair p : devices.pairing().pairs()) {
-            Subject subject = new Subject("pair", "", "", "", none);
+            Subject subject = new Subject("pair", "", "", "", Condition.NONE);
             String names = String.join(" ", p.devices());
             row(subject, names + " mismatch", "", p.mismatch());
             row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
@@ -150,9 +227,7 @@ public final class ResultsCsv {
     }
 
     private void comparison(Comparison c) throws IOException {
-        Condition none =
-                new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
-        Subject whole = new Subject("comparison", c.to(), c.from(), "", none);
+        Subject whole = new Subject("comparison", c.to(), c.from(), "", Condition.NONE);
         row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
             row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));
@@ -191,12 +266,11 @@ public final class ResultsCsv {
     }
 
     private static String reason(Item item) {
-        return Stream.concat(
-                        bound(item.change()).stream(),
-                        Speech.ENGLISH
-                                .clause(item.change().reason())
-                                .or(() -> Speech.ENGLISH.text(item.remedy()))
-                                .stream())
+        return Stream.of(
+                        item.subject().map(ItemSubject::key),
+                        bound(item.change()),
+                        Speech.ENGLISH.clause(item.change().reason()).or(() -> Speech.ENGLISH.text(item.remedy())))
+                .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
     }
 
@@ -233,23 +307,24 @@ public final class ResultsCsv {
             String reason)
             throws IOException {
         Condition c = subject.condition;
-        out.printRecord(
-                subject.section,
-                subject.state,
-                subject.against,
-                subject.file,
-                quantity,
-                order,
-                plain(c.gainPercent()),
-                plain(c.frequency()),
-                plain(c.level()),
-                c.setting().orElse(""),
-                value,
-                unit,
-                uncertainty,
-                limit,
-                decision,
-                reason);
+        out.printRecord(Stream.of(
+                        subject.section,
+                        subject.state,
+                        subject.against,
+                        subject.file,
+                        quantity,
+                        order,
+                        plain(c.gainPercent()),
+                        plain(c.frequency()),
+                        plain(c.level()),
+                        c.setting().orElse(""),
+                        value,
+                        unit,
+                        uncertainty,
+                        limit,
+                        decision,
+                        reason)
+                .map(SpreadsheetCell::harmless));
     }
 
     private static String plain(double value) {

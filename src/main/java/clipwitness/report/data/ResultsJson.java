@@ -6,6 +6,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Hint;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.LevelSeries;
@@ -24,10 +25,12 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The results of a job as JSON, schema {@code clipwitness-results/1}. */
 public final class ResultsJson {
     private static final String SCHEMA = "clipwitness-results/1";
+    private static final Pattern HEAD = Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\"clipwitness-results/\\d");
 
     private final JobResults results;
     private final JsonText json;
@@ -35,6 +38,11 @@ public final class ResultsJson {
     private ResultsJson(JobResults results, JsonText json) {
         this.results = results;
         this.json = json;
+    }
+
+    /** Whether a file that begins so holds such results, of whatever version. */
+    public static boolean isHead(String text) {
+        return HEAD.matcher(text).lookingAt();
     }
 
     /**
@@ -55,9 +63,9 @@ public final class ResultsJson {
             json.array("series", () -> each(results.series(), this::series));
             json.array("comparisons", () -> each(results.comparisons(), this::comparison));
             new DevicesJson(json).write(results.devices());
-            for (String later : new String[] {"noise", "response", "rails"}) {
-                json.array(later, () -> {});
-            }
+            new NoiseJson(json).write(results.noise());
+            new ResponseJson(json).write(results.responses());
+            new RailsJson(json).write(results.job().sheet());
             new FindingsJson(json).write(results);
             json.array("hints", () -> each(results.hints(), this::hint));
         });
@@ -195,6 +203,7 @@ public final class ResultsJson {
 
     private void item(Item i) throws IOException {
         json.text("quantity", i.quantity().key());
+        json.text("subject", i.subject().map(ItemSubject::key));
         json.condition(i.condition());
         json.measured("change", i.change());
         json.number("limit", i.limit());

@@ -11,6 +11,7 @@ import java.util.Map;
  *
  * @param identity    what the report is and about what
  * @param verdicts    a verdict for each comparison
+ * @param marks       four marks: sound, noise, treble, rails
  * @param findings    three to five plain findings
  * @param hints       figures that look like a known fault
  * @param notExamined what no comparison could look at
@@ -19,6 +20,8 @@ import java.util.Map;
  * @param photos      photos
  * @param bench       where and with what was measured
  * @param rails       meter readings, in several tables where there are many states
+ * @param noise       noise and hum, a table for each condition
+ * @param response    frequency response, a table for each condition
  * @param devices     the traced devices
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
@@ -31,6 +34,7 @@ import java.util.Map;
 public record ReportModel(
         IdentityPart identity,
         List<Verdict> verdicts,
+        List<ShownMark> marks,
         List<String> findings,
         List<Fact> hints,
         List<String> notExamined,
@@ -39,6 +43,8 @@ public record ReportModel(
         List<ShownPhoto> photos,
         BenchPart bench,
         List<Table> rails,
+        List<Table> noise,
+        List<Table> response,
         DevicesPart devices,
         List<ListedDoubt> doubts,
         ConformityPart conformity,
@@ -50,12 +56,15 @@ public record ReportModel(
     /** Copies what it is given. */
     public ReportModel {
         verdicts = List.copyOf(verdicts);
+        marks = List.copyOf(marks);
         findings = List.copyOf(findings);
         hints = List.copyOf(hints);
         notExamined = List.copyOf(notExamined);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         photos = List.copyOf(photos);
         rails = List.copyOf(rails);
+        noise = List.copyOf(noise);
+        response = List.copyOf(response);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);
         series = List.copyOf(series);

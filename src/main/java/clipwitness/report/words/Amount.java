@@ -33,7 +33,7 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
     }
 
     /** A figure as a change: with its sign. */
-    static Amount ofChange(Measured measured, NumberText numbers) {
+    public static Amount ofChange(Measured measured, NumberText numbers) {
         return of(measured, 0, numbers, true);
     }
 

@@ -14,6 +14,7 @@ import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
+import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -49,6 +50,7 @@ public final class FindingText {
         put(EvenHarmonics.class, asymmetric::of);
         put(SameShape.class, unchanged::of);
         put(Moved.class, unchanged::of);
+        put(Treble.class, new TrebleText(wording)::of);
         put(Differs.class, differs::sentence);
     }
 

@@ -128,15 +128,11 @@ public final class ItemText {
         return String.join(
                 "; ",
                 byQuantity.entrySet().stream()
-                        .map(e -> wording.quantity(e.getKey()) + where(e.getValue()))
+                        .map(e -> wording.quantity(e.getKey()) + inBrackets(wording.places(e.getValue())))
                         .toList());
     }
 
-    private String where(List<Item> items) {
-        List<String> places = items.stream()
-                .map(i -> wording.spoken(i.condition()))
-                .distinct()
-                .toList();
-        return wording.several() ? " (" + wording.list(places) + ")" : "";
+    private static String inBrackets(String text) {
+        return text.isEmpty() ? "" : " (" + text + ")";
     }
 }

@@ -2,6 +2,8 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -12,7 +14,9 @@ import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
 import clipwitness.words.Speech;
 import clipwitness.words.WordBundle;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +27,8 @@ import java.util.Set;
 public final class JobWording {
     private static final double FULL = 100;
     private static final String COUNT = "count.";
+
+    private static final int FREQUENCY_DIGITS = 2;
 
     private final WordBundle words;
     private final NumberText numbers;
@@ -168,6 +174,78 @@ public final class JobWording {
         String text = condition(condition);
         String full = words.say("condition.gain", "gain", percent(FULL));
         return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
+    }
+
+    /** Where an item stands in a list: what it is about, its frequency where that is its own, and its condition. */
+    public String place(Item item) {
+        List<String> parts = new ArrayList<>(subject(item).stream().toList());
+        frequency(item).ifPresent(parts::add);
+        if (!item.condition().equals(Condition.NONE)) {
+            parts.add(condition(controls(item)));
+        }
+        return String.join(", ", parts);
+    }
+
+    /** What an item is about and where, as short as can be: {@code level}, {@code supply}, {@code 8 kHz}. */
+    public String told(Item item) {
+        return subject(item)
+                .filter(s -> item.quantity() == ItemQuantity.RAIL)
+                .or(() -> frequency(item))
+                .orElseGet(() -> say("quantity.short." + item.quantity().key()));
+    }
+
+    /** Where a sentence says an item to be: {@code 8 kHz and full gain}; empty in a job that has but one such place. */
+    String named(Item item) {
+        if (item.condition().equals(Condition.NONE)) {
+            return "";
+        }
+        String controls = named(controls(item));
+        return frequency(item)
+                .map(f -> controls.isEmpty() ? f : list(List.of(f, controls)))
+                .orElse(controls);
+    }
+
+    /** Where several items of one quantity are: their conditions, or for the frequency response the frequencies from which to which. */
+    String places(List<Item> items) {
+        List<String> places = items.stream()
+                .map(i -> subject(i).orElseGet(() -> spoken(controls(i))))
+                .distinct()
+                .toList();
+        boolean told = several || items.stream().anyMatch(i -> i.subject().isPresent());
+        String range = range(items);
+        String list = told ? list(places) : "";
+        return range.isEmpty() || list.isEmpty() ? range + list : range + ", " + list;
+    }
+
+    private String range(List<Item> items) {
+        List<Item> own = items.stream()
+                .filter(i -> frequency(i).isPresent())
+                .sorted(Comparator.comparingDouble(
+                        i -> i.condition().frequency().orElseThrow()))
+                .toList();
+        if (own.isEmpty()) {
+            return "";
+        }
+        String low = frequency(own.get(0)).orElseThrow();
+        String high = frequency(own.get(own.size() - 1)).orElseThrow();
+        return low.equals(high) ? low : say("range", "from", low, "to", high);
+    }
+
+    /** The frequency of an item of the frequency response, which is its own, not that of the waves. */
+    private Optional<String> frequency(Item item) {
+        OptionalDouble frequency = item.condition().frequency();
+        return item.quantity() == ItemQuantity.RESPONSE && frequency.isPresent()
+                ? Optional.of(numbers.rounded(frequency.getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS))
+                : Optional.empty();
+    }
+
+    private static Condition controls(Item item) {
+        return item.quantity() == ItemQuantity.RESPONSE ? item.condition().withoutFrequency() : item.condition();
+    }
+
+    /** What an item is about, where there are several of its quantity under its condition. */
+    public Optional<String> subject(Item item) {
+        return item.subject().map(ItemSubject::words).map(speech()::text);
     }
 
     /** A stated share of rotation: {@code 25 %}. */

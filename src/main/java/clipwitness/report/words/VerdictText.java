@@ -6,6 +6,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.rule.SpokenCondition;
@@ -111,7 +112,7 @@ public final class VerdictText {
         }
         Item item = worst.get();
         String quantity = wording.quantity(item.quantity());
-        String condition = wording.named(item.condition());
+        String condition = wording.named(item);
         if (item.change().value().isEmpty()) {
             return wording.say(
                     key + ".refused",
@@ -122,12 +123,17 @@ public final class VerdictText {
                     "reason",
                     wording.reason(item.change().reason()));
         }
+        boolean expected = item.subject()
+                .filter(s -> s.against() == ItemSubject.Against.EXPECTATION)
+                .isPresent();
         return wording.say(
-                key,
+                expected ? key + ".expected" : key,
                 "condition",
                 condition,
                 "quantity",
-                quantity,
+                wording.subject(item)
+                        .filter(s -> item.quantity() == ItemQuantity.RAIL)
+                        .orElse(quantity),
                 "change",
                 texts.said(item),
                 "limit",

@@ -67,11 +67,10 @@ class GainControlledStageTest {
     /** A tenth of the gain, 10 = 1 + 9: 9 kΩ across the amplifier, or 99 kΩ / 9 = 11 kΩ ahead of it. */
     @Test
     void aTenthOfTheGainTellsTheResistanceThatTheControlHas() {
-        assertThat(half(GainControl.FEEDBACK).circuit())
-                .isInstanceOfSatisfying(ClipperCircuit.Feedback.class, c -> {
-                    assertThat(c.feedback()).isCloseTo(9000, within(1e-6));
-                    assertThat(c.input()).isEqualTo(1000);
-                });
+        assertThat(half(GainControl.FEEDBACK).circuit()).isInstanceOfSatisfying(ClipperCircuit.Feedback.class, c -> {
+            assertThat(c.feedback()).isCloseTo(9000, within(1e-6));
+            assertThat(c.input()).isEqualTo(1000);
+        });
         assertThat(half(GainControl.INPUT).circuit()).isInstanceOfSatisfying(ClipperCircuit.Feedback.class, c -> {
             assertThat(c.feedback()).isEqualTo(99_000);
             assertThat(c.input()).isCloseTo(11_000, within(1e-6));
@@ -85,7 +84,8 @@ class GainControlledStageTest {
         assertThat(known.source().amplitude()).isCloseTo(0.04, within(1e-12));
         assertThat(known.source().relativeUncertainty()).isCloseTo(0.01289, within(1e-5));
         assertThat(Said.remark(known.source().source()))
-                .isEqualTo("source from the state without clippers; feedback resistance 9.0\u00A0kΩ at this setting, from the gain");
+                .isEqualTo(
+                        "source from the state without clippers; feedback resistance 9.0\u00A0kΩ at this setting, from the gain");
         assertThat(Said.remark(half(GainControl.INPUT).source().source()))
                 .endsWith("input resistance 11\u00A0kΩ at this setting, from the gain");
     }
@@ -118,8 +118,9 @@ class GainControlledStageTest {
     @Test
     void aStateThatWasNotCapturedAtFullGainTellsNothing() {
         assertThat(said(answer(GainControl.FEEDBACK, Optional.of("open"), clipped(50), open(50, 20), open(100, 40))))
-                .isEqualTo("the gain control is the feedback resistance of the clipper, which the sheet states as at full gain,"
-                        + " and nothing of this state was captured there");
+                .isEqualTo(
+                        "the gain control is the feedback resistance of the clipper, which the sheet states as at full gain,"
+                                + " and nothing of this state was captured there");
     }
 
     /** A stage that does not invert amplifies by more than 1. */
@@ -132,12 +133,14 @@ class GainControlledStageTest {
                         clipped(100),
                         open(50, -1),
                         open(100, 40))))
-                .isEqualTo("the input resistance of the clipper at this setting cannot be told from the gain for small signals");
+                .isEqualTo(
+                        "the input resistance of the clipper at this setting cannot be told from the gain for small signals");
         assertThat(answer(GainControl.INPUT, Optional.of("open"), clipped(50), clipped(100), open(100, 40)))
                 .isInstanceOf(GainControlledStage.Answer.Unknown.class);
     }
 
     private static String said(GainControlledStage.Answer answer) {
-        return Said.reason(Optional.of(((GainControlledStage.Answer.Unknown) answer).why())).orElseThrow();
+        return Said.reason(Optional.of(((GainControlledStage.Answer.Unknown) answer).why()))
+                .orElseThrow();
     }
 }

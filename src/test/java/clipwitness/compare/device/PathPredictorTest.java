@@ -148,11 +148,8 @@ class PathPredictorTest {
         assertThat(both.paths().orElseThrow().stated()).isTrue();
         assertThat(both.paths().orElseThrow().gain().value().orElseThrow()).isCloseTo(60, within(2.0));
         assertThat(both.paths().orElseThrow().gain().expandedUncertainty().orElseThrow())
-                .isLessThan(alone.paths()
-                        .orElseThrow()
-                        .gain()
-                        .expandedUncertainty()
-                        .orElseThrow());
+                .isLessThan(
+                        alone.paths().orElseThrow().gain().expandedUncertainty().orElseThrow());
         assertThat(Said.remark(both.source())).isNotEqualTo(Said.remark(alone.source()));
     }
 

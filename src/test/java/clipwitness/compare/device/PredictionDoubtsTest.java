@@ -66,7 +66,8 @@ class PredictionDoubtsTest {
     @Test
     void aSourceThatDistortsByMoreThanOnePercentIsNoSine() throws IOException, InputException {
         assertThat(said(loop(0), open(1.19))).isEmpty();
-        assertThat(said(loop(0), open(1.3))).hasValueSatisfying(t -> assertThat(t).contains("1.3 %"));
+        assertThat(said(loop(0), open(1.3)))
+                .hasValueSatisfying(t -> assertThat(t).contains("1.3 %"));
     }
 
     private static MadeUpCapture open(double thd) {

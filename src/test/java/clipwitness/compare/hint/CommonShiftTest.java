@@ -17,8 +17,7 @@ class CommonShiftTest {
     /** Weights of 100 and 11.11: (100 + 1.3 · 11.11) / 111.11 = 1.03 dB down, known to 0.0949 dB. */
     @Test
     void theBetterKnownShiftWeighsMore() {
-        CommonShift common =
-                of(0.5, new Shift(-1, 0.1), new Shift(-1.3, 0.3)).orElseThrow();
+        CommonShift common = of(0.5, new Shift(-1, 0.1), new Shift(-1.3, 0.3)).orElseThrow();
         assertThat(common.mean()).isCloseTo(-1.03, within(1e-9));
         assertThat(common.expanded()).isCloseTo(0.09487, within(1e-5));
         assertThat(common.least()).isEqualTo(-1.3);
@@ -30,8 +29,7 @@ class CommonShiftTest {
     /** 0.01 dB counts as 0.05 dB. */
     @Test
     void noShiftIsKnownBetterThanTheBenchDrifts() {
-        CommonShift common =
-                of(0.5, new Shift(1, 0.01), new Shift(1.2, 0.05)).orElseThrow();
+        CommonShift common = of(0.5, new Shift(1, 0.01), new Shift(1.2, 0.05)).orElseThrow();
         assertThat(common.mean()).isCloseTo(1.1, within(1e-12));
         assertThat(common.expanded()).isCloseTo(0.05 / Math.sqrt(2), within(1e-12));
     }

@@ -3,6 +3,7 @@ package clipwitness.compare.hint;
 import clipwitness.compare.SaidHint;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Prediction;
@@ -65,7 +66,10 @@ final class Predicted {
         Devices devices =
                 new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
-        return rule.look(new Evidence(job, catalogue, repeatability, devices)).stream()
+        return rule
+                .look(new Evidence(
+                        job, catalogue, repeatability, devices, NoiseCatalogue.of(List.of(), job.sheet()::label)))
+                .stream()
                 .map(SaidHint::of)
                 .toList();
     }

@@ -35,7 +35,16 @@ class FinerRangeTest {
 
     /** From 5 to 2 it is two and a half times, else twice: 38 % of the codes become 95 %, or 47.5 %. */
     @ParameterizedTest
-    @CsvSource({"1, 0.475", "0.1, 0.475", "2, 0.475", "0.02, 0.475", "0.995, 0.475", "5, 0.38", "0.5, 0.38", "0.05, 0.38"})
+    @CsvSource({
+        "1, 0.475",
+        "0.1, 0.475",
+        "2, 0.475",
+        "0.02, 0.475",
+        "0.995, 0.475",
+        "5, 0.38",
+        "0.5, 0.38",
+        "0.05, 0.38"
+    })
     void theNextFinerRangeHoldsAWaveUpToItsEdge(double perDivision, double edge) {
         OptionalDouble scale = OptionalDouble.of(perDivision);
         assertThat(FinerRange.nextHolds(spanning(2.56 * (edge - 0.004), scale), 8))

@@ -67,7 +67,7 @@ class GainSeriesTest {
         });
         assertThat(ALL.get(1).levelSeries()).isEmpty();
         assertThat(ALL.get(2).levelSeries()).isEmpty();
-        assertThat(series(OptionalDouble.empty())).allSatisfy(s -> assertThat(s.levelSeries())
-                .isEmpty());
+        assertThat(series(OptionalDouble.empty()))
+                .allSatisfy(s -> assertThat(s.levelSeries()).isEmpty());
     }
 }

@@ -7,9 +7,9 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
-import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
+import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,8 +44,8 @@ class LevelStepsTest {
      */
     @Test
     void theNoiseOfTheStepsIsThatOfSlopeAndCompressionPoint() {
-        LevelSeries series = LevelSteps.series(
-                List.of(setting(0.1, 1, 0.01), setting(0.2, 2, 0.02), setting(0.4, 3.2, 0.032)));
+        LevelSeries series =
+                LevelSteps.series(List.of(setting(0.1, 1, 0.01), setting(0.2, 2, 0.02), setting(0.4, 3.2, 0.032)));
         assertThat(series.steps().get(1).slope().asValue().orElseThrow().standardUncertainty())
                 .isCloseTo(0.0204, within(1e-4));
         assertThat(series.steps().get(2).slope().value().orElseThrow()).isCloseTo(4.0824 / 6.0206, within(1e-4));

@@ -11,8 +11,8 @@ import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.fixture.TestExamination;
-import clipwitness.job.read.JobReader;
 import clipwitness.job.CaptureKind;
+import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Argument;
@@ -235,14 +235,18 @@ class ReadinessTest {
     void aNoiseCaptureUnderFivePeriodsOfTheMainsIsTooShort() throws IOException, InputException {
         MadeUpCapture noise = full(100, 1).kind(CaptureKind.NOISE).samples(99_000);
         assertThat(tooShort("", noise))
-                .containsExactly("captures/before.csv: the record lasts 99 ms, and 5 periods of 50 Hz last 100 ms: capture a"
-                        + " longer one.");
+                .containsExactly(
+                        "captures/before.csv: the record lasts 99 ms, and 5 periods of 50 Hz last 100 ms: capture a"
+                                + " longer one.");
         assertThat(tooShort("bench: {mains: 60 Hz}\n", noise)).isEmpty();
-        assertThat(tooShort("bench: {mains: 60 Hz}\n", full(100, 1).kind(CaptureKind.NOISE).samples(83_000)))
+        assertThat(tooShort(
+                        "bench: {mains: 60 Hz}\n",
+                        full(100, 1).kind(CaptureKind.NOISE).samples(83_000)))
                 .singleElement()
                 .asString()
                 .contains("5 periods of 60 Hz last 83 ms");
-        assertThat(tooShort("", full(100, 1).kind(CaptureKind.NOISE).samples(101_000))).isEmpty();
+        assertThat(tooShort("", full(100, 1).kind(CaptureKind.NOISE).samples(101_000)))
+                .isEmpty();
     }
 
     private List<String> tooShort(String sheet, MadeUpCapture noise) throws IOException, InputException {
@@ -266,7 +270,8 @@ class ReadinessTest {
 
     @Test
     void aRailThatWasReadBeforeIsNotAsked() throws IOException, InputException {
-        assertThat(ready("rails: [{name: supply, expected: 9 V, before: 9 V}]\n", full(100, 1)).missing())
+        assertThat(ready("rails: [{name: supply, expected: 9 V, before: 9 V}]\n", full(100, 1))
+                        .missing())
                 .extracting(Missing::code)
                 .doesNotContain("no-reading");
     }

@@ -95,11 +95,7 @@ class MainConditionTest {
         List<CaptureResult> refused = GOOD.captures().stream()
                 .filter(c -> !is(c, "original", 0) && !is(c, "received", 25))
                 .map(c -> new CaptureResult(
-                        c.row(),
-                        c.export(),
-                        c.doubts(),
-                        c.waveform().map(MainConditionTest::refused),
-                        c.junction()))
+                        c.row(), c.export(), c.doubts(), c.waveform().map(MainConditionTest::refused), c.junction()))
                 .toList();
         assertThat(MainCondition.of(with(refused))).contains(ExampleJob.condition(50));
     }

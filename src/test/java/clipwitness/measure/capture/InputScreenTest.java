@@ -65,8 +65,8 @@ class InputScreenTest {
 
     @Test
     void anInputWithoutTheToneGivesNoGain() {
-        WaveformResult result =
-                beside(v -> TestRecord.of(p -> 0).noisy(2e-3, 0, 2).waveform().samples().toArray());
+        WaveformResult result = beside(v ->
+                TestRecord.of(p -> 0).noisy(2e-3, 0, 2).waveform().samples().toArray());
         warnsOf(result, DoubtCode.NO_FUNDAMENTAL);
         onlyTheOutputIsMeasured(result);
     }

@@ -46,8 +46,9 @@ class OverRangeTest {
     /** Eight bits about zero end at 127 and at -128 codes. */
     @Test
     void aSilentEndAtTheLastCodeIsOverRange() {
-        assertThat(evidence(NOISE, -9, 1.27)).hasValueSatisfying(t -> assertThat(t)
-                .endsWith("samples lie on the upper extreme, where the noise vanishes"));
+        assertThat(evidence(NOISE, -9, 1.27))
+                .hasValueSatisfying(
+                        t -> assertThat(t).endsWith("samples lie on the upper extreme, where the noise vanishes"));
         assertThat(evidence(NOISE, -9, 1.28)).isPresent();
         assertThat(evidence(NOISE, -9, 1.26)).isEmpty();
         assertThat(evidence(NOISE, -9, 1.29)).isEmpty();
@@ -90,8 +91,9 @@ class OverRangeTest {
     /** 128 codes of 10 mV from the centre are 5.12 divisions of 0.25 V, 4 of 0.32 V, and 3.2 of 0.4 V, where no screen ends. */
     @Test
     void anEndOfTheScreenIsOverRangeWithoutNoise() {
-        assertThat(evidence(0, -9, 1.28, scale(0.25, 0))).hasValueSatisfying(t -> assertThat(t)
-                .endsWith("samples lie on the upper end of the converter's range"));
+        assertThat(evidence(0, -9, 1.28, scale(0.25, 0)))
+                .hasValueSatisfying(
+                        t -> assertThat(t).endsWith("samples lie on the upper end of the converter's range"));
         assertThat(evidence(0, -9, 1.28, scale(0.32, 0))).isPresent();
         assertThat(evidence(0, -9, 1.24, scale(0.25, 0))).isPresent();
         assertThat(evidence(0, -9, 1.22, scale(0.25, 0))).isEmpty();

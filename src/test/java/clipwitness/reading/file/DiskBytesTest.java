@@ -20,7 +20,7 @@ class DiskBytesTest {
     void bytesComeFromThePlaceAskedForAndEndWithTheFile() throws IOException {
         Path file = Files.write(folder.resolve("x"), new byte[] {1, 2, 3, 4, 5});
         byte[] into = new byte[6];
-        try (DiskBytes disk = DiskBytes.of(file)) {
+        try (DiskBytes disk = DiskBytes.of(file, Seen.NOTHING)) {
             assertThat(disk.size()).isEqualTo(5);
             assertThat(disk.read(1, into, 2, 2)).isEqualTo(2);
             assertThat(into).containsExactly(0, 0, 2, 3, 0, 0);
@@ -34,7 +34,7 @@ class DiskBytesTest {
     @Test
     void aFileThatIsCutWhileItIsReadFailsAsAFileDoes() throws IOException {
         Path file = Files.write(folder.resolve("x"), new byte[100_000]);
-        try (DiskBytes disk = DiskBytes.of(file)) {
+        try (DiskBytes disk = DiskBytes.of(file, Seen.NOTHING)) {
             try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
                 channel.truncate(10);
             }

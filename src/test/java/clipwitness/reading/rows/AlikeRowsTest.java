@@ -123,6 +123,7 @@ class AlikeRowsTest {
                     0,
                     2,
                     List.of(Optional.empty(), Optional.empty()),
+                    false,
                     List.of());
             plain = new PlainRow(plan, (byte) '\n', row);
             rows = new AlikeRows(plan, table);

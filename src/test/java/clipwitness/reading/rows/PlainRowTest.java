@@ -102,6 +102,7 @@ class PlainRowTest {
                 0,
                 2,
                 List.of(Optional.empty(), Optional.empty()),
+                false,
                 List.of());
         byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
         return new PlainRow(plan, (byte) '\n', row).read(Arrays.copyOf(bytes, bytes.length + PlainRow.SLACK), 0);

@@ -53,10 +53,8 @@ class DevicesResultsTest {
                         ExampleJob.condition(100),
                         Optional.of(Remark.of(SourceRemark.PATHS)),
                         List.of(
-                                new Prediction(
-                                        "clipUp", OptionalInt.empty(), volts(0.6, 0.003), volts(0.61, 0.004)),
-                                new Prediction(
-                                        "harmonic", OptionalInt.of(3), volts(-20, 0.3), volts(-21, 0.4))),
+                                new Prediction("clipUp", OptionalInt.empty(), volts(0.6, 0.003), volts(0.61, 0.004)),
+                                new Prediction("harmonic", OptionalInt.of(3), volts(-20, 0.3), volts(-21, 0.4))),
                         Optional.empty(),
                         true)
                 .with(new StatePrediction.Paths(ratio, ratio, ratio, ratio, 0.01, 1, true));
@@ -82,7 +80,8 @@ class DevicesResultsTest {
 
     private static CSVRecord row(String section, String quantity) throws IOException {
         return rows().stream()
-                .filter(r -> r.get("section").equals(section) && r.get("quantity").equals(quantity))
+                .filter(r ->
+                        r.get("section").equals(section) && r.get("quantity").equals(quantity))
                 .findFirst()
                 .orElseThrow();
     }
@@ -110,15 +109,18 @@ class DevicesResultsTest {
         assertThat(Double.parseDouble(forward.get("value"))).isCloseTo(0.58047, within(0.0021)); // half the gap of 4 mV
         assertThat(forward.get("unit")).isEqualTo("V");
         assertThat(forward.get("file")).isEqualTo("tracer/D1.csv");
-        assertThat(Double.parseDouble(row("junction", "D2 decadeSlope").get("value"))).isCloseTo(0.10362, within(1e-4));
+        assertThat(Double.parseDouble(row("junction", "D2 decadeSlope").get("value")))
+                .isCloseTo(0.10362, within(1e-4));
         assertThat(Double.parseDouble(row("junction", "D2 saturationCurrent").get("value")))
                 .isCloseTo(2.5e-9, within(0.1e-9));
-        assertThat(Double.parseDouble(row("junction", "D1 retraceGap").get("value"))).isCloseTo(4e-3, within(1e-4));
+        assertThat(Double.parseDouble(row("junction", "D1 retraceGap").get("value")))
+                .isCloseTo(4e-3, within(1e-4));
     }
 
     @Test
     void aResistorHasItsVoltageAndTheReasonWhyItHasNoFit() throws IOException {
-        assertThat(Double.parseDouble(row("junction", "R1 forwardVoltage at 1 mA").get("value")))
+        assertThat(Double.parseDouble(
+                        row("junction", "R1 forwardVoltage at 1 mA").get("value")))
                 .isCloseTo(0.47, within(1e-6));
         CSVRecord none = row("junction", "R1 saturationCurrent");
         assertThat(none.get("value")).isEmpty();
@@ -129,7 +131,8 @@ class DevicesResultsTest {
     @Test
     void aPairHasBothOfItsMismatches() throws IOException {
         assertThat(row("pair", "D1 D2 mismatch").get("unit")).isEqualTo("V");
-        assertThat(Double.parseDouble(row("pair", "D1 D2 mismatchAt1mA").get("value"))).isNotNegative();
+        assertThat(Double.parseDouble(row("pair", "D1 D2 mismatchAt1mA").get("value")))
+                .isNotNegative();
     }
 
     @Test
@@ -148,9 +151,10 @@ class DevicesResultsTest {
         assertThat(row("prediction", "predicted harmonic").get("order")).isEqualTo("3");
         assertThat(rows())
                 .filteredOn(r -> r.get("state").equals("original"))
-                .extracting(r -> r.get("quantity"), r -> r.get("value").isEmpty(), r -> r.get("reason").isEmpty())
-                .containsExactly(
-                        tuple("predicted clipUp", true, false),
-                        tuple("measured clipUp", false, true));
+                .extracting(
+                        r -> r.get("quantity"),
+                        r -> r.get("value").isEmpty(),
+                        r -> r.get("reason").isEmpty())
+                .containsExactly(tuple("predicted clipUp", true, false), tuple("measured clipUp", false, true));
     }
 }

@@ -1,0 +1,87 @@
+package clipwitness.batch;
+
+import clipwitness.fault.Origin;
+import clipwitness.fault.Problem;
+import clipwitness.job.Job;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Finds folders that somebody may take for job folders, though the program does not; each is named, so that no job is left out in silence. */
+final class Lookalike {
+    /** Other spellings of {@code job.yaml}, and the ending that some editors add. */
+    private static final Pattern SHEET = Pattern.compile("(?i)job\\.ya?ml(\\.txt)?");
+
+    private Lookalike() {}
+
+    /** Why what lies in a folder of jobs is no job; empty where nobody would take it for one. */
+    static Optional<Problem> of(Path child) {
+        if (Files.isSymbolicLink(child) && !Files.exists(child)) {
+            return problem(child, "is a link that leads nowhere", "Remove it, or let it lead to the job folder");
+        }
+        if (!Files.isDirectory(child)) {
+            return Optional.empty();
+        }
+        return misnamed(child).or(() -> deeper(child));
+    }
+
+    /** Why a folder without a job sheet is no job, though it holds something like one. */
+    static Optional<Problem> misnamed(Path folder) {
+        Path sheet = folder.resolve(Job.SHEET_FILE);
+        if (Files.isSymbolicLink(sheet)) {
+            return problem(sheet, "is a link that leads nowhere", "Copy the job sheet into the job folder");
+        }
+        try {
+            List<Path> entries = entries(folder);
+            for (Path entry : entries) {
+                String name = entry.getFileName().toString();
+                if (SHEET.matcher(name).matches()) {
+                    return problem(
+                            folder,
+                            "is not taken as a job, because its sheet is called " + name,
+                            "Rename it to " + Job.SHEET_FILE);
+                }
+            }
+            return entries.contains(folder.resolve(Job.TABLE_FILE))
+                    ? problem(
+                            folder,
+                            "is not taken as a job, because it has a " + Job.TABLE_FILE + " but no " + Job.SHEET_FILE,
+                            "Write the job sheet; the README shows a first one")
+                    : Optional.empty();
+        } catch (IOException e) {
+            return problem(folder, "the folder cannot be read", "Check its permissions");
+        }
+    }
+
+    private static Optional<Problem> deeper(Path folder) {
+        try {
+            List<String> jobs = entries(folder).stream()
+                    .filter(JobFolders::isJob)
+                    .map(j -> j.getFileName().toString())
+                    .toList();
+            return jobs.isEmpty()
+                    ? Optional.empty()
+                    : problem(
+                            folder,
+                            "the job folders in it are not taken, because they lie one level deeper: "
+                                    + String.join(", ", jobs),
+                            "Name this folder too");
+        } catch (IOException e) {
+            return problem(folder, "the folder cannot be read", "Check its permissions");
+        }
+    }
+
+    private static List<Path> entries(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.sorted().toList();
+        }
+    }
+
+    private static Optional<Problem> problem(Path where, String what, String remedy) {
+        return Optional.of(new Problem(Origin.of(where.toString()), what, remedy));
+    }
+}

@@ -1,0 +1,98 @@
+package clipwitness.compare.response;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.judge.Catalogue;
+import clipwitness.compare.judge.ItemSource;
+import clipwitness.compare.judge.Remedy;
+import clipwitness.compare.judge.Repeatability;
+import clipwitness.compare.judge.Ruling;
+import clipwitness.compare.judge.Tolerance;
+import clipwitness.compare.noise.InputGain;
+import clipwitness.compare.result.Intent;
+import clipwitness.compare.result.Item;
+import clipwitness.job.JobSheet;
+import clipwitness.quantity.ItemQuantity;
+import clipwitness.quantity.LimitQuantity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.ComparisonReason;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Items of the frequency response: the change of the gain, one a frequency. It is judged where the state must still be what it was. */
+public final class ResponseItems implements ItemSource {
+    private final JobSheet sheet;
+    private final ResponseCatalogue catalogue;
+    private final InputGain gain;
+
+    /**
+     * Items of a job.
+     *
+     * @param waves captures that say how much setting the gain control again moves the gain
+     */
+    public ResponseItems(JobSheet sheet, ResponseCatalogue catalogue, Catalogue waves, Repeatability repeatability) {
+        this.sheet = sheet;
+        this.catalogue = catalogue;
+        this.gain = new InputGain(waves, repeatability);
+    }
+
+    @Override
+    public List<Item> of(String from, String to, Intent intent) {
+        List<Item> items = new ArrayList<>();
+        for (ResponsePair pair : catalogue.pairs(from, to)) {
+            for (double frequency : pair.common()) {
+                ResponseChange change =
+                        ResponseChange.at(pair, frequency, gain, sheet.bench().verticalAccuracy());
+                if (change.value().value().isPresent() || !pair.from().swept()) {
+                    items.add(item(pair, frequency, change, intent == Intent.UNCHANGED));
+                }
+            }
+        }
+        return items;
+    }
+
+    private Item item(ResponsePair pair, double frequency, ResponseChange change, boolean judge) {
+        double limit = sheet.limits().of(LimitQuantity.RESPONSE);
+        Condition open = pair.from().condition();
+        Ruling ruling = new Ruling(
+                ItemQuantity.RESPONSE,
+                new Condition(open.gainPercent(), OptionalDouble.of(frequency), open.level(), open.setting()),
+                OptionalDouble.of(limit),
+                Tolerance.within(limit),
+                (value, distance) -> Remedy.ofNoWave(
+                        value,
+                        distance,
+                        pair.from().name(),
+                        pair.to().name(),
+                        pair.to().runs(),
+                        change.stays()),
+                reason -> Remedy.forRefusal(reason, pair.from().name()));
+        return judge ? ruling.judged(change.value()) : ruling.described(change.value());
+    }
+
+    @Override
+    public Optional<Reason> whyNot(ItemQuantity quantity, String from, String to) {
+        if (quantity != ItemQuantity.RESPONSE) {
+            return Optional.empty();
+        }
+        for (String state : new String[] {from, to}) {
+            if (catalogue.of(state).isEmpty()) {
+                return Optional.of(
+                        Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(Word.RESPONSE), label(state)));
+            }
+        }
+        boolean shared = catalogue.of(from).stream()
+                .anyMatch(a -> catalogue.of(to).stream().anyMatch(a::sharesExport));
+        return Optional.of(Reason.of(
+                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
+                label(from),
+                label(to)));
+    }
+
+    private Argument label(String state) {
+        return Argument.name(sheet.label(state));
+    }
+}

@@ -1,0 +1,79 @@
+package clipwitness.reading;
+
+import clipwitness.capture.Channel;
+import clipwitness.capture.Samples;
+import clipwitness.fault.InputException;
+import clipwitness.fault.Origin;
+import clipwitness.quantity.Unit;
+import clipwitness.reading.file.Notes;
+import clipwitness.reason.Argument;
+import clipwitness.reason.LayoutRemark;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sweeps of a curve that stand below one another: the swept voltage jumps back over half of its range or more, and goes on from there. Up and
+ * down again without a jump is one sweep.
+ */
+final class Sweeps {
+    private static final double JUMP = 0.5;
+
+    private Sweeps() {}
+
+    /**
+     * Notes several sweeps of one device; refuses a family of curves, where a third column has a value of its own in each sweep.
+     *
+     * @param channels channels of the curve
+     */
+    static void check(String file, List<Channel> channels, Notes notes) throws InputException {
+        Optional<Channel> voltage =
+                channels.stream().filter(c -> is(c, Unit.VOLT)).findFirst();
+        List<Integer> starts = voltage.map(v -> starts(v.samples())).orElse(List.of());
+        if (starts.size() < 2) {
+            return;
+        }
+        for (Channel channel : channels) {
+            if (channel != voltage.get() && steps(channel.samples(), starts)) {
+                throw new InputException(
+                        new Origin(file, 0, "column " + channel.name()),
+                        "it steps from sweep to sweep of " + voltage.get().name() + ": " + starts.size()
+                                + " curves stand below one another",
+                        "Export one curve a file");
+            }
+        }
+        notes.evidence(LayoutRemark.SWEEPS, Argument.name(voltage.get().name()), Argument.count(starts.size()));
+    }
+
+    private static boolean is(Channel channel, Unit unit) {
+        return channel.unit().filter(u -> u == unit).isPresent();
+    }
+
+    /** The rows, from 0, on which the sweeps begin. */
+    private static List<Integer> starts(Samples swept) {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        double jump = JUMP * (swept.maximum() - swept.minimum());
+        for (int i = 2; i + 1 < swept.size(); i++) {
+            double step = swept.at(i) - swept.at(i - 1);
+            boolean against =
+                    step * (swept.at(i - 1) - swept.at(i - 2)) < 0 && step * (swept.at(i + 1) - swept.at(i)) < 0;
+            if (Math.abs(step) >= jump && against) {
+                starts.add(i);
+            }
+        }
+        return starts;
+    }
+
+    /** Whether values stay the same within each sweep and differ between them. */
+    private static boolean steps(Samples values, List<Integer> starts) {
+        boolean differ = false;
+        for (int i = 1; i < values.size(); i++) {
+            boolean same = values.at(i) == values.at(i - 1);
+            if (!same && !starts.contains(i)) {
+                return false;
+            }
+            differ |= !same;
+        }
+        return differ;
+    }
+}

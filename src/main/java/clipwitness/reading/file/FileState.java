@@ -1,0 +1,21 @@
+package clipwitness.reading.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+
+/**
+ * By which the system tells whether a file is still the same.
+ *
+ * @param size     bytes
+ * @param modified when it was last written
+ * @param key      which file stands under the name, where the system tells
+ */
+record FileState(long size, FileTime modified, String key) {
+    static FileState of(Path path) throws IOException {
+        BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+        return new FileState(now.size(), now.lastModifiedTime(), String.valueOf(now.fileKey()));
+    }
+}

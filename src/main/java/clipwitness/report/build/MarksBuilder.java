@@ -1,0 +1,54 @@
+package clipwitness.report.build;
+
+import clipwitness.compare.finding.Mark;
+import clipwitness.compare.result.Decision;
+import clipwitness.compare.result.Item;
+import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Marks;
+import clipwitness.report.model.ShownMark;
+import clipwitness.report.words.ItemText;
+import clipwitness.report.words.JobWording;
+import clipwitness.report.words.VerdictText;
+import java.util.List;
+import java.util.Locale;
+
+/** The four marks of the first page: is the sound what it was, is it quiet, has it its treble, do the rails stand. */
+final class MarksBuilder {
+    private static final String MISSING = "missing";
+    private static final String NOTHING = "○";
+
+    private final JobWording wording;
+    private final ItemText texts;
+    private final VerdictText verdicts;
+
+    MarksBuilder(JobWording wording) {
+        this.wording = wording;
+        this.texts = new ItemText(wording);
+        this.verdicts = new VerdictText(wording);
+    }
+
+    /** The marks; none where nothing was compared. */
+    List<ShownMark> of(JobResults results) {
+        return Marks.marked(results)
+                .map(c -> Marks.of(c).stream().map(this::shown).toList())
+                .orElse(List.of());
+    }
+
+    private ShownMark shown(Mark mark) {
+        return new ShownMark(
+                mark.decision().map(Decision::code).orElse(MISSING),
+                mark.decision().map(Signs::of).orElse(NOTHING),
+                wording.say("mark." + mark.part().name().toLowerCase(Locale.ROOT)),
+                mark.decision().map(verdicts::word).orElseGet(() -> wording.say("mark.missing")),
+                mark.telling().map(this::figure).orElse(""));
+    }
+
+    private String figure(Item item) {
+        return wording.say(
+                "mark.figure",
+                "quantity",
+                wording.told(item),
+                "change",
+                texts.change(item).full());
+    }
+}

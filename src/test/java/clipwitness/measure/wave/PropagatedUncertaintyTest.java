@@ -119,6 +119,15 @@ class PropagatedUncertaintyTest {
         assertThat(wave.spectrum().orElseThrow().quadratureUncertainty().at(0)).isCloseTo(0.1964e-3, within(0.01e-3));
     }
 
+    /** The bound of Cramér and Rao for a sine of unknown frequency: sqrt 6 / pi times s / (A N^1.5) of the sample rate, here 500 kHz: 10.44 mHz. */
+    @Test
+    void theFrequencyIsKnownAsWellAsASineCanBe() {
+        WaveformResult sine =
+                TestRecord.of(TestRecord.SINE).noisy(0.01, 0, 1).measured();
+        assertThat(sine.get(WaveformQuantity.FREQUENCY).value().orElseThrow()).isCloseTo(1000, within(0.05));
+        assertThat(part(sine.get(WaveformQuantity.FREQUENCY), Source.NOISE)).isCloseTo(0.01044, within(0.0006));
+    }
+
     /** An amplitude of 1 mV in noise of 0.5 mV: with both quadratures off by 2 u it is twice as much, 6.02 dB, half of that as u. */
     @Test
     void aBuriedHarmonicIsBoundedByWhatNoiseAdds() {

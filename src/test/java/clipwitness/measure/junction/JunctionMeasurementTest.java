@@ -8,6 +8,7 @@ import clipwitness.fixture.Curves;
 import clipwitness.fixture.Said;
 import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,21 @@ class JunctionMeasurementTest {
                     : 0;
         }
         assertThat(hits).isBetween(88, 99);
+    }
+
+    /** n goes with 1 / T: 1 K of 298.15 K is 1.75 / 298.15 = 0.00587. */
+    @Test
+    void theIdealityIsKnownNoBetterThanTheTemperature() {
+        Measured.Value n = JunctionMeasurement.of(silicon(1).curve(1, 1), new Temperature(25, 1))
+                .fit()
+                .orElseThrow()
+                .ideality()
+                .asValue()
+                .orElseThrow();
+        assertThat(n.budget())
+                .filteredOn(c -> c.source() == Source.TEMPERATURE)
+                .singleElement()
+                .satisfies(c -> assertThat(c.standardUncertainty()).isCloseTo(0.00587, within(1e-4)));
     }
 
     @Test

@@ -6,7 +6,7 @@ import clipwitness.fault.Meanwhile;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
 import clipwitness.job.Photo;
-import clipwitness.job.read.ReadJob;
+import clipwitness.job.ReadJob;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -7,7 +7,7 @@ import clipwitness.fault.InputException;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
-import clipwitness.job.read.ReadJob;
+import clipwitness.job.ReadJob;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;

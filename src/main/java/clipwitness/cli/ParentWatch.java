@@ -1,6 +1,7 @@
 package clipwitness.cli;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** Ends a machine that {@link ShortRun} has started when the one that started it is gone, however that was ended. */
 final class ParentWatch {
@@ -23,7 +24,7 @@ final class ParentWatch {
     static void whenGone(long pid, Runnable action) {
         Optional<ProcessHandle> process = ProcessHandle.of(pid);
         if (process.isPresent()) {
-            process.get().onExit().thenRun(action);
+            CompletableFuture<Void> unused = process.get().onExit().thenRun(action); // nobody waits for it
         } else {
             action.run();
         }

@@ -46,6 +46,8 @@ final class DocumentSet {
             complete();
         } catch (IOException | RuntimeException e) {
             throw undone(e);
+        } catch (Error e) { // memory or stack have come to an end
+            throw settled(e);
         }
         removeRest();
     }
@@ -79,6 +81,15 @@ final class DocumentSet {
         Journal journal = new Journal(entries);
         disk.write(journalFile(), journal.bytes());
         return journal;
+    }
+
+    private Error settled(Error fault) {
+        try {
+            settle();
+        } catch (IOException e) {
+            fault.addSuppressed(e);
+        }
+        return fault;
     }
 
     private IOException undone(Exception fault) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
+import org.apache.commons.math3.transform.DftNormalization;
+import org.apache.commons.math3.transform.FastFourierTransformer;
+import org.apache.commons.math3.transform.TransformType;
 
 /**
  * An invented job, recorded through an audio interface: the brittle clipping diodes of a bass overdrive are renewed with others of their kind. The
@@ -22,7 +24,7 @@ final class DiodeRenewal {
     /** Noise that repeats every half second, weak enough that nothing clips. */
     private static final double REPEATS = 2;
 
-    private static final int POINTS = 48_000;
+    private static final int POINTS = 1 << 17;
     private static final double RESPONSE_RMS = 1e-3;
 
     private static final Effect RECEIVED = effect(new Junction(3.1e-9, 1.77, 0.6, BENCH_CELSIUS), 7_000);
@@ -77,11 +79,18 @@ final class DiodeRenewal {
         quiet(folder, recorder, state);
     }
 
+    /** All multiples of the repetition up to 20 kHz, equally strong, their phases at random. */
     private static Cycle noise(Random random) {
-        double[] points = random.doubles(POINTS / 2, -RESPONSE_RMS * Math.sqrt(3), RESPONSE_RMS * Math.sqrt(3))
-                .flatMap(v -> DoubleStream.of(v, v))
-                .toArray();
-        return new Cycle(REPEATS, Samples.of(points));
+        double[][] bins = new double[2][POINTS];
+        int highest = (int) (20_000 / REPEATS);
+        double amplitude = RESPONSE_RMS * Math.sqrt(2.0 / highest);
+        for (int k = 1; k <= highest; k++) {
+            double phase = 2 * Math.PI * random.nextDouble();
+            bins[0][k] = amplitude * Math.cos(phase);
+            bins[1][k] = amplitude * Math.sin(phase);
+        }
+        FastFourierTransformer.transformInPlace(bins, DftNormalization.STANDARD, TransformType.FORWARD);
+        return new Cycle(REPEATS, Samples.of(bins[0]));
     }
 
     private static void add(

@@ -16,6 +16,7 @@ public sealed interface Finding
                 SameShape,
                 Moved,
                 Treble,
+                Headroom,
                 Differs,
                 Pictured,
                 Remainders {

@@ -13,6 +13,9 @@ import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.compare.noise.MainsChoice;
 import clipwitness.compare.noise.NoiseCatalogue;
 import clipwitness.compare.noise.NoiseReadiness;
+import clipwitness.compare.response.ResponseCatalogue;
+import clipwitness.compare.response.ResponseReadiness;
+import clipwitness.compare.response.SweepDoubts;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ReadyItem;
 import clipwitness.compare.result.ReadyResult;
@@ -54,12 +57,16 @@ public final class Readiness {
         Readiness readiness = new Readiness(job, catalogue);
         NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::label);
         NoiseReadiness ofNoise = new NoiseReadiness(readiness.limits, catalogue, readiness.repeatability);
+        ResponseReadiness ofResponse = new ResponseReadiness(
+                job.sheet(), ResponseCatalogue.of(captures, job.sheet()::label), catalogue, readiness.repeatability);
         List<ReadyItem> items = new ArrayList<>();
         for (State state : job.sheet().states(Role.BEFORE)) {
             catalogue.of(state.name()).forEach(s -> items.addAll(readiness.items(s)));
             noise.of(state.name()).forEach(s -> items.addAll(ofNoise.of(s)));
+            items.addAll(ofResponse.of(state.name()));
         }
-        List<CaptureResult> doubted = new PairDoubts(job, catalogue, readiness.repeatability).added(captures);
+        List<CaptureResult> doubted =
+                new PairDoubts(job, catalogue, readiness.repeatability).added(SweepDoubts.added(captures, catalogue));
         return new ReadyResult(items, new BenchList(job, catalogue, doubted).all());
     }
 

@@ -60,6 +60,7 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
     private static List<FindingRule> rules(JobResults results) {
         return List.of(
                 new OnsetRule(results),
+                new HeadroomRule(results),
                 new TrebleRule(results),
                 new MatchedRule(results),
                 new AsymmetricRule(results),

@@ -4,6 +4,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
+import clipwitness.job.ReadJob;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

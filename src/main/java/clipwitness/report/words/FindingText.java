@@ -6,6 +6,7 @@ import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.EqualGain;
 import clipwitness.compare.finding.EvenHarmonics;
 import clipwitness.compare.finding.Finding;
+import clipwitness.compare.finding.Headroom;
 import clipwitness.compare.finding.LevelOnly;
 import clipwitness.compare.finding.Matched;
 import clipwitness.compare.finding.Moved;
@@ -16,6 +17,7 @@ import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
 import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
+import clipwitness.quantity.Unit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +30,8 @@ import java.util.function.Function;
 public final class FindingText {
     /** So many paragraphs fit on a first page. */
     private static final int MOST = 5;
+
+    private static final int VOLT_DIGITS = 2;
 
     private final JobWording wording;
     private final Map<Class<? extends Finding>, Function<Finding, String>> sentences = new LinkedHashMap<>();
@@ -50,6 +54,7 @@ public final class FindingText {
         put(EvenHarmonics.class, asymmetric::of);
         put(SameShape.class, unchanged::of);
         put(Moved.class, unchanged::of);
+        put(Headroom.class, this::headroom);
         put(Treble.class, new TrebleText(wording)::of);
         put(Differs.class, differs::sentence);
     }
@@ -76,6 +81,19 @@ public final class FindingText {
     private String of(Paragraph paragraph) {
         return String.join(
                 " ", paragraph.findings().stream().flatMap(f -> of(f).stream()).toList());
+    }
+
+    private String headroom(Headroom finding) {
+        return wording.say(
+                "finding.headroom",
+                "to",
+                wording.label(finding.subject().later()),
+                "swing",
+                wording.numbers().rounded(finding.swing().number(), Unit.VOLT, VOLT_DIGITS),
+                "condition",
+                wording.apart(wording.spoken(finding.subject().condition())),
+                "span",
+                wording.numbers().rounded(finding.span(), Unit.VOLT, VOLT_DIGITS));
     }
 
     private String refused(RefusedCapture refused) {

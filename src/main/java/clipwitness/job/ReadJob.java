@@ -1,6 +1,5 @@
-package clipwitness.job.read;
+package clipwitness.job;
 
-import clipwitness.job.Job;
 import java.util.Objects;
 
 /** A job with the very bytes of sheet and table that it was read from. */
@@ -9,7 +8,8 @@ public final class ReadJob {
     private final byte[] sheet;
     private final byte[] table;
 
-    ReadJob(Job job, byte[] sheet, byte[] table) {
+    /** A job and what it was read from; the bytes are copied. */
+    public ReadJob(Job job, byte[] sheet, byte[] table) {
         this.job = Objects.requireNonNull(job, "job");
         this.sheet = sheet.clone();
         this.table = table.clone();

@@ -11,6 +11,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.JointFit;
 import java.util.List;
@@ -126,6 +127,21 @@ class PropagatedUncertaintyTest {
                 TestRecord.of(TestRecord.SINE).noisy(0.01, 0, 1).measured();
         assertThat(sine.get(WaveformQuantity.FREQUENCY).value().orElseThrow()).isCloseTo(1000, within(0.05));
         assertThat(part(sine.get(WaveformQuantity.FREQUENCY), Source.NOISE)).isCloseTo(0.01044, within(0.0006));
+    }
+
+    /**
+     * Noise of 10 mV in both channels leaves 0.1964 mV in each quadrature, 1.964e-4 of an input of 1 V and 0.982e-4 of an output of 2 V: 2.196e-4 together are 1.907 mdB
+     * of the gain and 12.58 thousandths of a degree of the phase.
+     */
+    @Test
+    void gainAndPhaseAreKnownAsWellAsBothChannels() {
+        WaveformResult doubled = WaveformMeasurement.of(
+                TestRecord.of(TestRecord.SINE).noisy(0.01, 0, 1).through(x -> 2 * x));
+        assertThat(doubled.get(WaveformQuantity.GAIN).value().orElseThrow()).isCloseTo(6.0206, within(0.008));
+        assertThat(part(doubled.get(WaveformQuantity.GAIN), Source.NOISE)).isCloseTo(1.907e-3, within(0.08e-3));
+        assertThat(part(doubled.get(WaveformQuantity.PHASE), Source.NOISE)).isCloseTo(12.58e-3, within(0.5e-3));
+        assertThat(part(doubled.get(WaveformQuantity.INPUT_FUNDAMENTAL), Source.NOISE))
+                .isCloseTo(0.1964e-3, within(0.01e-3));
     }
 
     /** An amplitude of 1 mV in noise of 0.5 mV: with both quadratures off by 2 u it is twice as much, 6.02 dB, half of that as u. */

@@ -145,6 +145,23 @@ class JunctionMeasurementTest {
         assertThat(Said.reason(silicon(12).measured().retraceGap().reason())).contains("the curve has no sweep back");
     }
 
+    /** Two sweeps 4 mV apart: the truth is anywhere between them, 4 mV / sqrt 12 = 1.155 mV, and the reading half way. */
+    @Test
+    void sweepsThatLieApartPutTheirDistanceOnAReading() {
+        Measured.Value reading = new SyntheticTrace(11)
+                .sweep(SyntheticTrace::silicon, 1e-6, 1e-2, 90, 0)
+                .back(-0.004)
+                .measured()
+                .atOneMilliampere()
+                .asValue()
+                .orElseThrow();
+        assertThat(reading.number()).isCloseTo(0.5805750078735674 - 0.002, within(2e-5));
+        assertThat(reading.budget())
+                .filteredOn(c -> c.source() == Source.REPEATABILITY)
+                .singleElement()
+                .satisfies(c -> assertThat(c.standardUncertainty()).isCloseTo(1.155e-3, within(1e-5)));
+    }
+
     /** T13 of trade-facts.csv: 103.53 mV a decade at n = 1.75 and 25 °C; Rs adds 0.6 Ω times 90 µA. */
     @Test
     void decadeSlopeIsThatOfTheIdealityAndTheTemperature() {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
 
 /** Many jobs, one after the other; one that fails never stops the next. */
 public final class Batch {
@@ -47,7 +48,8 @@ public final class Batch {
     public List<JobOutcome> run(List<Path> paths) {
         ExecutorService workers = Workers.start();
         try {
-            workers.execute(ReportDocument::warmUp);
+            Future<?> unused =
+                    workers.submit(ReportDocument::warmUp); // what it meets, the first job meets too, and says it
             JobRunner runner = new JobRunner(options, workers, progress);
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
             List<JobOutcome> outcomes = new ArrayList<>();

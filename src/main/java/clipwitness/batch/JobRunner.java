@@ -4,6 +4,7 @@ import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
+import clipwitness.fault.Problem;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.job.Attachment;
 import clipwitness.job.Job;
@@ -11,6 +12,7 @@ import clipwitness.job.ReadJob;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
+import clipwitness.report.Printing;
 import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
 import clipwitness.report.data.ResultsCsv;
@@ -44,24 +46,25 @@ final class JobRunner {
             List<CaptureResult> captures = Loading.all(job, workers, progress);
             Inputs inputs = Inputs.of(task.read(), captures);
             JobResults results = Examination.of(job, inputs.digest(), captures);
-            Map<String, byte[]> documents = documents(task, results);
+            List<Problem> warnings = new ArrayList<>(Unprintable.in(job));
+            Map<String, byte[]> documents = documents(task, results, warnings);
             inputs.requireSamePictures();
             sink.put(documents);
             return new JobOutcome.Reported(
                     job.folder(),
                     results,
                     documents.keySet().stream().map(task.out()::resolve).toList(),
-                    Unprintable.in(job));
+                    warnings);
         } catch (InputException e) {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
             return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(task.out(), e)));
-        } catch (RuntimeException e) { // our mistake, but one job that fails never stops the next
+        } catch (RuntimeException | Error e) { // our mistake, but one job that fails never stops the next
             return new OwnFault(job.folder(), job.sheet().report().number(), e).outcome(options);
         }
     }
 
-    private Map<String, byte[]> documents(Task task, JobResults results) throws InputException {
+    private Map<String, byte[]> documents(Task task, JobResults results, List<Problem> warnings) throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
         data.put(task.json(), ResultsJson.bytes(results, options.software()));
         data.put(task.csv(), ResultsCsv.bytes(results));
@@ -70,7 +73,8 @@ final class JobRunner {
         for (int i = task.templates().size() - 1; i >= 0; i--) { // the first template's PDF appears last
             TemplateSource template = task.templates().get(i);
             Map<String, Figure> figures = ReportDocument.figures(results, template);
-            documents.put(task.pdf(i), ReportDocument.render(results, figures, template, attached, options.software()));
+            Printing printing = new Printing(attached, options.software(), options.budget(), warnings::add);
+            documents.put(task.pdf(i), ReportDocument.render(results, figures, template, printing));
         }
         return documents;
     }

@@ -11,23 +11,18 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import java.util.concurrent.locks.Lock;
-import java.util.concurrent.locks.ReadWriteLock;
-import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Predicate;
 
 /** Reads and measures all rows of a captures table side by side; every row that cannot be read is named. */
 final class Loading {
-    /** A number takes two bytes of a file at least, and eight of memory, twice for a moment. */
-    private static final int MEMORY_PER_BYTE = 8;
-
     private final Job job;
     private final CaptureLoader loader;
-    private final ReadWriteLock turns = new ReentrantReadWriteLock();
+    private final HeapShare heap;
 
-    private Loading(Job job, Progress progress) {
+    private Loading(Job job, Progress progress, HeapShare heap) {
         this.job = job;
         this.loader = new CaptureLoader(job, progress);
+        this.heap = heap;
     }
 
     /** What became of one row. */
@@ -54,7 +49,7 @@ final class Loading {
      * @throws InputException with the problems of all rows
      */
     static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
-        Loading loading = new Loading(job, progress);
+        Loading loading = new Loading(job, progress, HeapShare.ofThisMachine());
         progress.expect(job.captures().stream().mapToLong(loading::bytes).sum());
         List<Future<Loaded>> futures = new ArrayList<>();
         for (CaptureRow row : job.captures()) {
@@ -62,10 +57,14 @@ final class Loading {
         }
         List<CaptureResult> results = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        for (Future<Loaded> f : futures) {
-            Loaded loaded = get(f);
-            results.addAll(loaded.result);
-            problems.addAll(loaded.problems);
+        try {
+            for (Future<Loaded> f : futures) {
+                Loaded loaded = get(f);
+                results.addAll(loaded.result);
+                problems.addAll(loaded.problems);
+            }
+        } finally {
+            futures.forEach(f -> f.cancel(false)); // after a fault nobody waits for the rest
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems.stream().distinct().toList());
@@ -79,17 +78,37 @@ final class Loading {
         return ExportSize.of(job.folder().resolve(row.file())) + input;
     }
 
-    /** Loads one row. Two exports that might not fit the memory together are loaded one after the other, each on all cores. */
+    /** Loads one row as soon as the memory has room for it; where that was estimated too low, once more when it is alone. */
     private Loaded load(CaptureRow row) {
-        boolean alone = bytes(row) * MEMORY_PER_BYTE > Runtime.getRuntime().maxMemory() / 2;
-        Lock turn = alone ? turns.writeLock() : turns.readLock();
-        turn.lock();
+        int part = heap.take(bytes(row));
+        try {
+            return loaded(row);
+        } catch (OutOfMemoryError e) {
+            if (heap.isAll(part)) {
+                return new Loaded(List.of(), List.of(Exhausted.memory(row.file())));
+            }
+        } finally {
+            heap.giveBack(part);
+        }
+        return alone(row);
+    }
+
+    private Loaded alone(CaptureRow row) {
+        int part = heap.takeAll();
+        try {
+            return loaded(row);
+        } catch (OutOfMemoryError e) {
+            return new Loaded(List.of(), List.of(Exhausted.memory(row.file())));
+        } finally {
+            heap.giveBack(part);
+        }
+    }
+
+    private Loaded loaded(CaptureRow row) {
         try {
             return new Loaded(List.of(loader.load(row)), List.of());
         } catch (InputException e) {
             return new Loaded(List.of(), e.problems());
-        } finally {
-            turn.unlock();
         }
     }
 

@@ -42,6 +42,14 @@ public final class Looking {
      */
     public static Look at(Path file, ReadingOptions options, Progress progress) throws InputException {
         progress.expect(ExportSize.of(file));
+        try {
+            return looked(file, options, progress);
+        } catch (OutOfMemoryError e) {
+            throw new InputException(List.of(Exhausted.memory(file.toString())));
+        }
+    }
+
+    private static Look looked(Path file, ReadingOptions options, Progress progress) throws InputException {
         Export export = ExportReader.read(file, file.toString(), options, progress);
         List<Look.ChannelLook> channels = new ArrayList<>();
         List<Doubt> doubts = new ArrayList<>(export.doubts());

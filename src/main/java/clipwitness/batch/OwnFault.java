@@ -14,24 +14,30 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A fault of the program itself. The whole stack trace, with the causes and the versions of the program and of Java, goes to the file
+ * A fault of the program itself; a job that memory or stack do not suffice for is none. The whole stack trace, with the causes and the versions of the program and of Java, goes to the file
  * {@code N-fault.txt} in the folder of the results; the message names that file.
  *
  * @param folder the job folder
  * @param name   number of the report, or the folder's name where the number is not known
  * @param fault  what was thrown
  */
-record OwnFault(Path folder, String name, RuntimeException fault) {
+record OwnFault(Path folder, String name, Throwable fault) {
     private static final int MOST_PLACES = 200;
 
     /** A fault that occurred before the number of the report was known. */
-    static OwnFault unnumbered(Path folder, RuntimeException fault) {
+    static OwnFault unnumbered(Path folder, Throwable fault) {
         Path name = folder.toAbsolutePath().normalize().getFileName();
         return new OwnFault(folder, name == null ? "job" : name.toString(), fault);
     }
 
-    /** Writes the stack trace and says how the job ended; a stack trace that cannot be written is a second problem. */
+    /** Says how the job ended, and writes the stack trace where the program is at fault; a stack trace that cannot be written is a second problem. */
     JobOutcome.Failed outcome(ReportOptions options) {
+        return Exhausted.problem(folder.toString(), fault)
+                .map(p -> new JobOutcome.Failed(folder, List.of(p)))
+                .orElseGet(() -> traced(options));
+    }
+
+    private JobOutcome.Failed traced(ReportOptions options) {
         Path out = options.outputOf(folder);
         List<Problem> problems = new ArrayList<>();
         try {

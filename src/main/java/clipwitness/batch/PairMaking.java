@@ -74,6 +74,8 @@ public final class PairMaking {
             return Optional.of(choice.curve());
         } catch (InputException e) {
             problems.addAll(e.problems());
+        } catch (OutOfMemoryError e) {
+            problems.add(Exhausted.memory(name));
         }
         return Optional.empty();
     }

@@ -1,7 +1,9 @@
 package clipwitness.batch;
 
 import clipwitness.job.Job;
+import clipwitness.report.page.PageBudget;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,8 +13,19 @@ import java.util.Optional;
  * @param out       folder for the results; empty: the folder {@code report} of each job
  * @param templates templates instead of the sheet's; the first makes {@code N.pdf}, each further one {@code N-TEMPLATE.pdf}
  * @param software  name and version of the program
+ * @param budget    time and pages that each document may take
  */
-public record ReportOptions(Optional<Path> out, List<String> templates, String software) {
+public record ReportOptions(Optional<Path> out, List<String> templates, String software, PageBudget budget) {
+    /** With the usual budget. */
+    public ReportOptions(Optional<Path> out, List<String> templates, String software) {
+        this(out, templates, software, PageBudget.USUAL);
+    }
+
+    /** With so much time and so many pages for each document. */
+    public ReportOptions within(Duration time, int pages) {
+        return new ReportOptions(out, templates, software, new PageBudget(time, pages));
+    }
+
     /** Copies what it is given. */
     public ReportOptions {
         templates = List.copyOf(templates);

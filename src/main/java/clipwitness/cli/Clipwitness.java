@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.batch.Exhausted;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -77,7 +78,7 @@ public final class Clipwitness {
      * @return 0, 1 or 2
      */
     public int run(String... args) {
-        int status = line.execute(args);
+        int status = status(args);
         if (out.checkError()) {
             err.println(
                     "standard output: not all that was to be printed could be written there. Is the disk full, or was the"
@@ -85,6 +86,18 @@ public final class Clipwitness {
             return TROUBLE;
         }
         return status;
+    }
+
+    private int status(String... args) {
+        try {
+            return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) { // an error is no verdict either
+            Messages.print(err, Exhausted.problem(args[0], e).stream().toList());
+            return TROUBLE;
+        } catch (Error e) {
+            e.printStackTrace(err);
+            return TROUBLE;
+        }
     }
 
     /** Version line of every command. */

@@ -23,6 +23,7 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true"); // pictures are drawn in memory, whatever display the user has
         PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
         PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
         ParentWatch.start();

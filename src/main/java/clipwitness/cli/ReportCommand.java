@@ -8,6 +8,7 @@ import clipwitness.compare.result.Decision;
 import clipwitness.fault.Problem;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +48,20 @@ final class ReportCommand implements Callable<Integer> {
                     "Template instead of the sheet's: customer, bench, or a folder. Each further one makes N-TEMPLATE.pdf.")
     private List<String> templates = new ArrayList<>();
 
+    @Option(
+            names = "--page-time",
+            paramLabel = "SECONDS",
+            defaultValue = "60",
+            description = "Longest time for the making of one PDF (default: ${DEFAULT-VALUE}).")
+    private int pageTime;
+
+    @Option(
+            names = "--pages",
+            paramLabel = "N",
+            defaultValue = "400",
+            description = "Most pages of one PDF (default: ${DEFAULT-VALUE}).")
+    private int pages;
+
     ReportCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -58,7 +73,8 @@ final class ReportCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--template is empty; name a built-in template or a template folder");
         }
-        ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software());
+        ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software())
+                .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages));
         List<JobOutcome> outcomes;
         try (ReadingBar bar = ReadingBar.onTerminal(err)) {
             outcomes = new Batch(options, (outcome, place, all) -> ended(outcome, all, bar), bar).run(jobs);
@@ -67,6 +83,13 @@ final class ReportCommand implements Callable<Integer> {
             out.print(ClosingTable.of(outcomes));
         }
         return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
+    }
+
+    private int atLeast1(String option, int value) {
+        if (value < 1) {
+            throw new ParameterException(spec.commandLine(), option + " must be 1 or more but is " + value);
+        }
+        return value;
     }
 
     /** Says how a job ended, at once: whoever stops a batch knows what is done. */

@@ -15,9 +15,7 @@ import java.util.OptionalDouble;
 record ConditionWords(Speech speech) {
     /** A position of the gain control; empty where there is none. */
     String gain(OptionalDouble percent) {
-        return percent.isPresent()
-                ? speech.say("condition.gain", "gain", speech.numbers().nominal(percent.getAsDouble(), Unit.PERCENT))
-                : "";
+        return percent.isPresent() ? speech.gain(percent.getAsDouble()) : "";
     }
 
     /** A condition in words, without what it shares with the job's main condition: {@code 50 % gain, 500 Hz}. */

@@ -18,6 +18,7 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.junction.JunctionFit;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.match.NamedDevice;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.awt.Color;
@@ -184,7 +185,9 @@ public final class TraceFigure {
                     d.result()
                             .atOneMilliampere()
                             .asValue()
-                            .map((Measured.Value v) -> speech.numbers().rounded(v.number(), Unit.VOLT, DIGITS))
+                            .map((Measured.Value v) -> speech.numbers()
+                                    .rounded(
+                                            v.number(), Unit.VOLT, NumberText.digits(v.number(), v.expanded(), DIGITS)))
                             .orElse("")));
         }
         String voltages = speech.say("figure.devices.says", "list", Sentences.parts(parts));

@@ -2,6 +2,7 @@ package clipwitness.figure;
 
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 
@@ -38,16 +39,10 @@ record ValueWords(Speech speech) {
         if (level || number == 0) {
             return speech.numbers().fixed(number, value.unit(), decimals(value));
         }
-        int digits = u > 0 ? exponent(number) - exponent(u) + 2 : MOST_DIGITS;
-        return speech.numbers().rounded(number, value.unit(), Math.max(1, Math.min(MOST_DIGITS, digits)));
+        return speech.numbers().rounded(number, value.unit(), NumberText.digits(number, u, MOST_DIGITS));
     }
 
     private static int decimals(Measured.Value value) {
-        double u = value.expanded();
-        return u > 0 ? Math.max(0, Math.min(MOST_DECIMALS, 1 - exponent(u))) : MOST_DECIMALS;
-    }
-
-    private static int exponent(double number) {
-        return (int) Math.floor(Math.log10(Math.abs(number)));
+        return NumberText.decimals(value.expanded(), MOST_DECIMALS);
     }
 }

@@ -19,6 +19,7 @@ import java.util.OptionalInt;
  * @param picture     place among the pictures over the gain control
  * @param pictureName end of that picture's name; figures of one name share a picture
  * @param scale       of that picture
+ * @param residue     whether the figure is what the tone leaves, which may be lost in what is not known
  */
 record QuantityRow(
         String key,
@@ -30,7 +31,8 @@ record QuantityRow(
         OptionalInt table,
         OptionalInt picture,
         String pictureName,
-        WaveformQuantity.Steps scale) {
+        WaveformQuantity.Steps scale,
+        boolean residue) {
 
     static QuantityRow of(String key, Unit unit, boolean needsInput) {
         OptionalInt none = OptionalInt.empty();
@@ -44,13 +46,24 @@ record QuantityRow(
                 none,
                 none,
                 "",
-                WaveformQuantity.Steps.LINEAR);
+                WaveformQuantity.Steps.LINEAR,
+                false);
     }
 
     /** Two states are compared by the difference. */
     QuantityRow compared(ItemQuantity as) {
         return new QuantityRow(
-                key, unit, needsInput, Optional.of(as), ofLevel, firstPage, table, picture, pictureName, scale);
+                key,
+                unit,
+                needsInput,
+                Optional.of(as),
+                ofLevel,
+                firstPage,
+                table,
+                picture,
+                pictureName,
+                scale,
+                residue);
     }
 
     /** Two states are compared by the ratio in dB; the word names the figure where it is zero and has no level. */
@@ -65,20 +78,48 @@ record QuantityRow(
                 table,
                 picture,
                 pictureName,
-                scale);
+                scale,
+                residue);
     }
 
     QuantityRow firstPage(int place) {
         return new QuantityRow(
-                key, unit, needsInput, item, ofLevel, OptionalInt.of(place), table, picture, pictureName, scale);
+                key,
+                unit,
+                needsInput,
+                item,
+                ofLevel,
+                OptionalInt.of(place),
+                table,
+                picture,
+                pictureName,
+                scale,
+                residue);
     }
 
     QuantityRow table(int place) {
         return new QuantityRow(
-                key, unit, needsInput, item, ofLevel, firstPage, OptionalInt.of(place), picture, pictureName, scale);
+                key,
+                unit,
+                needsInput,
+                item,
+                ofLevel,
+                firstPage,
+                OptionalInt.of(place),
+                picture,
+                pictureName,
+                scale,
+                residue);
     }
 
     QuantityRow picture(int place, String name, WaveformQuantity.Steps of) {
-        return new QuantityRow(key, unit, needsInput, item, ofLevel, firstPage, table, OptionalInt.of(place), name, of);
+        return new QuantityRow(
+                key, unit, needsInput, item, ofLevel, firstPage, table, OptionalInt.of(place), name, of, residue);
+    }
+
+    /** The figure is what the tone leaves of a wave: where it does not exceed its uncertainty it is an upper bound. */
+    QuantityRow leftOver() {
+        return new QuantityRow(
+                key, unit, needsInput, item, ofLevel, firstPage, table, picture, pictureName, scale, true);
     }
 }

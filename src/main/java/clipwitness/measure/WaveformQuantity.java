@@ -43,14 +43,15 @@ public enum WaveformQuantity {
             .picture(4, "crest", Steps.LINEAR)),
     /** Total harmonic distortion over the fundamental. */
     THD(figure("thd", Unit.PERCENT)
+            .leftOver()
             .inDecibels(ItemQuantity.THD, Word.THD)
             .firstPage(2)
             .table(2)
             .picture(1, "thd", Steps.LOGARITHMIC)),
     /** Total harmonic distortion over the whole signal. */
-    THD_OF_TOTAL(figure("thdOfTotal", Unit.PERCENT)),
+    THD_OF_TOTAL(figure("thdOfTotal", Unit.PERCENT).leftOver()),
     /** Distortion and noise. */
-    THD_PLUS_NOISE(figure("thdPlusNoise", Unit.PERCENT)),
+    THD_PLUS_NOISE(figure("thdPlusNoise", Unit.PERCENT).leftOver()),
     /** Scatter about the mean cycle, rms. */
     NOISE(figure("noise", Unit.VOLT)),
     /** Difference of the peaks over their sum. */
@@ -59,13 +60,13 @@ public enum WaveformQuantity {
             .table(4)
             .picture(5, "asymmetry", Steps.LINEAR)),
     /** What half-wave symmetry leaves. */
-    HALF_WAVE_RESIDUE(figure("halfWaveResidue", Unit.PERCENT)),
+    HALF_WAVE_RESIDUE(figure("halfWaveResidue", Unit.PERCENT).leftOver()),
     /** Even harmonics over the fundamental. */
-    EVEN_HARMONICS(figure("evenHarmonics", Unit.DBC)),
+    EVEN_HARMONICS(figure("evenHarmonics", Unit.DBC).leftOver()),
     /** Odd harmonics over the fundamental. */
-    ODD_HARMONICS(figure("oddHarmonics", Unit.DBC)),
+    ODD_HARMONICS(figure("oddHarmonics", Unit.DBC).leftOver()),
     /** Harmonics from the eighth up over the fundamental. */
-    HIGH_HARMONICS(figure("highHarmonics", Unit.DBC).firstPage(3)),
+    HIGH_HARMONICS(figure("highHarmonics", Unit.DBC).leftOver().firstPage(3)),
     /** Share of the period near the upper peak. */
     DWELL_UP(figure("dwellUp", Unit.PERCENT)),
     /** Share of the period near the lower peak. */
@@ -97,7 +98,7 @@ public enum WaveformQuantity {
     /** Difference of the clip levels over their sum. */
     CLIP_ASYMMETRY(transfer("clipAsymmetry", Unit.PERCENT).firstPage(4).picture(6, "clip-asymmetry", Steps.LINEAR)),
     /** Rms difference of rising and falling branch of the transfer curve over the rms of the swing. */
-    BRANCH_GAP(transfer("branchGap", Unit.PERCENT));
+    BRANCH_GAP(transfer("branchGap", Unit.PERCENT).leftOver());
 
     /** How a figure is drawn over the gain control. */
     public enum Steps {
@@ -130,6 +131,11 @@ public enum WaveformQuantity {
     /** Unit of the figure where the channel is in volts. */
     public Unit unit() {
         return row.unit();
+    }
+
+    /** Whether the figure is what the tone leaves of a wave, a {@link Residue}. */
+    public boolean isResidue() {
+        return row.residue();
     }
 
     /** Whether the figure needs an input channel. */

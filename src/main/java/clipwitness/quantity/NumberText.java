@@ -49,9 +49,37 @@ public final class NumberText {
         return parts(value, unit, expanded, 0, false).full();
     }
 
-    /** A number that is written with a decimal point, with the decimal mark of the language. */
-    public String local(String number) {
-        return number.replace('.', decimalMark);
+    /**
+     * Decimals of a value beside which its uncertainty has two digits: none that mean nothing.
+     *
+     * @param expanded expanded uncertainty, 0 or more
+     * @param most     decimals that are shown at most
+     */
+    public static int decimals(double expanded, int most) {
+        return expanded > 0 ? Math.max(0, Math.min(most, 1 - exponent(expanded))) : most;
+    }
+
+    /**
+     * The same in significant digits, at least one.
+     *
+     * @param value    value
+     * @param expanded expanded uncertainty, 0 or more
+     * @param most     digits that are shown at most
+     */
+    public static int digits(double value, double expanded, int most) {
+        return value == 0 || !(expanded > 0)
+                ? most
+                : Math.max(1, Math.min(most, exponent(value) - exponent(expanded) + 2));
+    }
+
+    private static int exponent(double number) {
+        return (int) Math.floor(Math.log10(Math.abs(number)));
+    }
+
+    /** A number that is written with a decimal point, with the decimal mark of the language and a true minus before it. */
+    public String written(String number) {
+        String local = number.replace('.', decimalMark);
+        return local.startsWith("-") ? MINUS + local.substring(1) : local;
     }
 
     /**

@@ -71,7 +71,8 @@ final class ChannelUnits {
     private Optional<ChannelUnit> stated(int i, double[] written) {
         Heading above = columns.get(i).heading();
         Optional<WrittenUnit> heading = above.unit().filter(u -> !above.fromPreamble());
-        Optional<WrittenUnit> unit = above.unit().or(() -> Units.ofValues(preamble, names, i));
+        Optional<WrittenUnit> unit =
+                above.fromPreamble() ? above.unit() : heading.or(() -> Units.ofValues(preamble, names, i));
         Optional<Double> factor = ScaleFactors.of(preamble, i, columns.size());
         boolean prefixed = unit.filter(u -> u.exponent() != 0).isPresent();
         boolean counts = heading.isEmpty() && factor.isEmpty() && !prefixed && counts(i, written);

@@ -25,6 +25,12 @@ import java.util.stream.Collectors;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
 final class ColumnUses {
+    /**
+     * Longest interval in s that a column without a name is taken for. No wave of the audio range is sampled more slowly, while
+     * swept voltages and frequencies, and times in ms or µs, go in wider steps.
+     */
+    private static final double SLOWEST = 1e-3;
+
     private final DataBlock block;
     private final FirstCells cells;
     private final Header header;
@@ -61,7 +67,8 @@ final class ColumnUses {
         noteOtherUnits(found);
         Columns withAxis = found.needsAxis() ? firstAsAxis(found) : found;
         Columns alone = withAxis.first(Column.Use.TIME)
-                .map(t -> new ClockColumns(block, cells, notes).withFraction(besideTime(withAxis, t), t))
+                .map(t -> new ClockColumns(block, cells, notes)
+                        .withFraction(new BesideTime(cells, notes).leaveOut(withAxis, t), t))
                 .orElse(withAxis);
         return EnvelopeColumns.leaveOut(alone, notes);
     }
@@ -116,8 +123,8 @@ final class ColumnUses {
         boolean agrees = sampling.filter(
                         s -> TimeUnit.fitting(axis, s.interval()).isPresent())
                 .isPresent();
-        boolean counted = axis.counts() && given.isEmpty(); // 10, 20, 30 may be anything
-        boolean unknown = sampling.isPresent() ? !agrees : counted;
+        boolean anything = first.nameless() ? !(axis.interval() < SLOWEST) : axis.counts();
+        boolean unknown = sampling.isPresent() ? !agrees : anything && given.isEmpty();
         if (!axis.rises() || !axis.even() || (!index && unknown)) {
             return isRoundedTime(first) ? columns.with(first, Column.Use.TIME) : columns;
         }
@@ -148,37 +155,5 @@ final class ColumnUses {
         } else if (given.isEmpty()) {
             notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_CALLED, Argument.name(first.called()));
         }
-    }
-
-    /** A column called as the time is, or one without a name in front of another that rises evenly: a second record's time. */
-    private boolean isFurtherTime(Columns columns, Column column, Column time) {
-        Stamps axis = cells.axis(column);
-        boolean before = columns.values().stream().anyMatch(c -> c.place() > column.place());
-        boolean behind =
-                columns.values().stream().anyMatch(c -> c.place() > time.place() && c.place() < column.place());
-        boolean even = axis.rises() && axis.even() && axis.repeats() == 0;
-        boolean unnamed = column.nameless() && behind && before;
-        return column.heading().unit().isEmpty() && even && (unnamed || column.calledAs(time));
-    }
-
-    /** Beside a column of time an index is of no use, and neither is the same time once more. */
-    private Columns besideTime(Columns columns, Column time) {
-        Columns rest = columns;
-        List<String> stamps = cells.of(time.place());
-        for (Column column : columns.all()) {
-            boolean again = column.use() == Column.Use.VALUE
-                    && column.heading().unit().isEmpty()
-                    && cells.of(column.place()).equals(stamps);
-            boolean count = column.use() == Column.Use.INDEX
-                    || (column.nameless()
-                            && column.place() < time.place()
-                            && cells.axis(column).counts());
-            if (again) {
-                notes.evidence(LayoutRemark.COLUMN_REPEATS, Argument.count(column.place() + 1));
-            }
-            boolean further = column.use() == Column.Use.VALUE && isFurtherTime(columns, column, time);
-            rest = again || count || further ? rest.with(column, Column.Use.LEFT_OUT) : rest;
-        }
-        return rest;
     }
 }

@@ -27,7 +27,12 @@ final class EnvelopeColumns {
                     + "|(?<peak>peaks?|pk|pd|crêtes?|picc[oh]i?|picos?|spitzen?))(?![\\p{L}])");
 
     /** A column of extremes: what it is of, and which of them. */
-    private record Extremes(Column column, String of, String kind) {}
+    private record Extremes(Column column, String of, String kind) {
+        /** Peaks of the channel in front of them, as no name says of which. */
+        boolean unnamed() {
+            return of.isEmpty() && (kind.equals("detected") || kind.equals("peak"));
+        }
+    }
 
     private EnvelopeColumns() {}
 
@@ -40,8 +45,14 @@ final class EnvelopeColumns {
                 .filter(n -> !n.isEmpty())
                 .toList();
         List<String> left = new ArrayList<>();
+        boolean besideSamples = false;
         for (Column column : columns.values()) {
-            if (extremes(column).filter(e -> channels.contains(e.of())).isPresent()) {
+            Optional<Extremes> extremes = extremes(column);
+            boolean ofChannelBefore =
+                    besideSamples && extremes.filter(Extremes::unnamed).isPresent();
+            besideSamples = extremes.isEmpty();
+            if (ofChannelBefore
+                    || extremes.filter(e -> channels.contains(e.of())).isPresent()) {
                 rest = rest.with(column, Column.Use.LEFT_OUT);
                 left.add(column.called());
             }

@@ -103,8 +103,8 @@ final class ExportBuilder {
     private TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.TIME) {
-                ClockStamps stamps = stamps(kept, pass, pass.table().take(i));
-                return finder.fromStamps(kept.get(i), stamps.seconds(), stamps.digits());
+                double[] times = pass.table().take(i);
+                return finder.fromStamps(kept.get(i), times, joined(kept, pass, times));
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
                 return after(
@@ -115,14 +115,15 @@ final class ExportBuilder {
         return after(pass.skipped(), finder.fromPreamble(1));
     }
 
-    private ClockStamps stamps(List<Column> kept, DataPass pass, double[] times) throws InputException {
+    /** Adds fractions of a second that stand in a column of their own; most digits of a stamp. */
+    private int joined(List<Column> kept, DataPass pass, double[] times) throws InputException {
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).use() == Column.Use.FRACTION) {
                 double[] parts = pass.table().take(i);
-                return ClockStamps.of(file.name(), times, pass.timeDigits(), kept.get(i), parts);
+                return ClockStamps.join(file.name(), times, pass.timeDigits(), kept.get(i), parts);
             }
         }
-        return new ClockStamps(times, pass.timeDigits());
+        return pass.timeDigits();
     }
 
     /** An axis whose first samples were left out. */

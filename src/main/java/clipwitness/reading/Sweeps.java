@@ -10,7 +10,6 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Sweeps of a curve that stand below one another: the swept voltage jumps back over half of its range or more, and goes on from there. Up and
@@ -27,22 +26,30 @@ final class Sweeps {
      * @param channels channels of the curve
      */
     static void check(String file, List<Channel> channels, Notes notes) throws InputException {
-        Optional<Channel> voltage =
-                channels.stream().filter(c -> is(c, Unit.VOLT)).findFirst();
-        List<Integer> starts = voltage.map(v -> starts(v.samples())).orElse(List.of());
-        if (starts.size() < 2) {
-            return;
+        boolean noted = false;
+        for (Channel swept : channels) {
+            List<Integer> starts = is(swept, Unit.VOLT) ? starts(swept.samples()) : List.of();
+            if (starts.size() > 1) {
+                refuseFamily(file, channels, swept, starts);
+            }
+            if (starts.size() > 1 && !noted) {
+                notes.evidence(LayoutRemark.SWEEPS, Argument.name(swept.name()), Argument.count(starts.size()));
+                noted = true;
+            }
         }
+    }
+
+    private static void refuseFamily(String file, List<Channel> channels, Channel swept, List<Integer> starts)
+            throws InputException {
         for (Channel channel : channels) {
-            if (channel != voltage.get() && steps(channel.samples(), starts)) {
+            if (channel.column() != swept.column() && steps(channel.samples(), starts)) {
                 throw new InputException(
                         new Origin(file, 0, "column " + channel.name()),
-                        "it steps from sweep to sweep of " + voltage.get().name() + ": " + starts.size()
+                        "it steps from sweep to sweep of " + swept.name() + ": " + starts.size()
                                 + " curves stand below one another",
                         "Export one curve a file");
             }
         }
-        notes.evidence(LayoutRemark.SWEEPS, Argument.name(voltage.get().name()), Argument.count(starts.size()));
     }
 
     private static boolean is(Channel channel, Unit unit) {

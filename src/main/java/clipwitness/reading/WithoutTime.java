@@ -38,7 +38,9 @@ final class WithoutTime {
                     CURVE + ". " + CHANNELS);
         }
         boolean swept = cells.sweeps(first);
-        if (swept && first.heading().unitByName().isPresent()) {
+        if (swept
+                && (first.heading().unitByName().isPresent()
+                        || first.heading().unit().isPresent())) {
             throw new InputException(
                     new Origin(file, 0, "column " + first.called()),
                     "there is no column of time: " + names(all) + " stand over " + first.called()

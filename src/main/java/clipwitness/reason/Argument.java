@@ -20,6 +20,8 @@ public sealed interface Argument {
         PLAIN,
         /** With so many significant digits, SI prefix and unit. */
         PREFIXED,
+        /** As somebody set it: no zeros at the end, SI prefix and unit. */
+        NOMINAL,
         /** As a file writes it: all digits that it has; the unit is in the sentence. */
         WRITTEN
     }
@@ -41,6 +43,17 @@ public sealed interface Argument {
                 throw new IllegalArgumentException("an argument must be finite but is " + number);
             }
         }
+
+        /** What a file writes is a place in that file, of which two do not make a range. */
+        @Override
+        public Object form() {
+            return style == Style.WRITTEN ? this : style;
+        }
+
+        @Override
+        public double size() {
+            return number;
+        }
     }
 
     /**
@@ -48,7 +61,12 @@ public sealed interface Argument {
      *
      * @param number number
      */
-    record Count(long number) implements Argument {}
+    record Count(long number) implements Argument {
+        @Override
+        public double size() {
+            return number;
+        }
+    }
 
     /**
      * A name of the user's: label, file, channel, device.
@@ -60,6 +78,11 @@ public sealed interface Argument {
         public Name {
             Objects.requireNonNull(text, "text");
         }
+
+        @Override
+        public Object form() {
+            return this;
+        }
     }
 
     /**
@@ -68,6 +91,11 @@ public sealed interface Argument {
      * @param statement the statement
      */
     record Inner(Message statement) implements Argument {
+        @Override
+        public Optional<Message> held() {
+            return Optional.of(statement);
+        }
+
         @Override
         public Optional<Reason> reason() {
             return statement instanceof Reason r ? Optional.of(r) : Optional.empty();
@@ -84,7 +112,27 @@ public sealed interface Argument {
      *
      * @param statement the statement
      */
-    record Sentence(Message statement) implements Argument {}
+    record Sentence(Message statement) implements Argument {
+        @Override
+        public Optional<Message> held() {
+            return Optional.of(statement);
+        }
+    }
+
+    /** What it says apart from its numbers. */
+    default Object form() {
+        return held().<Object>map(Message::form).orElse(getClass());
+    }
+
+    /** A number's own; 0 for what is none. */
+    default double size() {
+        return 0;
+    }
+
+    /** The statement that this argument holds, where it holds one. */
+    default Optional<Message> held() {
+        return Optional.empty();
+    }
 
     /** The reason that this argument is, where it is one. */
     default Optional<Reason> reason() {
@@ -121,6 +169,11 @@ public sealed interface Argument {
         return new Figure(number, unit, Style.PREFIXED, digits);
     }
 
+    /** A quantity as somebody set it, prefix and unit. */
+    static Argument nominal(double number, Unit unit) {
+        return new Figure(number, unit, Style.NOMINAL, 0);
+    }
+
     /** A number as a file writes it. */
     static Argument written(double number, Unit unit) {
         return new Figure(number, unit, Style.WRITTEN, 0);
@@ -134,6 +187,11 @@ public sealed interface Argument {
     /** A name of the user's. */
     static Argument name(String text) {
         return new Name(text);
+    }
+
+    /** Number of a line or row: the name of a place, of which two do not make a range. */
+    static Argument place(long number) {
+        return new Name(Long.toString(number));
     }
 
     /** Names of the user's, side by side. */

@@ -34,6 +34,8 @@ public enum DeviceReason implements ReasonCode {
     CURRENT_IN_FLOOR("current"),
     /** A resistor. */
     RESISTOR("resistance"),
+    /** A clipper without pairs. */
+    NO_PAIRS,
     /** A device without a curve. */
     NOT_TRACED("device"),
     /** Nothing says what drives the clipper. */
@@ -42,8 +44,6 @@ public enum DeviceReason implements ReasonCode {
     OUTPUT_LEVEL_UNKNOWN,
     /** Nothing says what follows the clipper. */
     OUTPUT_GAIN_UNKNOWN,
-    /** Rising and falling input give unlike outputs. */
-    LOOP("gap"),
     /** The stage ahead of the clipper distorts by itself. */
     SOURCE_DISTORTED("thd"),
     /** The source would swing farther than the supply lets it. */

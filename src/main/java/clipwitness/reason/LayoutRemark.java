@@ -64,6 +64,8 @@ public enum LayoutRemark implements RemarkCode {
     COLUMN_REPEATS("column"),
     /** A second column of time. */
     COLUMN_ADVANCES("column"),
+    /** A column over frequency. */
+    COLUMN_OF_SPECTRUM("column"),
     /** A row that the end of the file cuts. */
     LAST_ROW_CUT("line"),
     /** Rows that grow shorter. */

@@ -1,5 +1,6 @@
 package clipwitness.reason;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** A phrase with what fills its holes. */
@@ -9,6 +10,15 @@ public sealed interface Message permits Reason, Remark {
 
     /** One argument for each hole of the phrase, in their order. */
     List<Argument> arguments();
+
+    /**
+     * The statement with all its numbers left out: statements of one form say the same with other figures. Names count as what is said.
+     */
+    default List<Object> form() {
+        List<Object> form = new ArrayList<>(List.of(code()));
+        arguments().forEach(a -> form.add(a.form()));
+        return List.copyOf(form);
+    }
 
     /** Checks that each hole has its argument, and copies them. */
     static List<Argument> fitting(Phrase code, List<Argument> arguments) {

@@ -28,6 +28,8 @@ public enum RemedyRemark implements RemarkCode {
     MORE_RUNS("what", "runs"),
     /** The knob hides the change, and runs would be too many. */
     BETTER_KNOB("what", "times"),
+    /** The knob as it was set before hides the change. */
+    KNOB_BEFORE("knob", "hidden", "state", "again"),
     /** The capture from before is too uncertain. */
     BEFORE_TOO_UNCERTAIN("state"),
     /** Nothing would soon help. */

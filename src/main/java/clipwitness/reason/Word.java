@@ -1,5 +1,6 @@
 package clipwitness.reason;
 
+import clipwitness.quantity.Unit;
 import java.util.List;
 
 /** Words inside other sentences. */
@@ -44,6 +45,10 @@ public enum Word implements RemarkCode {
     TIME_STAMPS,
     /** A statement of the preamble as a source. */
     STATEMENT_ON_LINE("key", "line"),
+    /** A position of the gain control. */
+    GAIN("gain"),
+    /** Its end. */
+    FULL_GAIN,
     /** Every state. */
     EACH_STATE,
     /** The other of two states. */
@@ -63,10 +68,23 @@ public enum Word implements RemarkCode {
     /** The crest factor. */
     CREST_FACTOR;
 
+    private static final double FULL_PERCENT = 100;
+
     private final String holes;
 
     Word(String... holes) {
         this.holes = Phrase.joined(holes);
+    }
+
+    /**
+     * What every page calls a position of the gain control: {@code 50 % gain}, {@code full gain}.
+     *
+     * @param percent of its rotation, 0 to 100
+     */
+    public static Remark gain(double percent) {
+        return percent == FULL_PERCENT
+                ? Remark.of(FULL_GAIN)
+                : Remark.of(GAIN, Argument.nominal(percent, Unit.PERCENT));
     }
 
     @Override

@@ -39,8 +39,9 @@ public final class DrawerSheet {
                 ranking.digest());
         TemplateSource template = TemplateSource.drawer();
         try {
-            String page =
-                    new PageTemplate(template, WordBundle.builtIn()).fill(DrawerPage.of(ranking, figure, software));
+            String page = new PageTemplate(template, WordBundle.builtIn())
+                    .fill(DrawerPage.of(ranking, figure, software))
+                    .text();
             return new PdfPrinter(template::any, Map.of(FIGURE, figure)).print(page, info, List.of());
         } catch (InputException | PageException e) {
             throw new IllegalArgumentException("the program's own template has a fault", e);

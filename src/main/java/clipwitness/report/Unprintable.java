@@ -7,8 +7,9 @@ import clipwitness.report.paper.Coverage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** Warns of characters that no font of the report has; the report is made all the same, with the code in their place. */
+/** Warns of characters that the report cannot print; the report is made all the same, with the code in their place. */
 public final class Unprintable {
     private Unprintable() {}
 
@@ -26,16 +27,21 @@ public final class Unprintable {
         List<Problem> warnings = new ArrayList<>();
         try (Coverage coverage = new Coverage()) {
             texts.forEach((where, text) -> {
-                List<String> missing = coverage.missing(text);
-                if (!missing.isEmpty()) {
-                    warnings.add(new Problem(
-                            where,
-                            "no font of the report has " + String.join(", ", missing)
-                                    + "; the code is printed in place",
-                            "Write it in Latin, Greek or Cyrillic letters"));
-                }
+                warning(where, coverage.missing(text), "no font of the report has ")
+                        .ifPresent(warnings::add);
+                warning(where, coverage.rightToLeft(text), "the report cannot set letters from right to left: ")
+                        .ifPresent(warnings::add);
             });
         }
         return warnings;
+    }
+
+    private static Optional<Problem> warning(Origin where, List<String> characters, String what) {
+        return characters.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Problem(
+                        where,
+                        what + String.join(", ", characters) + "; the code is printed in place",
+                        "Write it in Latin, Greek or Cyrillic letters"));
     }
 }

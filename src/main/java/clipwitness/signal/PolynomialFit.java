@@ -144,6 +144,17 @@ public final class PolynomialFit {
     }
 
     /**
+     * Standard deviation of one sample about the polynomial: the known one, or where the residuals are larger than it makes them, theirs. A curve
+     * that the polynomial does not follow moves its coefficients with the places of the samples as noise of that size would.
+     *
+     * @param known standard deviation of one sample
+     */
+    public double scatter(double known) {
+        int freedom = points - coefficients.length;
+        return fits(known, SELDOM) || freedom < 1 ? known : Math.sqrt(residualEnergy / freedom);
+    }
+
+    /**
      * Whether a polynomial of higher degree through the same points is no better than noise makes it: a test of a misfit of long waves that
      * is sharper than {@link #fits}.
      *

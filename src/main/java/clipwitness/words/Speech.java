@@ -1,10 +1,15 @@
 package clipwitness.words;
 
 import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.Message;
 import clipwitness.reason.Reason;
+import clipwitness.reason.Word;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -37,12 +42,29 @@ public record Speech(WordBundle words, NumberText numbers) {
 
     /** A statement as its line in the words stands. */
     public String text(Message statement) {
-        String[] holes = new String[2 * statement.arguments().size()];
-        for (int i = 0; i < statement.arguments().size(); i++) {
-            holes[2 * i] = statement.code().holes().get(i);
-            holes[2 * i + 1] = text(statement.arguments().get(i));
+        return text(List.of(statement));
+    }
+
+    /**
+     * Statements of one form as one: a hole that their numbers fill differently says from which to which.
+     *
+     * @param alike at least one, all with the {@link Message#form} of the first
+     */
+    public String text(List<? extends Message> alike) {
+        Message first = alike.get(0);
+        String[] holes = new String[2 * first.arguments().size()];
+        for (int i = 0; i < first.arguments().size(); i++) {
+            int hole = i;
+            holes[2 * i] = first.code().holes().get(i);
+            holes[2 * i + 1] =
+                    filling(alike.stream().map(s -> s.arguments().get(hole)).toList());
         }
-        return words.say(statement.code().key(), holes);
+        return words.say(first.code().key(), holes);
+    }
+
+    /** A position of the gain control, percent of its rotation: {@code 50 % gain}, {@code full gain}. */
+    public String gain(double percent) {
+        return text(Word.gain(percent));
     }
 
     /** A doubt as its line stands. */
@@ -62,8 +84,12 @@ public record Speech(WordBundle words, NumberText numbers) {
 
     /** A reason inside a sentence: without capital and full stop of its own. */
     public String clause(Reason reason) {
-        String text = unstopped(text(reason));
-        return words.beginsWithWord(reason.code().key())
+        return clause(List.of(reason));
+    }
+
+    private String clause(List<? extends Message> alike) {
+        String text = unstopped(text(alike));
+        return words.beginsWithWord(alike.get(0).code().key())
                 ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1)
                 : text;
     }
@@ -77,36 +103,42 @@ public record Speech(WordBundle words, NumberText numbers) {
         return text.endsWith(STOP) ? text.substring(0, text.length() - STOP.length()) : text;
     }
 
-    private String text(Argument argument) {
-        if (argument instanceof Argument.Figure figure) {
-            return number(figure);
-        }
-        if (argument instanceof Argument.Count count) {
-            return Long.toString(count.number());
-        }
-        if (argument instanceof Argument.Name name) {
+    private String filling(List<Argument> arguments) {
+        Argument first = arguments.get(0);
+        if (first instanceof Argument.Name name) {
             return name.text();
         }
-        if (argument instanceof Argument.Sentence sentence) {
-            return unstopped(text(sentence.statement())) + STOP;
+        List<Message> inner = arguments.stream().flatMap(a -> a.held().stream()).toList();
+        if (inner.isEmpty()) {
+            return range(arguments);
         }
-        Message inner = ((Argument.Inner) argument).statement();
-        return inner instanceof Reason reason ? clause(reason) : text(inner);
+        if (first instanceof Argument.Sentence) {
+            return unstopped(text(inner)) + STOP;
+        }
+        return inner.get(0) instanceof Reason ? clause(inner) : text(inner);
     }
 
-    private String number(Argument.Figure figure) {
+    private String range(List<Argument> numbers) {
+        Comparator<Argument> bySize = Comparator.comparingDouble(Argument::size);
+        String least = number(Collections.min(numbers, bySize));
+        String greatest = number(Collections.max(numbers, bySize));
+        return least.equals(greatest) ? least : say("range", "from", least, "to", greatest);
+    }
+
+    /** A number as it stands in a sentence, with a true minus; the unit is in the sentence unless the style writes it. */
+    private String number(Argument argument) {
+        if (!(argument instanceof Argument.Figure figure)) {
+            return Long.toString(Math.round(argument.size()));
+        }
         double number = figure.number();
         return switch (figure.style()) {
-            case DECIMALS -> local("%." + figure.digits() + "f", number);
-            case SIGNED -> local("%+." + figure.digits() + "f", number);
-            case SIGNIFICANT -> local("%." + figure.digits() + "g", number);
-            case PLAIN -> numbers.local(NumberText.plain(number, figure.digits()));
+            case DECIMALS -> numbers.fixed(number, Unit.ONE, figure.digits());
+            case SIGNED -> numbers.signed(number, Unit.ONE, figure.digits());
+            case SIGNIFICANT -> numbers.rounded(number, Unit.ONE, figure.digits());
+            case PLAIN -> numbers.written(NumberText.plain(number, figure.digits()));
+            case NOMINAL -> numbers.nominal(number, figure.unit());
             case PREFIXED -> numbers.rounded(number, figure.unit(), figure.digits());
-            case WRITTEN -> numbers.local(Double.toString(number));
+            case WRITTEN -> numbers.written(Double.toString(number));
         };
-    }
-
-    private String local(String format, double number) {
-        return numbers.local(String.format(Locale.ROOT, format, number));
     }
 }

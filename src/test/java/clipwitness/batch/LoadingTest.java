@@ -1,6 +1,7 @@
 package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import clipwitness.fault.InputException;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -82,6 +84,43 @@ class LoadingTest {
                                     + " while the program reads it, then run it again");
         } finally {
             workers.shutdown();
+        }
+    }
+
+    @Test
+    void aCaptureForWhichTheMemoryDidNotSufficeIsReadOnceMoreWhenItIsAlone() throws Exception {
+        Job job = JobReader.read(JobFolder.unchanged(folder, "T-1").path());
+        assertThat(Loading.some(job, row -> row.file().equals("after-0.csv"), new Narrow(1)))
+                .hasSize(1);
+    }
+
+    @Test
+    void aCaptureForWhichTheMemoryDoesNotSufficeAloneIsNamed() throws Exception {
+        Job job = JobReader.read(JobFolder.unchanged(folder, "T-1").path());
+        assertThatThrownBy(() -> Loading.some(job, row -> row.file().equals("after-0.csv"), new Narrow(2)))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("after-0.csv: needs more memory than the ")
+                .hasMessageEndingWith("java -Xmx8g -jar clipwitness.jar, or export fewer samples");
+    }
+
+    /** Memory that ends so many times while exports are read. */
+    private static final class Narrow implements Progress {
+        private final AtomicInteger left;
+
+        Narrow(int times) {
+            left = new AtomicInteger(times);
+        }
+
+        @Override
+        public void expect(long bytes) {
+            // nobody waits
+        }
+
+        @Override
+        public void advance(long bytes) {
+            if (left.getAndDecrement() > 0) {
+                throw new OutOfMemoryError("Java heap space");
+            }
         }
     }
 

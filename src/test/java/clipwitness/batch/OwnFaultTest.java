@@ -11,8 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A fault of the program ends one job, and leaves what is needed to find its cause. */
 class OwnFaultTest {
@@ -21,12 +25,20 @@ class OwnFaultTest {
 
     /** Fails in the first job of a batch, as a fault of the program would. */
     private static final class Faulty implements Progress {
+        private final Error error;
         private boolean failed;
+
+        Faulty(Error error) {
+            this.error = error;
+        }
 
         @Override
         public void expect(long bytes) {
             if (!failed) {
                 failed = true;
+                if (error != null) {
+                    throw error;
+                }
                 throw new IllegalArgumentException("bytes must be odd", new NullPointerException());
             }
         }
@@ -86,11 +98,44 @@ class OwnFaultTest {
         assertThat(temp.resolve("out/job-fault.txt")).exists();
     }
 
+    @ParameterizedTest
+    @MethodSource("errors")
+    void anErrorOfTheMachineEndsOneJobAndNoBatch(Error error, String message) throws IOException {
+        Path first = JobFolder.unchanged(temp.resolve("week/a"), "T-1").path();
+        JobFolder.unchanged(temp.resolve("week/b"), "T-2");
+        List<JobOutcome> outcomes = run(new Faulty(error), Optional.empty(), temp.resolve("week"));
+        assertThat(messages(outcomes.get(0)))
+                .singleElement()
+                .satisfies(m -> assertThat(m).startsWith(first + message));
+        assertThat(outcomes.get(1)).isInstanceOf(JobOutcome.Reported.class);
+    }
+
+    static Stream<Arguments> errors() {
+        return Stream.of(
+                Arguments.of(
+                        new OutOfMemoryError("Java heap space"),
+                        ": needs more memory than the " + Runtime.getRuntime().maxMemory() / 1_000_000
+                                + " MB that the program has. Start it with more"),
+                Arguments.of(
+                        new StackOverflowError(),
+                        ": something in it is nested too deeply to be read. Look for lists within lists"),
+                Arguments.of(
+                        new NoClassDefFoundError("Could not initialize class X"),
+                        ": a fault of the program, not of the job: Could not initialize class X"),
+                Arguments.of(
+                        new ExceptionInInitializerError(new IllegalStateException("no display")),
+                        ": a fault of the program, not of the job: no display"));
+    }
+
     private static List<JobOutcome> run(Optional<Path> out, Path path) {
+        return run(new Faulty(null), out, path);
+    }
+
+    private static List<JobOutcome> run(Faulty faulty, Optional<Path> out, Path path) {
         List<JobOutcome> told = new ArrayList<>();
         ReportOptions options = new ReportOptions(out, List.of(), "clipwitness 1.2.3");
         List<JobOutcome> outcomes =
-                new Batch(options, (outcome, place, all) -> told.add(outcome), new Faulty()).run(List.of(path));
+                new Batch(options, (outcome, place, all) -> told.add(outcome), faulty).run(List.of(path));
         assertThat(told).isEqualTo(outcomes);
         return outcomes;
     }

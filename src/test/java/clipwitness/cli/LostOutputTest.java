@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,8 @@ class LostOutputTest {
         };
         StringWriter err = new StringWriter();
         String[] texts = Stream.of(args).map(Object::toString).toArray(String[]::new);
-        int status = new Clipwitness(new PrintWriter(full), new PrintWriter(err, true)).run(texts);
+        int status = new Clipwitness(new PrintWriter(full, false, StandardCharsets.UTF_8), new PrintWriter(err, true))
+                .run(texts);
         assertThat(status).as(String.join(" ", texts)).isEqualTo(2);
         assertThat(err.toString()).as(String.join(" ", texts)).endsWith(LOST);
     }

@@ -204,6 +204,37 @@ class ReportCommandTest {
         assertThat(job.path().resolve("report/T-1.pdf")).exists();
     }
 
+    @Test
+    void textFromRightToLeftIsAWarningAndTheReportIsMade() throws IOException {
+        JobFolder job = JobFolder.unchanged(temp.resolve("job"), "T-1");
+        String sheet = Files.readString(job.path().resolve("job.yaml"));
+        job.write("job.yaml", sheet.replace("Invented customer", "A שם ب"));
+        assertThat(run("report", job.path())).isEqualTo(0);
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines("Warning: " + job.path().resolve("job.yaml")
+                        + ", customer: the report cannot set letters from right to left: ש (U+05E9), ם (U+05DD), ب (U+0628);"
+                        + " the code is printed in place. Write it in Latin, Greek or Cyrillic letters\n");
+        assertThat(job.path().resolve("report/T-1.pdf")).exists();
+    }
+
+    @Test
+    void aDocumentOfMorePagesThanItMayHaveEndsWithStatus2AndTheOption() throws IOException {
+        Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
+        assertThat(run("report", job, "--template", "bench", "--pages", "2")).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("report-templates/bench/report.html: the document has more than 2 pages. ")
+                .endsWith("a report that needs more pages gets them with --pages\n");
+        assertThat(job.resolve("report")).doesNotExist();
+    }
+
+    @Test
+    void aDocumentHasATimeAndAPageAtLeast() {
+        assertThat(run("report", temp, "--page-time", "0")).isEqualTo(2);
+        assertThat(err.toString()).startsWith("--page-time must be 1 or more but is 0");
+        assertThat(run("report", temp, "--pages", "-1")).isEqualTo(2);
+        assertThat(err.toString()).contains("--pages must be 1 or more but is -1");
+    }
+
     private int run(Object... args) {
         String[] texts = Stream.of(args).map(Object::toString).toArray(String[]::new);
         return new Clipwitness(new PrintWriter(out, true), new PrintWriter(err, true)).run(texts);

@@ -78,8 +78,8 @@ class FindingTest {
         assertThat(USUAL.get("cycles-matched").finding())
                 .isEqualTo(
                         "When both waves are set equally loud, “After, original clippers” less “As received” leaves from"
-                                + " −46.0\u00a0dB at 0\u00a0% gain to −38.0\u00a0dB at 100\u00a0% gain; “After, new clippers” less “As received”"
-                                + " leaves from −16.0\u00a0dB at 100\u00a0% gain to −12.0\u00a0dB at 0\u00a0% gain.");
+                                + " −46.0\u00a0dB at 0\u00a0% gain to −38.0\u00a0dB at full gain; “After, new clippers” less “As received”"
+                                + " leaves from −16.0\u00a0dB at full gain to −12.0\u00a0dB at 0\u00a0% gain.");
     }
 
     @Test

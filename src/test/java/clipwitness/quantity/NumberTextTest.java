@@ -171,4 +171,17 @@ class NumberTextTest {
         assertThat(ENGLISH.atMost(-0.0712, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.08 dB"));
         assertThat(ENGLISH.atMost(0.07, Unit.DECIBEL, 2)).isEqualTo(unbroken("0.07 dB"));
     }
+
+    /** JCGM 100:2008, 7.2.6: two digits of the uncertainty at most, the value to the same place. */
+    @ParameterizedTest
+    @CsvSource({"13, 2, 0", "9.9, 2, 1", "0.74, 2, 2", "0.074, 2, 2", "0.074, 4, 3", "0, 2, 2"})
+    void aValueHasNoDecimalThatItsUncertaintyMakesMeaningless(double expanded, int most, int decimals) {
+        assertThat(NumberText.decimals(expanded, most)).isEqualTo(decimals);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.72, 0.05, 3, 3", "0.72, 0.4, 3, 2", "0.72, 1.3, 3, 1", "0.72, 0.0004, 3, 3", "0, 1, 3, 3"})
+    void norADigit(double value, double expanded, int most, int digits) {
+        assertThat(NumberText.digits(value, expanded, most)).isEqualTo(digits);
+    }
 }

@@ -56,8 +56,8 @@ class PhotosTest {
         assertThatThrownBy(() -> Rendered.bytes(ExampleJob.with(sheet).results(), "customer"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "photos/gone.jpg: this picture is not there, damaged, or neither JPEG nor PNG. Save it again as a "
-                                + "whole JPEG or PNG file inside the job folder");
+                        "photos/gone.jpg: this picture is not there. Save it again as a whole JPEG or PNG file inside the job folder, in"
+                                + " the colours of a screen, at most some thousand pixels wide");
     }
 
     @Test

@@ -4,6 +4,7 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.fixture.ExampleJob;
+import clipwitness.report.page.PageBudget;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -33,11 +34,14 @@ final class Rendered implements AutoCloseable {
                 results,
                 figures,
                 TemplateSource.find(template, results.job().folder()),
-                List.of(
-                        new AttachedFile("job.yaml", new byte[] {'a'}),
-                        new AttachedFile("HL-0231-results.json", new byte[] {'{', '}'}),
-                        new AttachedFile("captures.csv", new byte[] {'b'})),
-                "clipwitness 0.1.0");
+                new Printing(
+                        List.of(
+                                new AttachedFile("job.yaml", new byte[] {'a'}),
+                                new AttachedFile("HL-0231-results.json", new byte[] {'{', '}'}),
+                                new AttachedFile("captures.csv", new byte[] {'b'})),
+                        "clipwitness 0.1.0",
+                        PageBudget.USUAL,
+                        warning -> {}));
     }
 
     /** A report in a template. */

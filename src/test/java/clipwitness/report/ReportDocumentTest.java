@@ -93,7 +93,7 @@ class ReportDocumentTest {
             assertThat(report.text())
                     .contains(
                             "the test tone of “After, original clippers” differed from that of “As received”, in parts per "
-                                    + "million, by 45 ± 28 (slower) at 100 % gain;");
+                                    + "million, by 45 ± 28 (slower) at full gain;");
         }
     }
 

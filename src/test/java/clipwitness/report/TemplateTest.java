@@ -135,7 +135,7 @@ class TemplateTest {
         String template = template("<p>open<br></p>");
         assertThatThrownBy(() -> render(template))
                 .isInstanceOf(InputException.class)
-                .hasMessageStartingWith(place() + ": the filled page is no well-formed XHTML: ")
+                .hasMessageStartingWith(place() + ", line 1: the filled page is no well-formed XHTML: ")
                 .hasMessageContaining("(its line 1: '");
     }
 
@@ -161,9 +161,9 @@ class TemplateTest {
             String template = template("<img src=\"" + source + "\" alt=\"x\"/>");
             assertThatThrownBy(() -> render(template))
                     .isInstanceOf(InputException.class)
-                    .hasMessage(
-                            place() + ": the page names '" + source + "', which is no file of the template folder. A "
-                                    + "template uses its own files only; nothing is fetched from elsewhere");
+                    .hasMessage(place() + ", line 1: the page names '" + source
+                            + "', which is no file of the template folder. A "
+                            + "template uses its own files only; nothing is fetched from elsewhere");
         }
         Files.delete(outside);
     }

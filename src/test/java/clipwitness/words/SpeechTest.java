@@ -12,6 +12,9 @@ import clipwitness.reason.FrameReason;
 import clipwitness.reason.HintRemark;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
+import clipwitness.reason.Word;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class SpeechTest {
@@ -63,5 +66,59 @@ class SpeechTest {
                         Argument.plain(0.126, Unit.DECIBEL, 2))))
                 .isEqualTo(
                         "turning it by +5,0 % of its rotation leaves no change of level or distortion above 0,13 dB");
+    }
+
+    /** SI brochure, 9th edition, 5.4: the minus is not a hyphen; a change that rounds to nothing has no sign. */
+    @Test
+    void aMinusIsATrueOneInEachStyle() {
+        assertThat(shift(Argument.signed(-4.96, Unit.PERCENT, 1))).startsWith("turning it by −5.0 %");
+        assertThat(shift(Argument.decimals(-4.96, Unit.PERCENT, 1))).startsWith("turning it by −5.0 %");
+        assertThat(shift(Argument.significant(-4.96, Unit.PERCENT, 2))).startsWith("turning it by −5.0 %");
+        assertThat(shift(Argument.plain(-4.96, Unit.PERCENT, 2))).startsWith("turning it by −5.0 %");
+        assertThat(shift(Argument.written(-0.5, Unit.PERCENT))).startsWith("turning it by −0.5 %");
+        assertThat(shift(Argument.decimals(-0.04, Unit.PERCENT, 1))).startsWith("turning it by 0.0 %");
+    }
+
+    /** A hundred and twenty-three with two digits is 120, not 1.2e+02. */
+    @Test
+    void aLargeNumberIsWrittenOut() {
+        assertThat(shift(Argument.significant(123.4, Unit.PERCENT, 2))).startsWith("turning it by 120 %");
+    }
+
+    private static String shift(Argument by) {
+        return SPEECH.text(Remark.of(HintRemark.KNOB_OFFSET_BY, by, Argument.plain(0.1, Unit.DECIBEL, 2)));
+    }
+
+    @Test
+    void theEndOfTheGainControlHasOneName() {
+        assertThat(SPEECH.text(Word.gain(100))).isEqualTo("full gain");
+        assertThat(SPEECH.text(Word.gain(62.5))).isEqualTo("62.5\u00a0% gain");
+        assertThat(SPEECH.text(Word.gain(0))).isEqualTo("0\u00a0% gain");
+    }
+
+    /** Three statements that differ in their numbers only, as one. */
+    @Test
+    void statementsOfOneFormAreSaidWithTheRangeOfTheirNumbers() {
+        List<Reason> periods = Stream.of(2.25, 1.5, 2.75)
+                .map(p -> Reason.of(DoubtReason.FEW_PERIODS, Argument.decimals(p, Unit.ONE, 2)))
+                .toList();
+        assertThat(SPEECH.text(periods)).isEqualTo("the record holds 1.50 to 2.75 periods of the fundamental");
+        assertThat(SPEECH.text(List.of(periods.get(0), periods.get(0))))
+                .isEqualTo("the record holds 2.25 periods of the fundamental");
+    }
+
+    @Test
+    void statementsAboutOtherNamesOrPlacesAreOfAnotherForm() {
+        assertThat(Reason.of(DoubtReason.AC_COUPLED, Argument.name("CH1")).form())
+                .isNotEqualTo(
+                        Reason.of(DoubtReason.AC_COUPLED, Argument.name("CH2")).form());
+        assertThat(Reason.of(DoubtReason.NOT_COMPARABLE_TWO_ROWS, Argument.place(3))
+                        .form())
+                .isNotEqualTo(Reason.of(DoubtReason.NOT_COMPARABLE_TWO_ROWS, Argument.place(4))
+                        .form());
+        assertThat(Reason.of(DoubtReason.FEW_PERIODS, Argument.decimals(1, Unit.ONE, 2))
+                        .form())
+                .isEqualTo(Reason.of(DoubtReason.FEW_PERIODS, Argument.decimals(2, Unit.ONE, 2))
+                        .form());
     }
 }

@@ -24,11 +24,11 @@ public final class DeviceExamination {
 
     public static Devices of(Job job, List<CaptureResult> captures, Catalogue catalogue, Repeatability repeatability) {
         List<TracedDevice> traced = TracedDevice.among(captures);
-        if (traced.isEmpty()) {
+        Optional<Clipper> clipper = job.sheet().clipper();
+        if (traced.isEmpty() && clipper.isEmpty()) {
             return Devices.NONE;
         }
         Map<String, NamedDevice> byName = TracedDevice.byName(traced);
-        Optional<Clipper> clipper = job.sheet().clipper();
         return new Devices(
                 traced,
                 Pairing.of(List.copyOf(byName.values())),

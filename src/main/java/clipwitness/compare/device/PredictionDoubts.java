@@ -19,9 +19,6 @@ import java.util.OptionalDouble;
  * the transfer curve into a loop, and a stage ahead of the clipper that saturates, which the state without clippers shows.
  */
 final class PredictionDoubts {
-    /** Largest distance of the branches over the swing, at one place; over the whole curve that is well above 1 %. */
-    private static final double MOST_GAP = 0.06;
-
     /** Distortion without clippers, percent, above which the source is no sine any more. */
     private static final double MOST_THD = 1;
 
@@ -65,16 +62,11 @@ final class PredictionDoubts {
         }
     }
 
+    /** A curve that is none has no clip levels either (measurement book, section 2): one rule says when, for figures and predictions. */
     private static Optional<Reason> gap(StateAtCondition setting) {
         return setting.first()
                 .transfer()
-                .flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP)
-                        .reason()
-                        .or(() -> curve.gap() > MOST_GAP ? Optional.of(loop(curve.gap())) : Optional.empty()));
-    }
-
-    private static Reason loop(double gap) {
-        return Reason.of(DeviceReason.LOOP, Argument.significant(100 * gap, Unit.PERCENT, 2));
+                .flatMap(curve -> setting.figure(WaveformQuantity.CLIP_UP).reason());
     }
 
     private Optional<Reason> saturated(StateAtCondition setting) {

@@ -26,7 +26,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
-/** Predicts every setting of every state whose pair the sheet names. */
+/** Predicts every setting of every state whose pair the sheet names; where it names none at all, says so of every state. */
 final class Predictor {
     private static final double RIGHT_ANGLE = 90;
 
@@ -54,6 +54,11 @@ final class Predictor {
         List<Supplier<StatePrediction>> work = new ArrayList<>();
         for (State state : job.sheet().states()) {
             ClipperPair pair = clipper.pairs().get(state.name());
+            if (clipper.pairs().isEmpty() && !clipper.unclipped().equals(Optional.of(state.name()))) {
+                catalogue
+                        .of(state.name())
+                        .forEach(s -> work.add(() -> PredictedValues.refused(s, Reason.of(DeviceReason.NO_PAIRS))));
+            }
             if (pair != null) {
                 ClipperOfState legs = new ClipperOfState(pair, devices);
                 catalogue.of(state.name()).forEach(s -> work.add(() -> predict(s, legs)));

@@ -17,9 +17,9 @@ import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintRemark;
+import clipwitness.reason.Word;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -161,13 +161,8 @@ public record Evidence(
     /** Where: at a position of the gain control, or at the one setting that there is. */
     static Argument place(OptionalDouble gainPercent) {
         return gainPercent.isPresent()
-                ? Argument.word(HintRemark.AT_GAIN, gain(gainPercent.getAsDouble()))
+                ? Argument.word(HintRemark.AT_GAIN, Argument.inner(Word.gain(gainPercent.getAsDouble())))
                 : Argument.word(HintRemark.AT_THE_ONE_SETTING);
-    }
-
-    /** A position of the gain control in whole percent. */
-    static Argument gain(double percent) {
-        return Argument.decimals(percent, Unit.PERCENT, 0);
     }
 
     /**

@@ -4,6 +4,7 @@ import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintRemark;
@@ -64,15 +65,17 @@ record HalfDeviation(State state, StatePrediction highest, int upper, int lower)
 
     private Argument level(ClipHalf half) {
         Prediction figure = half.told(highest).orElseThrow();
+        double expanded = figure.expandedUncertainty().orElseThrow();
         return Argument.word(
                 HintRemark.LEG_LEVEL,
                 half.level(highest),
-                volts(figure.measured()),
-                volts(figure.predicted()),
-                Argument.prefixed(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2));
+                volts(figure.measured(), expanded),
+                volts(figure.predicted(), expanded),
+                Argument.prefixed(expanded, Unit.VOLT, 2));
     }
 
-    private static Argument volts(Measured measured) {
-        return Argument.prefixed(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    private static Argument volts(Measured measured, double expanded) {
+        double value = measured.value().orElseThrow();
+        return Argument.prefixed(value, Unit.VOLT, NumberText.digits(value, expanded, DIGITS));
     }
 }

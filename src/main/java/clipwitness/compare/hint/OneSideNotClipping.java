@@ -128,6 +128,6 @@ final class OneSideNotClipping implements HintRule {
 
     /** The half over the other one. */
     private static Argument ratio(double upperOverLower, Half half) {
-        return Argument.decimals(Math.exp(half == Half.UPPER ? upperOverLower : -upperOverLower), Unit.ONE, 2);
+        return Argument.significant(Math.exp(half == Half.UPPER ? upperOverLower : -upperOverLower), Unit.ONE, 3);
     }
 }

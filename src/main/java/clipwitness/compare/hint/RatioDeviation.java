@@ -4,6 +4,7 @@ import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.job.State;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintRemark;
@@ -43,12 +44,14 @@ record RatioDeviation(State state, StatePrediction highest) implements Deviation
     @Override
     public Remark evidence() {
         Prediction figure = figure(highest, WaveformQuantity.CLIP_ASYMMETRY).orElseThrow();
+        double expanded = figure.expandedUncertainty().orElseThrow();
+        int decimals = NumberText.decimals(expanded, 1);
         return Remark.of(
                 HintRemark.LEGS_RATIO_BY,
                 Evidence.place(highest.condition().gainPercent()),
-                Argument.signed(figure.measured().value().orElseThrow(), Unit.PERCENT, 1),
-                Argument.signed(figure.predicted().value().orElseThrow(), Unit.PERCENT, 1),
-                Argument.decimals(figure.expandedUncertainty().orElseThrow(), Unit.PERCENT, 1));
+                Argument.signed(figure.measured().value().orElseThrow(), Unit.PERCENT, decimals),
+                Argument.signed(figure.predicted().value().orElseThrow(), Unit.PERCENT, decimals),
+                Argument.decimals(expanded, Unit.PERCENT, decimals));
     }
 
     private static Optional<Prediction> figure(StatePrediction prediction, WaveformQuantity quantity) {

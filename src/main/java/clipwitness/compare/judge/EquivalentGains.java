@@ -39,7 +39,7 @@ final class EquivalentGains {
     private List<EquivalentGain> answers(List<StateAtCondition> from, ThdCurve to) {
         List<EquivalentGain> answers = new ArrayList<>();
         for (StateAtCondition s : from) {
-            Measured thd = repeatability.figure(s, WaveformQuantity.THD);
+            Measured thd = repeatability.alongGain(s, WaveformQuantity.THD);
             thd.asValue()
                     .filter(v -> !v.isUpperBound())
                     .ifPresent(v -> answers.add(

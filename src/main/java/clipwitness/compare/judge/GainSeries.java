@@ -51,7 +51,7 @@ public final class GainSeries {
         List<Measured> thds = new ArrayList<>();
         for (StateAtCondition s : along) {
             gains.add(Catalogue.gain(s));
-            thds.add(repeatability.figure(s, WaveformQuantity.THD));
+            thds.add(repeatability.alongGain(s, WaveformQuantity.THD));
         }
         return ThdCurve.of(gains, thds);
     }

@@ -101,13 +101,14 @@ public final class ItemBuilder {
                 intent != Intent.DESCRIBED);
     }
 
-    private static Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
+    private Item decide(Question question, OptionalDouble limit, Tolerance tolerance, boolean judge) {
         Ruling ruling = new Ruling(
                 question.quantity(),
                 question.from().condition(),
                 limit,
                 tolerance,
-                (value, distance) -> Remedy.of(value, distance, question.from(), question.to(), question.stays()),
+                (value, distance) -> Remedy.of(
+                        value, distance, question.from(), question.to(), question.stays(), repeatability.knobPercent()),
                 reason -> Remedy.forRefusal(reason, question.from()));
         return judge ? ruling.judged(question.change()) : ruling.described(question.change());
     }

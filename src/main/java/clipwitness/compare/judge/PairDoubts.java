@@ -69,7 +69,7 @@ public final class PairDoubts {
     }
 
     private Reason role(CaptureResult capture, CaptureResult other) {
-        Argument line = Argument.count(other.row().row());
+        Argument line = Argument.place(other.row().row());
         if (!other.row().state().equals(capture.row().state())) {
             String label = other.row().state().map(job.sheet()::label).orElse("");
             return Reason.of(DoubtReason.NOT_COMPARABLE_TWO_STATES, Argument.name(label), line);

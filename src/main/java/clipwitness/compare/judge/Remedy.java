@@ -14,6 +14,7 @@ import clipwitness.reason.RemedyRemark;
 import clipwitness.reason.Word;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -65,8 +66,9 @@ public final class Remedy {
      * @param what   what is to be captured: each state, or one again
      * @param as     what it has to be captured like: the other, or the one before
      * @param hidden what to say where nothing helps
+     * @param byKnob the same where the knob alone is the cause
      */
-    private record About(Argument what, Argument as, Remark hidden) {}
+    private record About(Argument what, Argument as, Remark hidden, Optional<Remark> byKnob) {}
 
     /**
      * A sentence for the bench after the work.
@@ -76,17 +78,25 @@ public final class Remedy {
      * @param from     the setting before the work, which nobody can capture again
      * @param to       the setting after it
      * @param stays    variance share of the earlier setting in each source
+     * @param knob     how well the gain control is set again, percent of its rotation, one standard deviation
      */
     static Remark of(
             Measured.Value change,
             double distance,
             StateAtCondition from,
             StateAtCondition to,
-            Map<Source, Double> stays) {
+            Map<Source, Double> stays,
+            double knob) {
         About about = new About(
                 Argument.word(RemedyRemark.STATE_AGAIN, to.name()),
                 Argument.word(Word.QUOTED, from.name()),
-                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from.name()));
+                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from.name()),
+                Optional.of(Remark.of(
+                        RemedyRemark.KNOB_BEFORE,
+                        Argument.prefixed(knob, Unit.PERCENT, 1),
+                        Argument.prefixed(hiddenByKnob(change), change.unit(), 2),
+                        from.name(),
+                        to.name())));
         return new Remedy(change, stays, about, to, distance).remark(distance);
     }
 
@@ -99,7 +109,8 @@ public final class Remedy {
         About about = new About(
                 Argument.word(Word.EACH_STATE),
                 Argument.word(Word.THE_OTHER),
-                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES));
+                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES),
+                Optional.empty());
         return new Remedy(change, new EnumMap<>(Source.class), about, setting, distance).remark(distance);
     }
 
@@ -115,7 +126,8 @@ public final class Remedy {
         About about = new About(
                 Argument.word(RemedyRemark.STATE_AGAIN, to),
                 Argument.word(Word.QUOTED, from),
-                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from));
+                Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from),
+                Optional.empty());
         return new Remedy(change, stays, about, runs, Optional.empty(), distance).remark(distance);
     }
 
@@ -124,7 +136,8 @@ public final class Remedy {
         About about = new About(
                 Argument.word(Word.EACH_STATE),
                 Argument.word(Word.THE_OTHER),
-                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES));
+                Remark.of(RemedyRemark.NO_NUMBER_OF_CAPTURES),
+                Optional.empty());
         return new Remedy(change, new EnumMap<>(Source.class), about, runs, Optional.empty(), distance)
                 .remark(distance);
     }
@@ -155,6 +168,7 @@ public final class Remedy {
                 .or(this::range)
                 .or(this::moreRuns)
                 .or(this::betterKnob)
+                .or(this::knobAlone)
                 .orElse(about.hidden());
     }
 
@@ -208,6 +222,18 @@ public final class Remedy {
                         about.what(),
                         Argument.decimals(Math.ceil(Math.sqrt(part / (wanted - rest))), Unit.ONE, 0)))
                 : Optional.empty();
+    }
+
+    /** Without the knob the change would be decided: it alone is in the way. */
+    private Optional<Remark> knobAlone() {
+        return square() - square(EnumSet.of(Source.KNOB)) < wanted ? about.byKnob() : Optional.empty();
+    }
+
+    /** Expanded uncertainty that the knob alone makes. */
+    private static double hiddenByKnob(Measured.Value change) {
+        List<Contribution> knob =
+                change.budget().stream().filter(c -> c.source() == Source.KNOB).toList();
+        return Budget.coverageFactor(knob) * Budget.standardUncertainty(knob);
     }
 
     /** How many times as much averages some contributions far enough down, the others left as they are. */

@@ -4,6 +4,7 @@ import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Residue;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.series.GainSlope;
@@ -66,6 +67,11 @@ public final class Repeatability {
         return new Figure("figure " + quantity, s -> s.figure(quantity));
     }
 
+    /** How well the gain control is set again, percent of its rotation, one standard deviation: the sheet's word with what the runs show. */
+    public double knobPercent() {
+        return level.knob();
+    }
+
     /** Contributions to the figure of one setting, in the figure's unit; none where nothing is known or needed. */
     List<Contribution> of(StateAtCondition setting, ItemValue figure) {
         return of(setting, figure(figure));
@@ -92,18 +98,27 @@ public final class Repeatability {
 
     /** A capture's figures and harmonics with this contribution. */
     public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
-        return result.withValues((q, v) -> with(v, of(setting, q)))
+        return result.withValues((q, v) -> bounded(q, v, of(setting, q)))
                 .withHarmonics(h -> new Harmonic(
-                        h.order(), h.amplitude(), with(h.level(), ofHarmonic(setting, h.order())), h.phase()));
+                        h.order(), h.amplitude(), Residue.plus(h.level(), ofHarmonic(setting, h.order())), h.phase()));
     }
 
     private List<Contribution> ofHarmonic(StateAtCondition setting, int order) {
         return of(setting, new Figure("harmonic " + order, s -> s.harmonic(order)));
     }
 
-    /** A figure of a setting with this contribution. */
+    /** A figure of a setting with this contribution; a bound where it makes the figure no larger than its uncertainty. */
     public Measured figure(StateAtCondition setting, WaveformQuantity quantity) {
+        return bounded(quantity, setting.figure(quantity), of(setting, quantity));
+    }
+
+    /** The same for a curve over the gain control, on which the knob moves a figure along: a bound only where noise hides it. */
+    Measured alongGain(StateAtCondition setting, WaveformQuantity quantity) {
         return with(setting.figure(quantity), of(setting, quantity));
+    }
+
+    private static Measured bounded(WaveformQuantity quantity, Measured figure, List<Contribution> contributions) {
+        return quantity.isResidue() ? Residue.plus(figure, contributions) : with(figure, contributions);
     }
 
     /** A harmonic of a setting over the rms with this contribution. */

@@ -10,8 +10,10 @@ import java.util.function.Function;
 
 /**
  * Slope of a setting's figure over the gain control, from the settings of its state that differ in the gain control only. Levels are
- * followed as amplitudes: over a clean minimum a distortion in dB rises without end while in percent it rises from nothing. Settings whose
- * figure noise bounds are left out; where there are no others, they stand in with what they are bounded to.
+ * followed as amplitudes: over a clean minimum a distortion in dB rises without end while in percent it rises from nothing. A setting whose
+ * figure noise bounds tells a slope only where its bound lies below the figure at the setting itself: its figure lies between nothing and
+ * the bound, and what that leaves open is in the slope's error. Other such settings are left out; where no others are left, they stand in with
+ * what they are bounded to.
  */
 final class SlopeOverGain {
     private final Catalogue catalogue;
@@ -30,7 +32,7 @@ final class SlopeOverGain {
                 .toList();
         Optional<Point> own = points.stream().filter(p -> isAt(p, setting)).findFirst();
         List<Point> sure = points.stream()
-                .filter(p -> !p.figure.isUpperBound() || isAt(p, setting))
+                .filter(p -> !p.figure.isUpperBound() || isAt(p, setting) || liesBelow(p.figure, own))
                 .toList();
         return own.flatMap(o -> of(o, sure.size() > 1 ? sure : points));
     }
@@ -41,7 +43,12 @@ final class SlopeOverGain {
         }
         return Optional.of(GainSlope.at(
                 points.stream().mapToDouble(p -> Catalogue.gain(p.setting)).toArray(),
-                points.stream().mapToDouble(p -> fromOwn(own.figure, p.figure)).toArray(),
+                points.stream()
+                        .mapToDouble(p -> fromOwn(own.figure, p.figure).middle())
+                        .toArray(),
+                points.stream()
+                        .mapToDouble(p -> fromOwn(own.figure, p.figure).half())
+                        .toArray(),
                 points.indexOf(own)));
     }
 
@@ -49,9 +56,35 @@ final class SlopeOverGain {
         return point.setting.condition().equals(setting.condition());
     }
 
+    /** Whether a bound lies below the figure at the setting itself, which is none. */
+    private static boolean liesBelow(Measured.Value bound, Optional<Point> own) {
+        return own.filter(o -> !o.figure.isUpperBound() && bound.shown() < o.figure.number())
+                .isPresent();
+    }
+
+    /**
+     * How far a figure lies from the one at the setting itself.
+     *
+     * @param middle middle of what it may be
+     * @param half   half width of that; 0 where the figure is known
+     */
+    private record Distance(double middle, double half) {}
+
+    private static Distance fromOwn(Measured.Value own, Measured.Value other) {
+        if (!other.isUpperBound() || own.isUpperBound()) {
+            return new Distance(distance(own, other.number()), 0);
+        }
+        double nothing = switch (own.unit()) {
+            case DECIBEL, DBC -> -Decibels.PER_RELATIVE_AMPLITUDE;
+            default -> -own.number();
+        };
+        double bound = distance(own, other.shown());
+        return new Distance((nothing + bound) / 2, (bound - nothing) / 2);
+    }
+
     /** How far a figure lies from the one at the setting itself, in its unit there. */
-    private static double fromOwn(Measured.Value own, Measured.Value other) {
-        double difference = other.number() - own.number();
+    private static double distance(Measured.Value own, double other) {
+        double difference = other - own.number();
         return switch (own.unit()) {
             case DECIBEL, DBC -> Decibels.PER_RELATIVE_AMPLITUDE * (Decibels.toAmplitude(difference) - 1);
             case DEGREE -> Math.IEEEremainder(difference, 360);

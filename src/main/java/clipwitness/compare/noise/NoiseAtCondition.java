@@ -138,24 +138,28 @@ public record NoiseAtCondition(String state, String label, Condition condition, 
         return first().hum().get(0);
     }
 
-    /** Power of some lines, mean over the replicates. */
+    /** Power of some lines, mean over the replicates in which lines were looked for; none where there is no such replicate. */
     NoisyPower power(Set<Integer> orders) {
         List<NoisyPower> sums = results().stream()
-                .filter(n -> n.lasts() >= first().lasts())
+                .filter(NoiseAtCondition::hasLines)
                 .map(n -> n.hum().get(0).lines().stream()
                         .filter(l -> orders.contains(l.order()))
                         .map(HumLine::square)
                         .reduce(NoisyPower.ZERO, NoisyPower::plus))
                 .toList();
-        return sums.stream().reduce(NoisyPower.ZERO, NoisyPower::plus).times(1.0 / sums.size());
+        return sums.isEmpty()
+                ? NoisyPower.ZERO
+                : sums.stream().reduce(NoisyPower.ZERO, NoisyPower::plus).times(1.0 / sums.size());
+    }
+
+    private static boolean hasLines(NoiseResult noise) {
+        return noise.hum().get(0).lines().stream()
+                .anyMatch(l -> l.stands() || l.square().largestNoise() > 0);
     }
 
     /** Why there is no hum, in any of the captures: too short, or refused; empty where lines were looked for. */
     Optional<Reason> humRefused() {
-        boolean looked = results().stream()
-                .flatMap(n -> n.hum().get(0).lines().stream())
-                .anyMatch(l -> l.stands() || l.square().largestNoise() > 0);
-        return looked
+        return results().stream().anyMatch(NoiseAtCondition::hasLines)
                 ? Optional.empty()
                 : lines().lines().stream()
                         .flatMap(l -> l.level().reason().stream())

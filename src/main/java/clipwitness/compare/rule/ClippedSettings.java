@@ -18,7 +18,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** At which settings the states of a comparison clip: their distortion is over {@link CommonPractice#LEAST_JUDGED_PERCENT}. */
+/**
+ * At which settings the states of a comparison clip: their distortion is over {@link CommonPractice#LEAST_JUDGED_PERCENT} with its whole
+ * uncertainty, so that no answer hangs on a setting that may be clean.
+ */
 final class ClippedSettings {
     private final JobResults results;
     private final StateValues values;
@@ -86,7 +89,7 @@ final class ClippedSettings {
 
     private boolean clips(String state, Condition condition) {
         return thd(state, condition)
-                .filter(v -> !v.isUpperBound() && v.number() > CommonPractice.LEAST_JUDGED_PERCENT)
+                .filter(v -> !v.isUpperBound() && v.number() - v.expanded() > CommonPractice.LEAST_JUDGED_PERCENT)
                 .isPresent();
     }
 

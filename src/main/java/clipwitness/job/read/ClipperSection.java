@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 
 /** Reads the section {@code clipper}. */
 final class ClipperSection {
+    /** Clippers have one to a few devices in a leg; a chain of so many would clip at tens of volts. */
+    private static final int LONGEST_LEG = 100;
+
     private ClipperSection() {}
 
     /** The section, or nothing where its topology is missing or wrong. */
@@ -89,8 +92,15 @@ final class ClipperSection {
     }
 
     private static Leg leg(SheetNode node) {
-        return node.node().isNull()
-                ? new Leg(List.of())
-                : new Leg(node.texts().stream().map(Field::text).toList());
+        if (node.node().isNull()) {
+            return new Leg(List.of());
+        }
+        List<String> devices = node.texts().stream().map(Field::text).toList();
+        if (devices.size() > LONGEST_LEG) {
+            node.fault(
+                    "a leg has at most " + LONGEST_LEG + " devices in series, but this one has " + devices.size(),
+                    "Name the devices of one leg only");
+        }
+        return new Leg(devices.stream().limit(LONGEST_LEG).toList());
     }
 }

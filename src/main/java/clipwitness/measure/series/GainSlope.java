@@ -22,18 +22,20 @@ public record GainSlope(double slope, double bound) {
      *
      * @param gains   positions of the gain control, percent of rotation, ascending; two or more
      * @param figures the figure at each
+     * @param halves  half width of what each is only known to lie in, 0 where it is known
      * @param at      index of the setting
      */
-    public static GainSlope at(double[] gains, double[] figures, int at) {
+    public static GainSlope at(double[] gains, double[] figures, double[] halves, int at) {
         double slope = new ShapePreservingInterpolation(gains, figures).slopeAtPoint(at);
         if (gains.length == 2) {
-            return new GainSlope(slope, Math.abs(slope));
+            return new GainSlope(slope, Math.abs(slope) + halves[1 - at] / Math.abs(gains[1] - gains[0]));
         }
         double bound = 0;
         for (int other = Math.max(0, at - 1); other <= Math.min(gains.length - 1, at + 1); other++) {
             if (other != at) {
                 double chord = (figures[other] - figures[at]) / (gains[other] - gains[at]);
-                bound = Math.max(bound, Math.abs(chord - slope));
+                double open = halves[other] / Math.abs(gains[other] - gains[at]);
+                bound = Math.max(bound, Math.abs(chord - slope) + open);
             }
         }
         return new GainSlope(slope, bound);

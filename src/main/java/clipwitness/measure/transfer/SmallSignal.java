@@ -95,14 +95,15 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
         return Math.min(up, down);
     }
 
-    /** Steps that no noise dithers may lift one end of the window against the other by their own errors. */
+    /** A corner inside the least window moves the cubic. Steps that no noise dithers may lift one end of the window against the other by their own errors. */
     private static SmallSignalLine line(Transfer transfer, double window) {
         PolynomialFit cubic = new PolynomialFit(transfer.points().between(-window, window), 3);
+        double scatter = cubic.scatter(transfer.scatter());
         return new SmallSignalLine(
                 cubic.slopeAt(0),
-                Math.hypot(transfer.scatter() * Math.sqrt(cubic.slopeVarianceAt(0)), transfer.undithered() / window),
+                Math.hypot(scatter * Math.sqrt(cubic.slopeVarianceAt(0)), transfer.undithered() / window),
                 cubic.at(0),
-                transfer.scatter() * Math.sqrt(cubic.varianceAt(0)),
+                scatter * Math.sqrt(cubic.varianceAt(0)),
                 window);
     }
 

@@ -62,10 +62,9 @@ final class Ampere {
             return true;
         }
         boolean numbered = !name.isEmpty() && Character.isDigit(name.charAt(name.length() - 1));
+        boolean told = clear || bare.length() < unit.length();
         return !CONVERTER.matcher(bare).matches()
-                && (clear || bare.length() < unit.length()
-                        ? !CHANNEL_WORD.matcher(name).matches()
-                        : numbered);
+                && (told ? !CHANNEL_WORD.matcher(name).matches() : numbered);
     }
 
     private static boolean isVolts(String cell) {

@@ -12,7 +12,7 @@ public enum ColumnRole {
     INDEX("n no no. nr nr. index idx sample samples sequence point points # count x punkt row number num"),
     VOLTAGE(
             "voltage volt volts spannung tension tensione tensión spanning napięcie u v vf vr ud uf vd vce vbe vds vgs vin vout"
-                    + " vb vc ve vg vk vp vs vz vcb vbc veb vsd vgd vak vgk ube uce ucb uds ugs uak uin uout"),
+                    + " va vb vc ve vg vk vp vs vz vcb vbc veb vsd vgd vak vgk ube uce ucb uds ugs uak uin uout"),
     CURRENT("current strom courant corrente corriente stroom prąd i if ir id ic ib amps ampere"
             + " ie is ig ia ik iz ix iin iout ids ice isd iak"),
     FREQUENCY(
@@ -58,7 +58,7 @@ public enum ColumnRole {
             }
         }
         List<String> parts = Arrays.asList(lower.split("[^\\p{L}]+", -1));
-        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY)) {
+        for (ColumnRole role : List.of(TIME, VOLTAGE, CURRENT, FREQUENCY, OTHER)) {
             if (parts.stream().anyMatch(p -> p.length() >= SHORTEST_PART && role.has(p))) {
                 return role;
             }

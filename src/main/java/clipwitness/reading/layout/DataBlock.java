@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -21,6 +22,7 @@ import java.util.stream.IntStream;
  * @param rows    rows within the head, blank lines left out
  */
 public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+    private static final Pattern UNDERLINE = Pattern.compile("[\\s,;|+]*(?:-{4,}[\\s,;|+]*)+");
     private static final int ROWS_LOOKED_AT = 300;
     private static final int STATEMENTS_REACH = 1_000;
 
@@ -46,9 +48,17 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
                     "no two rows of numbers follow each other",
                     "Is this the export itself? Export the samples, not the settings or a picture");
         }
+        first += isUnderline(plain, first) ? 1 : 0;
         int line = plain.get(first).number();
         List<Line> before = filled.stream().filter(l -> l.number() < line).toList();
         return new DataBlock(style, columns, before, plain.subList(first, plain.size()));
+    }
+
+    /** Whether the first row is but a line drawn below the headings, its strokes taken for marks of missing values. */
+    private static boolean isUnderline(List<Line> lines, int first) {
+        return first > 0
+                && first + 1 < lines.size()
+                && UNDERLINE.matcher(lines.get(first).text()).matches();
     }
 
     public Dialect dialect() {

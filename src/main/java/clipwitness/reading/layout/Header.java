@@ -57,7 +57,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         List<HeaderRow> two = rows.stream().limit(2).toList();
         return two.stream()
                 .filter(HeaderRow::isUnits)
-                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o != r && o.namesAll()))
+                .filter(r -> !r.mayBeChannels() || two.stream().anyMatch(o -> o.line() != r.line() && o.namesAll()))
                 .findFirst();
     }
 
@@ -93,16 +93,18 @@ public record Header(List<Heading> headings, List<Statement> facts) {
             DataBlock block, Optional<HeaderRow> names, Optional<HeaderRow> units, Notes notes) {
         boolean letters = names.filter(n -> n.over().stream().anyMatch(c -> c.equalsIgnoreCase("i")))
                 .isPresent();
-        List<Optional<WrittenUnit>> stated = StatedUnits.of(block, notes);
+        Optional<List<Optional<WrittenUnit>>> stated = StatedUnits.of(block, notes);
         List<Heading> headings = new ArrayList<>();
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
             Optional<WrittenUnit> unit = units.flatMap(u -> unitIn(u, column)).or(() -> unitBeside(block, column));
-            Heading heading = names.map(n -> heading(n.over().get(column), n.over(), letters))
-                    .orElse(NOTHING);
+            Heading own = names.map(n -> heading(n.over().get(column), n.over(), letters))
+                    .orElse(NOTHING)
+                    .orUnit(unit);
+            Heading heading = stated.map(s -> own.orStated(s.get(column))).orElse(own);
             headings.add(block.unitWithin(block.columns().get(column))
                     .map(heading::inUnit)
-                    .orElseGet(() -> heading.orUnit(unit).orStated(stated.get(column))));
+                    .orElse(heading));
         }
         return headings;
     }

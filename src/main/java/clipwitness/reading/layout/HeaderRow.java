@@ -152,6 +152,23 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                 || ValueText.parse(cell).flatMap(ValueText::unit).isPresent();
     }
 
+    /** The cells, those joined again that a delimiter inside brackets has parted: {@code V(1,2)}. */
+    private static List<String> withinBrackets(List<String> cells, char delimiter) {
+        List<String> whole = new ArrayList<>();
+        boolean open = false;
+        for (String cell : cells) {
+            int last = whole.size() - 1;
+            if (open) {
+                whole.set(last, whole.get(last) + delimiter + cell);
+            } else {
+                whole.add(cell);
+            }
+            String latest = whole.get(whole.size() - 1);
+            open = latest.lastIndexOf('(') > latest.lastIndexOf(')');
+        }
+        return whole;
+    }
+
     private static List<List<String>> splits(String text, Dialect dialect, int columns) {
         List<List<String>> splits = new ArrayList<>();
         if (dialect.delimiter().blanks()) {
@@ -159,7 +176,12 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
             splits.add(dialect.split(BLANK_BEFORE_BRACKET.matcher(text).replaceAll("")));
             splits.removeIf(cells -> cells.size() != columns);
         }
-        splits.add(dialect.split(text));
+        List<String> plain = dialect.split(text);
+        List<String> whole = withinBrackets(plain, dialect.delimiter().first());
+        if (whole.size() < plain.size() && whole.size() == columns) {
+            splits.add(whole);
+        }
+        splits.add(plain);
         for (Delimiter other : OTHERS) {
             List<String> cells = new Dialect(other, dialect.mark()).split(text);
             if (cells.size() == columns) {

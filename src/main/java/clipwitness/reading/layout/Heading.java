@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * @param name name without the unit, perhaps empty
  * @param unit unit, where the heading states one
  * @param role what the name says that the values are
- * @param fromPreamble whether a statement of the preamble gives the unit, so that the values may still be counts
+ * @param fromPreamble whether a statement of the preamble gives the unit, so that the values may still be counts, or gives none
  */
 public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role, boolean fromPreamble) {
     private static final int LONGEST = 200;
@@ -78,7 +78,7 @@ public record Heading(String name, Optional<WrittenUnit> unit, ColumnRole role, 
     Heading orStated(Optional<WrittenUnit> other) {
         boolean axis = role == ColumnRole.TIME || role == ColumnRole.INDEX;
         Optional<WrittenUnit> fitting = other.filter(u -> !axis || u.unit() == Unit.SECOND);
-        return unit.isPresent() || fitting.isEmpty() ? this : new Heading(name, fitting, role, true);
+        return unit.isPresent() ? this : new Heading(name, fitting, role, true);
     }
 
     /** The same heading over values in the unit that the user states. */

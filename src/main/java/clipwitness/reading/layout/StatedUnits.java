@@ -7,7 +7,6 @@ import clipwitness.reading.number.WrittenUnit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,16 +25,16 @@ final class StatedUnits {
 
     private StatedUnits() {}
 
-    /** A unit for each column of numbers, or empty; all empty where no statement fits the columns. */
-    static List<Optional<WrittenUnit>> of(DataBlock block, Notes notes) {
+    /** For each column of numbers its unit, or empty where the statement gives it none; empty where no statement fits the columns. */
+    static Optional<List<Optional<WrittenUnit>>> of(DataBlock block, Notes notes) {
         for (Line line : block.before()) {
             List<Optional<WrittenUnit>> units = units(line, block);
             if (units.stream().flatMap(Optional::stream).anyMatch(StatedUnits::isVertical)) {
                 notes.evidence(LayoutRemark.UNITS_ON, Argument.count(line.number()));
-                return units;
+                return Optional.of(units);
             }
         }
-        return Collections.nCopies(block.columns().size(), Optional.empty());
+        return Optional.empty();
     }
 
     private static List<Optional<WrittenUnit>> units(Line line, DataBlock block) {
@@ -46,8 +45,9 @@ final class StatedUnits {
                 .findFirst()
                 .orElse(0);
         List<String> values = cells.isEmpty() ? List.of() : cells.subList(key + 1, cells.size());
-        boolean several = values.stream().filter(c -> !c.isEmpty()).count() > 1;
-        if (!row.statesUnit() || !several || cells.get(key).matches(".*[:=].*\\S")) {
+        boolean placed = values.stream().filter(c -> !c.isEmpty()).count() > 1
+                || (!values.isEmpty() && values.get(0).isEmpty());
+        if (!row.statesUnit() || !placed || cells.get(key).matches(".*[:=].*\\S")) {
             return List.of();
         }
         List<String> over = over(cells, values, block);

@@ -119,6 +119,9 @@ public record WrittenUnit(Unit unit, int exponent) {
     }
 
     private static Optional<WrittenUnit> parseWord(String word) {
+        if (word.equals("Va")) {
+            return Optional.empty(); // a voltage at a, where VA are volt-amperes
+        }
         if (PASCAL.matcher(word).matches()) {
             return Optional.of(new WrittenUnit(Unit.ONE, 0));
         }

@@ -6,26 +6,24 @@ import clipwitness.quantity.Unit;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.number.WrittenUnit;
 
-/**
- * Time stamps out of two columns: whole seconds and their fraction.
- *
- * @param seconds stamps in s
- * @param digits  most significant digits that one is written with
- */
-public record ClockStamps(double[] seconds, int digits) {
+/** Time stamps out of two columns: whole seconds and their fraction. */
+public final class ClockStamps {
     private static final int MOST_DIGITS = 9;
     private static final WrittenUnit SECONDS = new WrittenUnit(Unit.SECOND, 0);
+
+    private ClockStamps() {}
 
     /**
      * Joins them.
      *
-     * @param whole    whole seconds, changed in place
-     * @param digits   most digits of these
+     * @param whole    whole seconds; the fractions are added to them in place
+     * @param digits   most significant digits of one of these
      * @param fraction the column of fractions, and its unit
      * @param parts    fractions as written
+     * @return most significant digits that one of the stamps is written with
      * @throws InputException if one is missing, or the time runs back
      */
-    public static ClockStamps of(String file, double[] whole, int digits, Column fraction, double[] parts)
+    public static int join(String file, double[] whole, int digits, Column fraction, double[] parts)
             throws InputException {
         WrittenUnit unit = fraction.heading().unit().orElse(SECONDS);
         int places = 0;
@@ -40,7 +38,7 @@ public record ClockStamps(double[] seconds, int digits) {
                         "If a further record starts there, export one record a file");
             }
         }
-        return new ClockStamps(whole, digits + places);
+        return digits + places;
     }
 
     /** Places behind the decimal mark that a fraction needs, at least as many as others need. */

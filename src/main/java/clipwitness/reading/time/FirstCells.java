@@ -3,6 +3,7 @@ package clipwitness.reading.time;
 import clipwitness.reading.layout.Column;
 import clipwitness.reading.layout.DataBlock;
 import clipwitness.reading.layout.Dialect;
+import java.util.Arrays;
 import java.util.List;
 
 /** The texts of a column in the first rows of samples. */
@@ -72,12 +73,21 @@ public final class FirstCells {
     }
 
     private Stamps axis(Column column, int digits) {
-        double[] values = numbers(column);
+        double[] values = untilEnd(numbers(column));
         for (int i = 1; i < values.length; i++) {
             if (!(values[i] >= values[i - 1])) {
                 return Stamps.NONE;
             }
         }
         return values.length < 2 ? Stamps.NONE : Stamps.of(values, digits);
+    }
+
+    /** Without the rows at the end where a shorter column has no numbers any more. */
+    private static double[] untilEnd(double[] values) {
+        int end = values.length;
+        while (end > 0 && Double.isNaN(values[end - 1])) {
+            end--;
+        }
+        return Arrays.copyOf(values, end);
     }
 }

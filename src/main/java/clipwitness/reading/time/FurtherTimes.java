@@ -45,7 +45,27 @@ public final class FurtherTimes {
                                 time.called()),
                         "Export one record a file");
             }
+            refuseOtherStart(file, other, its, time, stamps);
             notes.evidence(LayoutRemark.COLUMN_ADVANCES, Argument.count(other.place() + 1));
+        }
+    }
+
+    /** Channels of one record may be sampled in turn, within one interval; more than that are two triggers. */
+    private static void refuseOtherStart(String file, Column other, Stamps its, Column time, Stamps stamps)
+            throws InputException {
+        double apart = resolved(other, its.start()) - resolved(time, stamps.start());
+        double rounding = resolved(other, its.quantum()) + resolved(time, stamps.quantum());
+        double interval = resolved(time, stamps.interval());
+        if (Math.abs(apart) > interval * (1 + AGREES) + rounding) {
+            throw new InputException(
+                    new Origin(file, 0, "column " + other.called()),
+                    String.format(
+                            Locale.ROOT,
+                            "this time starts %.4g intervals %s than that in column %s: two records stand side by side",
+                            Math.abs(apart) / interval,
+                            apart > 0 ? "later" : "earlier",
+                            time.called()),
+                    "Export one record a file");
         }
     }
 

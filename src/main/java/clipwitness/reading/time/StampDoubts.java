@@ -40,7 +40,7 @@ final class StampDoubts {
                     intervals > 1 ? Severity.REFUSAL : Severity.WARNING,
                     DoubtReason.UNEVEN_TIME,
                     Argument.plain(intervals, Unit.ONE, 2),
-                    Argument.count(widest.row()),
+                    Argument.place(widest.row()),
                     Argument.written(widest.from(), Unit.SECOND),
                     Argument.written(widest.to(), Unit.SECOND));
         }

@@ -1,7 +1,8 @@
 package clipwitness.report.build;
 
-import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
+import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -21,11 +22,15 @@ final class CaptureBuilder {
     private static final int DECIMALS_OF_FREQUENCY = 3;
 
     private final JobWording wording;
+    private final JobResults results;
     private final DoubtBuilder doubts;
+    private final CapturePlaces places;
 
-    CaptureBuilder(JobWording wording) {
+    CaptureBuilder(JobWording wording, JobResults results) {
         this.wording = wording;
+        this.results = results;
         this.doubts = new DoubtBuilder(wording);
+        this.places = new CapturePlaces(wording);
     }
 
     ListedCapture of(CaptureResult capture) {
@@ -35,8 +40,8 @@ final class CaptureBuilder {
                 Integer.toString(row.row()),
                 row.file(),
                 row.inputFile().orElse(""),
-                row.state().map(wording::label).or(row::device).orElse(""),
-                condition(row),
+                places.name(row),
+                places.condition(row),
                 Integer.toString(row.run()),
                 Integer.toString(capture.export().samples()),
                 capture.export().sampleRate().isPresent()
@@ -48,29 +53,31 @@ final class CaptureBuilder {
                 capture.export().inputSha256().orElse(""),
                 capture.export().evidence().stream().map(wording.speech()::text).toList(),
                 row.note(),
+                together(row),
                 capture.waveform().map(w -> values(w, cells)).orElse(List.of()),
                 capture.waveform().map(w -> harmonics(w, cells)).orElse(List.of()),
                 cells.notes(),
                 doubts.of(capture));
     }
 
-    /** The condition; of what is no wave its kind too, and the frequency of a point of the response. */
-    private String condition(CaptureRow row) {
-        return switch (row.kind()) {
-            case WAVEFORM -> wording.condition(row.condition());
-            case JUNCTION -> wording.say("kind.junction");
-            case NOISE -> wording.say("kind.noise") + ", " + wording.condition(row.condition());
-            case RESPONSE -> response(row.condition()) + ", " + wording.condition(row.condition());
-        };
-    }
-
-    private String response(Condition condition) {
-        return condition.frequency().isPresent()
-                ? wording.say(
-                        "kind.response.at",
-                        "frequency",
-                        wording.numbers().nominal(condition.frequency().getAsDouble(), Unit.HERTZ))
-                : wording.say("kind.response");
+    /** As what the captures of one setting are taken: those of one run as captures of one wave, runs as settings anew. */
+    private List<String> together(CaptureRow row) {
+        if (row.kind() != CaptureKind.WAVEFORM || row.state().isEmpty()) {
+            return List.of();
+        }
+        List<Integer> runs = results.waves(row.state().get(), row.condition())
+                .map(c -> c.row().run())
+                .toList();
+        List<String> said = new ArrayList<>();
+        long alike = runs.stream().filter(r -> r == row.run()).count();
+        if (alike > 1) {
+            said.add(wording.say("capture.replicates", "count", Long.toString(alike)));
+        }
+        long anew = runs.stream().distinct().count();
+        if (anew > 1) {
+            said.add(wording.say("capture.runs", "count", Long.toString(anew)));
+        }
+        return said;
     }
 
     private List<Row> values(WaveformResult wave, Cells cells) {

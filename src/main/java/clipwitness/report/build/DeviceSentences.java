@@ -8,9 +8,12 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.junction.CurrentRange;
 import clipwitness.measure.match.MatchedPair;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Reason;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,8 +49,28 @@ final class DeviceSentences {
                     "range",
                     range(e.getValue().range())));
         }
-        devices.highest().forEach(p -> sentences.add(sentence(p)));
+        devices.highest().stream().filter(p -> refusal(p).isEmpty()).forEach(p -> sentences.add(sentence(p)));
+        sentences.addAll(unpredicted(devices));
         return sentences;
+    }
+
+    /** Why nothing is predicted, once for all states that share the reason. */
+    private List<String> unpredicted(Devices devices) {
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        devices.highest()
+                .forEach(p -> refusal(p)
+                        .ifPresent(reason -> byReason.computeIfAbsent(
+                                        wording.speech().clause(reason), r -> new ArrayList<>())
+                                .add(wording.say("list.quoted", "text", wording.label(p.state())))));
+        return byReason.entrySet().stream()
+                .map(e -> wording.say("device.unpredicted", "states", wording.list(e.getValue()), "reason", e.getKey()))
+                .toList();
+    }
+
+    private static Optional<Reason> refusal(StatePrediction prediction) {
+        return prediction
+                .figure(WaveformQuantity.CLIP_UP.key())
+                .flatMap(f -> f.predicted().reason());
     }
 
     private String range(CurrentRange range) {
@@ -92,26 +115,22 @@ final class DeviceSentences {
                 || down.isEmpty()
                 || up.get().difference().isEmpty()
                 || down.get().difference().isEmpty()) {
-            return up.flatMap(f -> f.predicted().reason())
-                    .map(wording.speech()::clause)
-                    .map(reason ->
-                            wording.say("device.unpredicted", "state", wording.label(p.state()), "reason", reason))
-                    .orElseGet(() -> wording.say("device.scale-free", "state", wording.label(p.state())));
+            return wording.say("device.scale-free", "state", wording.label(p.state()));
         }
         return wording.say(
                 "device." + agreement(up.get(), down.get()),
                 "condition",
-                wording.apart(wording.spoken(p.condition())),
+                wording.apart(wording.condition(p.condition())),
                 "state",
                 wording.label(p.state()),
                 "predictedUp",
-                volts(up.get().predicted()),
+                volts(up.get().predicted(), up.get()),
                 "predictedDown",
-                volts(down.get().predicted()),
+                volts(down.get().predicted(), down.get()),
                 "measuredUp",
-                volts(up.get().measured()),
+                volts(up.get().measured(), up.get()),
                 "measuredDown",
-                volts(down.get().measured()),
+                volts(down.get().measured(), down.get()),
                 "uncertaintyUp",
                 uncertainty(up.get()),
                 "uncertaintyDown",
@@ -133,7 +152,13 @@ final class DeviceSentences {
         return wording.numbers().rounded(figure.expandedUncertainty().orElseThrow(), Unit.VOLT, 2);
     }
 
-    private String volts(Measured measured) {
-        return wording.numbers().rounded(measured.value().orElseThrow(), Unit.VOLT, DIGITS);
+    /** A clip level with no digit that the uncertainty of the difference beside it makes meaningless. */
+    private String volts(Measured measured, Prediction figure) {
+        double value = measured.value().orElseThrow();
+        return wording.numbers()
+                .rounded(
+                        value,
+                        Unit.VOLT,
+                        NumberText.digits(value, figure.expandedUncertainty().orElseThrow(), DIGITS));
     }
 }

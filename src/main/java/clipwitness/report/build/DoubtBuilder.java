@@ -2,6 +2,8 @@ package clipwitness.report.build;
 
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import clipwitness.report.model.ListedDoubt;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
@@ -9,33 +11,57 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Doubts in words; one that several captures share is said once. */
+/**
+ * Doubts in words. One that several captures share is said once, where its figures differ with the range of them, and with the states and
+ * settings that it concerns.
+ */
 final class DoubtBuilder {
     private final JobWording wording;
+    private final CapturePlaces places;
 
     DoubtBuilder(JobWording wording) {
         this.wording = wording;
+        this.places = new CapturePlaces(wording);
     }
 
+    /** What several doubts have in common that are said as one. */
+    private record Kind(Severity severity, List<Object> form) {}
+
+    /** A capture that is doubted. */
+    private record Doubted(Reason reason, CaptureResult capture) {}
+
     List<ListedDoubt> all(List<CaptureResult> captures) {
-        Map<Doubt, List<String>> files = new LinkedHashMap<>();
+        Map<Kind, List<Doubted>> kinds = new LinkedHashMap<>();
         for (CaptureResult capture : captures) {
-            capture.doubts()
-                    .forEach(d -> files.computeIfAbsent(d, k -> new ArrayList<>())
-                            .add(capture.row().file()));
+            for (Doubt doubt : capture.doubts()) {
+                kinds.computeIfAbsent(new Kind(doubt.severity(), doubt.reason().form()), k -> new ArrayList<>())
+                        .add(new Doubted(doubt.reason(), capture));
+            }
         }
-        return files.entrySet().stream()
-                .map(e -> doubt(e.getKey(), String.join(", ", e.getValue())))
+        return kinds.entrySet().stream()
+                .map(e -> shared(e.getKey().severity(), e.getValue(), captures))
                 .toList();
     }
 
-    List<ListedDoubt> of(CaptureResult capture) {
-        return capture.doubts().stream().map(d -> doubt(d, "")).toList();
+    private ListedDoubt shared(Severity severity, List<Doubted> doubted, List<CaptureResult> all) {
+        List<CaptureResult> captures =
+                doubted.stream().map(Doubted::capture).distinct().toList();
+        return doubt(
+                severity,
+                doubted.stream().map(Doubted::reason).toList(),
+                String.join(", ", captures.stream().map(c -> c.row().file()).toList()),
+                places.of(captures, all));
     }
 
-    private ListedDoubt doubt(Doubt doubt, String files) {
-        String kind = doubt.severity().code();
+    List<ListedDoubt> of(CaptureResult capture) {
+        return capture.doubts().stream()
+                .map(d -> doubt(d.severity(), List.of(d.reason()), "", ""))
+                .toList();
+    }
+
+    private ListedDoubt doubt(Severity severity, List<Reason> reasons, String files, String places) {
+        String kind = severity.code();
         return new ListedDoubt(
-                kind, wording.say("doubt." + kind), wording.speech().text(doubt), files);
+                kind, wording.say("doubt." + kind), wording.speech().text(reasons), files, places);
     }
 }

@@ -16,6 +16,7 @@ import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Noise and hum, states side by side: a table for each condition. */
@@ -89,7 +90,7 @@ final class NoiseTable {
     }
 
     /** Frequencies of the lines that stand out in one of the states; those of the mains itself where none does. */
-    private static TreeSet<Double> lines(List<StateNoise> states) {
+    private static Set<Double> lines(List<StateNoise> states) {
         TreeSet<Double> lines = new TreeSet<>();
         states.forEach(
                 s -> s.hum().stream().filter(l -> l.stands() || l.order() == 1).forEach(l -> lines.add(l.frequency())));

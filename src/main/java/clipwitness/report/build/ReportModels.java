@@ -41,7 +41,7 @@ public final class ReportModels {
         JobWording wording = new JobWording(words, results);
         VerdictBuilder verdicts = new VerdictBuilder(wording);
         ComparisonBuilder comparisons = new ComparisonBuilder(wording, results);
-        CaptureBuilder captures = new CaptureBuilder(wording);
+        CaptureBuilder captures = new CaptureBuilder(wording, results);
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),

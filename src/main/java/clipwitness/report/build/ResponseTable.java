@@ -14,6 +14,7 @@ import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Frequency response, states side by side: a table for each condition. Of a sweep three points an octave are printed; the results hold all. */
@@ -71,7 +72,7 @@ final class ResponseTable {
                 wording.say("response.at", "frequency", wording.numbers().rounded(frequency, Unit.HERTZ, 3)), gains);
     }
 
-    private static TreeSet<Double> frequencies(List<StateResponse> states) {
+    private static Set<Double> frequencies(List<StateResponse> states) {
         TreeSet<Double> frequencies = new TreeSet<>();
         for (StateResponse s : states) {
             s.curve().points().stream()

@@ -18,6 +18,7 @@ import java.util.List;
  * @param inputSha256 digest of the input's file, empty where it is the same
  * @param evidence  how the layout was read
  * @param note      note of the captures table
+ * @param together  how other captures of the same setting are taken together with it; empty where there are none
  * @param values    figures
  * @param harmonics harmonics
  * @param notes     why figures are missing, each reason once
@@ -37,6 +38,7 @@ public record ListedCapture(
         String inputSha256,
         List<String> evidence,
         String note,
+        List<String> together,
         List<Row> values,
         List<Row> harmonics,
         List<String> notes,
@@ -44,6 +46,7 @@ public record ListedCapture(
     /** Copies what it is given. */
     public ListedCapture {
         evidence = List.copyOf(evidence);
+        together = List.copyOf(together);
         values = List.copyOf(values);
         harmonics = List.copyOf(harmonics);
         notes = List.copyOf(notes);

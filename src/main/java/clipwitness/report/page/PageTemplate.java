@@ -6,7 +6,6 @@ import clipwitness.words.WordBundle;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.error.PebbleException;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.util.Collection;
@@ -32,7 +31,7 @@ public final class PageTemplate {
         this.engine = new PebbleEngine.Builder()
                 .loader(new TemplateLoader(source))
                 .strictVariables(true)
-                .extension(new Saying(words))
+                .extension(new Saying(words), new TemplateBounds())
                 .addEscapingStrategy(XHTML, PageTemplate::escaped)
                 .defaultEscapingStrategy(XHTML)
                 .autoEscaping(true)
@@ -52,6 +51,8 @@ public final class PageTemplate {
             engine.getTemplate(TemplateSource.PAGE);
         } catch (PebbleException e) {
             throw failure(e);
+        } catch (StackOverflowError e) {
+            throw tooDeep();
         }
     }
 
@@ -61,16 +62,25 @@ public final class PageTemplate {
      * @param model what the template knows as {@code report}
      * @throws InputException if the template cannot be filled; names its file and line
      */
-    public String fill(Record model) throws InputException {
-        StringWriter page = new StringWriter();
+    public FilledPage fill(Record model) throws InputException {
+        PageText page = new PageText();
         try {
             engine.getTemplate(TemplateSource.PAGE).evaluate(page, Map.of("report", model), Locale.ROOT);
         } catch (PebbleException e) {
             throw failure(e);
         } catch (IOException e) {
             throw new UncheckedIOException("writing to memory failed", e);
+        } catch (StackOverflowError e) {
+            throw tooDeep();
         }
-        return page.toString();
+        return page.filled(source);
+    }
+
+    private InputException tooDeep() {
+        return new InputException(
+                Origin.of(source.nameOf(TemplateSource.PAGE)),
+                "the template cannot be filled: it nests too deeply",
+                "Look for a macro or a file that calls itself, and for brackets within brackets");
     }
 
     /** Text as XHTML writes it, in elements and in attributes. */

@@ -8,7 +8,9 @@ import clipwitness.job.JobSheet;
 import clipwitness.job.Photo;
 import clipwitness.report.paper.PageFiles;
 import clipwitness.report.paper.Pictures;
+import clipwitness.report.paper.UnreadablePictureException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +23,7 @@ public final class ReportFiles implements PageFiles {
 
     private final TemplateSource template;
     private final Map<String, byte[]> pictures = new LinkedHashMap<>();
+    private final Map<String, byte[]> fromTemplate = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     public ReportFiles(TemplateSource template, Job job) {
@@ -35,14 +38,29 @@ public final class ReportFiles implements PageFiles {
     }
 
     private void take(Job job, String file, String name) {
-        Optional<byte[]> picture = TemplateSource.inFolder(job.folder(), file).flatMap(Pictures::forPrint);
-        picture.ifPresent(bytes -> pictures.put(name, bytes));
+        Optional<byte[]> picture = TemplateSource.inFolder(job.folder(), file);
         if (picture.isEmpty()) {
-            problems.add(new Problem(
-                    Origin.of(file),
-                    "this picture is not there, damaged, or neither JPEG nor PNG",
-                    "Save it again as a whole JPEG or PNG file inside the job folder"));
+            problems.add(unreadable(Origin.of(file), "is not there", "the job folder"));
         }
+        picture.flatMap(bytes -> printable(bytes, Origin.of(file), "the job folder"))
+                .ifPresent(bytes -> pictures.put(name, bytes));
+    }
+
+    private Optional<byte[]> printable(byte[] picture, Origin place, String folder) {
+        try {
+            return Optional.of(Pictures.forPrint(picture));
+        } catch (UnreadablePictureException e) {
+            problems.add(unreadable(place, e.getMessage(), folder));
+            return Optional.empty();
+        }
+    }
+
+    private static Problem unreadable(Origin place, String what, String folder) {
+        return new Problem(
+                place,
+                "this picture " + what,
+                "Save it again as a whole JPEG or PNG file inside " + folder
+                        + ", in the colours of a screen, at most some thousand pixels wide");
     }
 
     /** Name of the logo for the page; empty where there is none. */
@@ -57,15 +75,28 @@ public final class ReportFiles implements PageFiles {
 
     @Override
     public Optional<byte[]> find(String name) {
-        byte[] picture = pictures.get(name);
-        Optional<byte[]> found = picture != null ? Optional.of(picture) : template.any(name);
+        byte[] ofJob = pictures.get(name);
+        Optional<byte[]> found = ofJob != null ? Optional.of(ofJob) : ofTemplate(name);
         if (found.isEmpty()) {
             problems.add(new Problem(
-                    Origin.of(template.nameOf(TemplateSource.PAGE)),
+                    template.placeOf(name),
                     "the page names '" + name + "', which is no file of the template folder",
                     "A template uses its own files only; nothing is fetched from elsewhere"));
         }
         return found;
+    }
+
+    /** A file of the template; its pictures are written anew, as those of the job are. */
+    private Optional<byte[]> ofTemplate(String name) {
+        Optional<byte[]> file = template.any(name);
+        if (file.filter(Pictures::isPicture).isEmpty()) {
+            return file;
+        }
+        byte[] printed = fromTemplate.computeIfAbsent(
+                name,
+                n -> printable(file.get(), Origin.of(template.nameOf(n)), "the template's folder")
+                        .orElse(new byte[0]));
+        return Optional.of(printed);
     }
 
     /** Throws what was missing. */

@@ -5,11 +5,13 @@ import clipwitness.fault.Origin;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A template: a folder with {@code report.html}, what that names, and perhaps {@code words.properties}. The program's own
@@ -20,6 +22,7 @@ public final class TemplateSource {
     private static final List<String> BUILT_IN = List.of("customer", "bench");
     private static final String ROOT = "/report-templates/";
     private static final String COMMON = ROOT + "common/";
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     /** The file that every template has. */
     public static final String PAGE = "report.html";
@@ -79,6 +82,47 @@ public final class TemplateSource {
         return folder.map(f -> f.resolve(file).toString()).orElse("report-templates/" + name + "/" + file);
     }
 
+    /** Whether it is one of the program's own. */
+    public boolean isBuiltIn() {
+        return folder.isEmpty();
+    }
+
+    /**
+     * The first place in the template's own pages and style sheets where something is written.
+     *
+     * @param literal what is looked for; empty where nothing is known
+     */
+    public Origin placeOf(String literal) {
+        for (String file : literal.isEmpty() ? List.<String>of() : ownFiles()) {
+            int line = 1;
+            for (String text : text(own(file)).orElse("").split("\\R", -1)) {
+                if (text.contains(literal)) {
+                    return Origin.of(nameOf(file), line);
+                }
+                line++;
+            }
+        }
+        return Origin.of(nameOf(PAGE));
+    }
+
+    /** Pages and style sheets of the template itself, the page first. */
+    private List<String> ownFiles() {
+        if (folder.isEmpty()) {
+            return List.of(PAGE, "report.css");
+        }
+        try (Stream<Path> files = Files.list(folder.get())) {
+            return Stream.concat(
+                            Stream.of(PAGE),
+                            files.map(f -> f.getFileName().toString())
+                                    .filter(f -> f.endsWith(".html") || f.endsWith(".css"))
+                                    .sorted())
+                    .distinct()
+                    .toList();
+        } catch (IOException e) {
+            return List.of(PAGE);
+        }
+    }
+
     /** A file of the template itself; empty where it has none of this name, or where the name leads out of the folder. */
     public Optional<byte[]> own(String file) {
         return folder.isPresent() ? inFolder(folder.get(), file) : onClassPath(ROOT + name + "/", file);
@@ -95,9 +139,18 @@ public final class TemplateSource {
         return onClassPath(COMMON, file);
     }
 
-    /** The same as text. */
+    /** The same as text, without the byte-order mark that some editors put before it. */
     public static Optional<String> text(Optional<byte[]> bytes) {
-        return bytes.map(b -> new String(b, StandardCharsets.UTF_8));
+        return bytes.map(b -> new String(b, encoding(b)))
+                .map(t -> t.startsWith(BYTE_ORDER_MARK) ? t.substring(BYTE_ORDER_MARK.length()) : t);
+    }
+
+    /** UTF-8, or UTF-16 where a mark says so. */
+    private static Charset encoding(byte[] text) {
+        boolean wide = text.length > 1
+                && ((text[0] == (byte) 0xFF && text[1] == (byte) 0xFE)
+                        || (text[0] == (byte) 0xFE && text[1] == (byte) 0xFF));
+        return wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
     }
 
     /** A file inside a folder, links followed; empty where there is none or it lies outside. */

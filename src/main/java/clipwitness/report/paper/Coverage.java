@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Says beforehand which characters of a text the embedded fonts cannot print. */
@@ -21,12 +22,25 @@ public final class Coverage implements AutoCloseable {
     }
 
     /**
-     * What cannot be printed, each character once with its code: {@code 修 (U+4FEE)}.
+     * What no font has, each character once with its code: {@code 修 (U+4FEE)}.
      *
      * @param text any text
      */
     public List<String> missing(String text) {
-        return glyphs.missing(text).stream()
+        return named(glyphs.missing(text).stream().filter(c -> !Glyphs.isRightToLeft(c)));
+    }
+
+    /**
+     * Letters that would have to be set from right to left, which the report does not: {@code ש (U+05E9)}.
+     *
+     * @param text any text
+     */
+    public List<String> rightToLeft(String text) {
+        return named(glyphs.missing(text).stream().filter(Glyphs::isRightToLeft));
+    }
+
+    private static List<String> named(Stream<Integer> characters) {
+        return characters
                 .map(c -> Character.isISOControl(c)
                         ? Glyphs.code(c)
                         : Character.toString(c) + " (" + Glyphs.code(c) + ")")

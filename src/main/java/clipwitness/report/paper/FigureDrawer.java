@@ -51,6 +51,19 @@ final class FigureDrawer implements FSObjectDrawerFactory {
         PdfText pen = new PdfText(fonts);
         ((PdfBoxGraphics2D) graphics).setFontTextDrawer(pen);
         graphics.scale(1 / POINTS_PER_PIXEL, 1 / POINTS_PER_PIXEL);
-        figure.paint(new PdfCanvas(graphics, pen, fonts, glyphs), width, height);
+        try {
+            figure.paint(new PdfCanvas(graphics, pen, fonts, glyphs), width, height);
+        } catch (RuntimeException e) {
+            throw new FigureFault(e);
+        }
+    }
+
+    /** A figure could not be drawn: a fault of the program, not of the page that shows it. */
+    static final class FigureFault extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        FigureFault(RuntimeException cause) {
+            super("a figure could not be drawn", cause);
+        }
     }
 }

@@ -15,6 +15,11 @@ final class Glyphs {
     private static final int FIRST_COMBINING = 0x300;
     private static final int LAST_COMBINING = 0x36F;
 
+    /** Hebrew to Arabic Extended-A, the blocks of the Unicode Standard that lie side by side. */
+    private static final int FIRST_RIGHT_TO_LEFT = 0x590;
+
+    private static final int LAST_RIGHT_TO_LEFT = 0x8FF;
+
     private final Fonts fonts;
     private final CmapLookup usual;
     private CmapLookup fallback;
@@ -51,7 +56,7 @@ final class Glyphs {
         return clean.toString();
     }
 
-    /** Characters of a text that no font has, each once. */
+    /** Characters of a text that cannot be printed, each once. */
     List<Integer> missing(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFC)
                 .codePoints()
@@ -75,7 +80,17 @@ final class Glyphs {
         return codePoint == '\n'
                 || codePoint == '\r'
                 || codePoint == '\t'
-                || (codePoint >= ' ' && (inUsual(codePoint) || inFallback(codePoint)));
+                || (codePoint >= ' ' && !isRightToLeft(codePoint) && (inUsual(codePoint) || inFallback(codePoint)));
+    }
+
+    /** Letters of scripts that run from right to left, and the marks on them: the report sets text from left to right alone, letter by letter. */
+    static boolean isRightToLeft(int codePoint) {
+        byte direction = Character.getDirectionality(codePoint);
+        return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC
+                || (direction == Character.DIRECTIONALITY_NONSPACING_MARK
+                        && codePoint >= FIRST_RIGHT_TO_LEFT
+                        && codePoint <= LAST_RIGHT_TO_LEFT);
     }
 
     /** Whether the report's own face has the character. */

@@ -1,10 +1,9 @@
 package clipwitness.report.paper;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Optional;
+import java.util.Arrays;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -12,67 +11,71 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
- * Makes pictures fit for print: upright, no larger than print can show, and without what a camera writes beside the picture (place,
- * owner, time). A picture that is upright and small enough keeps its pixels as they are.
+ * Makes pictures fit for print: upright, no larger than print can show. Every picture is written anew from its pixels, so that nothing that
+ * a camera or a program wrote beside them (place, owner, time) reaches the document, wherever in the file it stood.
  */
 public final class Pictures {
     /** Pixels of the longer side: 170 mm at 240 dots an inch. */
     static final int LONGEST = 1600;
 
-    private static final float JPEG_QUALITY = 0.87f;
+    private static final float JPEG_QUALITY = 0.92f;
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+    private static final int PRESS_COLOURS = 4;
 
     private Pictures() {}
 
-    /** The picture, JPEG or PNG; empty where it is neither, or damaged. */
-    public static Optional<byte[]> forPrint(byte[] picture) {
+    /** Whether a file begins as a JPEG or a PNG. */
+    public static boolean isPicture(byte[] file) {
+        return JpegFile.is(file) || isPng(file);
+    }
+
+    private static boolean isPng(byte[] file) {
+        return file.length > PNG.length && Arrays.equals(file, 0, PNG.length, PNG, 0, PNG.length);
+    }
+
+    /**
+     * The picture as print needs it: JPEG where it was one, else PNG.
+     *
+     * @param file a picture file
+     * @throws UnreadablePictureException if it is neither JPEG nor PNG, damaged, or too large for the memory
+     */
+    public static byte[] forPrint(byte[] file) throws UnreadablePictureException {
+        return forPrint(file, Runtime.getRuntime().maxMemory());
+    }
+
+    /** The same with so many bytes of memory. */
+    static byte[] forPrint(byte[] file, long memory) throws UnreadablePictureException {
+        if (!isPicture(file)) {
+            throw new UnreadablePictureException("is neither JPEG nor PNG");
+        }
         try {
-            Optional<JpegFile> jpeg = JpegFile.of(picture);
-            if (jpeg.isPresent() && !jpeg.get().isWhole()) {
-                return Optional.empty();
-            }
-            if (jpeg.isPresent() && jpeg.get().orientation() == Orientation.UPRIGHT && fits(picture)) {
-                return Optional.of(jpeg.get().withoutNotes());
-            }
-            BufferedImage image = decoded(picture);
-            if (jpeg.isEmpty() && fits(picture)) {
-                return Optional.of(picture);
-            }
-            Orientation orientation = jpeg.map(JpegFile::orientation).orElse(Orientation.UPRIGHT);
-            BufferedImage upright = orientation.upright(Downscale.to(LONGEST, image));
-            return Optional.of(jpeg.isPresent() ? jpeg(upright) : png(upright));
+            return isPng(file)
+                    ? png(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory)))
+                    : photo(file, JpegFile.of(file), memory);
         } catch (IOException e) {
-            return Optional.empty();
+            throw new UnreadablePictureException("is damaged", e);
+        } catch (OutOfMemoryError e) {
+            throw new UnreadablePictureException("does not fit the memory beside the rest of the report", e);
         }
     }
 
-    /** The pixels; a picture that breaks off is a fault. */
-    private static BufferedImage decoded(byte[] picture) throws IOException {
-        BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture));
-        if (image == null) {
-            throw new IOException("no picture");
+    private static byte[] photo(byte[] file, JpegFile jpeg, long memory)
+            throws IOException, UnreadablePictureException {
+        if (!jpeg.isWhole()) {
+            throw new UnreadablePictureException("breaks off: the end of the file is missing");
         }
-        return image;
-    }
-
-    private static boolean fits(byte[] picture) throws IOException {
-        try (var stream = ImageIO.createImageInputStream(new ByteArrayInputStream(picture))) {
-            var readers = ImageIO.getImageReaders(stream);
-            if (!readers.hasNext()) {
-                throw new IOException("no picture");
-            }
-            var reader = readers.next();
-            try {
-                reader.setInput(stream);
-                return Math.max(reader.getWidth(0), reader.getHeight(0)) <= LONGEST;
-            } finally {
-                reader.dispose();
-            }
+        if (jpeg.colours() == PRESS_COLOURS) {
+            throw new UnreadablePictureException(
+                    "has the four colours of a printing press (CMYK), not those of a screen");
         }
+        return jpeg(jpeg.orientation().upright(Downscale.to(LONGEST, PicturePixels.of(file, "jpeg", memory))));
     }
 
     private static byte[] png(BufferedImage image) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", bytes);
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+            ImageIO.write(image, "png", stream);
+        }
         return bytes.toByteArray();
     }
 

@@ -23,6 +23,7 @@ final class WordBreaker implements FSTextBreaker {
 
     @Override
     public void setText(String newText) {
+        Watch.stopIfInterrupted();
         text = newText;
         at = 0;
         word(0);

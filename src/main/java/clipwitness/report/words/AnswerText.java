@@ -9,6 +9,7 @@ import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Significance;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Item;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +78,7 @@ final class AnswerText {
                 "from",
                 wording.label(answer.subject().earlier()),
                 "condition",
-                wording.apart(wording.spoken(answer.subject().condition())),
+                wording.apart(wording.condition(answer.subject().condition())),
                 "change",
                 Significance.of(level) ? size(level) : within(level));
     }
@@ -107,7 +108,11 @@ final class AnswerText {
     }
 
     private String most(FindingValue left) {
-        return wording.numbers().atMost(Math.min(100, left.value() + uncertainty(left)), Unit.PERCENT, 1);
+        return wording.numbers()
+                .atMost(
+                        Math.min(100, left.value() + uncertainty(left)),
+                        Unit.PERCENT,
+                        NumberText.decimals(uncertainty(left), 1));
     }
 
     /** Where it goes both ways: the farthest of each way. Else what it does here, and where it goes farther. */
@@ -135,7 +140,7 @@ final class AnswerText {
     }
 
     private String at(Condition condition, String change) {
-        return wording.say("answer.thd.at", "change", change, "condition", wording.spoken(condition));
+        return wording.say("answer.thd.at", "change", change, "condition", wording.condition(condition));
     }
 
     private String turn(ClippedSetting setting) {
@@ -170,6 +175,10 @@ final class AnswerText {
     }
 
     private String within(Item item) {
-        return wording.numbers().atMost(Items.size(item) + Items.uncertainty(item), Unit.DECIBEL, 1);
+        return wording.numbers()
+                .atMost(
+                        Items.size(item) + Items.uncertainty(item),
+                        Unit.DECIBEL,
+                        NumberText.decimals(Items.uncertainty(item), 1));
     }
 }

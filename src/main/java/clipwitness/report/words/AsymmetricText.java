@@ -23,7 +23,7 @@ final class AsymmetricText {
                 "to",
                 wording.label(finding.subject().later()),
                 "condition",
-                wording.apart(wording.spoken(finding.subject().condition())),
+                wording.apart(wording.condition(finding.subject().condition())),
                 "which",
                 wording.say(clip ? "which.clip" : "which.peaks"),
                 "now",

@@ -3,8 +3,6 @@ package clipwitness.report.words;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.Telling;
 import clipwitness.compare.result.Item;
-import clipwitness.quantity.Decibels;
-import clipwitness.quantity.Unit;
 import java.util.List;
 
 /** What differs between two states, in words. */
@@ -70,7 +68,6 @@ final class DiffersText {
     }
 
     private String shape(Item item) {
-        double share = 100 * Decibels.toAmplitude(item.change().value().orElseThrow());
-        return wording.say("what.shape", "share", wording.numbers().fixed(share, Unit.PERCENT, 1));
+        return wording.say("what.shape", "share", new NullText(wording).share(item));
     }
 }

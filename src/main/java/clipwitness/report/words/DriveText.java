@@ -17,6 +17,6 @@ final class DriveText {
                 "change",
                 wording.numbers().fixed(Math.abs(drive.input().value()), Unit.DECIBEL, 1),
                 "condition",
-                wording.apart(wording.spoken(drive.subject().condition())));
+                wording.apart(wording.condition(drive.subject().condition())));
     }
 }

@@ -91,7 +91,7 @@ public final class FindingText {
                 "swing",
                 wording.numbers().rounded(finding.swing().number(), Unit.VOLT, VOLT_DIGITS),
                 "condition",
-                wording.apart(wording.spoken(finding.subject().condition())),
+                wording.apart(wording.condition(finding.subject().condition())),
                 "span",
                 wording.numbers().rounded(finding.span(), Unit.VOLT, VOLT_DIGITS));
     }

@@ -6,6 +6,7 @@ import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Item;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -90,7 +91,11 @@ public final class ItemText {
     /** How far the true change can lie from none, rounded up. */
     String within(Item item) {
         return withUnit(
-                wording.numbers().atMost(Items.size(item) + Items.uncertainty(item), Unit.ONE, LEAST_DECIMALS),
+                wording.numbers()
+                        .atMost(
+                                Items.size(item) + Items.uncertainty(item),
+                                Unit.ONE,
+                                NumberText.decimals(Items.uncertainty(item), LEAST_DECIMALS)),
                 item.quantity());
     }
 

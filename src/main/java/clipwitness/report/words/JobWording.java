@@ -25,7 +25,6 @@ import java.util.Set;
 
 /** The wording of the report of one job: its words, its numbers, its names for states and conditions. */
 public final class JobWording {
-    private static final double FULL = 100;
     private static final String COUNT = "count.";
 
     private static final int FREQUENCY_DIGITS = 2;
@@ -77,7 +76,7 @@ public final class JobWording {
 
     /** A condition as a sentence says it; empty where the job has only this one and no name for it. */
     String named(Condition condition) {
-        return several || !parts(condition).isEmpty() ? spoken(condition) : "";
+        return several || !parts(condition).isEmpty() ? condition(condition) : "";
     }
 
     /** Whether the job's waves were captured under more than one condition. */
@@ -148,7 +147,7 @@ public final class JobWording {
         return speech().sayOr("unit.change." + quantity.key(), quantity.symbol());
     }
 
-    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}. */
+    /** A condition, as far as it says something in this job: {@code 50 % gain, 200 Hz}, {@code full gain}. */
     public String condition(Condition condition) {
         Set<String> parts = parts(condition);
         return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
@@ -156,7 +155,7 @@ public final class JobWording {
 
     private Set<String> parts(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
-        condition.gainPercent().ifPresent(g -> parts.add(words.say("condition.gain", "gain", percent(g))));
+        condition.gainPercent().ifPresent(g -> parts.add(speech().gain(g)));
         if (severalFrequencies) {
             condition.frequency().ifPresent(f -> parts.add(numbers.nominal(f, Unit.HERTZ)));
         }
@@ -167,13 +166,6 @@ public final class JobWording {
             condition.setting().ifPresent(parts::add);
         }
         return parts;
-    }
-
-    /** The same as a sentence says it: {@code full gain}. */
-    public String spoken(Condition condition) {
-        String text = condition(condition);
-        String full = words.say("condition.gain", "gain", percent(FULL));
-        return text.startsWith(full) ? words.say("condition.full") + text.substring(full.length()) : text;
     }
 
     /** Where an item stands in a list: what it is about, its frequency where that is its own, and its condition. */
@@ -208,7 +200,7 @@ public final class JobWording {
     /** Where several items of one quantity are: their conditions, or for the frequency response the frequencies from which to which. */
     String places(List<Item> items) {
         List<String> places = items.stream()
-                .map(i -> subject(i).orElseGet(() -> spoken(controls(i))))
+                .map(i -> subject(i).orElseGet(() -> condition(controls(i))))
                 .distinct()
                 .toList();
         boolean told = several || items.stream().anyMatch(i -> i.subject().isPresent());

@@ -22,7 +22,7 @@ final class LevelOnlyText {
                 "from",
                 wording.label(finding.subject().earlier()),
                 "condition",
-                wording.apart(wording.spoken(finding.subject().condition())),
+                wording.apart(wording.condition(finding.subject().condition())),
                 "change",
                 texts.sizeOf(finding.level()),
                 "share",

@@ -49,7 +49,7 @@ final class MatchedText {
         return wording.say(
                 "finding.matched.equal",
                 "condition",
-                wording.apart(wording.spoken(finding.subject().condition())));
+                wording.apart(wording.condition(finding.subject().condition())));
     }
 
     private String elsewhere(Matched.Elsewhere other) {
@@ -58,7 +58,7 @@ final class MatchedText {
                 "change",
                 texts.size(other.high(), Unit.DECIBEL),
                 "condition",
-                wording.spoken(other.condition()));
+                wording.condition(other.condition()));
     }
 
     private String against(List<LevelMatchedHarmonic> harmonics) {

@@ -3,6 +3,7 @@ package clipwitness.report.words;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.result.Item;
 import clipwitness.quantity.Decibels;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 
 /** Null depths in words. A null of −38 dB leaves 10^(−38/20) = 1.3 % of the wave's rms. */
@@ -21,11 +22,16 @@ final class NullText {
     /** What is left as a share of the wave. */
     String share(Item item) {
         double depth = item.change().value().orElseThrow();
-        return wording.numbers().fixed(100 * Decibels.toAmplitude(depth), Unit.PERCENT, 1);
+        return wording.numbers().fixed(100 * Decibels.toAmplitude(depth), Unit.PERCENT, decimalsOfShare(item));
     }
 
     /** The bound of the depth, rounded up: {@code −46.6 dB}. */
     String bound(Item item) {
         return wording.numbers().fixed(Math.ceil(10 * Items.reach(item)) / 10, Unit.DECIBEL, 1);
+    }
+
+    private static int decimalsOfShare(Item item) {
+        double share = 100 * Decibels.toAmplitude(item.change().value().orElseThrow());
+        return NumberText.decimals(share * (Decibels.toAmplitude(Items.uncertainty(item)) - 1), 1);
     }
 }

@@ -34,7 +34,7 @@ final class OnsetText {
                 "halves" + (alike ? FIGURE : ""),
                 onset,
                 "condition",
-                wording.spoken(halves.condition()),
+                wording.condition(halves.condition()),
                 "halves",
                 wording.list(halves.halves().stream().map(this::half).toList()));
     }
@@ -75,7 +75,7 @@ final class OnsetText {
                 "to",
                 wording.label(equal.subject().later()),
                 "fromGain",
-                wording.percent(equal.fromGainPercent()),
+                wording.speech().gain(equal.fromGainPercent()),
                 "toGain",
                 wording.rotation(equal.toGainPercent()).full());
     }

@@ -41,7 +41,7 @@ final class UnchangedText {
                 "depth",
                 bound ? nulls.bound(finding.nullDepth()) : texts.said(finding.nullDepth()),
                 "condition",
-                wording.apart(wording.spoken(finding.subject().condition())),
+                wording.apart(wording.condition(finding.subject().condition())),
                 "settings",
                 wording.apart(texts.settings(finding.settings())),
                 "limit",

@@ -63,7 +63,7 @@ class HintsTest {
                         Optional.of("old"),
                         "“Old pair” does not clip where the unit did before: look for clippers that are not connected, a switch"
                                 + " that leaves them out, or devices that do not conduct.",
-                        "at 100 % gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
+                        "at full gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
     }
 
     @Test
@@ -95,7 +95,7 @@ class HintsTest {
                 .harmonics(1, 0, 0.01);
         assertThat(hints(before, clean))
                 .extracting(SaidHint::evidence)
-                .anyMatch(e -> e.startsWith("at 100 % gain the distortion is 0.13 % instead of 120 %,"));
+                .anyMatch(e -> e.startsWith("at full gain the distortion is 0.13 % instead of 120 %,"));
     }
 
     @Test
@@ -118,7 +118,7 @@ class HintsTest {
                         Optional.of("old"),
                         "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
                                 + " contact, a missing supply, or a probe in the wrong place.",
-                        "at 50 % gain the test tone does not stand out of the noise"));
+                        "at 50\u00a0% gain the test tone does not stand out of the noise"));
     }
 
     /** 20 lg(0.7 / 0.0035) = 46 dB. */
@@ -127,7 +127,7 @@ class HintsTest {
         MadeUpCapture faint = MadeUpCapture.ordinary("old", 50).with(WaveformQuantity.RMS, 0.0035, 1e-5);
         assertThat(hints(MadeUpCapture.ordinary("before", 50), faint))
                 .extracting(SaidHint::code, SaidHint::evidence)
-                .contains(tuple("no-output", "at 50 % gain the level is 46 dB lower"));
+                .contains(tuple("no-output", "at 50\u00a0% gain the level is 46 dB lower"));
     }
 
     /** A wave with a second harmonic, and the same with every sign turned. */
@@ -159,7 +159,7 @@ class HintsTest {
                         Optional.of("new"),
                         "“New pair” turns the wave over, which the unit did not before: look for a stage wired the other way"
                                 + " round, or probes exchanged.",
-                        "at 50 % gain the phase moved by 179°"));
+                        "at 50\u00a0% gain the phase moved by 179°"));
     }
 
     /** Level and distortion in dB are straight lines over the gain control here; 5 % more moves them by 0.5 dB and 1 dB. */

@@ -34,8 +34,8 @@ class LegHintsTest {
                         "one-side-not-clipping",
                         "In “Old pair” the lower half of the wave does not clip where the other does: look for an open leg, a lifted"
                                 + " joint or a device that does not conduct.",
-                        "at 100 % gain the peak of the lower half is 1.97 times the other, before it was 1.00 times; the clip"
-                                + " levels likewise 10.00 and 1.00 times"));
+                        "at full gain the peak of the lower half is 1.97 times the other, before it was 1.00 times; the clip"
+                                + " levels likewise 10.0 and 1.00 times"));
     }
 
     @Test

@@ -33,7 +33,7 @@ class LegMismatchTest {
                         "In “New pair” the upper half clips higher than the traced devices make it: look for an open leg, a"
                                 + " device the wrong way round, or other devices than the traced ones in this leg,"
                                 + " or a trace of a device that was still warm.",
-                        "at 100 % gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
+                        "at full gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
 
@@ -44,7 +44,7 @@ class LegMismatchTest {
                         "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
                                 + " or switch, or other devices than the traced ones in this leg,"
                                 + " or a trace of a device that was still warm.",
-                        "at 100 % gain the lower clip level is 20.0\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
+                        "at full gain the lower clip level is 20\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
 
@@ -65,7 +65,7 @@ class LegMismatchTest {
                         "In “New pair” the upper half clips lower and the lower half clips higher than the traced devices"
                                 + " make it: look for a pair fitted the other way round, or legs named in the other order in the"
                                 + " sheet.",
-                        "at 100 % gain the upper clip level is 600\u00A0mV instead of 1.20\u00A0V (± 10\u00A0mV on the"
+                        "at full gain the upper clip level is 600\u00A0mV instead of 1.20\u00A0V (± 10\u00A0mV on the"
                                 + " difference) and the lower clip level is 1.20\u00A0V instead of 600\u00A0mV (± 10\u00A0mV"
                                 + " on the difference)"));
     }

@@ -157,7 +157,10 @@ class ItemBuilderTest {
                 .isEqualTo(Source.KNOB);
         assertThat(Said.remark(level.remedy()))
                 .hasValue(
-                        "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured again.");
+                        "Setting the gain control again (to 5\u00a0% of its rotation, one standard deviation) hides changes up to"
+                                + " 2.0\u00a0dB here, and “State a” cannot be captured again. More runs of “State b” at this setting would"
+                                + " help if they show that the control is set better than that; at an end stop or in a detent nothing is"
+                                + " hidden.");
     }
 
     /** Three runs whose level scatters by 0.2 dB, where no slope says what the knob has to do with it. */

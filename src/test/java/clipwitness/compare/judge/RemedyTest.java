@@ -83,6 +83,17 @@ class RemedyTest {
                                 + " again.");
     }
 
+    /** The knob leaves 0.1 dB and is half the earlier state's: without it all would be known; twice 0.1 dB with as good as known a knob. */
+    @Test
+    void whereTheKnobOfTheStateBeforeIsAllThatHidesItIsNamed() {
+        assertThat(after(Map.of(Source.KNOB, 0.5), new Contribution(Source.KNOB, 0.1)))
+                .isEqualTo(
+                        "Setting the gain control again (to 0.4\u00a0% of its rotation, one standard deviation) hides"
+                                + " changes up to 0.20\u00a0dB here, and “State a” cannot be captured again. More runs of “State"
+                                + " b” at this setting would help if they show that the control is set better than that; at an"
+                                + " end stop or in a detent nothing is hidden.");
+    }
+
     /** Two runs that there are, four times as many that are needed. */
     @Test
     void runsThatThereAreCount() {
@@ -128,7 +139,7 @@ class RemedyTest {
     }
 
     private static String after(Map<Source, Double> stays, Contribution part) {
-        return Said.remark(Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays));
+        return Said.remark(Remedy.of(change(part), DISTANCE, BEFORE, AFTER, stays, 0.4));
     }
 
     private static Measured.Value change(Contribution... budget) {

@@ -5,11 +5,14 @@ import clipwitness.fixture.MadeUpCapture;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -27,25 +30,28 @@ final class RunsCoverage {
     private static final int FREEDOM = 8;
     private static final int SEED = 7919;
 
-    private final RunPlan plan;
-    private final double drift;
-    private final Map<String, IntervalTally> tallies = new TreeMap<>();
+    private static final int MOST_RUNS = 3;
 
-    private RunsCoverage(RunPlan plan, double drift) {
-        this.plan = plan;
+    private final List<RunPlan> plans;
+    private final double drift;
+    private final Map<RunPlan, Map<String, IntervalTally>> tallies = new EnumMap<>(RunPlan.class);
+
+    private RunsCoverage(List<RunPlan> plans, double drift) {
+        this.plans = plans;
         this.drift = drift;
+        plans.forEach(p -> tallies.put(p, new TreeMap<>()));
     }
 
     /**
-     * Examines jobs.
+     * Examines jobs. Each is captured once, as often as the largest plan wants; the others leave captures out.
      *
-     * @param plan  how often each setting was captured
+     * @param plans how often each setting was captured
      * @param drift standard deviation from run to run of the level, a ratio, that is no knob
      * @param jobs  how many
-     * @return a tally for each figure
+     * @return of each plan a tally for each figure
      */
-    static Map<String, IntervalTally> of(RunPlan plan, double drift, int jobs) {
-        RunsCoverage coverage = new RunsCoverage(plan, drift);
+    static Map<RunPlan, Map<String, IntervalTally>> of(List<RunPlan> plans, double drift, int jobs) {
+        RunsCoverage coverage = new RunsCoverage(plans, drift);
         IntStream.range(0, jobs).parallel().forEach(coverage::examine);
         return coverage.tallies;
     }
@@ -60,6 +66,30 @@ final class RunsCoverage {
             captures.addAll(captures("a", before, gain, knob, random));
             captures.addAll(captures("b", after, gain, knob, random));
         }
+        Map<Double, Map<ItemValue, Double>> truths = new HashMap<>();
+        for (double gain : GAINS) {
+            truths.put(
+                    gain,
+                    FIGURES.stream()
+                            .collect(Collectors.toMap(f -> f, f -> after.truth(f, gain) - before.truth(f, gain))));
+        }
+        plans.forEach(plan -> compare(plan, planned(plan, captures, new Random(random.nextLong())), truths));
+    }
+
+    /** The captures that a plan takes. */
+    private static List<CaptureResult> planned(RunPlan plan, List<CaptureResult> captures, Random random) {
+        Map<List<Object>, Integer> runs = new HashMap<>();
+        return captures.stream()
+                .filter(c -> {
+                    String state = c.row().state().orElseThrow();
+                    double gain = c.row().condition().gainPercent().orElseThrow();
+                    return c.row().run()
+                            <= runs.computeIfAbsent(List.of(state, gain), k -> plan.runs(state, gain, random));
+                })
+                .toList();
+    }
+
+    private void compare(RunPlan plan, List<CaptureResult> captures, Map<Double, Map<ItemValue, Double>> truths) {
         Catalogue catalogue = Catalogue.of(captures, s -> s);
         Change change = new Change(
                 new Repeatability(catalogue, bench()), new Drift(new TemperatureChange(OptionalDouble.empty(), 1)));
@@ -69,10 +99,11 @@ final class RunsCoverage {
                 if (!figure.equals(ItemValue.THD) || (from.hasThdToJudge() && to.hasThdToJudge())) {
                     double gain = Catalogue.gain(from);
                     add(
+                            plan,
                             figure,
                             gain,
                             change.of(from, to, figure),
-                            after.truth(figure, gain) - before.truth(figure, gain));
+                            truths.get(gain).get(figure));
                 }
             }
         }
@@ -80,7 +111,7 @@ final class RunsCoverage {
 
     private List<CaptureResult> captures(String state, KnobWave wave, double gain, double knob, Random random) {
         List<CaptureResult> captures = new ArrayList<>();
-        for (int run = 1; run <= plan.runs(state, gain, random); run++) {
+        for (int run = 1; run <= MOST_RUNS; run++) {
             double error = gain > 0 && gain < 100 ? knob * random.nextGaussian() : 0;
             double seen = 1 + drift * random.nextGaussian();
             captures.add(MadeUpCapture.capture(state)
@@ -97,11 +128,13 @@ final class RunsCoverage {
                 .sum();
     }
 
-    private synchronized void add(ItemValue figure, double gain, Measured change, double truth) {
+    private synchronized void add(RunPlan plan, ItemValue figure, double gain, Measured change, double truth) {
         change.asValue().ifPresent(value -> {
             for (String name : List.of(
                     figure.item().key(), figure.item().key() + " " + (gain % 100 == 0 ? "at the stops" : "between"))) {
-                tallies.computeIfAbsent(name, n -> new IntervalTally()).add(value, truth);
+                tallies.get(plan)
+                        .computeIfAbsent(name, n -> new IntervalTally())
+                        .add(value, truth);
             }
         });
     }

@@ -2,6 +2,7 @@ package clipwitness.measure.noise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.NoiseRecord;
 import clipwitness.measure.Measured;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -61,9 +62,9 @@ class NoiseCoverageTest {
                     "aWeighted",
                     result.values().get(NoiseFigure.A_WEIGHTED),
                     rms(record, result, NoiseFigure.A_WEIGHTED));
-            for (int k = 1; k <= record.lines().length; k++) {
+            for (int k = 1; k <= record.lines().size(); k++) {
                 Measured level = result.hum().get(0).lines().get(k - 1).level();
-                add(tallies, "line " + k, level, record.lines()[k - 1] / Math.sqrt(2));
+                add(tallies, "line " + k, level, record.lines().at(k - 1) / Math.sqrt(2));
             }
         }
         return tallies;
@@ -88,8 +89,8 @@ class NoiseCoverageTest {
         for (int i = 0; i < parts; i++) {
             sum += density * width * weight(figure, band.low() + (i + 0.5) * width);
         }
-        for (int k = 1; k <= record.lines().length; k++) {
-            double a = record.lines()[k - 1];
+        for (int k = 1; k <= record.lines().size(); k++) {
+            double a = record.lines().at(k - 1);
             sum += a * a / 2 * weight(figure, k * record.mains());
         }
         return Math.sqrt(sum);

@@ -3,11 +3,16 @@ package clipwitness.measure.noise;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.capture.Samples;
+import clipwitness.capture.Waveform;
+import clipwitness.fixture.NoiseRecord;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
 import clipwitness.reason.DoubtReason;
 import clipwitness.reason.FigureReason;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -108,12 +113,9 @@ class NoiseMeasurementTest {
     @Test
     void aRecordCutOffByTheConverterIsRefused() {
         NoiseRecord record = new NoiseRecord(100_000, 0.5, 1e-2, 50, NONE, 1e-4);
-        var cut = record.samples(10).map(v -> Math.max(-0.0128, Math.min(0.0127, v)));
-        NoiseResult result = NoiseMeasurement.of(new NoiseInput(
-                new clipwitness.capture.Waveform(cut, 100_000, clipwitness.quantity.Unit.VOLT),
-                FIFTY,
-                java.util.Optional.empty(),
-                0));
+        Samples cut = record.samples(10).map(v -> Math.max(-0.0128, Math.min(0.0127, v)));
+        NoiseResult result =
+                NoiseMeasurement.of(new NoiseInput(new Waveform(cut, 100_000, Unit.VOLT), FIFTY, Optional.empty(), 0));
         assertThat(result.doubts()).extracting(Doubt::code).containsExactly(DoubtCode.OVER_RANGE);
         assertThat(result.refused()).isTrue();
     }

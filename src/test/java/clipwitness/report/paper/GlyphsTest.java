@@ -25,6 +25,13 @@ class GlyphsTest {
         assertThat(printable("漢 a\u0001b 🧰")).isEqualTo("[U+6F22] a[U+0001]b [U+1F9F0]");
     }
 
+    /** Hebrew alef, Arabic beh with fatha (a mark on it), Syriac alaph; the digits of Arabic run from left to right. */
+    @Test
+    void lettersFromRightToLeftAreSeenToBeMissing() throws IOException {
+        assertThat(printable("A\u05D0 \u0628\u064E \u0710 \u0661"))
+                .isEqualTo("A[U+05D0] [U+0628][U+064E] [U+0710] \u0661");
+    }
+
     @Test
     void whatOnlySteersTheSettingIsLeftOut() throws IOException {
         assertThat(printable("a\uD834\uDD73b")).isEqualTo("ab"); // U+1D173, begin of a beam

@@ -37,7 +37,7 @@ class FindingsTest {
             Doubt.of(Severity.WARNING, DoubtReason.STIMULUS_CHANGED_SHEET, Argument.count(120), Argument.count(100));
 
     private static final String EQUAL =
-            " “After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.";
+            " “After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 % gain.";
     /** How the answer begins, the first of all findings. */
     private static final String ANSWER = "“After, new clippers” is 5.9 dB quieter";
 
@@ -91,7 +91,7 @@ class FindingsTest {
                                 + "gain): quieter and harsher. Against “After, original clippers” the answer is the same: "
                                 + "quieter and harsher.",
                         "“After, new clippers” distorts earlier: 3 % distortion at 22 % of gain instead of 41 %. "
-                                + "“After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 %.",
+                                + "“After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 % gain.",
                         "Set equally loud at full gain, the harmonics above the seventh of “After, new clippers” are 4.3 dB "
                                 + "lower, though of these the harmonics 8, 10 and 12 are up to 6.0 dB higher.",
                         "The two halves of the wave of “After, new clippers” are clipped at different heights: asymmetry "

@@ -136,7 +136,7 @@ class VerdictTextTest {
                         Decision.DESCRIBED,
                         item(ItemQuantity.LEVEL, 100, 1.98, 6.87, Decision.DESCRIBED))))
                 .isEqualTo("For comparison, not judged: at full gain whether it is louder or quieter cannot be said "
-                        + "(all within 8.85 dB is possible).");
+                        + "(all within 8.9 dB is possible).");
     }
 
     @Test

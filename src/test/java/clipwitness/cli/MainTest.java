@@ -1,0 +1,59 @@
+package clipwitness.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clipwitness.fixture.JobFolder;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MainTest {
+    @TempDir
+    private Path temp;
+
+    /** A display that is named and is not there, and no folder for temporary files: a report with a photo needs neither. */
+    @Test
+    void aReportNeedsNoDisplayAndNoTemporaryFiles() throws Exception {
+        JobFolder job = JobFolder.unchanged(temp.resolve("job"), "T-1");
+        job.write(
+                "job.yaml", Files.readString(job.path().resolve("job.yaml")) + "photos: [{file: a.png, caption: A}]\n");
+        ImageIO.write(
+                new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB),
+                "png",
+                job.path().resolve("a.png").toFile());
+        assertThat(run(job.path())).isEqualTo(0);
+        assertThat(temp.resolve("log")).isEmptyFile();
+        assertThat(job.path().resolve("report/T-1.pdf")).exists();
+    }
+
+    private int run(Path job) throws IOException, InterruptedException {
+        ProcessBuilder process = new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.io.tmpdir=" + temp.resolve("nowhere"),
+                "-cp",
+                classPath(),
+                Main.class.getName(),
+                "report",
+                job.toString());
+        process.environment().put("DISPLAY", ":77");
+        process.redirectError(temp.resolve("log").toFile());
+        process.redirectOutput(temp.resolve("out").toFile());
+        return process.start().waitFor();
+    }
+
+    private static String classPath() {
+        return MainTest.class.getClassLoader() instanceof URLClassLoader loader
+                ? Arrays.stream(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
+                : System.getProperty("java.class.path");
+    }
+}

@@ -12,7 +12,7 @@ class GainSlopeTest {
     /** Chords of 0.04 and 0.12 of equal width: their harmonic mean (Fritsch and Butland 1984) is 0.06. */
     @Test
     void theSlopeBetweenUnlikeChordsIsKnownToTheFartherOne() {
-        GainSlope bent = GainSlope.at(GAINS, new double[] {0, 1, 4}, 1);
+        GainSlope bent = GainSlope.at(GAINS, new double[] {0, 1, 4}, new double[3], 1);
         assertThat(bent.slope()).isCloseTo(0.06, within(1e-12));
         assertThat(bent.bound()).isCloseTo(0.06, within(1e-12));
         assertThat(bent.isWellKnown()).isFalse();
@@ -21,7 +21,7 @@ class GainSlopeTest {
     @Test
     void theSlopeOfAStraightLineIsExactAtEachSetting() {
         for (int i = 0; i < 3; i++) {
-            GainSlope line = GainSlope.at(GAINS, new double[] {3, 2, 1}, i);
+            GainSlope line = GainSlope.at(GAINS, new double[] {3, 2, 1}, new double[3], i);
             assertThat(line.slope()).isCloseTo(-0.04, within(1e-12));
             assertThat(line.bound()).isCloseTo(0, within(1e-12));
             assertThat(line.isWellKnown()).isTrue();
@@ -31,7 +31,7 @@ class GainSlopeTest {
     /** Two settings have one chord, which may be wrong by itself: its root mean square is 2 / sqrt 3 times as much. */
     @Test
     void theOneChordOfTwoSettingsMayBeWrongByItself() {
-        GainSlope chord = GainSlope.at(new double[] {0, 50}, new double[] {0, -2}, 1);
+        GainSlope chord = GainSlope.at(new double[] {0, 50}, new double[] {0, -2}, new double[2], 1);
         assertThat(chord.slope()).isCloseTo(-0.04, within(1e-12));
         assertThat(chord.bound()).isCloseTo(0.04, within(1e-12));
         assertThat(chord.effective()).isCloseTo(0.04 * 2 / Math.sqrt(3), within(1e-12));

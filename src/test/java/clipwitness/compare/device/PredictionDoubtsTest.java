@@ -55,13 +55,6 @@ class PredictionDoubtsTest {
         return Said.reason(doubts("9 V", others).of(setting.setting()));
     }
 
-    @Test
-    void aTransferCurveOpenByMoreThanSixPercentIsALoop() throws IOException, InputException {
-        assertThat(said(loop(0.059))).isEmpty();
-        assertThat(said(loop(0.061))).hasValueSatisfying(t -> assertThat(t).contains("6.1 %"));
-        assertThat(said(MadeUpCapture.ordinary("new", 50))).isEmpty();
-    }
-
     /** 1.2 % ± 0.1 % (standard) may be 1 %, 1.3 % may not. */
     @Test
     void aSourceThatDistortsByMoreThanOnePercentIsNoSine() throws IOException, InputException {

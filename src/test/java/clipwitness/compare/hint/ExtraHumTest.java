@@ -35,7 +35,7 @@ class ExtraHumTest {
                         "extra-hum",
                         Optional.of("old"),
                         TEXT,
-                        "at 75 % gain 20\u00A0mV at about 100\u00A0Hz, before none that stands out"));
+                        "at 75\u00A0% gain 20\u00A0mV at about 100\u00A0Hz, before none that stands out"));
     }
 
     /** 5.0 mV ± 0.2 mV before are 5.2 mV at most, twice that is 10.4 mV; 10.7 mV ± 0.1 mV now are 10.6 mV at least. */
@@ -46,7 +46,7 @@ class ExtraHumTest {
                         "extra-hum",
                         Optional.of("old"),
                         TEXT,
-                        "at 50 % gain 11\u00A0mV at about 50\u00A0Hz, before 5.0\u00A0mV"));
+                        "at 50\u00A0% gain 11\u00A0mV at about 50\u00A0Hz, before 5.0\u00A0mV"));
     }
 
     /** Now 10.45 mV ± 0.1 mV: more than twice 5.0 mV, but not beyond both uncertainties. */

@@ -60,7 +60,7 @@ class KnobOffsetTest {
     void aBentCurveIsFollowedOnTheSideThatTheKnobWentTo() throws IOException, InputException {
         double[] bent = {0, 2.5, 5, 5.5, 6};
         assertThat(found(EXACT, bent, 0, 3, 5.1, 5.6, 6)).containsExactly(turned("+5.0", "0.00"));
-        assertThat(found(EXACT, bent, 0, 2, 4.5, 5.4, 6)).containsExactly(turned("-5.0", "0.00"));
+        assertThat(found(EXACT, bent, 0, 2, 4.5, 5.4, 6)).containsExactly(turned("\u22125.0", "0.00"));
     }
 
     @Test

@@ -120,7 +120,7 @@ class LegMismatchTest {
                 .extracting(SaidHint::evidence)
                 .singleElement()
                 .asString()
-                .startsWith("at 100 % gain the lower peak is 900\u00A0mV instead of 600\u00A0mV");
+                .startsWith("at full gain the lower peak is 900\u00A0mV instead of 600\u00A0mV");
     }
 
     /**

@@ -53,7 +53,7 @@ class LegRatioTest {
                         "In “New pair” the two halves of the wave clip at another ratio than the traced devices make it: look for"
                                 + " a shorted device or switch, other devices than the traced ones in one leg, or a trace of a"
                                 + " device that was still warm.",
-                        "at 100 % gain the asymmetry of the clip levels is +12.0 % instead of +2.0 % (± 2.0 % on the"
+                        "at full gain the asymmetry of the clip levels is +12.0 % instead of +2.0 % (± 2.0 % on the"
                                 + " difference)"));
         assertThat(hints(at("new", 100, -8, -5))).hasSize(1);
     }

@@ -69,7 +69,7 @@ class PathHintsTest {
                         "In “New pair” the wave is not one that the traced devices make beside a clean path: look for other"
                                 + " devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
                                 + " device that was still warm.",
-                        "at 100 % gain 5.0 % of the wave remains unexplained, before 0.40 %"));
+                        "at full gain 5.0 % of the wave remains unexplained, before 0.40 %"));
     }
 
     /** The remainder counts from 1.5 % of the swing, from three times the noise and from three times that of before. */
@@ -97,7 +97,7 @@ class PathHintsTest {
                         "In “New pair” the clipped path clips higher than the traced devices make it beside a clean path: look for"
                                 + " other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
                                 + " device that was still warm.",
-                        "at 100 % gain the clipped path comes with 1.3 of the devices' voltage, before with 1.0"));
+                        "at full gain the clipped path comes with 1.3 of the devices' voltage, before with 1.0"));
         assertThat(hint(BEFORE, scaled(0.75, 0.005)))
                 .map(SaidHint::text)
                 .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips lower than"));
@@ -132,7 +132,7 @@ class PathHintsTest {
                         scaled(1.5, 0.005).of("new", 100)))
                 .extracting(SaidHint::evidence)
                 .containsExactly(
-                        "at 100 % gain the clipped path comes with 1.5 of the devices' voltage, before with 1.0");
+                        "at full gain the clipped path comes with 1.5 of the devices' voltage, before with 1.0");
     }
 
     private static StatePrediction shown(String state, double gain, double share, boolean stated) {
@@ -154,7 +154,7 @@ class PathHintsTest {
                         Optional.empty(),
                         "In “As it came” and “New pair” a part of the signal goes round the clipper, which the sheet does not say:"
                                 + " write clean-path: true under clipper, if the circuit has such a path.",
-                        "at 50 % gain a clean share of 35 % (± 2.0 %) beside the traced devices leaves 0.42 % of the wave"
+                        "at 50\u00A0% gain a clean share of 35 % (± 2.0 %) beside the traced devices leaves 0.42 % of the wave"
                                 + " unexplained, under a fifth of what the devices alone leave"));
     }
 

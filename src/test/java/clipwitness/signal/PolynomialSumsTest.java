@@ -41,8 +41,8 @@ class PolynomialSumsTest {
     /** Three samples of 0 and one of 4 have a mean of 1, known as four samples are. */
     @Test
     void aPointWeighsAsManySamplesAsItStandsFor() {
-        PolynomialFit mean = new PolynomialFit(
-                new WeightedPoints(new double[] {0, 1}, new double[] {0, 4}, new double[] {3, 1}), 0);
+        PolynomialFit mean =
+                new PolynomialFit(new WeightedPoints(new double[] {0, 1}, new double[] {0, 4}, new double[] {3, 1}), 0);
         assertThat(mean.at(9)).isCloseTo(1, within(1e-9));
         assertThat(mean.varianceAt(0)).isCloseTo(0.25, within(1e-9));
     }
@@ -72,7 +72,8 @@ class PolynomialSumsTest {
     void aStretchNarrowsUntilItsPolynomialFits() {
         WeightedPoints kink = points(201, x -> Math.max(0, x - 100));
         assertThat(PolynomialFit.around(kink, 150, 120, 1, 1e-3).slopeAt(150)).isCloseTo(1, within(1e-9));
-        assertThat(PolynomialFit.around(kink, 150, 120, 1, Double.POSITIVE_INFINITY).slopeAt(150))
+        assertThat(PolynomialFit.around(kink, 150, 120, 1, Double.POSITIVE_INFINITY)
+                        .slopeAt(150))
                 .isLessThan(0.95);
     }
 }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class WeightedPointsTest {
-    private static final WeightedPoints CYCLE = new WeightedPoints(
-            new double[] {0.1, 0.3, 0.6, 0.9}, new double[] {1, 2, 3, 4}, new double[] {5, 6, 7, 8});
+    private static final WeightedPoints CYCLE =
+            new WeightedPoints(new double[] {0.1, 0.3, 0.6, 0.9}, new double[] {1, 2, 3, 4}, new double[] {5, 6, 7, 8});
 
     private static void are(WeightedPoints points, double[] x, double[] y, double[] weights) {
         assertThat(IntStream.range(0, points.size()).mapToDouble(points::x).toArray())
@@ -30,11 +30,9 @@ class WeightedPointsTest {
 
     @Test
     void seenFromTheOtherEndBothCoordinatesTurn() {
-        are(
-                CYCLE.mirrored(),
-                new double[] {-0.9, -0.6, -0.3, -0.1},
-                new double[] {-4, -3, -2, -1},
-                new double[] {8, 7, 6, 5});
+        are(CYCLE.mirrored(), new double[] {-0.9, -0.6, -0.3, -0.1}, new double[] {-4, -3, -2, -1}, new double[] {
+            8, 7, 6, 5
+        });
     }
 
     @Test

@@ -33,11 +33,13 @@ class CrossingPlaceTest {
     @Test
     void onABentCurveChordAndNextNearestPointBoundIt() {
         CrossingPlace low = place(X, BENT, 2);
-        double withoutFirst = place(new double[] {10, 20, 30}, new double[] {1, 4, 9}, 2).at();
+        double withoutFirst =
+                place(new double[] {10, 20, 30}, new double[] {1, 4, 9}, 2).at();
         assertThat(low.at()).isBetween(13.34, 14.99);
         assertThat(low.bound()).isCloseTo(low.at() - 40.0 / 3 + Math.abs(low.at() - withoutFirst), within(1e-9));
         CrossingPlace high = place(X, BENT, 3.8);
-        double withoutLast = place(new double[] {0, 10, 20}, new double[] {0, 1, 4}, 3.8).at();
+        double withoutLast =
+                place(new double[] {0, 10, 20}, new double[] {0, 1, 4}, 3.8).at();
         assertThat(high.at()).isBetween(19.34, 19.99);
         assertThat(high.bound()).isCloseTo(high.at() - 58.0 / 3 + Math.abs(high.at() - withoutLast), within(1e-9));
     }

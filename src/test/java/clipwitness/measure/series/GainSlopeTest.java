@@ -42,8 +42,10 @@ class GainSlopeTest {
     @Test
     void aNeighbourThatIsHardlyKnownWidensTheBound() {
         double[] line = {3, 2, 1};
-        assertThat(GainSlope.at(GAINS, line, new double[] {0, 0, 0.5}, 1).bound()).isCloseTo(0.02, within(1e-12));
-        assertThat(GainSlope.at(GAINS, line, new double[] {0.5, 0, 0}, 1).bound()).isCloseTo(0.02, within(1e-12));
+        assertThat(GainSlope.at(GAINS, line, new double[] {0, 0, 0.5}, 1).bound())
+                .isCloseTo(0.02, within(1e-12));
+        assertThat(GainSlope.at(GAINS, line, new double[] {0.5, 0, 0}, 1).bound())
+                .isCloseTo(0.02, within(1e-12));
         assertThat(GainSlope.at(new double[] {0, 50}, new double[] {0, 2}, new double[] {1, 0}, 1)
                         .bound())
                 .isCloseTo(0.04 + 0.02, within(1e-12));

@@ -38,8 +38,7 @@ class PropagatedUncertaintyTest {
         Extreme down = new Extreme(-0.5, 0.75, 0.01, 0.05);
         Measured asymmetry = Asymmetry.of(up, down, exact(0.5));
         assertThat(asymmetry.value().orElseThrow()).isCloseTo(100.0 / 3, within(1e-9));
-        assertThat(part(asymmetry, Source.NOISE))
-                .isCloseTo(100 * Math.hypot(0.02 * 2 / 9, 0.01 * 4 / 9), within(1e-9));
+        assertThat(part(asymmetry, Source.NOISE)).isCloseTo(100 * Math.hypot(0.02 * 2 / 9, 0.01 * 4 / 9), within(1e-9));
         assertThat(part(asymmetry, Source.CONVERTER_STEP))
                 .isCloseTo(100 * Math.hypot(0.03 * 2 / 9, 0.05 * 4 / 9), within(1e-9));
     }
@@ -47,8 +46,8 @@ class PropagatedUncertaintyTest {
     /** The level between them takes from one what it gives to the other: its slope is -2 / (u + d) = -2/3. */
     @Test
     void theAsymmetryMovesTwiceWithTheLevelBetweenThePeaks() {
-        Measured asymmetry = Asymmetry.of(
-                new Extreme(2, 0.25, 0, 0), new Extreme(-1, 0.75, 0, 0), new ReferenceLevel(0, 0.03, 0));
+        Measured asymmetry =
+                Asymmetry.of(new Extreme(2, 0.25, 0, 0), new Extreme(-1, 0.75, 0, 0), new ReferenceLevel(0, 0.03, 0));
         assertThat(part(asymmetry, Source.NOISE)).isCloseTo(100 * 0.03 * 2 / 3, within(1e-9));
         assertThat(part(asymmetry, Source.CONVERTER_STEP)).isZero();
     }
@@ -70,8 +69,7 @@ class PropagatedUncertaintyTest {
         for (int sign : new int[] {1, -1}) {
             Extreme larger = new Extreme(2.0 * sign, 0.25, 0.02, 0.01);
             Extreme smaller = new Extreme(-1.0 * sign, 0.75, 0.05, 0.04);
-            Measured crest =
-                    sign > 0 ? CrestFactor.of(sine, larger, smaller) : CrestFactor.of(sine, smaller, larger);
+            Measured crest = sign > 0 ? CrestFactor.of(sine, larger, smaller) : CrestFactor.of(sine, smaller, larger);
             assertThat(crest.value().orElseThrow()).isCloseTo(2.8284, within(1e-4));
             assertThat(part(crest, Source.NOISE)).isCloseTo(0.02 * Math.sqrt(2), within(1e-5));
             assertThat(part(crest, Source.CONVERTER_STEP)).isCloseTo(0.01 * Math.sqrt(2), within(1e-6));
@@ -123,8 +121,7 @@ class PropagatedUncertaintyTest {
     /** The bound of Cramér and Rao for a sine of unknown frequency: sqrt 6 / pi times s / (A N^1.5) of the sample rate, here 500 kHz: 10.44 mHz. */
     @Test
     void theFrequencyIsKnownAsWellAsASineCanBe() {
-        WaveformResult sine =
-                TestRecord.of(TestRecord.SINE).noisy(0.01, 0, 1).measured();
+        WaveformResult sine = TestRecord.of(TestRecord.SINE).noisy(0.01, 0, 1).measured();
         assertThat(sine.get(WaveformQuantity.FREQUENCY).value().orElseThrow()).isCloseTo(1000, within(0.05));
         assertThat(part(sine.get(WaveformQuantity.FREQUENCY), Source.NOISE)).isCloseTo(0.01044, within(0.0006));
     }

@@ -12,6 +12,7 @@ import clipwitness.job.Job;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.FigureReason;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,22 +45,30 @@ class PredictionDoubtsTest {
         return new PredictionDoubts(job, job.sheet().clipper().orElseThrow(), Catalogue.of(results, s -> s));
     }
 
-    private static MadeUpCapture loop(double gap) {
+    private static MadeUpCapture curve() {
         Samples line = Samples.of(new double[] {-0.1, 0, 0.1});
         return MadeUpCapture.ordinary("new", 50)
                 .with(WaveformQuantity.CLIP_UP, 0.6, 0.001)
-                .transfer(new TransferCurve(line, line, gap, false));
+                .transfer(new TransferCurve(line, line, 0, false));
     }
 
     private Optional<String> said(MadeUpCapture setting, MadeUpCapture... others) throws IOException, InputException {
         return Said.reason(doubts("9 V", others).of(setting.setting()));
     }
 
+    @Test
+    void aTransferCurveWithoutClipLevelsTellsNothing() throws IOException, InputException {
+        assertThat(said(curve())).isEmpty();
+        assertThat(said(curve().refused(WaveformQuantity.CLIP_UP, FigureReason.NOT_REACHED)))
+                .hasValueSatisfying(t -> assertThat(t).contains("not reached"));
+        assertThat(said(MadeUpCapture.ordinary("new", 50))).isEmpty();
+    }
+
     /** 1.2 % ± 0.1 % (standard) may be 1 %, 1.3 % may not. */
     @Test
     void aSourceThatDistortsByMoreThanOnePercentIsNoSine() throws IOException, InputException {
-        assertThat(said(loop(0), open(1.19))).isEmpty();
-        assertThat(said(loop(0), open(1.3)))
+        assertThat(said(curve(), open(1.19))).isEmpty();
+        assertThat(said(curve(), open(1.3)))
                 .hasValueSatisfying(t -> assertThat(t).contains("1.3 %"));
     }
 

@@ -8,11 +8,12 @@ import org.junit.jupiter.api.Test;
 /** Measurement book, section 5: a slope, and as its bound the largest difference to the chords beside it. */
 class GainSlopeTest {
     private static final double[] GAINS = {0, 25, 50};
+    private static final double[] KNOWN = {0, 0, 0};
 
     /** Chords of 0.04 and 0.12 of equal width: their harmonic mean (Fritsch and Butland 1984) is 0.06. */
     @Test
     void theSlopeBetweenUnlikeChordsIsKnownToTheFartherOne() {
-        GainSlope bent = GainSlope.at(GAINS, new double[] {0, 1, 4}, new double[3], 1);
+        GainSlope bent = GainSlope.at(GAINS, new double[] {0, 1, 4}, KNOWN, 1);
         assertThat(bent.slope()).isCloseTo(0.06, within(1e-12));
         assertThat(bent.bound()).isCloseTo(0.06, within(1e-12));
         assertThat(bent.isWellKnown()).isFalse();
@@ -21,7 +22,7 @@ class GainSlopeTest {
     @Test
     void theSlopeOfAStraightLineIsExactAtEachSetting() {
         for (int i = 0; i < 3; i++) {
-            GainSlope line = GainSlope.at(GAINS, new double[] {3, 2, 1}, new double[3], i);
+            GainSlope line = GainSlope.at(GAINS, new double[] {3, 2, 1}, KNOWN, i);
             assertThat(line.slope()).isCloseTo(-0.04, within(1e-12));
             assertThat(line.bound()).isCloseTo(0, within(1e-12));
             assertThat(line.isWellKnown()).isTrue();
@@ -35,6 +36,19 @@ class GainSlopeTest {
         assertThat(chord.slope()).isCloseTo(-0.04, within(1e-12));
         assertThat(chord.bound()).isCloseTo(0.04, within(1e-12));
         assertThat(chord.effective()).isCloseTo(0.04 * 2 / Math.sqrt(3), within(1e-12));
+    }
+
+    /** A neighbour 25 % away that is known to 0.5 only may lie on a chord that is 0.02 steeper; the setting's own half width is that of the figure. */
+    @Test
+    void aNeighbourThatIsHardlyKnownWidensTheBound() {
+        double[] line = {3, 2, 1};
+        assertThat(GainSlope.at(GAINS, line, new double[] {0, 0, 0.5}, 1).bound())
+                .isCloseTo(0.02, within(1e-12));
+        assertThat(GainSlope.at(GAINS, line, new double[] {0.5, 0, 0}, 1).bound())
+                .isCloseTo(0.02, within(1e-12));
+        assertThat(GainSlope.at(new double[] {0, 50}, new double[] {0, 2}, new double[] {1, 0}, 1)
+                        .bound())
+                .isCloseTo(0.04 + 0.02, within(1e-12));
     }
 
     /** A bound of 1.7 is u = 0.98, under a third of 3; 1.75 is 1.01. */

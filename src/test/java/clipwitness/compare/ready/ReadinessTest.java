@@ -53,7 +53,7 @@ class ReadinessTest {
         assertThat(level.sufficient()).isFalse();
         assertThat(Said.remark(level.remedy()))
                 .hasValue(
-                        "Capture each state with a record 3 times as long, or average 3 captures: noise is what hides the"
+                        "Capture each state with a record 3 times as long, or average 3 captures: noise hides the"
                                 + " change.");
         assertThat(result.sufficient()).isFalse();
     }

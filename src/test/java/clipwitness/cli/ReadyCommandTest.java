@@ -75,7 +75,8 @@ class ReadyCommandTest {
                 job.path().resolve("job.yaml"),
                 Files.readString(job.path().resolve("job.yaml")) + "limits: {level: 0.00001 dB}\n");
         run("ready", job.path());
-        assertThat(out.toString()).containsOnlyOnce("What would help:\n  level: No practicable number of captures would show");
+        assertThat(out.toString())
+                .containsOnlyOnce("What would help:\n  level: No practicable number of captures would show");
     }
 
     @Test

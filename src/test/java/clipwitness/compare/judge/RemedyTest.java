@@ -69,9 +69,8 @@ class RemedyTest {
     @Test
     void afterTheWorkOnlyTheLaterStateCanBeCapturedAgain() {
         assertThat(after(Map.of(Source.NOISE, 1.0 / 6), new Contribution(Source.NOISE, 0.06)))
-                .isEqualTo(
-                        "Capture “State b” again with a record 2 times as long, or average 2 captures: noise hides"
-                                + " the change.");
+                .isEqualTo("Capture “State b” again with a record 2 times as long, or average 2 captures: noise hides"
+                        + " the change.");
     }
 
     /** Half of 0.1² is more than 0.05². */

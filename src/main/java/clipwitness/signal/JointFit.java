@@ -63,7 +63,8 @@ public record JointFit(
             double change =
                     last == null ? found.change : found.extrapolated(last, cyclesPerSample - lastCyclesPerSample);
             double next = cyclesPerSample + change;
-            boolean strays = strays(start, next, channels.get(0).size());
+            boolean strays =
+                    harmonics > 1 && strays(start, next, channels.get(0).size()); // a sine alone is always told
             if (settled || strays || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
                 return found.result(channels, cyclesPerSample, harmonics, strays && !settled);
             }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.fixture.TestRecord;
 import clipwitness.reason.FigureReason;
-import clipwitness.reason.ReasonCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -39,7 +38,7 @@ class HarmonicsNearTheNoiseTest {
             boolean bound = amplitude.number() <= 3 * amplitude.standardUncertainty();
             assertThat(h.level().asValue().orElseThrow().isUpperBound()).isEqualTo(bound);
             assertThat(h.phase().isEmpty()).isEqualTo(bound);
-            assertThat(h.phaseReason().map(r -> (ReasonCode) r.code()))
+            assertThat(h.phaseReason().map(r -> r.code()))
                     .isEqualTo(bound ? Optional.of(FigureReason.HARMONIC_BURIED) : Optional.empty());
         });
     }

@@ -78,7 +78,7 @@ record SlowRemoval(
         FittedWave moved = ofInput.or(() -> theirs)
                 .map(s -> s.moved(channels.get(0), output, theirs, gain))
                 .orElse(output);
-        return new SlowRemoval(fit, moved, input, own, ofInput, moved != output);
+        return new SlowRemoval(fit, moved, input, own, ofInput, !moved.equals(output));
     }
 
     /** The usable input. */

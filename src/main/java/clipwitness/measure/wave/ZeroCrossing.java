@@ -1,5 +1,6 @@
 package clipwitness.measure.wave;
 
+import clipwitness.capture.Samples;
 import java.util.Optional;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param from    first bin of the parabola
  * @param weights share of each of its bins in the value at that place
  */
-record ZeroCrossing(double place, double slope, int from, double[] weights) {
+record ZeroCrossing(double place, double slope, int from, Samples weights) {
     private static final double SHARE_OF_PEAK = 0.15;
     private static final int FEWEST_FOR_A_BEND = 4;
 
@@ -39,8 +40,8 @@ record ZeroCrossing(double place, double slope, int from, double[] weights) {
         }
         int spare = outer - inner + 1 - FEWEST_FOR_A_BEND;
         boolean innerFarther = Math.abs(at(swing, top + side * inner)) > Math.abs(at(swing, top + side * outer));
-        inner += spare > 1 || spare == 1 && innerFarther ? 1 : 0;
-        outer -= spare > 1 || spare == 1 && !innerFarther ? 1 : 0;
+        inner += spare > 1 || (spare == 1 && innerFarther) ? 1 : 0;
+        outer -= spare > 1 || (spare == 1 && !innerFarther) ? 1 : 0;
         int from = Math.min(top + side * inner, top + side * outer);
         Moments moments = new Moments(outer - inner + 1);
         for (int i = 0; i < moments.count; i++) {
@@ -51,7 +52,8 @@ record ZeroCrossing(double place, double slope, int from, double[] weights) {
         double offset = root(curve);
         double slope = curve[1] + 2 * curve[2] * offset;
         return side * slope < 0 && Math.abs(offset) <= middle
-                ? Optional.of(new ZeroCrossing(from + middle + offset, slope, from, moments.weights(offset)))
+                ? Optional.of(
+                        new ZeroCrossing(from + middle + offset, slope, from, Samples.adopted(moments.weights(offset))))
                 : Optional.empty();
     }
 
@@ -67,12 +69,12 @@ record ZeroCrossing(double place, double slope, int from, double[] weights) {
 
     /** Last bin of the parabola. */
     int to() {
-        return from + weights.length - 1;
+        return from + weights.size() - 1;
     }
 
     /** By how many bins the place moves for a unit more in one bin. */
     double sensitivity(int bin) {
-        return bin < from || bin > to() ? 0 : -weights[bin - from] / slope;
+        return bin < from || bin > to() ? 0 : -weights.at(bin - from) / slope;
     }
 
     /** Sums over evenly spaced bins, counted from their middle. */

@@ -39,7 +39,7 @@ final class ColumnUses {
     private final Notes notes;
 
     /**
-     * A decision to come.
+     * A decision about the columns of one file.
      *
      * @param given the sample interval that the user states, s
      */

@@ -62,8 +62,8 @@ public final class RankingWords {
     public static String remark(MatchedPair pair) {
         return pair.tracedApart()
                 ? "traced " + NUMBERS.rounded(pair.temperatureApart(), Unit.KELVIN, 2)
-                        + " apart: referred to one temperature, which leaves ± "
-                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of the mismatch open"
+                        + " apart: referred to one temperature, which adds ± "
+                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of uncertainty to the mismatch"
                 : "";
     }
 

@@ -3,7 +3,6 @@ package clipwitness.compare.response;
 import clipwitness.capture.Condition;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.ItemSource;
-import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.Ruling;
 import clipwitness.compare.judge.Tolerance;
@@ -77,19 +76,14 @@ public final class ResponseItems implements ItemSource {
     private Item item(ResponsePair pair, double frequency, ResponseChange change, boolean judge) {
         double limit = sheet.limits().of(LimitQuantity.RESPONSE);
         Condition open = pair.from().condition();
-        Ruling ruling = new Ruling(
+        Ruling ruling = Ruling.ofNoWave(
                 ItemQuantity.RESPONSE,
                 new Condition(open.gainPercent(), OptionalDouble.of(frequency), open.level(), open.setting()),
-                OptionalDouble.of(limit),
+                limit,
                 Tolerance.within(limit),
-                (value, distance) -> Remedy.ofNoWave(
-                        value,
-                        distance,
-                        pair.from().name(),
-                        pair.to().name(),
-                        pair.to().runs(),
-                        change.stays()),
-                reason -> Remedy.forRefusal(reason, pair.from().name()));
+                new Ruling.States(
+                        pair.from().name(), pair.to().name(), pair.to().runs()),
+                change.stays());
         return judge ? ruling.judged(change.value()) : ruling.described(change.value());
     }
 

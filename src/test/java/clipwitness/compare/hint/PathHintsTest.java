@@ -131,8 +131,7 @@ class PathHintsTest {
                         scaled(1.4, 0.005).of("new", 75),
                         scaled(1.5, 0.005).of("new", 100)))
                 .extracting(SaidHint::evidence)
-                .containsExactly(
-                        "at full gain the clipped path has 1.5 of the devices' voltage, before 1.0");
+                .containsExactly("at full gain the clipped path has 1.5 of the devices' voltage, before 1.0");
     }
 
     private static StatePrediction shown(String state, double gain, double share, boolean stated) {

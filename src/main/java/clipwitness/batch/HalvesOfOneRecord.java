@@ -13,6 +13,7 @@ import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Two rows of one state, condition and run whose exports hold one channel each, with equally many samples of one interval, and of which one is as clean
@@ -31,12 +32,16 @@ final class HalvesOfOneRecord {
 
     /** The captures, in their order, with a doubt on both of each such pair. */
     static List<CaptureResult> doubted(List<CaptureResult> captures) {
-        return captures.stream().map(c -> doubted(c, captures)).toList();
+        return IntStream.range(0, captures.size())
+                .mapToObj(i -> doubted(i, captures))
+                .toList();
     }
 
-    private static CaptureResult doubted(CaptureResult capture, List<CaptureResult> all) {
-        for (CaptureResult other : all) {
-            if (other.row().row() == capture.row().row() || !alike(capture, other)) {
+    private static CaptureResult doubted(int index, List<CaptureResult> all) {
+        CaptureResult capture = all.get(index);
+        for (int i = 0; i < all.size(); i++) {
+            CaptureResult other = all.get(i);
+            if (i == index || !alike(capture, other)) {
                 continue;
             }
             boolean isInput = cleanBeside(capture, other);

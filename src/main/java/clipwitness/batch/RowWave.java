@@ -113,7 +113,8 @@ final class RowWave {
                 in,
                 row.condition().frequency(),
                 output.vertical().map(s -> s.times(row.outputProbe())),
-                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())));
+                input.flatMap(Channel::vertical).map(s -> s.times(row.inputProbe())),
+                bench.mains());
     }
 
     private static Waveform wave(TimeRecord record, Channel channel, double probe) {

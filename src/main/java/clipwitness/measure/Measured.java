@@ -1,5 +1,6 @@
 package clipwitness.measure;
 
+import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.FigureReason;
@@ -131,6 +132,21 @@ public sealed interface Measured {
         /** The same value, marked as an upper bound where it does not exceed its expanded uncertainty. */
         public Value orUpperBound() {
             return number > expanded() ? this : asUpperBound();
+        }
+
+        /** Whether it is an upper bound in dB, of which the number alone says nothing: nothing at all would be an endless fall. */
+        public boolean isBoundedLevel() {
+            return isUpperBound && (unit == Unit.DECIBEL || unit == Unit.DBC);
+        }
+
+        /**
+         * The same value, marked as an upper bound where it is a level in dBc whose standard uncertainty reaches that of an amplitude known to a
+         * third, 20 lg e / 3 = 2.9 dB (measurement book, section 2: harmonics).
+         */
+        public Value orBoundOfLevel() {
+            return unit == Unit.DBC && standardUncertainty() >= Decibels.PER_RELATIVE_AMPLITUDE / 3
+                    ? asUpperBound()
+                    : this;
         }
 
         /** What is printed: the value, or where it is an upper bound what it lies below, value + U. */

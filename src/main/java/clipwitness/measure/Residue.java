@@ -5,8 +5,8 @@ import clipwitness.quantity.Unit;
 import java.util.List;
 
 /**
- * What the tone leaves of a wave: distortion, a harmonic, a gap. It is a size, 0 or more, so where it does not exceed its expanded uncertainty it
- * is an upper bound, whatever the uncertainty comes from.
+ * What the tone leaves of a wave: distortion, a harmonic, a gap. It is a size, 0 or more, so where it does not exceed its expanded uncertainty, or
+ * a level in dBc three standard uncertainties of its amplitude, it is an upper bound, whatever the uncertainty comes from.
  */
 public final class Residue {
     private Residue() {}
@@ -32,7 +32,7 @@ public final class Residue {
 
     private static Measured.Value level(Measured.Value level, List<Contribution> contributions) {
         Measured.Value plain = level.plus(contributions);
-        if (!level.isUpperBound() && plain.expanded() < Decibels.PER_RELATIVE_AMPLITUDE) {
+        if (!level.isUpperBound() && !plain.orBoundOfLevel().isUpperBound()) {
             return plain;
         }
         double own = Decibels.toAmplitude(level.expanded()) - 1;

@@ -23,6 +23,8 @@ public enum DoubtReason implements ReasonCode {
     NO_FUNDAMENTAL_IN_NOISE(DoubtCode.NO_FUNDAMENTAL),
     /** A short record. */
     FEW_PERIODS(DoubtCode.FEW_PERIODS, "periods"),
+    /** The record is too short to tell its harmonics from another frequency. */
+    TOO_FEW_PERIODS(DoubtCode.FEW_PERIODS, "periods"),
     /** Few samples a period. */
     UNDERSAMPLED(DoubtCode.UNDERSAMPLED, "samples"),
     /** Harmonics above those counted. */
@@ -45,6 +47,10 @@ public enum DoubtReason implements ReasonCode {
     SLOW_WAVE(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
     /** Hum of the mains. */
     SLOW_WAVE_MAINS(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** A line of the mains between the harmonics. */
+    SLOW_WAVE_BETWEEN(DoubtCode.SLOW_WAVE, "frequency", "amplitude"),
+    /** A slow wave that moves harmonics. */
+    SLOW_WAVE_MOVES(DoubtCode.SLOW_WAVE),
     /** The record is too short for hum. */
     TOO_SHORT_FOR_HUM(DoubtCode.TOO_SHORT_FOR_HUM, "lasts", "needed"),
     /** The mains frequency was taken from the records. */

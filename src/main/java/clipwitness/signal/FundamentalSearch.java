@@ -54,8 +54,8 @@ public final class FundamentalSearch {
         if (section.count() <= 2 * harmonics + 2) {
             return start;
         }
-        double found = JointFit.ofSeries(List.of(section), start, harmonics).cyclesPerSample();
-        return Math.abs(found - start) * section.size() < 0.5 ? found : start;
+        JointFit found = JointFit.ofSeries(List.of(section), start, harmonics);
+        return found.strayed() ? start : found.cyclesPerSample();
     }
 
     private static double strongestOnGrid(FitSamples section, double expected) {

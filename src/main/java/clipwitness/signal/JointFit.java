@@ -8,13 +8,17 @@ import java.util.List;
  * Least-squares fit of mean, harmonics and one common frequency to one or more channels of a record. With one harmonic and one channel
  * it is the four-parameter sine fit of IEEE Std 1057. The frequency takes Gauss-Newton steps, lengthened by the secant of the last two, each channel weighted with its
  * own residual variance, until a step is under a millionth of the frequency's standard uncertainty, or turns the record by less than
- * 1e-11 of a cycle from end to end, as rounding does where there is no noise.
+ * 1e-11 of a cycle from end to end, as rounding does where there is no noise. A short record may not tell so many harmonics from another
+ * frequency: the fit then strays by more than half a cycle over the record, or to less than one cycle of it, and ends there.
  *
  * @param cyclesPerSample     fundamental frequency over the sample rate
  * @param standardUncertainty of that, from the residuals
  * @param channels            one fit a channel, in the order given
+ * @param strayed             whether the frequency did not settle near its start: the figures of the fit are then none
  */
-public record JointFit(double cyclesPerSample, double standardUncertainty, List<HarmonicFit> channels) {
+public record JointFit(
+        double cyclesPerSample, double standardUncertainty, List<HarmonicFit> channels, boolean strayed) {
+    private static final double FARTHEST_CYCLES = 0.5;
     private static final int MOST_STEPS = 40;
     private static final double SMALL_STEP = 1e-6;
     private static final double ROUNDING = 1e-11;
@@ -40,7 +44,7 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
     /** The fit at one frequency that is not moved; parameters as of {@link #of}. */
     public static JointFit at(List<Samples> channels, double cyclesPerSample, int harmonics) {
         List<FitSamples> series = channels.stream().map(FitSamples::of).toList();
-        return Step.at(series, cyclesPerSample, harmonics).result(series, cyclesPerSample, harmonics);
+        return Step.at(series, cyclesPerSample, harmonics).result(series, cyclesPerSample, harmonics, false);
     }
 
     static JointFit ofSeries(List<FitSamples> channels, double start, int harmonics) {
@@ -59,13 +63,19 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             double change =
                     last == null ? found.change : found.extrapolated(last, cyclesPerSample - lastCyclesPerSample);
             double next = cyclesPerSample + change;
-            if (settled || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
-                return found.result(channels, cyclesPerSample, harmonics);
+            boolean strays =
+                    harmonics > 1 && strays(start, next, channels.get(0).size()); // a sine alone is always told
+            if (settled || strays || step == MOST_STEPS || !(next > 0 && next * harmonics < 0.5)) {
+                return found.result(channels, cyclesPerSample, harmonics, strays && !settled);
             }
             last = found;
             lastCyclesPerSample = cyclesPerSample;
             cyclesPerSample = next;
         }
+    }
+
+    private static boolean strays(double start, double next, int size) {
+        return Math.abs(next - start) * size > FARTHEST_CYCLES || (start * size >= 1 && next * size < 1);
     }
 
     /** The fits at one frequency, and the step of the frequency that they ask for. */
@@ -105,13 +115,13 @@ public record JointFit(double cyclesPerSample, double standardUncertainty, List<
             return Math.abs(secant - change) < Math.abs(change) / 2 ? secant : change;
         }
 
-        JointFit result(List<FitSamples> channels, double cyclesPerSample, int harmonics) {
+        JointFit result(List<FitSamples> channels, double cyclesPerSample, int harmonics, boolean strayed) {
             List<HarmonicFit> results = new ArrayList<>();
             for (int i = 0; i < fits.size(); i++) {
                 results.add(new HarmonicFit(
                         fits.get(i), cyclesPerSample, channels.get(i).size(), phaseVariances.get(i), harmonics));
             }
-            return new JointFit(cyclesPerSample, uncertainty, results);
+            return new JointFit(cyclesPerSample, uncertainty, results, strayed);
         }
     }
 }

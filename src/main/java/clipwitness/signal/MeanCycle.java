@@ -203,7 +203,7 @@ public final class MeanCycle {
     }
 
     /** Frequency of the fundamental over the sample rate. */
-    double cyclesPerSample() {
+    public double cyclesPerSample() {
         return base.cyclesPerSample();
     }
 
@@ -214,7 +214,7 @@ public final class MeanCycle {
      * @param length number of averages
      * @param target where they go, from its first place on
      */
-    void residuals(Samples samples, int factor, int length, double[] target) {
+    public void residuals(Samples samples, int factor, int length, double[] target) {
         for (int i = 0; i < length * factor; i++) {
             double value = samples.at(i);
             if (!Double.isNaN(value)) {

@@ -1,13 +1,11 @@
 package clipwitness.signal;
 
 import clipwitness.capture.Samples;
-import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 
 /**
- * What runs slower than the tone in a record: hum, drift or a beat, up to three quarters of the fundamental. It is a series of half-period
+ * What runs slower than the tone in a record: hum, drift or a beat, up to 0.8 of the fundamental. It is a series of half-period
  * cosines over the record, cos(pi j t) for t from 0 to 1, fitted to what the mean cycle leaves, as many as stand out of the noise. The noise is
  * the density between the harmonics from the first to the fifth.
  *
@@ -17,17 +15,8 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
  * @param noise   standard uncertainty of the amplitude, V
  */
 public record SlowWave(Samples terms, double cycles, double amplitude, double noise) {
-    private static final int SAMPLES_PER_PERIOD = 32;
-    private static final double HIGHEST = 1.5;
-    private static final double FIRST_OF_NOISE = 2.4;
-    private static final double LAST_OF_NOISE = 9.6;
-    private static final double NOTCH = 2.4;
-    /** In a shorter record a slow wave and the harmonics share too much to be told apart. */
-    private static final double FEWEST_PERIODS = 3;
-
-    private static final int FEWEST_FOR_NOISE = 6;
-    /** Median of a squared standard normal variable. */
-    private static final double MEDIAN = 0.4549;
+    /** Half periods of the fastest slow wave in a period of the tone: 0.8 of its frequency. */
+    private static final double HIGHEST = 1.6;
 
     private static final double DEVIATIONS = 8;
     private static final double MARGIN = 15;
@@ -44,58 +33,28 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
     /**
      * Looks for a slow wave.
      *
-     * @param samples the record
-     * @param cycle   its mean cycle
+     * @param rest what the mean cycle leaves of the record
      * @return nothing where noise explains what is slow, or the record is too short to tell
      */
-    public static Optional<SlowWave> of(Samples samples, MeanCycle cycle) {
-        double periods = samples.size() * cycle.cyclesPerSample();
-        int factor = (int) Math.max(1, 1 / (cycle.cyclesPerSample() * SAMPLES_PER_PERIOD));
-        int length = samples.size() / factor;
-        int slow = (int) (HIGHEST * periods);
-        int most = (int) Math.min(length / 2.0, LAST_OF_NOISE * periods);
-        double[] left = new double[length];
-        cycle.residuals(samples, factor, length, left);
-        double[] squares = new double[Math.max(0, most + 1)];
-        double[] terms = new double[squares.length];
-        for (int j = 1; j < squares.length; j++) {
-            terms[j] = term(left, j);
-            squares[j] = terms[j] * terms[j] * length / 2;
-        }
-        double[] between = IntStream.range(0, squares.length)
-                .filter(j -> j > FIRST_OF_NOISE * periods && isBetween(j, periods))
-                .mapToDouble(j -> squares[j])
-                .sorted()
-                .toArray();
-        if (periods < FEWEST_PERIODS || between.length < FEWEST_FOR_NOISE) {
+    public static Optional<SlowWave> of(CosineSeries rest) {
+        int slow = (int) (HIGHEST * rest.periods());
+        if (rest.noiseTerms() == 0) {
             return Optional.empty();
         }
-        double density = between[between.length / 2] / MEDIAN;
-        double energy = Arrays.stream(squares, 1, slow + 1).sum();
-        double fewness = 1 + FEW / Math.sqrt(between.length);
+        double energy = 0;
+        for (int j = 1; j <= slow; j++) {
+            energy += rest.energy(j);
+        }
+        double fewness = 1 + FEW / Math.sqrt(rest.noiseTerms());
+        double density = rest.density();
         if (!(energy > fewness * density * (COLOURED * slow + DEVIATIONS * Math.sqrt(2.0 * slow) + MARGIN))) {
             return Optional.empty();
         }
         int last = slow;
-        while (last > 1 && squares[last] < STANDS_OUT * density) {
+        while (last > 1 && rest.energy(last) < STANDS_OUT * density) {
             last--;
         }
-        return Optional.of(of(Samples.of(Arrays.copyOfRange(terms, 1, last + 1)), Math.sqrt(2 * density / length)));
-    }
-
-    /** Whether a cosine lies between two harmonics, whose own lobes the mean cycle has emptied. */
-    private static boolean isBetween(int j, double periods) {
-        double nearest = Math.rint(j / (2 * periods)) * 2 * periods;
-        return Math.abs(j - nearest) > Math.min(NOTCH, periods / 2);
-    }
-
-    private static double term(double[] left, int j) {
-        double sum = 0;
-        double step = Math.PI * j / left.length;
-        for (int i = 0; i < left.length; i++) {
-            sum += left[i] * Math.cos(step * (i + 0.5));
-        }
-        return 2 * sum / left.length;
+        return Optional.of(of(rest.terms(last), Math.sqrt(2 * density / rest.length())));
     }
 
     private static SlowWave of(Samples terms, double noise) {
@@ -122,6 +81,24 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
         }
         return explained(wave, cycles);
     }
+
+    /** A sine beside a constant that fits the series best. */
+    public Sine sine(double cycles) {
+        double[] wave = new double[PLACES];
+        for (int i = 0; i < PLACES; i++) {
+            wave[i] = at(terms, (i + 0.5) / PLACES);
+        }
+        double[] found = regression(wave, cycles).estimateRegressionParameters();
+        return new Sine(found[0], Math.hypot(found[1], found[2]));
+    }
+
+    /**
+     * A sine that stands for the series.
+     *
+     * @param constant  constant beside it, V: less it, the sine has this mean over the record
+     * @param amplitude amplitude, V
+     */
+    public record Sine(double constant, double amplitude) {}
 
     /** Value at a share of the record, V. */
     public double at(double share) {
@@ -152,6 +129,10 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
 
     /** Share of the series that a sine beside a constant explains. */
     private static double explained(double[] wave, double cycles) {
+        return regression(wave, cycles).calculateRSquared();
+    }
+
+    private static OLSMultipleLinearRegression regression(double[] wave, double cycles) {
         double[][] points = new double[wave.length][];
         for (int i = 0; i < wave.length; i++) {
             double angle = 2 * Math.PI * cycles * (i + 0.5) / wave.length;
@@ -159,7 +140,7 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
         }
         OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression();
         regression.newSampleData(wave, points);
-        return regression.calculateRSquared();
+        return regression;
     }
 
     /** The record without it. */

@@ -18,7 +18,7 @@ class DoubtTextTest {
 
     @Test
     void aColumnWithoutNameThatRisesEvenlyIsTakenAsTime() throws IOException, InputException {
-        assertThat(doubts("0.0,1.5\n0.5,1.6\n1.0,1.7\n"))
+        assertThat(doubts("0.0,1.5\n0.00005,1.6\n0.0001,1.7\n"))
                 .contains(
                         "warning unit-assumed: The file does not name its first column; it rises evenly and is taken as"
                                 + " time in seconds. The column interval of captures.csv, or the option --interval of look,"
@@ -74,7 +74,7 @@ class DoubtTextTest {
         assertThat(doubts("time (s),CH1 (V)\n0.0,1\n0.0,2\n0.1,3\n0.1,2\n0.2,1\n0.2,0\n0.2,1\n"))
                 .contains(
                         "warning repeated-time: 4 of 7 time stamps repeat the one before: they are rounded. The sample"
-                                + " interval of 0.0392857 s is the least-squares line through all.");
+                                + " interval of 39.2857\u00a0ms is the least-squares line through all.");
     }
 
     @Test

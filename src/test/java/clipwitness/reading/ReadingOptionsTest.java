@@ -39,7 +39,7 @@ class ReadingOptionsTest {
         assertThat(record.doubts()).isEmpty();
         assertThat(record.evidence().stream().map(Speech.ENGLISH::text))
                 .contains(
-                        "sample interval 2.00000e-06 s as the user states it",
+                        "sample interval 2.00000\u00a0µs as the user states it",
                         "channel “column 1” in A, as the user states it");
     }
 
@@ -67,13 +67,13 @@ class ReadingOptionsTest {
         assertThat(record.sampleInterval()).isEqualTo(1);
         assertThat(record.evidence().stream().map(Speech.ENGLISH::text))
                 .contains(
-                        "sample interval 1.00000 s as the user states it; the time stamps give 0.00100000 s",
+                        "sample interval 1.00000\u00a0s as the user states it; the time stamps give 1.00000\u00a0ms",
                         "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"
                                 + " gives way");
         assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
         assertThat(record.doubts().stream().map(Said::doubt))
-                .containsExactly("The sample interval is 1.00000 s as the user states it, but the time stamps give"
-                        + " 0.00100000 s: one of them is wrong. The column interval of captures.csv, or the option"
+                .containsExactly("The sample interval is 1.00000\u00a0s as the user states it, but the time stamps give"
+                        + " 1.00000\u00a0ms: one of them is wrong. The column interval of captures.csv, or the option"
                         + " --interval of look, may stay empty here.");
     }
 
@@ -95,8 +95,9 @@ class ReadingOptionsTest {
         ReadingOptions other = new ReadingOptions(OptionalDouble.of(2e-3), Optional.empty(), OPEN);
         assertThat(read(text, same).doubts()).isEmpty();
         assertThat(Said.doubt(read(text, other).doubts().get(0)))
-                .startsWith("The sample interval is 0.00200000 s as the user states it, but 'Sampling rate' on line 1"
-                        + " gives 2.00000e-06 s: one of them is wrong.");
+                .startsWith(
+                        "The sample interval is 2.00000\u00a0ms as the user states it, but 'Sampling rate' on line 1"
+                                + " gives 2.00000\u00a0µs: one of them is wrong.");
     }
 
     @Test

@@ -39,4 +39,15 @@ class CodeStepTest {
         assertThat(CodeStep.of(Samples.of(random.doubles(500).toArray()))).isEmpty();
         assertThat(CodeStep.of(Samples.of(1, 1, 1))).isEmpty();
     }
+
+    /** Between codes 0, 3, 7, 10, 14, 17 lie 3 and 4 steps: the smallest distance is three of them. */
+    @Test
+    void distancesOfThreeAndFourCodesShowAStepOfOne() {
+        double[] codes = {0, 3, 7, 10, 14, 17, 21, 24};
+        double[] values = new double[800];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = 0.4 + 0.025 * codes[i * 5 % codes.length];
+        }
+        assertThat(CodeStep.of(Samples.of(values)).orElseThrow()).isCloseTo(0.025, within(1e-9));
+    }
 }

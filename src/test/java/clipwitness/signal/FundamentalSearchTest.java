@@ -26,6 +26,12 @@ class FundamentalSearchTest {
         assertThat(strongest(1, 0, 0)).isCloseTo(PER_SAMPLE, within(1e-3 * PER_SAMPLE));
     }
 
+    @Test
+    void aTriplerWhoseInputStandsThreeDecibelsBelowItsThirdHarmonicHasTheInputsPeriod() {
+        assertThat(strongest(0.7, 0, 1)).isCloseTo(PER_SAMPLE, within(1e-3 * PER_SAMPLE));
+        assertThat(strongest(0, 0, 1)).isCloseTo(3 * PER_SAMPLE, within(1e-3 * PER_SAMPLE));
+    }
+
     private static double strongest(double first, double second, double third) {
         Random random = new Random(5);
         double[] values = new double[8_192];

@@ -2,7 +2,6 @@ package clipwitness.compare.judge;
 
 import clipwitness.job.Bench;
 import clipwitness.measure.Contribution;
-import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Residue;
 import clipwitness.measure.WaveformQuantity;
@@ -99,8 +98,7 @@ public final class Repeatability {
     /** A capture's figures and harmonics with this contribution. */
     public WaveformResult applied(StateAtCondition setting, WaveformResult result) {
         return result.withValues((q, v) -> bounded(q, v, of(setting, q)))
-                .withHarmonics(h -> new Harmonic(
-                        h.order(), h.amplitude(), Residue.plus(h.level(), ofHarmonic(setting, h.order())), h.phase()));
+                .withHarmonics(h -> h.withLevel(Residue.plus(h.level(), ofHarmonic(setting, h.order()))));
     }
 
     private List<Contribution> ofHarmonic(StateAtCondition setting, int order) {
@@ -128,7 +126,9 @@ public final class Repeatability {
     }
 
     private static Measured with(Measured figure, List<Contribution> contributions) {
-        return figure.asValue().map(v -> (Measured) v.plus(contributions)).orElse(figure);
+        return figure.asValue()
+                .map(v -> (Measured) v.plus(contributions).orBoundOfLevel())
+                .orElse(figure);
     }
 
     /**

@@ -14,7 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * How a figure of one setting differs from run to run.
+ * How a figure of one setting differs from run to run. A level that noise bounds differs by nothing that is known.
  *
  * @param variance variance of the runs' figures about their mean, in the figure's unit squared
  * @param noise    the part of it that noise within the captures explains
@@ -30,6 +30,7 @@ record RunVariance(double variance, double noise, int freedom, double slope) {
         List<Measured.Value> runs = runs(setting).stream()
                 .map(figure)
                 .flatMap(m -> m.asValue().stream())
+                .filter(v -> !v.isBoundedLevel())
                 .toList();
         if (runs.size() < 2) {
             return Optional.empty();

@@ -72,7 +72,7 @@ final class SlopeOverGain {
 
     private static Distance fromOwn(Measured.Value own, Measured.Value other) {
         if (!other.isUpperBound() || own.isUpperBound()) {
-            return new Distance(distance(own, other.number()), 0);
+            return new Distance(distance(own, start(other)), 0);
         }
         double nothing = switch (own.unit()) {
             case DECIBEL, DBC -> -Decibels.PER_RELATIVE_AMPLITUDE;
@@ -82,9 +82,14 @@ final class SlopeOverGain {
         return new Distance((nothing + bound) / 2, (bound - nothing) / 2);
     }
 
+    /** A figure, or of a level that noise bounds what it lies below. */
+    private static double start(Measured.Value figure) {
+        return figure.isBoundedLevel() ? figure.shown() : figure.number();
+    }
+
     /** How far a figure lies from the one at the setting itself, in its unit there. */
     private static double distance(Measured.Value own, double other) {
-        double difference = other - own.number();
+        double difference = other - start(own);
         return switch (own.unit()) {
             case DECIBEL, DBC -> Decibels.PER_RELATIVE_AMPLITUDE * (Decibels.toAmplitude(difference) - 1);
             case DEGREE -> Math.IEEEremainder(difference, 360);

@@ -38,16 +38,25 @@ public record Prediction(String quantity, OptionalInt order, Measured predicted,
         return OptionalDouble.of(Math.hypot(own, measured.expandedUncertainty().orElse(0)));
     }
 
-    /** Predicted less measured, where both are known. */
+    /** Whether noise leaves no more than a bound of what was measured. */
+    public boolean isBound() {
+        return measured.asValue().filter(Measured.Value::isUpperBound).isPresent();
+    }
+
+    /** Predicted less measured, where both are known, and what was measured is more than a bound. */
     public OptionalDouble difference() {
-        return predicted.value().isPresent() && measured.value().isPresent()
+        return predicted.value().isPresent() && measured.value().isPresent() && !isBound()
                 ? OptionalDouble.of(
                         predicted.value().getAsDouble() - measured.value().getAsDouble())
                 : OptionalDouble.empty();
     }
 
-    /** Whether both agree within the uncertainty of their difference; nothing where one is not known. */
+    /** Whether both agree within the uncertainty of their difference, or the prediction may lie below the bound of what was measured; nothing where one is not known. */
     public Optional<Boolean> agrees() {
+        if (isBound()) {
+            double bound = measured.asValue().orElseThrow().shown();
+            return predicted.asValue().map(p -> p.number() - p.expanded() <= bound);
+        }
         return difference().isPresent()
                 ? Optional.of(Math.abs(difference().getAsDouble())
                         <= expandedUncertainty().orElseThrow())

@@ -55,7 +55,8 @@ final class InputScreen {
         return true;
     }
 
-    private void add(Doubt ofChannel) {
+    /** Adds a doubt about the channel. */
+    void add(Doubt ofChannel) {
         doubts.add(
                 new Doubt(ofChannel.severity(), Reason.of(FrameReason.IN_INPUT, Argument.inner(ofChannel.reason()))));
     }

@@ -91,6 +91,11 @@ final class WaveformDoubts {
                 : Optional.empty();
     }
 
+    /** A record so short that its frequency and harmonics cannot be told apart. */
+    static Doubt tooFewPeriods(double periods) {
+        return Doubt.of(Severity.REFUSAL, DoubtReason.TOO_FEW_PERIODS, Argument.decimals(periods, Unit.ONE, 2));
+    }
+
     static Optional<Doubt> undersampled(double samplesPerPeriod) {
         return samplesPerPeriod < ENOUGH_SAMPLES
                 ? Optional.of(Doubt.of(

@@ -14,19 +14,32 @@ import java.util.OptionalDouble;
  * @param expectedFrequency frequency of the stimulus in Hz; it decides which line is the fundamental
  * @param outputScale       vertical scale of the output channel, where the export says it
  * @param inputScale        vertical scale of the input channel, where the export says it
+ * @param mains             frequency of the mains in Hz, where it is known
  */
 public record WaveformInput(
         Waveform output,
         Optional<Waveform> input,
         OptionalDouble expectedFrequency,
         Optional<VerticalScale> outputScale,
-        Optional<VerticalScale> inputScale) {
+        Optional<VerticalScale> inputScale,
+        OptionalDouble mains) {
+    /** A capture beside mains of an unknown frequency. */
+    public WaveformInput(
+            Waveform output,
+            Optional<Waveform> input,
+            OptionalDouble expectedFrequency,
+            Optional<VerticalScale> outputScale,
+            Optional<VerticalScale> inputScale) {
+        this(output, input, expectedFrequency, outputScale, inputScale, OptionalDouble.empty());
+    }
+
     /** Checks that both channels are of one record. */
     public WaveformInput {
         Objects.requireNonNull(output, "output");
         Objects.requireNonNull(expectedFrequency, "expectedFrequency");
         Objects.requireNonNull(outputScale, "outputScale");
         Objects.requireNonNull(inputScale, "inputScale");
+        Objects.requireNonNull(mains, "mains");
         if (input.isPresent()
                 && input.get().samples().size() != output.samples().size()) {
             throw new IllegalArgumentException("input and output must be of one length");
@@ -44,11 +57,16 @@ public record WaveformInput(
 
     /** The same with an input channel. */
     public WaveformInput withInput(Waveform channel) {
-        return new WaveformInput(output, Optional.of(channel), expectedFrequency, outputScale, inputScale);
+        return new WaveformInput(output, Optional.of(channel), expectedFrequency, outputScale, inputScale, mains);
     }
 
     /** The same with the frequency of the stimulus in Hz. */
     public WaveformInput expecting(double frequency) {
-        return new WaveformInput(output, input, OptionalDouble.of(frequency), outputScale, inputScale);
+        return new WaveformInput(output, input, OptionalDouble.of(frequency), outputScale, inputScale, mains);
+    }
+
+    /** The same with the frequency of the mains in Hz, where it is known. */
+    public WaveformInput besideMains(OptionalDouble frequency) {
+        return new WaveformInput(output, input, expectedFrequency, outputScale, inputScale, frequency);
     }
 }

@@ -13,6 +13,7 @@ import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.HarmonicList;
 import clipwitness.measure.wave.OutputValues;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Severity;
 import clipwitness.signal.FundamentalSearch;
@@ -27,13 +28,13 @@ import java.util.OptionalDouble;
 
 /** Measures a waveform capture: every figure of {@link WaveformQuantity} that applies, with the noise's share of its uncertainty. */
 public final class WaveformMeasurement {
-    /** Times that a slow wave and the harmonics are fitted in turn: each shares little with the other. */
-    private static final int ROUNDS = 3;
-
     private static final int MOST_HARMONICS = 20;
     private static final double SAMPLES_PER_HARMONIC = 3;
     /** Rest of a fit over its fundamental beyond which it may have taken a harmonic for the fundamental. */
     private static final double LEFT_OVER = 0.2;
+
+    /** In a record of fewer periods the harmonics may not be told from another frequency. */
+    private static final double FEW_PERIODS = 3;
 
     private static final int HIGHEST_ORDER = 6;
     private static final double CLOSE = 0.02;
@@ -81,16 +82,6 @@ public final class WaveformMeasurement {
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
     }
 
-    /** All channels fitted, the output with its mean cycle. */
-    private record Fit(JointFit joint, FittedWave output) {
-        static Fit of(List<Samples> channels, double start, int harmonics) {
-            JointFit joint = JointFit.of(channels, start, harmonics);
-            double origin = -0.25 - joint.channels().get(0).phase(1) / (2 * Math.PI);
-            return new Fit(
-                    joint, FittedWave.of(channels.get(0), joint.channels().get(0), origin));
-        }
-    }
-
     private OptionalDouble start() {
         if (capture.expectedFrequency().isEmpty()) {
             return FundamentalSearch.strongest(samples);
@@ -108,34 +99,32 @@ public final class WaveformMeasurement {
         InputScreen inputScreen = new InputScreen(capture);
         List<Samples> channels = new ArrayList<>(List.of(samples));
         inputScreen.usableSamples().ifPresent(channels::add);
-        Fit raw = Fit.of(channels, start, harmonics(start));
-        OptionalDouble lower = lowerFundamental(start, raw.output);
+        ChannelFit raw = ChannelFit.of(channels, start, harmonics(start));
+        OptionalDouble lower = lowerFundamental(start, raw.output());
         if (lower.isPresent()) {
             return measuredFrom(lower.getAsDouble());
         }
-        if (!raw.output.hasFundamental()) {
+        if (!raw.output().hasFundamental()) {
             doubts.add(noFundamental());
             return refusal();
         }
-        doubts.addAll(WaveformDoubts.ofFit(raw.output, samples, capture));
+        if (raw.joint().strayed() && samples.size() * start < FEW_PERIODS) {
+            doubts.removeIf(d -> d.code() == DoubtCode.FEW_PERIODS);
+            doubts.add(WaveformDoubts.tooFewPeriods(samples.size() * start));
+            return refusal();
+        }
+        doubts.addAll(WaveformDoubts.ofFit(raw.output(), samples, capture));
         if (isRefused()) {
             return refusal();
         }
-        Optional<SlowSearch> slow = SlowSearch.of(samples, raw.output, sampleRate);
-        Fit fit = raw;
-        for (int round = 0; round < ROUNDS && slow.isPresent(); round++) {
-            channels.set(0, slow.get().without(samples));
-            fit = Fit.of(channels, start, harmonics(start));
-            slow = Optional.of(slow.get().and(channels.get(0), fit.output));
-        }
-        slow.ifPresent(s -> doubts.add(s.doubt()));
-        JointFit joint = fit.joint;
-        FittedWave output = fit.output;
-        double origin = output.origin();
-        Optional<FittedWave> input = inputScreen
-                .usableSamples()
-                .map(s -> FittedWave.of(s, joint.channels().get(1), origin))
-                .filter(inputScreen::accepts);
+        Optional<FittedWave> rawInput = inputScreen.usableSamples().map(i -> raw.input(channels));
+        SlowRemoval slow = SlowRemoval.of(capture, channels, raw, rawInput, start, harmonics(start));
+        doubts.addAll(slow.doubts());
+        slow.doubtsOfInput().forEach(inputScreen::add);
+        JointFit joint = slow.fit().joint();
+        FittedWave output = slow.output();
+        Optional<FittedWave> input =
+                rawInput.map(i -> slow.input().withStepOf(i)).filter(inputScreen::accepts);
         Extreme up = ExtremeSearch.of(output, 1);
         Extreme down = ExtremeSearch.of(output, -1);
         values.put(WaveformQuantity.FREQUENCY, frequency(joint, output));
@@ -143,6 +132,7 @@ public final class WaveformMeasurement {
         double hertz = joint.cyclesPerSample() * sampleRate;
         Optional<TransferMeasurement> transfer =
                 input.map(i -> TransferValues.write(values, output, i, up, down, hertz));
+        slow.widenCurve(values);
         if (capture.input().isPresent() && input.isEmpty()) {
             TransferValues.refuse(values, inputScreen.reason());
         }
@@ -156,8 +146,8 @@ public final class WaveformMeasurement {
                 Optional.of(output.trace()),
                 input.map(FittedWave::trace),
                 transfer.map(TransferMeasurement::curve),
-                slow.map(SlowSearch::tone),
-                new VerticalRange(perDivision(), raw.output.codeStep()),
+                slow.tone(),
+                new VerticalRange(perDivision(), raw.output().codeStep()),
                 doubts);
     }
 

@@ -1,5 +1,6 @@
 package clipwitness.measure.pair;
 
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -13,7 +14,8 @@ import clipwitness.reason.Word;
 
 /**
  * A harmonic of a wave that is set to a fixed loudness: 20 lg of A_k / rms, in dB. In dBc a change of scale changes nothing; here it is taken
- * out with the whole wave's rms, so that the change of this figure is what is left of a harmonic's change when both waves are equally loud.
+ * out with the whole wave's rms, so that the change of this figure is what is left of a harmonic's change when both waves are equally loud. Refused where noise
+ * leaves no more than a bound of the harmonic: a change from or to a bound has a least size at best.
  */
 public final class HarmonicAtEqualLevel {
     private HarmonicAtEqualLevel() {}
@@ -46,7 +48,8 @@ public final class HarmonicAtEqualLevel {
     }
 
     private static boolean isBuried(HarmonicSpectrum wave, int order) {
-        return wave.amplitude(order) <= 2 * wave.quadratureUncertainty().at(order - 1);
+        return Harmonic.isFaint(
+                wave.amplitude(order), wave.quadratureUncertainty().at(order - 1));
     }
 
     /** Standard uncertainty of ln(A_k / rms): the rms holds A_k too, so their errors partly cancel. */

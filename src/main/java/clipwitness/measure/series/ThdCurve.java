@@ -69,9 +69,9 @@ public final class ThdCurve {
     /**
      * Setting at which the distortion first reaches a mark, in percent of rotation; refused where the lowest setting
      * lies above it, where no setting reaches it, and where there are fewer than two settings; between two settings where noise
-     * hides the distortion at the lower one.
+     * hides the distortion at the lower one. No distortion at all lies below every setting.
      *
-     * @param mark distortion in percent, above 0, with the uncertainty of its own
+     * @param mark distortion in percent with the uncertainty of its own
      */
     public Measured gainAt(Measured.Value mark) {
         if (points.isEmpty()) {
@@ -79,6 +79,9 @@ public final class ThdCurve {
         }
         if (points.size() == 1) {
             return Measured.refused(Unit.PERCENT, FigureReason.ONE_SETTING_ONLY);
+        }
+        if (!(mark.number() > 0)) {
+            return Measured.refused(Unit.PERCENT, FigureReason.BELOW_LOWEST_SETTING);
         }
         OptionalInt end = endThatEquals(mark);
         return end.isPresent() ? atEnd(end.getAsInt(), mark) : crossing(mark);

@@ -67,6 +67,25 @@ public record FittedWave(
         return new FittedWave(other.fit(), other, origin, residual, rest, noise, codeStep, undithered);
     }
 
+    /** The wave with the converter step of another, which shows it where something was taken out of this one. */
+    public FittedWave withStepOf(FittedWave other) {
+        return new FittedWave(fit, cycle, origin, residual, rest, noise, other.codeStep, undithered);
+    }
+
+    /**
+     * The wave with something that may have moved its mean and its harmonics.
+     *
+     * @param bounds how far at most, of the mean (index 0) and each harmonic, V: u = a / sqrt 3 of each coefficient
+     */
+    public FittedWave movedBy(double[] bounds) {
+        double[] wider = noise.toArray();
+        for (int k = 0; k < wider.length; k++) {
+            double unit = k == 0 ? fit.covariance(0, 0) : fit.quadratureVariance(k);
+            wider[k] = Math.sqrt(wider[k] * wider[k] + bounds[k] * bounds[k] / 3 / unit);
+        }
+        return new FittedWave(fit, cycle, origin, residual, rest, Samples.of(wider), codeStep, undithered);
+    }
+
     /** Scatter of single samples, V. */
     public double scatter() {
         return cycle.noise();

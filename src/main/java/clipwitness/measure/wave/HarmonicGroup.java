@@ -9,7 +9,7 @@ import clipwitness.reason.Reason;
 
 /**
  * Root-sum-square of a group of harmonics over the fundamental, noise removed, in dBc: the even ones A_2, A_4, .., the odd ones
- * A_3, A_5, .., or the high ones A_8 .. A_K. What noise buries is an upper bound.
+ * A_3, A_5, .., or the high ones A_8 .. A_K. A sum that does not exceed three times its standard uncertainty is an upper bound, as a single harmonic is.
  */
 final class HarmonicGroup {
     private HarmonicGroup() {}
@@ -31,10 +31,7 @@ final class HarmonicGroup {
             return Measured.refused(Unit.DBC, Reason.of(FigureReason.TOO_FEW_HARMONICS, Argument.count(wave.count())));
         }
         return wave.harmonicPower(from, step)
-                .levelOver(
-                        wave.fit().amplitude(1),
-                        Math.sqrt(wave.quadratureVariance(1)),
-                        Unit.DBC,
-                        FigureReason.NO_SUCH_HARMONIC);
+                .harmonicLevelOver(
+                        wave.fit().amplitude(1), Math.sqrt(wave.quadratureVariance(1)), FigureReason.NO_SUCH_HARMONIC);
     }
 }

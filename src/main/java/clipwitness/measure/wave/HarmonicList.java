@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** The harmonics of a fitted wave as results: amplitude, level over the fundamental, phase. */
+/** The harmonics of a fitted wave as results: amplitude, level over the fundamental, phase; what does not exceed three times its standard uncertainty is a bound and has no phase. */
 public final class HarmonicList {
     private HarmonicList() {}
 
@@ -29,7 +29,7 @@ public final class HarmonicList {
         double noise = Math.sqrt(wave.quadratureVariance(k));
         double fundamental = wave.fit().amplitude(1);
         double reference = Decibels.PER_RELATIVE_AMPLITUDE * Math.sqrt(wave.quadratureVariance(1)) / fundamental;
-        if (!wave.harmonicPower(k).isBuried()) {
+        if (!Harmonic.isFaint(amplitude, noise)) {
             double phase = wave.fit().phase(k) - k * wave.fit().phase(1);
             return new Harmonic(
                     k,

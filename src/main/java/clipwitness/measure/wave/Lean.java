@@ -76,16 +76,28 @@ final class Lean {
         return undithered > 0 ? measured.plus(Source.CONVERTER_STEP, undithered * sensitivity) : measured;
     }
 
-    /** Root sum square of the changes that all bins cause, in bins: through the centroid, and through start and end. */
+    /**
+     * Root sum square of the changes that all bins cause, in bins: through the centroid, and through start and end, so that a bin which counts in
+     * both counts once; and through the mean from which the swing is counted, which all bins share.
+     */
     private double sensitivity(double area, double centroid, double lean) {
+        double squares = 0;
         double sum = 0;
         for (int i = Math.min(first, start.from()); i <= Math.max(last, end.to()); i++) {
-            double ofCentroid = i >= first && i <= last ? (i - centroid) / area : 0;
+            double ofCentroid = i >= first && i <= last ? width(i) * (i - centroid) / area : 0;
             double ofStart = (lean - 0.5) * start.sensitivity(i);
             double ofEnd = -(lean + 0.5) * end.sensitivity(i);
             double whole = ofCentroid + ofStart + ofEnd;
-            sum += whole * whole;
+            squares += whole * whole;
+            sum += whole;
         }
-        return Math.sqrt(sum);
+        return Math.sqrt(Math.max(0, squares - sum * sum / swing.length));
+    }
+
+    /** What a bin of the half-wave counts in its area: half the way to its neighbours, which at the ends are the crossings. */
+    private double width(int bin) {
+        double before = bin == first ? start.place() : bin - 1;
+        double after = bin == last ? end.place() : bin + 1;
+        return (after - before) / 2;
     }
 }

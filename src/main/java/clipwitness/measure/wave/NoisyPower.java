@@ -1,5 +1,6 @@
 package clipwitness.measure.wave;
 
+import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
@@ -81,6 +82,11 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
         return power <= 4 * Math.sqrt(noiseSquares) || expanded() >= 2 * Math.max(0, power);
     }
 
+    /** Whether the amplitude does not exceed three times its standard uncertainty, so that a level has no interval, only a bound. */
+    boolean isFaint() {
+        return isBuried() || Harmonic.isFaint(amplitude(), expandedAmplitude() / 2);
+    }
+
     /**
      * Expanded uncertainty of the amplitude: the power's over twice the amplitude, and where the amplitude is buried, what is missing to
      * the largest one, at least the amplitude itself.
@@ -96,7 +102,7 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
      * @param referenceUncertainty its standard uncertainty
      * @param factor               100 for a result in percent
      */
-    public Measured over(double reference, double referenceUncertainty, double factor, Unit unit) {
+    public Measured.Value over(double reference, double referenceUncertainty, double factor, Unit unit) {
         double value = amplitude() / reference;
         double own = expandedAmplitude() / 2 / reference;
         double fromReference = value * referenceUncertainty / reference;
@@ -113,16 +119,26 @@ public record NoisyPower(double power, double variance, double noiseSquares, dou
      * @param none                 reason of the refusal where there is neither power nor noise
      */
     public Measured levelOver(double reference, double referenceUncertainty, Unit unit, FigureReason none) {
-        double amplitude = isBuried() ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
+        return levelOver(reference, referenceUncertainty, unit, none, isBuried());
+    }
+
+    /** The amplitude over that of the fundamental in dBc; a bound where it does not exceed three times its standard uncertainty. */
+    Measured harmonicLevelOver(double fundamental, double fundamentalUncertainty, FigureReason none) {
+        return levelOver(fundamental, fundamentalUncertainty, Unit.DBC, none, isFaint());
+    }
+
+    private Measured levelOver(
+            double reference, double referenceUncertainty, Unit unit, FigureReason none, boolean bound) {
+        double amplitude = bound ? Math.max(amplitude(), largestAmplitude() / 2) : amplitude();
         if (!(amplitude > 0)) {
             return Measured.refused(unit, none);
         }
-        double own = isBuried()
+        double own = bound
                 ? Decibels.ofAmplitude(largestAmplitude() / amplitude) / 2
                 : Decibels.PER_RELATIVE_AMPLITUDE * expandedAmplitude() / 2 / amplitude;
         double fromReference = Decibels.PER_RELATIVE_AMPLITUDE * referenceUncertainty / reference;
         Measured.Value level =
                 Measured.withNoise(Decibels.ofAmplitude(amplitude / reference), unit, Math.hypot(own, fromReference));
-        return isBuried() ? level.asUpperBound() : level;
+        return bound ? level.asUpperBound() : level;
     }
 }

@@ -1,18 +1,21 @@
 package clipwitness.measure.wave;
 
+import clipwitness.capture.Samples;
 import java.util.Optional;
 
 /**
- * Where a cycle goes through zero beside its upper peak: on a straight line by least squares through the bins from a tenth of the smaller
- * peak above zero to a tenth of it below.
+ * Where a cycle goes through zero beside its upper peak: on a parabola by least squares through the bins between 15 % of the smaller
+ * peak above zero and 15 % of it below, and where these are fewer than four, the ones beside them. Behind filters the edges of a clipped wave are bent: a straight line, and it is one where there are
+ * fewer than four bins in all, would put the crossing beside itself by more than the noise does.
  *
- * @param place in bins
- * @param slope of the line, a bin; its sign is the way of the cycle
- * @param from  first bin of the line
- * @param to    last bin of the line
+ * @param place   in bins
+ * @param slope   of the parabola at that place, a bin; its sign is the way of the cycle
+ * @param from    first bin of the parabola
+ * @param weights share of each of its bins in the value at that place
  */
-record ZeroCrossing(double place, double slope, int from, int to) {
-    private static final double SHARE_OF_PEAK = 0.1;
+record ZeroCrossing(double place, double slope, int from, Samples weights) {
+    private static final double SHARE_OF_PEAK = 0.15;
+    private static final int FEWEST_FOR_A_BEND = 4;
 
     /**
      * The crossing next to a peak; empty where the cycle does not go through zero.
@@ -35,36 +38,100 @@ record ZeroCrossing(double place, double slope, int from, int to) {
         if (outer >= bins) {
             return Optional.empty();
         }
+        int spare = outer - inner + 1 - FEWEST_FOR_A_BEND;
+        boolean innerFarther = Math.abs(at(swing, top + side * inner)) > Math.abs(at(swing, top + side * outer));
+        inner += spare > 1 || (spare == 1 && innerFarther) ? 1 : 0;
+        outer -= spare > 1 || (spare == 1 && !innerFarther) ? 1 : 0;
         int from = Math.min(top + side * inner, top + side * outer);
-        int to = from + outer - inner;
-        double middle = (from + to) / 2.0;
-        double mean = 0;
-        double product = 0;
-        double spread = 0;
-        for (int i = from; i <= to; i++) {
-            mean += at(swing, i) / (to - from + 1);
-            product += (i - middle) * at(swing, i);
-            spread += (i - middle) * (i - middle);
+        Moments moments = new Moments(outer - inner + 1);
+        for (int i = 0; i < moments.count; i++) {
+            moments.add(i, at(swing, from + i));
         }
-        double slope = product / spread;
-        double place = middle - mean / slope;
-        return side * slope < 0 && place >= from && place <= to
-                ? Optional.of(new ZeroCrossing(place, slope, from, to))
+        double middle = (moments.count - 1) / 2.0;
+        double[] curve = moments.curve();
+        double offset = root(curve);
+        double slope = curve[1] + 2 * curve[2] * offset;
+        return side * slope < 0 && Math.abs(offset) <= middle
+                ? Optional.of(
+                        new ZeroCrossing(from + middle + offset, slope, from, Samples.adopted(moments.weights(offset))))
                 : Optional.empty();
+    }
+
+    /** The zero of a + b u + c u² on the side of the line a + b u; NaN where there is none. */
+    private static double root(double[] curve) {
+        double square = curve[1] * curve[1] - 4 * curve[0] * curve[2];
+        return -2 * curve[0] / (curve[1] + Math.copySign(Math.sqrt(square), curve[1]));
     }
 
     private static double at(double[] swing, int bin) {
         return swing[Math.floorMod(bin, swing.length)];
     }
 
+    /** Last bin of the parabola. */
+    int to() {
+        return from + weights.size() - 1;
+    }
+
     /** By how many bins the place moves for a unit more in one bin. */
     double sensitivity(int bin) {
-        if (bin < from || bin > to) {
-            return 0;
+        return bin < from || bin > to() ? 0 : -weights.at(bin - from) / slope;
+    }
+
+    /** Sums over evenly spaced bins, counted from their middle. */
+    private static final class Moments {
+        private final int count;
+        private final boolean bent;
+        private final double squares;
+        private final double fourths;
+        private double sum;
+        private double first;
+        private double second;
+
+        Moments(int count) {
+            this.count = count;
+            this.bent = count >= FEWEST_FOR_A_BEND;
+            double n = count;
+            squares = n * (n * n - 1) / 12;
+            fourths = squares * (3 * n * n - 7) / 20;
         }
-        double count = to - from + 1;
-        double middle = (from + to) / 2.0;
-        double spread = count * (count * count - 1) / 12;
-        return -(1 / count + (place - middle) * (bin - middle) / spread) / slope;
+
+        private double offset(int place) {
+            return place - (count - 1) / 2.0;
+        }
+
+        void add(int place, double value) {
+            double u = offset(place);
+            sum += value;
+            first += u * value;
+            second += u * u * value;
+        }
+
+        private double determinant() {
+            return count * fourths - squares * squares;
+        }
+
+        /** Coefficients of the least-squares parabola, or line. */
+        double[] curve() {
+            return bent
+                    ? new double[] {
+                        (fourths * sum - squares * second) / determinant(),
+                        first / squares,
+                        (count * second - squares * sum) / determinant()
+                    }
+                    : new double[] {sum / count, first / squares, 0};
+        }
+
+        /** Share of each bin in the value of the curve at a distance from the middle. */
+        double[] weights(double at) {
+            double[] weights = new double[count];
+            for (int i = 0; i < count; i++) {
+                double u = offset(i);
+                double even = bent
+                        ? (fourths - squares * u * u + at * at * (count * u * u - squares)) / determinant()
+                        : 1.0 / count;
+                weights[i] = even + at * u / squares;
+            }
+            return weights;
+        }
     }
 }

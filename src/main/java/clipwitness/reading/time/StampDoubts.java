@@ -26,7 +26,7 @@ final class StampDoubts {
                     DoubtReason.REPEATED_TIME,
                     Argument.count(stamps.repeats()),
                     Argument.count(stamps.size()),
-                    Argument.significant(unit.resolve(stamps.interval()), Unit.SECOND, 6));
+                    Argument.prefixed(unit.resolve(stamps.interval()), Unit.SECOND, 6));
         }
         addUneven(stamps, notes);
     }

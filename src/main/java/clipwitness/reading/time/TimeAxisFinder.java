@@ -136,9 +136,9 @@ public final class TimeAxisFinder {
             notes.doubt(
                     Severity.WARNING,
                     DoubtReason.UNIT_ASSUMED_INTERVAL,
-                    Argument.significant(stated, Unit.SECOND, 6),
+                    Argument.prefixed(stated, Unit.SECOND, 6),
                     Argument.inner(source),
-                    Argument.significant(own, Unit.SECOND, 6));
+                    Argument.prefixed(own, Unit.SECOND, 6));
         }
         return stated;
     }
@@ -170,6 +170,6 @@ public final class TimeAxisFinder {
 
     /** An interval as the evidence says it. */
     private static Argument seconds(double interval) {
-        return Argument.significant(interval, Unit.SECOND, 6);
+        return Argument.prefixed(interval, Unit.SECOND, 6);
     }
 }

@@ -128,6 +128,7 @@ final class DevicesJson {
         json.text("unit", p.unit().symbol());
         json.number("expandedUncertainty", p.expandedUncertainty());
         json.reasonOfNone(p.predicted().reason().or(p.measured()::reason));
+        json.boundOf(p.measured());
         if (at.paths().filter(StatePrediction.Paths::stated).isPresent()) {
             Measured share = at.paths().get().cleanShare();
             json.number("cleanShare", share.value());

@@ -158,6 +158,11 @@ final class JsonText {
             number("lower", between.lower());
             number("upper", OptionalDouble.of(between.upper()));
         }
+        boundOf(measured);
+    }
+
+    /** That noise bounds a value; no field where it does not. */
+    void boundOf(Measured measured) throws IOException {
         if (measured.asValue().filter(Measured.Value::isUpperBound).isPresent()) {
             text("bound", "upper");
         }

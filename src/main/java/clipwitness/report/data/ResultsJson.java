@@ -144,6 +144,7 @@ public final class ResultsJson {
         json.integer("order", h.order());
         json.measured("level", h.level());
         json.number("phase", h.phase());
+        json.reasonOfNone(h.phaseReason());
     }
 
     private void series(Series s) throws IOException {

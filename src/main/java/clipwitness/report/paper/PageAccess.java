@@ -1,5 +1,7 @@
 package clipwitness.report.paper;
 
+import clipwitness.report.picture.Pictures;
+import clipwitness.report.picture.UnreadablePictureException;
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.extend.FSStreamFactory;
 import com.openhtmltopdf.extend.FSUriResolver;

@@ -66,6 +66,25 @@ class HintsTest {
                         "at full gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
     }
 
+    @Test
+    void aStateThatTheSheetNamesAsWithoutClippersIsMeantNotToClip() throws IOException, InputException {
+        MadeUpCapture clean = MadeUpCapture.ordinary("old", 100)
+                .with(WaveformQuantity.THD, 1, 0.01)
+                .with(WaveformQuantity.RMS, 0.7 * 1.5849, 0.001)
+                .harmonics(1, 0, 0.01);
+        String clipper =
+                "clipper: {topology: shunt, source-resistance: 10 kΩ, unclipped: %s, pairs: {before: [D1, D2]}}\n";
+        assertThat(new TestExamination(folder)
+                        .with(clipper.formatted("old"), MadeUpCapture.ordinary("before", 100), clean)
+                        .hints())
+                .isEmpty();
+        assertThat(new TestExamination(folder)
+                        .with(clipper.formatted("new"), MadeUpCapture.ordinary("before", 100), clean)
+                        .hints())
+                .extracting(h -> h.code().code())
+                .contains("not-clipping");
+    }
+
     /** Clipped short pulses distort by more than their fundamental: such a figure is still written without an exponent. */
     @Test
     void aDistortionBeyondAHundredPercentIsWrittenOut() throws IOException, InputException {

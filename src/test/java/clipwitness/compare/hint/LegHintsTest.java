@@ -47,6 +47,23 @@ class LegHintsTest {
     }
 
     @Test
+    void aLegThatTheSheetLeavesOpenIsMeantToBe() throws IOException, InputException {
+        List<MadeUpCapture> captures = control("before", 0.5, 0.5);
+        captures.addAll(control("old", NEVER, 0.5));
+        String clipper =
+                "clipper: {topology: shunt, source-resistance: 10 kΩ, pairs: {before: [D1, D2], old: [D1, %s]}}\n";
+        assertThat(codes(clipper.formatted("[]"), captures)).doesNotContain("one-side-not-clipping");
+        assertThat(codes(clipper.formatted("D2"), captures)).contains("one-side-not-clipping");
+    }
+
+    private List<String> codes(String sections, List<MadeUpCapture> captures) throws IOException, InputException {
+        return new TestExamination(folder)
+                .with(sections, captures.toArray(MadeUpCapture[]::new)).hints().stream()
+                        .map(h -> h.code().code())
+                        .toList();
+    }
+
+    @Test
     void oneAgainstTwoAsMeantIsNoHint() throws IOException, InputException {
         List<MadeUpCapture> captures = control("before", 0.5, 0.5);
         captures.addAll(control("old", 0.5, 0.5));

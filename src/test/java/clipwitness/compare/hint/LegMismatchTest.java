@@ -3,30 +3,19 @@ package clipwitness.compare.hint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.SaidHint;
-import clipwitness.compare.judge.Catalogue;
-import clipwitness.compare.judge.Repeatability;
-import clipwitness.compare.noise.NoiseCatalogue;
-import clipwitness.compare.result.CaptureResult;
-import clipwitness.compare.result.Devices;
 import clipwitness.compare.result.Prediction;
 import clipwitness.compare.result.StatePrediction;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
-import clipwitness.fixture.TestExamination;
-import clipwitness.job.Job;
-import clipwitness.job.read.JobReader;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.match.Pairing;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Remark;
 import clipwitness.reason.SourceRemark;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -110,6 +99,59 @@ class LegMismatchTest {
                 .hasSize(1);
     }
 
+    /** 5 % beside the state before: 0.64 V of 0.6 V are 6.7 % more, beside 0.612 V 4.6 %. Uncertainties of 10 % each are 14 %. */
+    @Test
+    void aHalfDeviatesFromBeforeAsWell() throws IOException, InputException {
+        assertThat(look(at("before", 100, 0.6, 0.6, 0.6, 0.6), at("new", 100, 0.64, 0.6, 0.6, 0.6)))
+                .hasSize(1);
+        assertThat(look(at("before", 100, 0.612, 0.6, 0.6, 0.6), at("new", 100, 0.64, 0.6, 0.6, 0.6)))
+                .isEmpty();
+        assertThat(look(at("before", 100, 0.112, 0.1, 0.1, 0.1), at("new", 100, 0.13, 0.1, 0.1, 0.1)))
+                .hasSize(1);
+        assertThat(look(at("before", 100, 0.113, 0.1, 0.1, 0.1), at("new", 100, 0.13, 0.1, 0.1, 0.1)))
+                .isEmpty();
+    }
+
+    @Test
+    void whereNoClipLevelIsKnownThePeakIsTold() throws IOException, InputException {
+        assertThat(look(
+                        Predicted.at("before", 100, figure(WaveformQuantity.PEAK_DOWN, 0.6, 0.6)),
+                        Predicted.at("new", 100, figure(WaveformQuantity.PEAK_DOWN, 0.9, 0.6))))
+                .extracting(SaidHint::evidence)
+                .singleElement()
+                .asString()
+                .startsWith("at full gain the lower peak is 900\u00A0mV instead of 600\u00A0mV");
+    }
+
+    /**
+     * One half higher and one lower move the mean, so that the peaks stay where they were: there the asymmetry of the peaks stands for them, in the
+     * same direction, beyond one and a half times its uncertainty of 2 %.
+     */
+    @Test
+    void halvesInUnlikeDirectionsAreConfirmedByTheAsymmetryOfThePeaks() throws IOException, InputException {
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, 3.1)))
+                .hasSize(1);
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, 2.9)))
+                .isEmpty();
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.45, -9)))
+                .isEmpty();
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.45, 0.75, -9)))
+                .hasSize(1);
+        assertThat(look(leaning("before", 0.6, 0.6, 0), leaning("new", 0.75, 0.6, 9)))
+                .isEmpty();
+    }
+
+    private static StatePrediction leaning(String state, double up, double down, double asymmetry) {
+        return Predicted.at(
+                state,
+                100,
+                figure(WaveformQuantity.CLIP_UP, up, 0.6),
+                figure(WaveformQuantity.CLIP_DOWN, down, 0.6),
+                figure(WaveformQuantity.PEAK_UP, 0.6, 0.6),
+                figure(WaveformQuantity.PEAK_DOWN, 0.6, 0.6),
+                Predicted.figure(WaveformQuantity.ASYMMETRY, asymmetry, 0.8, 0, 0.6));
+    }
+
     /** Clip level and peak of the upper half, both predicted to be 0.6 V. */
     private static StatePrediction withPeaks(String state, double clip, double peak) {
         return new StatePrediction(
@@ -166,27 +208,6 @@ class LegMismatchTest {
     }
 
     private List<SaidHint> look(StatePrediction... predictions) throws IOException, InputException {
-        List<CaptureResult> captures = new ArrayList<>();
-        for (StatePrediction p : predictions) {
-            captures.add(MadeUpCapture.ordinary(
-                            p.state(), p.condition().gainPercent().orElseThrow())
-                    .done());
-        }
-        Files.writeString(folder.resolve("job.yaml"), TestExamination.SHEET);
-        Files.writeString(folder.resolve("captures.csv"), "file,kind\n");
-        Job job = JobReader.read(folder);
-        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
-        Devices devices =
-                new Devices(List.of(), new Pairing(List.of(), List.of()), Map.of(), Map.of(), List.of(predictions));
-        return new LegMismatch()
-                        .look(new Evidence(
-                                job,
-                                catalogue,
-                                new Repeatability(catalogue, job.sheet().bench()),
-                                devices,
-                                NoiseCatalogue.of(List.of(), job.sheet()::label)))
-                        .stream()
-                        .map(SaidHint::of)
-                        .toList();
+        return Predicted.hints(new LegMismatch(), folder, predictions);
     }
 }

@@ -7,6 +7,8 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
+import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +36,26 @@ class LevelStepsTest {
         LevelSeries series = LevelSteps.series(List.of(setting(0.1, 1, 1e-3), setting(0.2, 2, 1e-3)));
         assertThat(Said.reason(series.compressionPoint().reason())).contains("not reached");
         assertThat(series.steps().get(1).slope().value().orElseThrow()).isCloseTo(1, within(1e-12));
+    }
+
+    /**
+     * Outputs known to 1 %, 0.0869 dB, at 0.1, 0.2 and 0.4 V: two of them are 0.1228 dB. A slope over 6.0206 dB is known to 0.0204; 1 dB is
+     * reached on a rise of 1.938 dB (1.6 instead of 2) over 6.0206 dB, so that 0.1228 dB move the place by 0.3816 dB, 4.393 %.
+     */
+    @Test
+    void theNoiseOfTheStepsIsThatOfSlopeAndCompressionPoint() {
+        LevelSeries series =
+                LevelSteps.series(List.of(setting(0.1, 1, 0.01), setting(0.2, 2, 0.02), setting(0.4, 3.2, 0.032)));
+        assertThat(series.steps().get(1).slope().asValue().orElseThrow().standardUncertainty())
+                .isCloseTo(0.0204, within(1e-4));
+        assertThat(series.steps().get(2).slope().value().orElseThrow()).isCloseTo(4.0824 / 6.0206, within(1e-4));
+        Measured.Value point = series.compressionPoint().asValue().orElseThrow();
+        assertThat(point.number()).isBetween(0.2, 0.4);
+        assertThat(point.budget())
+                .filteredOn(c -> c.source() == Source.NOISE)
+                .singleElement()
+                .satisfies(c ->
+                        assertThat(c.standardUncertainty() / point.number()).isCloseTo(0.04393, within(1e-5)));
     }
 
     @Test

@@ -44,6 +44,17 @@ class ReplicatesTest {
         assertThat(Math.abs(mean.value().orElseThrow())).isCloseTo(180, within(1e-12));
     }
 
+    /** Amplitudes below 0.2 and below 0.4 lie below 0.3 on average: 20 lg 0.3 = -10.4576 dB. */
+    @Test
+    void besideALevelThatNoiseBoundsTheMeanIsABound() {
+        Measured mean = Replicates.mean(List.of(
+                Measured.withNoise(-60, Unit.DBC, (60 + 20 * Math.log10(0.2)) / 2)
+                        .asUpperBound(),
+                Measured.withNoise(20 * Math.log10(0.2), Unit.DBC, 10 * Math.log10(2))));
+        assertThat(mean.asValue().orElseThrow().isUpperBound()).isTrue();
+        assertThat(mean.asValue().orElseThrow().shown()).isCloseTo(-10.4576, within(1e-4));
+    }
+
     private static Measured volts(double value) {
         return Measured.withNoise(value, Unit.VOLT, 0.1);
     }

@@ -11,6 +11,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.Said;
 import clipwitness.fixture.TestExamination;
+import clipwitness.job.CaptureKind;
 import clipwitness.job.read.JobReader;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
@@ -22,6 +23,7 @@ import clipwitness.reason.Word;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -78,6 +80,34 @@ class ReadinessTest {
         ReadyItem depth = item(ready("", end()), ItemQuantity.NULL_DEPTH);
         assertThat(depth.smallestChange().value().orElseThrow()).isBetween(-69.2, -63.2);
         assertThat(depth.sufficient()).isTrue();
+    }
+
+    /**
+     * A third harmonic of 0, 0.1 and 0.2 of the fundamental at 0, 50 and 100 %: 0.002 for one percent, to which the knob is set, as eight degrees of
+     * freedom tell. Of two captures that is 0.002 sqrt 2, with Student's factor of 2.37 (JCGM 100, table G.2) 0.0067 or -43.5 dB at half gain; at the end stops the noise
+     * alone counts.
+     */
+    @Test
+    void betweenTheStopsTheKnobLimitsWhatANullCanShow() throws IOException, InputException {
+        ReadyResult result = ready(
+                "",
+                MadeUpCapture.ordinary("before", 0).harmonics(1, 0, 0),
+                MadeUpCapture.ordinary("before", 50).harmonics(1, 0, 0.1),
+                MadeUpCapture.ordinary("before", 100).harmonics(1, 0, 0.2));
+        assertThat(smallestNull(result, 50)).isBetween(-43.9, -43.2);
+        assertThat(smallestNull(result, 0)).isLessThan(-60);
+        assertThat(smallestNull(result, 100)).isLessThan(-60);
+    }
+
+    private static double smallestNull(ReadyResult result, double gain) {
+        return result.items().stream()
+                .filter(i -> i.quantity() == ItemQuantity.NULL_DEPTH
+                        && i.condition().gainPercent().orElseThrow() == gain)
+                .findFirst()
+                .orElseThrow()
+                .smallestChange()
+                .value()
+                .orElseThrow();
     }
 
     @Test
@@ -182,6 +212,86 @@ class ReadinessTest {
                 .contains(
                         "captures/before.csv: the wave fills 23 % of the converter's range: a finer vertical range would"
                                 + " halve its steps.");
+    }
+
+    /** 60 codes are a quarter of 256 and a sixty-eighth of 4096. */
+    @Test
+    void theBitsAreThoseOfTheInstrumentThatTheCaptureNames() throws IOException, InputException {
+        String sheet = "bench: {instruments: [{name: old scope, bits: 8}, {name: scope, bits: 12}]}\n";
+        MadeUpCapture small = full(100, 1)
+                .with(WaveformQuantity.PEAK_UP, 0.3, 0.001)
+                .with(WaveformQuantity.PEAK_DOWN, 0.3, 0.001)
+                .range(new VerticalRange(OptionalDouble.empty(), OptionalDouble.of(0.01)));
+        assertThat(ready(sheet, small.instrument("scope")).missing())
+                .extracting(Said::missing)
+                .anyMatch(m -> m.contains("the wave fills 1 % of the converter's range"));
+        assertThat(ready(sheet, small.instrument("old scope")).missing())
+                .extracting(Said::missing)
+                .anyMatch(m -> m.contains("the wave fills 23 % of the converter's range"));
+    }
+
+    /** Five periods of 50 Hz are 100 ms, of 60 Hz 83.3 ms; a record of 99,000 samples at 1 MSa/s lasts 99 ms. */
+    @Test
+    void aNoiseCaptureUnderFivePeriodsOfTheMainsIsTooShort() throws IOException, InputException {
+        MadeUpCapture noise = full(100, 1).kind(CaptureKind.NOISE).samples(99_000);
+        assertThat(tooShort("", noise))
+                .containsExactly(
+                        "captures/before.csv: the record lasts 99 ms, and 5 periods of 50 Hz last 100 ms: capture a"
+                                + " longer one.");
+        assertThat(tooShort("bench: {mains: 60 Hz}\n", noise)).isEmpty();
+        assertThat(tooShort(
+                        "bench: {mains: 60 Hz}\n",
+                        full(100, 1).kind(CaptureKind.NOISE).samples(83_000)))
+                .singleElement()
+                .asString()
+                .contains("5 periods of 60 Hz last 83 ms");
+        assertThat(tooShort("", full(100, 1).kind(CaptureKind.NOISE).samples(101_000)))
+                .isEmpty();
+    }
+
+    private List<String> tooShort(String sheet, MadeUpCapture noise) throws IOException, InputException {
+        return ready(sheet, full(100, 1), noise).missing().stream()
+                .filter(m -> m.code().equals("too-short-for-hum"))
+                .map(Said::missing)
+                .toList();
+    }
+
+    @Test
+    void aNoiseAndAResponseCaptureSilenceTheirLines() throws IOException, InputException {
+        assertThat(ready(
+                                "",
+                                full(100, 1),
+                                full(100, 1).kind(CaptureKind.NOISE).samples(200_000),
+                                full(100, 1).kind(CaptureKind.RESPONSE))
+                        .missing())
+                .extracting(Missing::code)
+                .doesNotContain(NO_NOISE, NO_RESPONSE);
+    }
+
+    @Test
+    void aRailThatWasReadBeforeIsNotAsked() throws IOException, InputException {
+        assertThat(ready("rails: [{name: supply, expected: 9 V, before: 9 V}]\n", full(100, 1))
+                        .missing())
+                .extracting(Missing::code)
+                .doesNotContain("no-reading");
+    }
+
+    /** Harmonics beyond the twentieth are not counted; that a slow sampling rate cuts them off is nothing to mend. */
+    @Test
+    void aRateThatHoldsTwentyHarmonicsIsNotToBeRaised() throws IOException, InputException {
+        Doubt cut = Doubt.of(Severity.WARNING, DoubtReason.UNDERSAMPLED, Argument.count(20));
+        assertThat(ready("", full(100, 1).harmonics(sine(20)).doubting(cut)).missing())
+                .extracting(Missing::code)
+                .doesNotContain("undersampled");
+        assertThat(ready("", full(100, 1).harmonics(sine(19)).doubting(cut)).missing())
+                .extracting(Missing::code)
+                .contains("undersampled");
+    }
+
+    private static double[] sine(int counted) {
+        double[] harmonics = new double[counted];
+        harmonics[0] = 1;
+        return harmonics;
     }
 
     @Test

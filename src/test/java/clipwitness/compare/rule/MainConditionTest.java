@@ -89,6 +89,22 @@ class MainConditionTest {
         isMain(atHalfGain(MainConditionTest::buried, "received", "original", "new"), 25);
     }
 
+    /** Two states have 0 %, two 25 %, all three the settings from 50 % up. */
+    @Test
+    void whereEveryWaveWasRefusedTheFirstSettingThatMostStatesHaveSpeaks() {
+        List<CaptureResult> refused = GOOD.captures().stream()
+                .filter(c -> !is(c, "original", 0) && !is(c, "received", 25))
+                .map(c -> new CaptureResult(
+                        c.row(), c.export(), c.doubts(), c.waveform().map(MainConditionTest::refused), c.junction()))
+                .toList();
+        assertThat(MainCondition.of(with(refused))).contains(ExampleJob.condition(50));
+    }
+
+    private static boolean is(CaptureResult capture, String state, double gain) {
+        return capture.row().state().orElseThrow().equals(state)
+                && capture.row().condition().equals(ExampleJob.condition(gain));
+    }
+
     @Test
     void withoutWavesThereIsNone() {
         assertThat(MainCondition.of(

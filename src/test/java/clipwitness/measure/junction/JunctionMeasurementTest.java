@@ -8,6 +8,7 @@ import clipwitness.fixture.Curves;
 import clipwitness.fixture.Said;
 import clipwitness.fixture.SyntheticTrace;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,21 @@ class JunctionMeasurementTest {
                     : 0;
         }
         assertThat(hits).isBetween(88, 99);
+    }
+
+    /** n goes with 1 / T: 1 K of 298.15 K is 1.75 / 298.15 = 0.00587. */
+    @Test
+    void theIdealityIsKnownNoBetterThanTheTemperature() {
+        Measured.Value n = JunctionMeasurement.of(silicon(1).curve(1, 1), new Temperature(25, 1))
+                .fit()
+                .orElseThrow()
+                .ideality()
+                .asValue()
+                .orElseThrow();
+        assertThat(n.budget())
+                .filteredOn(c -> c.source() == Source.TEMPERATURE)
+                .singleElement()
+                .satisfies(c -> assertThat(c.standardUncertainty()).isCloseTo(0.00587, within(1e-4)));
     }
 
     @Test
@@ -127,6 +143,23 @@ class JunctionMeasurementTest {
                 .measured();
         assertThat(result.retraceGap().value().orElseThrow()).isCloseTo(0.004, within(2e-5));
         assertThat(Said.reason(silicon(12).measured().retraceGap().reason())).contains("the curve has no sweep back");
+    }
+
+    /** Two sweeps 4 mV apart: the truth is anywhere between them, 4 mV / sqrt 12 = 1.155 mV, and the reading half way. */
+    @Test
+    void sweepsThatLieApartPutTheirDistanceOnAReading() {
+        Measured.Value reading = new SyntheticTrace(11)
+                .sweep(SyntheticTrace::silicon, 1e-6, 1e-2, 90, 0)
+                .back(-0.004)
+                .measured()
+                .atOneMilliampere()
+                .asValue()
+                .orElseThrow();
+        assertThat(reading.number()).isCloseTo(0.5805750078735674 - 0.002, within(2e-5));
+        assertThat(reading.budget())
+                .filteredOn(c -> c.source() == Source.REPEATABILITY)
+                .singleElement()
+                .satisfies(c -> assertThat(c.standardUncertainty()).isCloseTo(1.155e-3, within(1e-5)));
     }
 
     /** T13 of trade-facts.csv: 103.53 mV a decade at n = 1.75 and 25 °C; Rs adds 0.6 Ω times 90 µA. */

@@ -36,6 +36,12 @@ class ThdCurveTest {
         assertThat(Said.reason(TENFOLD.gainAt(percent(30)).reason())).hasValue("not reached");
     }
 
+    @Test
+    void noDistortionAtAllLiesBelowEverySetting() {
+        Measured.Value none = Measured.withNoise(0, Unit.PERCENT, 0.1);
+        assertThat(Said.reason(TENFOLD.gainAt(none).reason())).hasValue("below the lowest setting");
+    }
+
     /** 2 % at the lowest setting: 1.99 %, known to 1 %, may be the same; 1.8 % is not. */
     @Test
     void anUncertainMarkThatMayBeThatOfAnEndIsReachedThere() {

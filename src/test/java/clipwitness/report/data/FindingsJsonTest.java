@@ -41,6 +41,12 @@ class FindingsJsonTest {
     }
 
     @Test
+    void theDocumentEndsWithALineFeed() {
+        String text = new String(ResultsJson.bytes(ExampleJob.good().results(), "test"), StandardCharsets.UTF_8);
+        assertThat(text).startsWith("{").endsWith("}\n");
+    }
+
+    @Test
     void aJobWithoutCapturesHasNoFindings() {
         JobResults good = ExampleJob.good().results();
         JobResults none = new JobResults(good.job(), good.inputsDigest(), List.of(), List.of(), List.of(), List.of());

@@ -1,4 +1,4 @@
-package clipwitness.report.paper;
+package clipwitness.report.picture;
 
 /** A picture cannot be printed; the message is a clause that says why: {@code is damaged}. */
 public final class UnreadablePictureException extends Exception {

@@ -1,4 +1,4 @@
-package clipwitness.report.paper;
+package clipwitness.report.picture;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;

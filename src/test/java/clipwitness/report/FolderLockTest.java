@@ -40,7 +40,11 @@ class FolderLockTest {
                             .toURI())
                     .toString();
             Process other = new ProcessBuilder(
-                            java, "-cp", classes, Other.class.getName(), folder.resolve(".clipwitness-lock").toString())
+                            java,
+                            "-cp",
+                            classes,
+                            Other.class.getName(),
+                            folder.resolve(".clipwitness-lock").toString())
                     .inheritIO()
                     .start();
             assertThat(other.waitFor()).isEqualTo(TAKEN);

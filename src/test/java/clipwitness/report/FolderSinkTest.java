@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.fault.InputException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,6 +39,24 @@ class FolderSinkTest {
         new FolderSink(temp).requireFree(OwnFiles.set("new").keySet(), List.of());
         new FolderSink(temp).put(OwnFiles.set("new"));
         assertThat(OwnFiles.in(temp)).isEqualTo(OwnFiles.texts(OwnFiles.set("new")));
+    }
+
+    @Test
+    void aTableOfAnEarlierVersionWithoutTheRowOfTheDigestIsReplaced() throws Exception {
+        String today = new String(OwnFiles.csv("old"), StandardCharsets.UTF_8);
+        String earlier = today.lines().findFirst().orElseThrow() + "\ncapture,received,,a.csv,thd,,,,,,1.5,%,,,,\n";
+        Files.writeString(temp.resolve("N-results.csv"), earlier);
+        new FolderSink(temp).put(OwnFiles.set("new"));
+        assertThat(OwnFiles.in(temp)).isEqualTo(OwnFiles.texts(OwnFiles.set("new")));
+    }
+
+    @Test
+    void aTableOfOtherColumnsIsSomebodyElses() throws Exception {
+        String today = new String(OwnFiles.csv("old"), StandardCharsets.UTF_8);
+        Path file = Files.writeString(temp.resolve("N-results.csv"), today.replaceFirst("reason\n", "reason,mine\n"));
+        assertThatThrownBy(() -> new FolderSink(temp).put(OwnFiles.set("new")))
+                .isInstanceOf(InputException.class)
+                .hasMessage(file + FOREIGN);
     }
 
     @Test

@@ -96,7 +96,7 @@ public final class RankingWords {
 
     private static String place(double source) {
         return ": where the clipper's source is at " + NUMBERS.nominal(source, Unit.VOLT)
-                + ", which drives 1 mA through the resistance ahead of the pair, at whatever setting of the gain control it does";
+                + ", which drives 1 mA through the resistance ahead of the pair, whichever setting of the gain control that is";
     }
 
     /** Why each device that shows no junction is left. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class FolderSinkTest {
     private static final String FOREIGN =
-            ": a file that this program has not written stands where a result would be written,"
+            ": a file that this program has not written has the name of a result,"
                     + " and is left as it is. Name another place with --out, or move it away";
 
     @TempDir
@@ -84,7 +84,7 @@ class FolderSinkTest {
         Path input = temp.resolve("../" + temp.getFileName() + "/N-results.csv");
         assertThatThrownBy(() -> new FolderSink(temp).requireFree(List.of("N-results.csv"), List.of(input)))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("this input of the job stands where a result would be written");
+                .hasMessageContaining("this input of the job has the name of a result");
     }
 
     @Test
@@ -94,7 +94,7 @@ class FolderSinkTest {
         Files.createSymbolicLink(temp.resolve("N-results.json"), temp.resolve("elsewhere"));
         assertThatThrownBy(() -> new FolderSink(temp).put(OwnFiles.set("new")))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("N.pdf: a folder of that name stands where a result would be written")
+                .hasMessageContaining("N.pdf: a folder has the name of a result")
                 .hasMessageContaining("N-results.json" + FOREIGN);
         assertThat(temp.resolve("elsewhere")).hasBinaryContent(OwnFiles.json("old"));
         assertThat(temp.resolve("N-results.csv")).doesNotExist();

@@ -85,10 +85,10 @@ record SoundHeader(SoundFormat format, int channels, long rate, long from, long 
                     "Save it as WAV with PCM of 16, 24 or 32 bit, or with 32-bit float");
         }
         if (channels < 1 || channels > MOST_CHANNELS || frame != channels * format.bytes()) {
-            throw broken(name, "it tells of " + channels + " channels of " + bits + " bit in " + frame + " bytes");
+            throw broken(name, "it states " + channels + " channels of " + bits + " bit in " + frame + " bytes");
         }
         if (rate < 1 || rate > MOST_RATE) {
-            throw broken(name, "it tells of " + rate + " samples a second");
+            throw broken(name, "it states " + rate + " samples a second");
         }
         long held = Math.max(0, Math.min(length, size - data));
         return new SoundHeader(format, channels, rate, data, held / frame, length / frame);

@@ -27,8 +27,7 @@ final class TakenPlace {
         }
         Origin where = Origin.of(target.toString());
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(
-                    new Problem(where, "a folder has the name of a result", REMEDY));
+            return Optional.of(new Problem(where, "a folder has the name of a result", REMEDY));
         }
         if (inputs.stream().anyMatch(i -> isSame(i, target))) {
             return Optional.of(new Problem(

@@ -19,9 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FolderSinkTest {
-    private static final String FOREIGN =
-            ": a file that this program has not written has the name of a result,"
-                    + " and is left as it is. Name another place with --out, or move it away";
+    private static final String FOREIGN = ": a file that this program has not written has the name of a result,"
+            + " and is left as it is. Name another place with --out, or move it away";
 
     @TempDir
     private Path temp;

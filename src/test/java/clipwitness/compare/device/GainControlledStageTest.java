@@ -134,7 +134,7 @@ class GainControlledStageTest {
                         open(50, -1),
                         open(100, 40))))
                 .isEqualTo(
-                        "the input resistance of the clipper at this setting cannot be told from the gain for small signals");
+                        "the input resistance of the clipper at this setting cannot be found from the gain for small signals");
         assertThat(answer(GainControl.INPUT, Optional.of("open"), clipped(50), clipped(100), open(100, 40)))
                 .isInstanceOf(GainControlledStage.Answer.Unknown.class);
     }

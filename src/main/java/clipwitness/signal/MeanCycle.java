@@ -3,6 +3,7 @@ package clipwitness.signal;
 import clipwitness.capture.Samples;
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -177,6 +178,11 @@ public final class MeanCycle {
     /** Standard uncertainty of one bin as it counts in a sum over many: bins of a fit are known better, but neighbours are correlated. */
     public double independentBinUncertainty() {
         return uncertainty(bins());
+    }
+
+    /** Number of harmonics that the noise of a cycle made of a fit alone consists of; empty where each bin has noise of its own. */
+    public OptionalInt harmonicsOfNoise() {
+        return filled ? OptionalInt.empty() : OptionalInt.of(base.count());
     }
 
     private double uncertainty(double parameters) {

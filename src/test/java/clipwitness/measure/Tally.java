@@ -6,6 +6,7 @@ import java.util.Locale;
 final class Tally {
     private int held;
     private int count;
+    private int bounds;
     private double errors;
     private double squares;
     private double uncertainties;
@@ -19,6 +20,7 @@ final class Tally {
             boolean above = value.isUpperBound() || error <= 2 * uncertainty;
             held += below && above ? 1 : 0;
             count++;
+            bounds += value.isUpperBound() ? 1 : 0;
             errors += error;
             squares += error * error;
             uncertainties += uncertainty;
@@ -32,6 +34,11 @@ final class Tally {
     /** Share of the intervals that hold the truth, in percent. */
     double share() {
         return 100.0 * held / count;
+    }
+
+    /** Share of them that may hold the truth, in percent: of intervals so many, of upper bounds, which are one-sided, all. */
+    double most(double ofIntervals) {
+        return (ofIntervals * (count - bounds) + 100.0 * bounds) / count;
     }
 
     /** Standard deviation of the errors over the mean standard uncertainty: 1 where that is right and errors are normal. */

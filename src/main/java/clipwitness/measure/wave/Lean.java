@@ -6,6 +6,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
 import clipwitness.signal.MeanCycle;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Where the area of the positive half-wave lies: (its centroid - its middle) / its length, in percent. The half-wave is the stretch of
@@ -47,14 +48,15 @@ final class Lean {
         if (length < FEWEST_BINS || length >= bins) {
             return Measured.refused(Unit.PERCENT, FigureReason.NO_HALF_WAVE);
         }
-        return new Lean(swing, start.get(), end.get()).measured(cycle.independentBinUncertainty(), wave.undithered());
+        return new Lean(swing, start.get(), end.get())
+                .measured(cycle.independentBinUncertainty(), cycle.harmonicsOfNoise(), wave.undithered());
     }
 
     private double swing(int bin) {
         return swing[Math.floorMod(bin, swing.length)];
     }
 
-    private Measured measured(double binUncertainty, double undithered) {
+    private Measured measured(double binUncertainty, OptionalInt harmonics, double undithered) {
         double area = 0;
         double moment = 0;
         double x = start.place();
@@ -71,27 +73,50 @@ final class Lean {
         double length = end.place() - start.place();
         double centroid = moment / area;
         double lean = (centroid - (start.place() + end.place()) / 2) / length;
-        double sensitivity = 100 * sensitivity(area, centroid, lean) / length;
+        double[] weights = weights(area, centroid, lean);
+        double noise = harmonics.isEmpty() ? white(weights) : ofHarmonics(weights, harmonics.getAsInt());
+        double sensitivity = 100 * noise / length;
         Measured.Value measured = Measured.withNoise(100 * lean, Unit.PERCENT, binUncertainty * sensitivity);
         return undithered > 0 ? measured.plus(Source.CONVERTER_STEP, undithered * sensitivity) : measured;
     }
 
-    /**
-     * Root sum square of the changes that all bins cause, in bins: through the centroid, and through start and end, so that a bin which counts in
-     * both counts once; and through the mean from which the swing is counted, which all bins share.
-     */
-    private double sensitivity(double area, double centroid, double lean) {
-        double squares = 0;
-        double sum = 0;
+    /** By how many bins the lean moves for a unit more in each bin: through the centroid, and through start and end. */
+    private double[] weights(double area, double centroid, double lean) {
+        double[] weights = new double[swing.length];
         for (int i = Math.min(first, start.from()); i <= Math.max(last, end.to()); i++) {
             double ofCentroid = i >= first && i <= last ? width(i) * (i - centroid) / area : 0;
             double ofStart = (lean - 0.5) * start.sensitivity(i);
             double ofEnd = -(lean + 0.5) * end.sensitivity(i);
-            double whole = ofCentroid + ofStart + ofEnd;
-            squares += whole * whole;
-            sum += whole;
+            weights[Math.floorMod(i, swing.length)] += ofCentroid + ofStart + ofEnd;
         }
-        return Math.sqrt(Math.max(0, squares - sum * sum / swing.length));
+        return weights;
+    }
+
+    /** Root sum square of the weights, for bins with noise of their own; the mean, from which the swing is counted, takes its share with it. */
+    private static double white(double[] weights) {
+        double squares = 0;
+        double sum = 0;
+        for (double w : weights) {
+            squares += w * w;
+            sum += w;
+        }
+        return Math.sqrt(Math.max(0, squares - sum * sum / weights.length));
+    }
+
+    /** The same for a cycle whose noise consists of some harmonics alone: what the weights have of these (Parseval's theorem). */
+    private static double ofHarmonics(double[] weights, int harmonics) {
+        double power = 0;
+        for (int k = 1; k <= harmonics; k++) {
+            double cosine = 0;
+            double sine = 0;
+            for (int i = 0; i < weights.length; i++) {
+                double phase = 2 * Math.PI * k * i / weights.length;
+                cosine += weights[i] * Math.cos(phase);
+                sine += weights[i] * Math.sin(phase);
+            }
+            power += 2 * (cosine * cosine + sine * sine) / weights.length;
+        }
+        return Math.sqrt(power);
     }
 
     /** What a bin of the half-wave counts in its area: half the way to its neighbours, which at the ends are the crossings. */

@@ -73,8 +73,8 @@ class LocalPolynomialTest {
         DiscreteSpectrum some = DiscreteSpectrum.of(white(1, 1));
         assertThat(LocalPolynomial.at(none, some, 90, 110, 100)).isEmpty();
         assertThat(LocalPolynomial.at(some, none, 90, 110, 100)).isEmpty();
-        DiscreteSpectrum pulse = DiscreteSpectrum.of(
-                Samples.of(IntStream.range(0, SIZE).mapToDouble(i -> i == 0 ? 1 : 0).toArray()));
+        DiscreteSpectrum pulse = DiscreteSpectrum.of(Samples.of(
+                IntStream.range(0, SIZE).mapToDouble(i -> i == 0 ? 1 : 0).toArray()));
         assertThat(LocalPolynomial.at(pulse, some, 90, 110, 100)).isEmpty();
     }
 }

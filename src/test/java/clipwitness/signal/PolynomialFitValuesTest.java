@@ -62,7 +62,9 @@ class PolynomialFitValuesTest {
     @Test
     void sharesOfNoiseMultiplyToTheCovarianceOfTwoPlaces() {
         double[][] shares = new PolynomialFit(points(1, 2, 3, 4, 5), 1).noiseShares(new double[] {12, 20});
-        double product = IntStream.range(0, 2).mapToDouble(j -> shares[0][j] * shares[1][j]).sum();
+        double product = IntStream.range(0, 2)
+                .mapToDouble(j -> shares[0][j] * shares[1][j])
+                .sum();
         double square = Arrays.stream(shares[1]).map(s -> s * s).sum();
         assertThat(product).isCloseTo(0.2 - 2 * 6 / 40.0, within(1e-12));
         assertThat(square).isCloseTo(0.2 + 36 / 40.0, within(1e-12));

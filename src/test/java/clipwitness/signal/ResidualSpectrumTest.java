@@ -27,7 +27,10 @@ class ResidualSpectrumTest {
     }
 
     private static MeanCycle cycle(Samples samples) {
-        return MeanCycle.of(samples, JointFit.of(List.of(samples), PER_SAMPLE, 12).channels().get(0), 0);
+        return MeanCycle.of(
+                samples,
+                JointFit.of(List.of(samples), PER_SAMPLE, 12).channels().get(0),
+                0);
     }
 
     @Test

@@ -87,7 +87,8 @@ class WelchDensityTest {
         double[] one = new double[density.bins()];
         one[7] = 3;
         assertThat(density.degreesOfFreedom(one)).isBetween(10.0, 38.0);
-        assertThat(density.degreesOfFreedom(band) / density.degreesOfFreedom(one)).isBetween(6.0, 15.0);
+        assertThat(density.degreesOfFreedom(band) / density.degreesOfFreedom(one))
+                .isBetween(6.0, 15.0);
         assertThat(density.variance(one)).isPositive();
     }
 

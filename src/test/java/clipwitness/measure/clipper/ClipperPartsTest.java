@@ -69,7 +69,8 @@ class ClipperPartsTest {
             double open = Math.abs(stage.gainWithoutPair());
             assertThat(stage.withFeedbackFor(small, pair).orElseThrow().feedback())
                     .isCloseTo(100_000, withinPercentage(1e-6));
-            assertThat(stage.withFeedbackFor(open, 0).orElseThrow().feedback()).isCloseTo(100_000, withinPercentage(1e-6));
+            assertThat(stage.withFeedbackFor(open, 0).orElseThrow().feedback())
+                    .isCloseTo(100_000, withinPercentage(1e-6));
             assertThat(stage.withInputFor(small, pair).orElseThrow().input()).isCloseTo(2200, withinPercentage(1e-6));
             assertThat(stage.withInputFor(open, 0).orElseThrow().input()).isCloseTo(2200, withinPercentage(1e-6));
             assertThat(stage.withFeedbackFor(1e9, pair)).isEmpty();
@@ -101,7 +102,8 @@ class ClipperPartsTest {
             double volts = 2 * SILICON.voltageAt(amperes);
             assertThat(leg(2).currentAt(volts)).isCloseTo(amperes, withinPercentage(1e-4));
             assertThat(leg(2).voltageAt(amperes)).isCloseTo(volts, within(1e-12));
-            assertThat(PAIR.unbalanced(1.1).currentAt(1.1 * volts / 2)).isCloseTo(amperes, within(6e-9 + 1e-5 * amperes));
+            assertThat(PAIR.unbalanced(1.1).currentAt(1.1 * volts / 2))
+                    .isCloseTo(amperes, within(6e-9 + 1e-5 * amperes));
             assertThat(PAIR.scaled(1.1).currentAt(-1.1 * volts)).isCloseTo(-amperes, within(6e-9 + 1e-5 * amperes));
         }
         assertThat(leg(2).currentAt(0)).isZero();
@@ -110,7 +112,8 @@ class ClipperPartsTest {
 
     @Test
     void aShiftedDeviceHasItsVoltagesRaised() {
-        double[] currents = DoubleStream.iterate(1e-6, i -> i <= 1e-3, i -> i * 1.05).toArray();
+        double[] currents =
+                DoubleStream.iterate(1e-6, i -> i <= 1e-3, i -> i * 1.05).toArray();
         double[] volts = DoubleStream.of(currents)
                 .map(i -> SILICON.voltageAt(i) + 0.002 * Math.log10(i / 1e-5))
                 .toArray();
@@ -145,7 +148,8 @@ class ClipperPartsTest {
 
     @Test
     void theLeastIsFoundOverTheLogarithm() {
-        assertThat(LogSearch.least(x -> Math.pow(Math.log(x / 3.7), 2), 0.01, 1000)).isCloseTo(3.7, within(1e-4));
+        assertThat(LogSearch.least(x -> Math.pow(Math.log(x / 3.7), 2), 0.01, 1000))
+                .isCloseTo(3.7, within(1e-4));
         assertThat(LogSearch.least(x -> x, 0.01, 1000)).isCloseTo(0.01, within(1e-4));
         assertThat(LogSearch.least(x -> -x, 0.01, 1000)).isCloseTo(1000, within(0.1));
         assertThat(LogSearch.least(x -> Math.abs(x - 20) < 3 ? -1 - x / 100 : x / 1e4, 0.01, 1000))

@@ -25,7 +25,9 @@ class CurveReadingTest {
     }
 
     private static List<TracedPoint> points(DoubleUnaryOperator current, double... volts) {
-        return DoubleStream.of(volts).mapToObj(v -> point(v, current.applyAsDouble(v))).toList();
+        return DoubleStream.of(volts)
+                .mapToObj(v -> point(v, current.applyAsDouble(v)))
+                .toList();
     }
 
     private static double[] steps(int count, double first, double step) {
@@ -62,7 +64,8 @@ class CurveReadingTest {
         assertThat(Floor.of(points(v -> 1e-9 * Math.exp(v / 0.05), steps(60, 0.01, 0.01)), 3e-10))
                 .isEqualTo(new Floor(0, 0, 3e-10));
         assertThat(Floor.of(points(v -> 1e-9, steps(19, 0.01, 0.01)), 0)).isEqualTo(NONE);
-        assertThat(Floor.of(points(v -> 1e-9, steps(21, 0.01, 0.01)), 0).level()).isCloseTo(1e-9, within(1e-15));
+        assertThat(Floor.of(points(v -> 1e-9, steps(21, 0.01, 0.01)), 0).level())
+                .isCloseTo(1e-9, within(1e-15));
     }
 
     /** Exponential up to 10 mA, then held there over 0.3 V by the instrument. */
@@ -71,11 +74,13 @@ class CurveReadingTest {
         DoubleUnaryOperator limited = v -> Math.min(0.01, 1e-3 * Math.exp((v - 0.5) / 0.05));
         List<TracedPoint> all = points(limited, steps(41, 0.2, 0.02));
         List<TracedPoint> below = CurrentLimit.without(all);
-        assertThat(below).hasSize((int) all.stream().filter(p -> p.amperes() < 0.00995).count());
+        assertThat(below)
+                .hasSize((int) all.stream().filter(p -> p.amperes() < 0.00995).count());
         assertThat(below.size()).isBetween(15, 25);
         List<TracedPoint> free = points(v -> 1e-3 * Math.exp((v - 0.5) / 0.05), steps(20, 0.2, 0.02));
         assertThat(CurrentLimit.without(free)).isEqualTo(free);
-        List<TracedPoint> small = all.stream().map(p -> point(p.volts(), p.amperes() * 1e-5)).toList();
+        List<TracedPoint> small =
+                all.stream().map(p -> point(p.volts(), p.amperes() * 1e-5)).toList();
         assertThat(CurrentLimit.without(small)).isEqualTo(small);
     }
 
@@ -124,8 +129,8 @@ class CurveReadingTest {
         List<TracedPoint> one = points(decade, steps(50, 0.4, 0.004));
         List<TracedPoint> two = points(v -> decade.applyAsDouble(v - 0.004), steps(50, 0.404, 0.004));
         DeviceCurve curve = new DeviceCurve(List.of(sweep(one), sweep(two)));
-        VoltageReading reading =
-                new VoltageReading(Optional.of(curve), Optional.empty(), one, new Floor(3e-6, 4e-6, 0), Optional.empty());
+        VoltageReading reading = new VoltageReading(
+                Optional.of(curve), Optional.empty(), one, new Floor(3e-6, 4e-6, 0), Optional.empty());
         Measured at = reading.at(1e-4);
         assertThat(at.value().orElseThrow()).isCloseTo(0.522, within(1e-6));
         assertThat(part(at, Source.REPEATABILITY)).isCloseTo(0.004 / Math.sqrt(12), within(1e-7));
@@ -147,7 +152,8 @@ class CurveReadingTest {
         DeviceCurve first = new DeviceCurve(List.of(sweep(points(decade, volts))));
         DeviceCurve second =
                 new DeviceCurve(List.of(sweep(points(v -> decade.applyAsDouble(v + 0.01), steps(61, 0.39, 0.003)))));
-        Measured.Value apart = CurveDistance.of(first, second).orElseThrow().asValue().orElseThrow();
+        Measured.Value apart =
+                CurveDistance.of(first, second).orElseThrow().asValue().orElseThrow();
         assertThat(apart.number()).isCloseTo(0.01, within(1e-9));
         assertThat(apart.standardUncertainty()).isCloseTo(0, within(1e-9));
         assertThat(CurveDistance.of(first, second, -0.007).orElseThrow().value().orElseThrow())
@@ -162,7 +168,8 @@ class CurveReadingTest {
         assertThat(noisy.number()).isCloseTo(Math.sqrt(101e-6 - 2e-5 / 61 - 2e-6), within(1e-7));
         assertThat(noisy.standardUncertainty()).isCloseTo(Math.sqrt(2e-6 / 61), within(2e-6));
         assertThat(noisy.isUpperBound()).isFalse();
-        Measured.Value same = CurveDistance.of(first, first).orElseThrow().asValue().orElseThrow();
+        Measured.Value same =
+                CurveDistance.of(first, first).orElseThrow().asValue().orElseThrow();
         assertThat(same.number()).isZero();
         assertThat(same.isUpperBound()).isTrue();
         CurrentRange common = CurveDistance.common(first, second).orElseThrow();
@@ -173,8 +180,8 @@ class CurveReadingTest {
     /** Between -4 V and -6 V, -4 µA and -10 µA, -5 V has -7 µA; half their distance of 6 µA is a bound. */
     @Test
     void aLeakageIsReadStraightBetweenThePoints() {
-        List<TracedPoint> reverse = List.of(
-                point(0.5, 1e-3), point(-1, -1e-6), new TracedPoint(-4, -4e-6, 1e-4, 3e-8), point(-6, -1e-5));
+        List<TracedPoint> reverse =
+                List.of(point(0.5, 1e-3), point(-1, -1e-6), new TracedPoint(-4, -4e-6, 1e-4, 3e-8), point(-6, -1e-5));
         List<Leakage> all = new LeakageReading(reverse, new Floor(3e-8, 0, 0)).all();
         assertThat(all.stream().map(Leakage::voltage)).containsExactly(-1.0, -5.0);
         Measured five = all.get(1).current();
@@ -196,8 +203,7 @@ class CurveReadingTest {
     }
 
     private static TracedPoints traced(double[] volts, double... amperes) {
-        return TracedPoints.of(
-                new IvCurve(Samples.of(volts), Samples.of(amperes), Optional.empty(), Optional.empty()));
+        return TracedPoints.of(new IvCurve(Samples.of(volts), Samples.of(amperes), Optional.empty(), Optional.empty()));
     }
 
     /** Steps of 10 mV, read at odd places: 10 mV over root 12. Steps of 1 µA: 0.29 µA, or a thousandth of the current. */

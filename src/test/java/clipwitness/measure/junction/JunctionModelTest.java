@@ -35,12 +35,14 @@ class JunctionModelTest {
                 double slope = (m.voltageAt(amperes * 1.0001) - m.voltageAt(amperes * 0.9999)) / (amperes * 0.0002);
                 assertThat(m.resistanceAt(amperes)).isCloseTo(slope, withinPercentage(1e-3));
                 assertThat(m.conductance(across))
-                        .isCloseTo((current(m, across + 1e-6) - current(m, across - 1e-6)) / 2e-6, withinPercentage(1e-3));
+                        .isCloseTo(
+                                (current(m, across + 1e-6) - current(m, across - 1e-6)) / 2e-6, withinPercentage(1e-3));
             }
         }
         assertThat(PLAIN.voltageAt(-3e-9)).isEqualTo(Double.NEGATIVE_INFINITY);
         assertThat(LEAKY.voltageAt(-1e-4)).isCloseTo(-(1e-4 - 2e-9) / 1e-5 - 3e-4, within(1e-6));
-        assertThat(new JunctionModel(1e-9, 0.03, 0, 0).currentAt(0.3)).isCloseTo(1e-9 * Math.expm1(10), withinPercentage(1e-9));
+        assertThat(new JunctionModel(1e-9, 0.03, 0, 0).currentAt(0.3))
+                .isCloseTo(1e-9 * Math.expm1(10), withinPercentage(1e-9));
     }
 
     @Test
@@ -51,7 +53,8 @@ class JunctionModelTest {
     }
 
     private static List<TracedPoint> points(JunctionModel m, double... shifts) {
-        double[] currents = DoubleStream.iterate(1e-5, i -> i < 2e-2, i -> i * 1.5).toArray();
+        double[] currents =
+                DoubleStream.iterate(1e-5, i -> i < 2e-2, i -> i * 1.5).toArray();
         return IntStream.range(0, currents.length)
                 .mapToObj(i -> new TracedPoint(
                         m.voltageAt(currents[i]) + (shifts.length == 0 ? 0 : shifts[i % shifts.length]),
@@ -68,10 +71,11 @@ class JunctionModelTest {
         assertThat(start.slopeVoltage()).isCloseTo(0.045, within(2e-4));
         assertThat(start.saturationCurrent()).isCloseTo(2e-9, withinPercentage(5));
         assertThat(start.seriesResistance()).isCloseTo(0.1, within(0.07));
-        JunctionModel none = ModelStart.of(List.of(new TracedPoint(0.5, 1e-3, 0, 0), new TracedPoint(0.52, 1e-3, 0, 0)));
+        JunctionModel none =
+                ModelStart.of(List.of(new TracedPoint(0.5, 1e-3, 0, 0), new TracedPoint(0.52, 1e-3, 0, 0)));
         assertThat(none.slopeVoltage()).isEqualTo(5e-3);
-        JunctionModel two = ModelStart.of(
-                List.of(new TracedPoint(0.5, 1e-4, 0, 0), new TracedPoint(0.6, Math.E * 1e-4, 0, 0)));
+        JunctionModel two =
+                ModelStart.of(List.of(new TracedPoint(0.5, 1e-4, 0, 0), new TracedPoint(0.6, Math.E * 1e-4, 0, 0)));
         assertThat(two.slopeVoltage()).isCloseTo(0.1, within(1e-9));
         assertThat(two.saturationCurrent()).isCloseTo(1e-4 * Math.exp(-5), withinPercentage(1e-6));
         assertThat(two.seriesResistance()).isCloseTo(0, within(1.0));
@@ -95,7 +99,8 @@ class JunctionModelTest {
             }
             volts[i] = PLAIN.voltageAt(low);
         }
-        Measured.Value knee = KneeWidth.of(attempt, new Temperature(26.85, 3)).asValue().orElseThrow();
+        Measured.Value knee =
+                KneeWidth.of(attempt, new Temperature(26.85, 3)).asValue().orElseThrow();
         assertThat(knee.number()).isCloseTo(volts[1] - volts[0], within(1e-6));
         double ofTemperature = knee.budget().stream()
                 .filter(c -> c.source() == Source.TEMPERATURE)

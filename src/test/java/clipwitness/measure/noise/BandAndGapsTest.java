@@ -42,7 +42,8 @@ class BandAndGapsTest {
     @Test
     void gapsAreFilledStraight() {
         double n = Double.NaN;
-        assertThat(Gaps.filled(Samples.of(new double[] {n, n, 2, n, n, n, 10, 4, n})).toArray())
+        assertThat(Gaps.filled(Samples.of(new double[] {n, n, 2, n, n, n, 10, 4, n}))
+                        .toArray())
                 .containsExactly(new double[] {2, 2, 2, 4, 6, 8, 10, 4, 4}, within(1e-12));
         Samples whole = Samples.of(new double[] {1, 2, 3});
         assertThat(Gaps.filled(whole)).isSameAs(whole);

@@ -52,17 +52,14 @@ class KnownPairTest {
 
     private static double at(double[] wave, double t) {
         double a = 2 * Math.PI * t;
-        return wave[0] * Math.cos(a)
-                + wave[1] * Math.sin(a)
-                + wave[2] * Math.cos(2 * a)
-                + wave[3] * Math.sin(2 * a);
+        return wave[0] * Math.cos(a) + wave[1] * Math.sin(a) + wave[2] * Math.cos(2 * a) + wave[3] * Math.sin(2 * a);
     }
 
     @Test
     void aWaveIsFoundLaterAndLarger() {
         for (boolean turned : new boolean[] {false, true}) {
-            Alignment found = NullDepth.aligned(
-                    wave(1e-4, later(1, 0)), wave(1e-4, later(turned ? -1.7 : 1.7, 0.21)), turned);
+            Alignment found =
+                    NullDepth.aligned(wave(1e-4, later(1, 0)), wave(1e-4, later(turned ? -1.7 : 1.7, 0.21)), turned);
             assertThat(found.shift()).isCloseTo(0.21, within(1e-6));
             assertThat(found.scale()).isCloseTo(1.7, within(1e-6));
             assertThat(found.turned()).isEqualTo(turned);

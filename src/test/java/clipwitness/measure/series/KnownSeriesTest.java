@@ -31,7 +31,8 @@ class KnownSeriesTest {
         GainSlope slope = GainSlope.at(new double[] {30, 50}, new double[] {1, 5}, new double[] {0, 1}, 0);
         assertThat(slope.slope()).isCloseTo(0.2, within(1e-12));
         assertThat(slope.bound()).isCloseTo(0.25, within(1e-12));
-        assertThat(GainSlope.at(new double[] {30, 50}, new double[] {5, 1}, new double[] {0, 1}, 1).bound())
+        assertThat(GainSlope.at(new double[] {30, 50}, new double[] {5, 1}, new double[] {0, 1}, 1)
+                        .bound())
                 .isCloseTo(0.2, within(1e-12));
     }
 

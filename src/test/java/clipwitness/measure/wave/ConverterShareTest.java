@@ -51,8 +51,10 @@ class ConverterShareTest {
             double found = new CoefficientNoise(cycle(sine(60, noise, 1)), 1).ofOneValue();
             assertThat(found).isBetween(0.8 * Math.sqrt(squares), 1.5 * Math.sqrt(squares));
         }
-        assertThat(new CoefficientNoise(cycle(sine(60, 0, 1)), 1).ofOneValue()).isCloseTo(1 / Math.sqrt(12), within(0.05));
-        assertThat(new CoefficientNoise(cycle(sine(60, 0.6, 1)), 1).ofOneValue()).isLessThan(1e-3);
+        assertThat(new CoefficientNoise(cycle(sine(60, 0, 1)), 1).ofOneValue())
+                .isCloseTo(1 / Math.sqrt(12), within(0.05));
+        assertThat(new CoefficientNoise(cycle(sine(60, 0.6, 1)), 1).ofOneValue())
+                .isLessThan(1e-3);
     }
 
     /** Mean square of the amplitude of harmonic k of the rounding error, over positions of the wave; of the mean for k = 0. */

@@ -20,7 +20,11 @@ class KnownWaveTest {
             p -> 0.4 + Math.sin(CYCLE * p) + 0.1 * Math.cos(2 * CYCLE * p) + 0.05 * Math.sin(3 * CYCLE * p);
 
     private static FittedWave wave(double noise, double origin, long seed) {
-        Samples samples = TestRecord.of(TWO).sampled(500.3, 12.2, 0).noisy(noise, 0, seed).waveform().samples();
+        Samples samples = TestRecord.of(TWO)
+                .sampled(500.3, 12.2, 0)
+                .noisy(noise, 0, seed)
+                .waveform()
+                .samples();
         return FittedWave.of(
                 samples, JointFit.of(List.of(samples), 1 / 500.3, 20).channels().get(0), origin);
     }
@@ -103,7 +107,9 @@ class KnownWaveTest {
     @Test
     void anAsymmetryIsKnownBetterByWhatTheLevelShares() {
         Measured asymmetry = Asymmetry.of(
-                new Extreme(2.5, 0.25, 0.02, 0), new Extreme(-0.5, 0.75, 0.01, 0), new ReferenceLevel(0.5, 0.005, 1e-5));
+                new Extreme(2.5, 0.25, 0.02, 0),
+                new Extreme(-0.5, 0.75, 0.01, 0),
+                new ReferenceLevel(0.5, 0.005, 1e-5));
         double variance = (4 * 4e-4 + 16 * 1e-4 + 36 * 2.5e-5) / 81 - 2 * 1e-5 * 2 / 3 * (2 / 9.0 + 4 / 9.0);
         assertThat(asymmetry.asValue().orElseThrow().standardUncertainty())
                 .isCloseTo(100 * Math.sqrt(variance), within(1e-6));
@@ -130,7 +136,9 @@ class KnownWaveTest {
                 Extreme up = ExtremeSearch.of(
                         FittedWave.of(
                                 samples,
-                                JointFit.of(List.of(samples), 1 / 500.3, 20).channels().get(0),
+                                JointFit.of(List.of(samples), 1 / 500.3, 20)
+                                        .channels()
+                                        .get(0),
                                 0),
                         1);
                 double off = (up.value() - Math.min(clip, 1)) / up.noise();

@@ -3,9 +3,9 @@ package clipwitness.measure.wave;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clipwitness.reason.FigureReason;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.FigureReason;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -70,7 +70,8 @@ class NoisyPowerTest {
         double largest = Math.pow(new NoisyPower(24, 100, 5, 2).largestAmplitude(), 2);
         assertThat(largest).isCloseTo(73.2265, within(1e-4));
         assertThat(largest - 24).isCloseTo(2 * Math.sqrt(8 * largest + 20), within(1e-9));
-        assertThat(Math.pow(new NoisyPower(-7, 100, 5, 2).largestAmplitude(), 2)).isCloseTo(34.3303, within(1e-4));
+        assertThat(Math.pow(new NoisyPower(-7, 100, 5, 2).largestAmplitude(), 2))
+                .isCloseTo(34.3303, within(1e-4));
         assertThat(new NoisyPower(-7, 100, 5, 2).amplitude()).isZero();
         assertThat(new NoisyPower(49, 100, 5, 2).amplitude()).isEqualTo(7);
     }
@@ -125,8 +126,7 @@ class NoisyPowerTest {
         assertThat(level.standardUncertainty()).isCloseTo(Math.hypot(3.0103, 8.685890 * 0.02), within(1e-4));
         NoisyPower little = new NoisyPower(9, 400, 5, 2);
         assertThat(little.isBuried()).isTrue();
-        assertThat(level(little).number())
-                .isCloseTo(20 * Math.log10(little.largestAmplitude() / 2 / 50), within(1e-9));
+        assertThat(level(little).number()).isCloseTo(20 * Math.log10(little.largestAmplitude() / 2 / 50), within(1e-9));
         assertThat(NoisyPower.ZERO.levelOver(50, 1, Unit.DBC, FigureReason.NO_SUCH_HARMONIC))
                 .isInstanceOf(Measured.Refused.class);
     }

@@ -77,7 +77,10 @@ class ZeroCrossingTest {
                 for (int bin = crossing.from() - 2; bin <= crossing.to() + 2; bin++) {
                     double[] raised = swing.clone();
                     raised[Math.floorMod(bin, swing.length)] += 1e-6;
-                    double moved = ZeroCrossing.of(raised, top, side, 0.7).orElseThrow().place() - crossing.place();
+                    double moved = ZeroCrossing.of(raised, top, side, 0.7)
+                                    .orElseThrow()
+                                    .place()
+                            - crossing.place();
                     assertThat(crossing.sensitivity(bin)).isCloseTo(moved / 1e-6, within(2e-4));
                 }
             }

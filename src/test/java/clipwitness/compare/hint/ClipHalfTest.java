@@ -63,27 +63,29 @@ class ClipHalfTest {
 
     @Test
     void oneOfTheTwoIsEnoughWhereTheOtherIsNotKnown() {
-        assertThat(upper(at("old", figure(WaveformQuantity.CLIP_UP, 1.3, 0.1)), before())).isEqualTo(1);
-        assertThat(upper(at("old", figure(WaveformQuantity.PEAK_UP, 0.7, 0.1)), before())).isEqualTo(-1);
+        assertThat(upper(at("old", figure(WaveformQuantity.CLIP_UP, 1.3, 0.1)), before()))
+                .isEqualTo(1);
+        assertThat(upper(at("old", figure(WaveformQuantity.PEAK_UP, 0.7, 0.1)), before()))
+                .isEqualTo(-1);
         assertThat(upper(at("old"), before())).isZero();
         assertThat(upper(now(1.3, 1.3, 0.1), at("before"))).isZero();
     }
 
     @Test
     void thePredictionOfBeforeHasToHold() {
-        StatePrediction off = at(
-                "before", figure(WaveformQuantity.CLIP_UP, 1.3, 0.1), figure(WaveformQuantity.PEAK_UP, 1.3, 0.1));
+        StatePrediction off =
+                at("before", figure(WaveformQuantity.CLIP_UP, 1.3, 0.1), figure(WaveformQuantity.PEAK_UP, 1.3, 0.1));
         assertThat(upper(now(1.3, 1.3, 0.1), off)).isZero();
     }
 
     /** 1.16 against 1.12 before is 3.5 %, 1.16 against 1.0 with U of 10 % and 14 % may be none. */
     @Test
     void theChangeFromBeforeHasToBeKnownToo() {
-        StatePrediction almost = at(
-                "before", figure(WaveformQuantity.CLIP_UP, 1.12, 0.1), figure(WaveformQuantity.PEAK_UP, 1.12, 0.1));
+        StatePrediction almost =
+                at("before", figure(WaveformQuantity.CLIP_UP, 1.12, 0.1), figure(WaveformQuantity.PEAK_UP, 1.12, 0.1));
         assertThat(upper(now(1.16, 1.16, 0.1), almost)).isZero();
-        StatePrediction vague = at(
-                "before", figure(WaveformQuantity.CLIP_UP, 1, 0.14), figure(WaveformQuantity.PEAK_UP, 1, 0.14));
+        StatePrediction vague =
+                at("before", figure(WaveformQuantity.CLIP_UP, 1, 0.14), figure(WaveformQuantity.PEAK_UP, 1, 0.14));
         assertThat(upper(now(1.16, 1.16, 0.1), vague)).isZero();
         assertThat(upper(now(1.25, 1.25, 0.1), vague)).isEqualTo(1);
     }

@@ -90,7 +90,9 @@ class HumLinesTest {
     /** 3 dB is the limit of hum: squares of 1 and 1.96 are 2.9 dB apart, 1 and 2.25 are 3.5 dB. */
     @Test
     void humWithinItsLimitIsNoHint() throws IOException, InputException {
-        assertThat(hints(humming("before", 50, 1e-3), humming("old", 50, 1.4e-3))).isEmpty();
-        assertThat(hints(humming("before", 50, 1e-3), humming("old", 50, 1.5e-3))).hasSize(1);
+        assertThat(hints(humming("before", 50, 1e-3), humming("old", 50, 1.4e-3)))
+                .isEmpty();
+        assertThat(hints(humming("before", 50, 1e-3), humming("old", 50, 1.5e-3)))
+                .hasSize(1);
     }
 }

@@ -30,8 +30,7 @@ class HumGrowthTest {
      * Squares in (mV)²: 9, 16, 0 and 1 before, 36, 64, 100 and 4 after, together 26 and 204, 10 lg 7.846 = 8.947 dB. They grew by 27, 48, 100
      * and 3, 178 in all; the even ones by 51. The fourth grew by less than a tenth.
      */
-    private static final NoisePair GROWN =
-            pair(humming(3e-3, 4e-3, 0, 1e-3), humming(6e-3, 8e-3, 10e-3, 2e-3));
+    private static final NoisePair GROWN = pair(humming(3e-3, 4e-3, 0, 1e-3), humming(6e-3, 8e-3, 10e-3, 2e-3));
 
     @Test
     void theLinesThatGrewMostComeFirstAndSmallOnesAreLeftOut() {
@@ -53,8 +52,7 @@ class HumGrowthTest {
     /** Noise alone of a variance v hides a line up to a square of (8 + sqrt 80) v: 4.116 uV peak, 2.911 uV rms. */
     @Test
     void ofALineThatIsNewTheBoundOfBeforeIsTold() {
-        HumGrowth.Line fresh =
-                HumGrowth.beyond(3, GROWN).orElseThrow().lines().get(0);
+        HumGrowth.Line fresh = HumGrowth.beyond(3, GROWN).orElseThrow().lines().get(0);
         assertThat(fresh.before()).isCloseTo(2.911e-6, within(2e-9));
     }
 
@@ -68,15 +66,16 @@ class HumGrowthTest {
     /** The change of 6.02 dB has U = 2 * sqrt 2 * 8.686 * 1 uV / 3 mV: the amplitudes are known to some millionths. */
     @Test
     void theChangeCarriesTheUncertaintyOfBothStates() {
-        HumGrowth growth = HumGrowth.beyond(3, pair(humming(3e-3), humming(6e-3))).orElseThrow();
+        HumGrowth growth =
+                HumGrowth.beyond(3, pair(humming(3e-3), humming(6e-3))).orElseThrow();
         assertThat(growth.change().standardUncertainty())
                 .isCloseTo(8.685889638 * 1e-6 * Math.hypot(1 / 3e-3, 1 / 6e-3), within(1e-7));
     }
 
     @Test
     void aLineThatFellIsNotNamed() {
-        HumGrowth growth =
-                HumGrowth.beyond(3, pair(humming(3e-3, 2e-3), humming(9e-3, 1e-3))).orElseThrow();
+        HumGrowth growth = HumGrowth.beyond(3, pair(humming(3e-3, 2e-3), humming(9e-3, 1e-3)))
+                .orElseThrow();
         assertThat(growth.lines()).extracting(HumGrowth.Line::frequency).containsExactly(50.0);
         assertThat(growth.evenShare()).isZero();
     }

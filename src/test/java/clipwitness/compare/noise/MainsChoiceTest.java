@@ -60,8 +60,7 @@ class MainsChoiceTest {
 
     @Test
     void whatTheSheetStatesIsNoAssumption() {
-        CaptureResult stated =
-                MadeUpQuiet.of("a").noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, 1e-3)));
+        CaptureResult stated = MadeUpQuiet.of("a").noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, 1e-3)));
         List<CaptureResult> made = MainsChoice.made(List.of(stated), OptionalDouble.of(50));
         assertThat(nominal(made.get(0))).containsExactly(50.0);
         assertThat(made.get(0).doubts()).isEmpty();

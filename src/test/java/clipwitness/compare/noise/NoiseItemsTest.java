@@ -57,9 +57,7 @@ class NoiseItemsTest {
     }
 
     private static CaptureResult humming(String state, double... amplitudes) {
-        return MadeUpQuiet.of(state)
-                .gain(50)
-                .noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, amplitudes)));
+        return MadeUpQuiet.of(state).gain(50).noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, amplitudes)));
     }
 
     private static CaptureResult wave(String state, double gainPercent, double smallSignalGain) {
@@ -171,8 +169,7 @@ class NoiseItemsTest {
     }
 
     private double accuracy(CaptureResult before, CaptureResult old) throws IOException, InputException {
-        return share(
-                items("old", ItemQuantity.NOISE, before, old).get(0).change(), Source.VERTICAL_ACCURACY);
+        return share(items("old", ItemQuantity.NOISE, before, old).get(0).change(), Source.VERTICAL_ACCURACY);
     }
 
     /** Amplitude gain 5, 10, 15 at 25, 50, 75 %: 0.2 a percent of 10, 8.686 dB * 0.02 = 0.1737 dB at a knob of 1 %, in both states. */
@@ -197,10 +194,7 @@ class NoiseItemsTest {
     @Test
     void humIsTheSumOfTheLinesThatStandOutInEitherStateAndWereLookedForInBoth() throws IOException, InputException {
         List<Item> hum = items(
-                "old",
-                ItemQuantity.HUM,
-                humming("before", 3e-3, 4e-3, 0),
-                humming("old", 6e-3, 8e-3, 10e-3, 50e-3));
+                "old", ItemQuantity.HUM, humming("before", 3e-3, 4e-3, 0), humming("old", 6e-3, 8e-3, 10e-3, 50e-3));
         assertThat(hum).hasSize(1);
         assertThat(number(hum.get(0))).isCloseTo(9.0309, within(1e-3));
         assertThat(hum.get(0).decision()).isEqualTo(Decision.FAIL);
@@ -267,8 +261,8 @@ class NoiseItemsTest {
                 ItemQuantity.NOISE,
                 before,
                 MadeUpQuiet.of("old").gain(50).export("export of before").noise(MadeUpQuiet.hiss(1)));
-        String other = whyNot(
-                ItemQuantity.HUM, before, MadeUpQuiet.of("old").gain(75).noise(MadeUpQuiet.hiss(1)));
+        String other =
+                whyNot(ItemQuantity.HUM, before, MadeUpQuiet.of("old").gain(75).noise(MadeUpQuiet.hiss(1)));
         assertThat(same).isNotEqualTo(other).contains("Old pair").contains("As it came");
     }
 
@@ -278,11 +272,11 @@ class NoiseItemsTest {
         CaptureResult shortRecord = MadeUpQuiet.of("old").gain(50).noise(MadeUpQuiet.tooShort());
         assertThat(whyNot(ItemQuantity.HUM, hiss("before", 1), shortRecord)).contains("Old pair");
         Job unknown = new TestExamination(folder).job("");
-        assertThat(Said.reason(source(unknown, hiss("before", 1), hiss("old", 1))
-                        .whyNot(ItemQuantity.HUM, "before", "old")))
+        assertThat(Said.reason(
+                        source(unknown, hiss("before", 1), hiss("old", 1)).whyNot(ItemQuantity.HUM, "before", "old")))
                 .hasValueSatisfying(s -> assertThat(s).doesNotContainPattern("50.Hz"));
-        CaptureResult elsewhere = MadeUpQuiet.of("new")
-                .noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, 1e-3)));
+        CaptureResult elsewhere =
+                MadeUpQuiet.of("new").noise(MadeUpQuiet.hiss(1).withHum(MadeUpQuiet.hum(50, 1e-3)));
         assertThat(Said.reason(source(unknown, hiss("before", 1), hiss("old", 1), elsewhere)
                         .whyNot(ItemQuantity.HUM, "before", "old")))
                 .hasValueSatisfying(s -> assertThat(s).containsPattern("50.Hz"));
@@ -291,11 +285,8 @@ class NoiseItemsTest {
     @Test
     void oneExportListedTwiceIsOneCaptureAndARunIsAnOccasion() {
         CaptureResult first = hiss("before", 1);
-        CaptureResult second = MadeUpQuiet.of("before")
-                .gain(50)
-                .export("second")
-                .run(2)
-                .noise(MadeUpQuiet.hiss(3));
+        CaptureResult second =
+                MadeUpQuiet.of("before").gain(50).export("second").run(2).noise(MadeUpQuiet.hiss(3));
         CaptureResult third =
                 MadeUpQuiet.of("before").gain(50).export("third").run(2).noise(MadeUpQuiet.tooShort());
         CaptureResult elsewhere =
@@ -305,8 +296,8 @@ class NoiseItemsTest {
                 s -> "State " + s);
         assertThat(catalogue.all()).hasSize(3);
         assertThat(catalogue.of("before")).hasSize(2);
-        Condition half = new Condition(
-                OptionalDouble.of(50), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+        Condition half =
+                new Condition(OptionalDouble.of(50), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
         NoiseAtCondition setting = catalogue.at("before", half).orElseThrow();
         assertThat(setting.replicates()).containsExactly(third, first, second);
         assertThat(setting.label()).isEqualTo("State before");
@@ -324,9 +315,9 @@ class NoiseItemsTest {
         var results = new TestExamination(folder)
                 .examined(MAINS, List.of(humming("before", 3e-3, 0), wave("before", 50, 20), hiss("old", 1)));
         var before = results.noise().get(0);
-        double output = MadeUpQuiet.hiss(1).values().get(NoiseFigure.RMS).value().orElseThrow();
-        double relative =
-                share(MadeUpQuiet.hiss(1).values().get(NoiseFigure.RMS), Source.NOISE) / output;
+        double output =
+                MadeUpQuiet.hiss(1).values().get(NoiseFigure.RMS).value().orElseThrow();
+        double relative = share(MadeUpQuiet.hiss(1).values().get(NoiseFigure.RMS), Source.NOISE) / output;
         assertThat(before.values().get(NoiseFigure.RMS).value().orElseThrow()).isCloseTo(output, within(1e-12));
         Measured input = before.atInput().get(NoiseFigure.RMS);
         assertThat(input.unit()).isEqualTo(Unit.VOLT);

@@ -56,7 +56,8 @@ class NoiseReadinessTest {
 
     @Test
     void aLimitBelowWhatShowsAsksForMore() throws IOException, InputException {
-        ReadyItem noise = ready("limits: {noise: 0.1 dB}\n", MadeUpQuiet.hiss(1)).get(0);
+        ReadyItem noise =
+                ready("limits: {noise: 0.1 dB}\n", MadeUpQuiet.hiss(1)).get(0);
         assertThat(noise.limit()).isEqualTo(0.1);
         assertThat(noise.sufficient()).isFalse();
         assertThat(noise.remedy()).isPresent();

@@ -22,13 +22,13 @@ import org.junit.jupiter.api.io.TempDir;
 /** Meter readings as items of a comparison, worked out by hand. */
 class RailItemsTest {
     private static final String READINGS = """
-            bench: {meter-accuracy: 0.5 %}
-            rails:
-              - {name: supply, expected: 9 V, before: 9.00 V, old: 8.50 V, new: 9.10 V}
-              - {name: bias, before: 4.50 V, old: 4.52 V}
-              - {name: offset, before: 0 V, old: 0.1 V}
-              - {name: current, expected: 8 mA, old: 8.1 mA}
-            """;
+        bench: {meter-accuracy: 0.5 %}
+        rails:
+          - {name: supply, expected: 9 V, before: 9.00 V, old: 8.50 V, new: 9.10 V}
+          - {name: bias, before: 4.50 V, old: 4.52 V}
+          - {name: offset, before: 0 V, old: 0.1 V}
+          - {name: current, expected: 8 mA, old: 8.1 mA}
+        """;
 
     @TempDir
     private Path folder;
@@ -41,9 +41,7 @@ class RailItemsTest {
     @Test
     void aRailIsOneItemNamedByTheSheet() throws IOException, InputException {
         List<Item> items = rails(READINGS).of("before", "old", Intent.UNCHANGED);
-        assertThat(items)
-                .extracting(i -> i.subject().orElseThrow().key())
-                .containsExactly("supply", "bias", "current");
+        assertThat(items).extracting(i -> i.subject().orElseThrow().key()).containsExactly("supply", "bias", "current");
         assertThat(items)
                 .extracting(i -> i.subject().orElseThrow().against())
                 .containsExactly(
@@ -64,8 +62,8 @@ class RailItemsTest {
         Item current = rails(READINGS).of("before", "old", Intent.CHANGED).get(2);
         assertThat(current.decision()).isEqualTo(Decision.UNDECIDED);
         assertThat(current.change().expandedUncertainty().orElseThrow()).isCloseTo(2.0279, within(1e-3));
-        assertThat(Said.remark(current.remedy())).hasValueSatisfying(s -> assertThat(s)
-                .contains("current"));
+        assertThat(Said.remark(current.remedy()))
+                .hasValueSatisfying(s -> assertThat(s).contains("current"));
     }
 
     @Test

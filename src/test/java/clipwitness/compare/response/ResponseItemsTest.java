@@ -95,9 +95,7 @@ class ResponseItemsTest {
                 sine("old", 5000, 15.45),
                 sine("old", 12_000, 15));
         assertThat(frequencies(items)).containsExactly(100.0, 1000.0, 5000.0);
-        assertThat(items)
-                .extracting(Item::decision)
-                .containsExactly(Decision.PASS, Decision.FAIL, Decision.UNDECIDED);
+        assertThat(items).extracting(Item::decision).containsExactly(Decision.PASS, Decision.FAIL, Decision.UNDECIDED);
         assertThat(number(items.get(0))).isCloseTo(0.3, within(1e-9));
         assertThat(number(items.get(1))).isCloseTo(-1, within(1e-9));
         assertThat(items.get(0).change().expandedUncertainty().orElseThrow()).isCloseTo(0.08485, within(1e-5));
@@ -138,10 +136,8 @@ class ResponseItemsTest {
         List<Item> items = items("old", sine("before", 100, 10), hidden);
         assertThat(items).extracting(Item::decision).containsExactly(Decision.UNDECIDED);
         assertThat(Said.reason(items.get(0).change().reason()).orElseThrow()).contains("Old pair");
-        CaptureResult before = MadeUpQuiet.of("before")
-                .gain(50)
-                .frequency(100)
-                .response(MadeUpQuiet.steady(MadeUpQuiet.hidden(100)));
+        CaptureResult before =
+                MadeUpQuiet.of("before").gain(50).frequency(100).response(MadeUpQuiet.steady(MadeUpQuiet.hidden(100)));
         assertThat(Said.reason(items("old", before, sine("old", 100, 10))
                                 .get(0)
                                 .change()
@@ -291,10 +287,8 @@ class ResponseItemsTest {
 
     @Test
     void aSineThatNoiseHidesTellsNothing() throws IOException, InputException {
-        CaptureResult hidden = MadeUpQuiet.of("before")
-                .gain(50)
-                .frequency(50)
-                .response(MadeUpQuiet.steady(MadeUpQuiet.hidden(50)));
+        CaptureResult hidden =
+                MadeUpQuiet.of("before").gain(50).frequency(50).response(MadeUpQuiet.steady(MadeUpQuiet.hidden(50)));
         ReadyItem item = ready(sine("before", 100, 10), hidden).get(0);
         assertThat(item.condition().frequency()).hasValue(50);
         assertThat(item.sufficient()).isFalse();

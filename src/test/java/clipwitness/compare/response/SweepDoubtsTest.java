@@ -66,9 +66,8 @@ class SweepDoubtsTest {
 
     @Test
     void aSteadySineIsNoSweep() {
-        CaptureResult sine = MadeUpQuiet.of("before")
-                .gain(50)
-                .response(MadeUpQuiet.steady(MadeUpQuiet.point(1000, 10, 0.1)));
+        CaptureResult sine =
+                MadeUpQuiet.of("before").gain(50).response(MadeUpQuiet.steady(MadeUpQuiet.point(1000, 10, 0.1)));
         assertThat(doubted(sine, onsets("before", 50, 0.1, 0.1)).doubts()).isEmpty();
     }
 }

@@ -27,11 +27,11 @@ import org.junit.jupiter.api.io.TempDir;
 /** Noise, response and meter readings of a made-up job in the files of the results. */
 class QuietResultsTest {
     private static final String SECTIONS = """
-            bench: {mains: 50 Hz, meter-accuracy: 0.5 %}
-            rails:
-              - {name: supply, expected: 9 V, tolerance: 10 %, before: 9.0 V, old: 4.0 V, new: 8.9 V}
-              - {name: bias, before: 4.50 V, old: 4.52 V}
-            """;
+        bench: {mains: 50 Hz, meter-accuracy: 0.5 %}
+        rails:
+          - {name: supply, expected: 9 V, tolerance: 10 %, before: 9.0 V, old: 4.0 V, new: 8.9 V}
+          - {name: bias, before: 4.50 V, old: 4.52 V}
+        """;
 
     @TempDir
     private Path folder;
@@ -117,10 +117,14 @@ class QuietResultsTest {
         assertThat(rows.get(0)).isEqualTo("response,before,,,gain,,50.0,100.0,,,10.0,dB,0.1,,,");
         assertThat(rows.get(1)).isEqualTo("response,before,,,phase,,50.0,100.0,,,-1.0,deg,0.1,,,");
         assertThat(rows.get(2)).startsWith("response,before,,,gain,,50.0,200.0,,,4.0,dB,0.1,");
-        assertThat(rows.get(4)).startsWith("response,before,,,lowerCorner,,50.0,,,,,Hz,,,,").doesNotEndWith(",");
+        assertThat(rows.get(4))
+                .startsWith("response,before,,,lowerCorner,,50.0,,,,,Hz,,,,")
+                .doesNotEndWith(",");
         assertThat(rows.get(5)).startsWith("response,before,,,upperCorner,,50.0,,,,141.5");
         assertThat(rows.get(6)).startsWith("response,old,,,gain,,,500.0,,,12.0,dB,");
-        assertThat(rows.get(8)).startsWith("response,old,,,gain,,,1000.0,,,,dB,,,,").doesNotEndWith(",");
+        assertThat(rows.get(8))
+                .startsWith("response,old,,,gain,,,1000.0,,,,dB,,,,")
+                .doesNotEndWith(",");
         assertThat(rows).hasSize(12);
     }
 
@@ -129,7 +133,9 @@ class QuietResultsTest {
     void aMeterReadingIsARowWithItsLimitAndDecision() throws IOException, InputException {
         List<String> rows = rows("rail");
         assertThat(rows).hasSize(5);
-        assertThat(rows.get(0)).startsWith("rail,before,,,supply,,,,,,9.0,V,0.1674").endsWith(",10.0 %,pass,");
+        assertThat(rows.get(0))
+                .startsWith("rail,before,,,supply,,,,,,9.0,V,0.1674")
+                .endsWith(",10.0 %,pass,");
         assertThat(rows.get(1)).startsWith("rail,old,,,supply,,,,,,4.0,V,").endsWith(",10.0 %,fail,");
         assertThat(rows.get(3)).startsWith("rail,before,,,bias,,,,,,4.5,V,").contains(",2.0 %,described,");
         assertThat(rows.get(4)).startsWith("rail,old,,,bias,,,,,,4.52,V,").endsWith(",2.0 %,pass,");
@@ -140,8 +146,7 @@ class QuietResultsTest {
         String table = new String(ResultsCsv.bytes(results()), StandardCharsets.UTF_8);
         assertThat(ResultsCsv.isHead(table)).isTrue();
         assertThat(ResultsCsv.isHead("a,b\n1,2\n")).isFalse();
-        assertThat(table.lines().skip(1).findFirst())
-                .hasValue("report,,,,inputsDigest,,,,,,,,,,,00");
+        assertThat(table.lines().skip(1).findFirst()).hasValue("report,,,,inputsDigest,,,,,,,,,,,00");
         String json = new String(ResultsJson.bytes(results(), "test"), StandardCharsets.UTF_8);
         assertThat(ResultsJson.isHead(json)).isTrue();
         assertThat(ResultsJson.isHead(" " + json)).isFalse();

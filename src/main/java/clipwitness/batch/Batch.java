@@ -49,7 +49,7 @@ public final class Batch {
         ExecutorService workers = Workers.start();
         try {
             Future<?> unused =
-                    workers.submit(ReportDocument::warmUp); // what it meets, the first job meets too, and says it
+                    workers.submit(ReportDocument::warmUp); // the first job meets the same fault, and reports it
             JobRunner runner = new JobRunner(options, workers, progress);
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
             List<JobOutcome> outcomes = new ArrayList<>();

@@ -78,7 +78,7 @@ final class BatchPlan {
             return new Step(folder, Optional.of(Task.of(folder, options)), Optional.empty());
         } catch (InputException e) {
             return Step.failed(folder, e.problems());
-        } catch (RuntimeException | Error e) { // our mistake, but one job that fails never stops the next
+        } catch (RuntimeException | Error e) { // a fault of the program; a job that fails never stops the next
             return new Step(
                     folder,
                     Optional.empty(),

@@ -4,7 +4,7 @@ import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import java.util.Optional;
 
-/** Memory or stack ended over a job or a file: it asks for more than this run of the program has, and the next one may well fit. */
+/** A job or a file exhausted memory or stack: it asks for more than this run of the program has, and the next one may well fit. */
 public final class Exhausted {
     private static final long MEGABYTE = 1_000_000;
 

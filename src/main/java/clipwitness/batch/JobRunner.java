@@ -59,7 +59,7 @@ final class JobRunner {
             return new JobOutcome.Failed(job.folder(), e.problems());
         } catch (IOException e) {
             return new JobOutcome.Failed(job.folder(), List.of(Unwritten.problem(task.out(), e)));
-        } catch (RuntimeException | Error e) { // our mistake, but one job that fails never stops the next
+        } catch (RuntimeException | Error e) { // a fault of the program; a job that fails never stops the next
             return new OwnFault(job.folder(), job.sheet().report().number(), e).outcome(options);
         }
     }

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * Names, labels and notes as they can go on paper and on a terminal: no tab, no line end, no control character, none of the characters that turn
- * the direction of a text over without being seen (Unicode Standard Annex 9, 2.1 to 2.5), no half of a surrogate pair.
+ * the direction of a text and are invisible (Unicode Standard Annex 9, 2.1 to 2.5), no half of a surrogate pair.
  */
 public final class LabelText {
     private static final String UNSEEN = "\\p{Cc}\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069\\ufeff";

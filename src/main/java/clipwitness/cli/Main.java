@@ -37,7 +37,7 @@ public final class Main {
         System.exit(status);
     }
 
-    /** Not the streams of {@code System}: they keep it to themselves when something cannot be written. */
+    /** Not the streams of {@code System}: they hide that something could not be written. */
     private static Writer writer(FileDescriptor to) {
         OutputStream stream = new FileOutputStream(to);
         return new PlainWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)));

@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.io.Writer;
 
 /**
- * Passes text on without what could command a terminal (ECMA-48 control functions): control characters other than tab and line ends, and the characters
- * that turn the direction of text over, come out as the replacement character U+FFFD. Names of files, channels and states are other people's text.
+ * Passes text on without what could control a terminal (ECMA-48 control functions): control characters other than tab and line ends, and the characters
+ * that turn the direction of text over, come out as the replacement character U+FFFD. Names of files, channels and states may hold such characters.
  */
 final class PlainWriter extends FilterWriter {
     private static final char REPLACEMENT = '\ufffd';

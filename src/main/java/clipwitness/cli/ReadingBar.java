@@ -15,7 +15,7 @@ import me.tongfei.progressbar.ProgressBarStyle;
  * nothing behind.
  */
 final class ReadingBar implements Progress, AutoCloseable {
-    /** Less than this is read before anybody wonders. */
+    /** Less than this is read without a bar. */
     static final long LEAST_BYTES = 32L << 20;
 
     private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");

@@ -138,6 +138,6 @@ final class ReadyText {
         }
         return result.sufficient()
                 ? "Good enough: wherever these captures are compared, a change as large as its limit would show."
-                : "Not good enough yet: see what stands first in the list. After the work nobody can capture this again.";
+                : "Not good enough yet: see the first entry of the list. After the work nobody can capture this again.";
     }
 }

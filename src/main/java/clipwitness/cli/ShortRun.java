@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /**
  * A report of a few megabytes is finished before the optimising compiler saves more time than it takes: until then it only takes the second core from
  * the work. Such a run is handed to a virtual machine that compiles quickly, collects simply and has room for its classes, started with
- * the same command line. Whoever sets such options himself is left alone, and so is a long run.
+ * the same command line. A long run, and one whose user has set such options, is not handed over.
  */
 final class ShortRun {
     private static final long MOST_BYTES = 48L << 20;

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What the program needs around it before it can do anything right. */
+/** Checks of the machine that must pass before anything else is done. */
 final class Surroundings {
     /** Letters and marks that every style sheet uses. */
     private static final String ASCII = "azAZ09 .{}";
@@ -20,7 +20,7 @@ final class Surroundings {
      * @param charset default charset of this machine
      * @param names   how names of files are handed over
      * @param args    the command line
-     * @return a message; empty where nothing is amiss
+     * @return a message; empty where nothing is wrong
      */
     static Optional<String> fault(Charset charset, NativeNames names, List<String> args) {
         if (!Arrays.equals(ASCII.getBytes(charset), ASCII.getBytes(StandardCharsets.US_ASCII))) {

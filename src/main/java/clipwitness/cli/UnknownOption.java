@@ -10,7 +10,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class UnknownOption {
     private UnknownOption() {}
 
-    /** The fault that the user should hear of. */
+    /** The fault to be reported. */
     static ParameterException insteadOf(ParameterException fault) {
         CommandLine command = fault.getCommandLine();
         List<String> unknown = command.getUnmatchedArguments().stream()

@@ -3,7 +3,7 @@ package clipwitness.fault;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** The user's input cannot be used. Carries every problem that was found, so that one run names them all. */
+/** The user's input cannot be used. Holds every problem that was found, so that one run names them all. */
 public final class InputException extends Exception {
     private static final long serialVersionUID = 1L;
 

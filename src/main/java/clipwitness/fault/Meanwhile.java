@@ -6,12 +6,12 @@ public final class Meanwhile {
 
     private Meanwhile() {}
 
-    /** Its content, or what stands under its name, is another. */
+    /** Its content was changed, or another file took its name. */
     public static Problem changed(String file) {
         return new Problem(Origin.of(file), "the file was changed while it was read", REMEDY);
     }
 
-    /** It is there no more, or can be read no more. */
+    /** It no longer exists, or can no longer be read. */
     public static Problem lost(String file) {
         return new Problem(Origin.of(file), "the file was there at first and was lost meanwhile", REMEDY);
     }

@@ -20,7 +20,7 @@ public final class Nearest {
         return known.stream().limit(MOST).min(Comparator.comparingInt(k -> distance(fold(word), fold(k))));
     }
 
-    /** The nearest word, if it is near enough to be a slip of the pen: one letter in three, rounded, and always one. */
+    /** The nearest word, if it is near enough to be a typing error: one letter in three, rounded, and always one. */
     public static Optional<String> slipOf(String word, Collection<String> known) {
         return to(word, known)
                 .filter(k ->

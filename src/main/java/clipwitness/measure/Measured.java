@@ -55,7 +55,7 @@ public sealed interface Measured {
         return new Refused(unit, Reason.of(code));
     }
 
-    /** A value that lies somewhere between two others, nothing says where; without a lower one it lies below the upper one. */
+    /** A value of which only limits are known; without a lower one it lies below the upper one. */
     static Between between(Unit unit, OptionalDouble lower, double upper) {
         return new Between(unit, lower, upper);
     }

@@ -65,7 +65,7 @@ public record WaveformResult(
         return found != null ? found : Measured.refused(quantity.unit(), FigureReason.NO_INPUT_CHANNEL);
     }
 
-    /** The same result with each figure made anew from what it was. */
+    /** The same result with a function applied to each figure. */
     public WaveformResult withValues(BiFunction<WaveformQuantity, Measured, Measured> anew) {
         Map<WaveformQuantity, Measured> others = new EnumMap<>(WaveformQuantity.class);
         values.forEach((quantity, value) -> others.put(quantity, anew.apply(quantity, value)));
@@ -73,12 +73,12 @@ public record WaveformResult(
                 others, harmonics, harmonicCount, spectrum, cycle, inputCycle, transfer, slowTone, range, doubts);
     }
 
-    /** A figure, refused where it is in volts: for captures of which nobody says what their values are worth. */
+    /** A figure, refused where it is in volts: for captures that do not state what their values are worth. */
     public static Measured withoutVolts(Measured measured) {
         return measured.unit() == Unit.VOLT ? Measured.refused(Unit.VOLT, FigureReason.NO_VOLTS) : measured;
     }
 
-    /** The same result with each harmonic made anew from what it was. */
+    /** The same result with a function applied to each harmonic. */
     public WaveformResult withHarmonics(UnaryOperator<Harmonic> anew) {
         return new WaveformResult(
                 values,

@@ -50,7 +50,7 @@ public final class NumberText {
     }
 
     /**
-     * Decimals of a value beside which its uncertainty has two digits: none that mean nothing.
+     * Decimals of a value beside which its uncertainty has two digits; further ones would mean nothing.
      *
      * @param expanded expanded uncertainty, 0 or more
      * @param most     decimals that are shown at most
@@ -119,7 +119,7 @@ public final class NumberText {
     }
 
     /**
-     * The size of a value with some decimals and no prefix, rounded up, so that what it is said of lies at most so high.
+     * The size of a value with some decimals and no prefix, rounded up, so that the size is at most what is printed.
      *
      * @param value    value in the unit
      * @param unit     unit

@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * How the written values of a channel become volts or amperes.
  *
- * @param unit    the unit they become, or empty where nobody says
+ * @param unit    the unit they become, or empty where it is not stated
  * @param resolve makes a value in the unit of a written one
  */
 record ChannelUnit(Optional<Unit> unit, DoubleUnaryOperator resolve) {

@@ -28,7 +28,7 @@ final class ChannelUnits {
     private final boolean curve;
 
     /**
-     * A search to come.
+     * A search for the units of one file.
      *
      * @param curve whether they are channels of a curve, which are no counts of a converter
      */
@@ -111,7 +111,7 @@ final class ChannelUnits {
         }
     }
 
-    /** Whole numbers that would leave the screen as volts: the preamble says what a count is worth, or nobody does. */
+    /** Whole numbers that would leave the screen as volts: the preamble states what a count is worth, or it is not known. */
     private Optional<ChannelUnit> ofCounts(int i, Optional<WrittenUnit> unit) {
         Optional<CodeScale> scale = CodeScale.of(preamble, i, columns.size());
         scale.ifPresent(s -> notes.evidence(

@@ -39,7 +39,7 @@ final class ColumnUses {
     private final Notes notes;
 
     /**
-     * A decision to come.
+     * A decision about the columns of one file.
      *
      * @param given the sample interval that the user states, s
      */
@@ -123,6 +123,9 @@ final class ColumnUses {
         boolean agrees = sampling.filter(
                         s -> TimeUnit.fitting(axis, s.interval()).isPresent())
                 .isPresent();
+        if (first.isNamedAsChannel() && !agrees) {
+            return columns;
+        }
         boolean anything = first.nameless() ? !(axis.interval() < SLOWEST) : axis.counts();
         boolean unknown = sampling.isPresent() ? !agrees : anything && given.isEmpty();
         if (!axis.rises() || !axis.even() || (!index && unknown)) {

@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Whether the preamble says that a channel was AC coupled. It says so where a key speaks of coupling and of nothing else: the coupling of
- * a trigger, of a radio input or of a source is none of a channel.
+ * Whether the preamble says that a channel was AC coupled. It says so where a key names coupling and nothing else: the coupling of
+ * a trigger, of a radio input or of a source is not that of a channel.
  */
 final class Coupling {
     private static final Set<String> COUPLING = Set.of(
@@ -60,7 +60,7 @@ final class Coupling {
     private Coupling() {}
 
     /**
-     * Whether it does.
+     * Whether the preamble says so.
      *
      * @param name     the channel's name
      * @param channel  number of the channel among the channels, from 0

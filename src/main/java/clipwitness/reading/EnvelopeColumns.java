@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -25,6 +26,9 @@ final class EnvelopeColumns {
                     + "|(?<detected>(?:peaks?|pk)[ ._-]*det(?:ect(?:ed|ion|or)?)?|pkdet(?:ect)?|spitzenwert(?:erfassung|erkennung)?|hüllkurve"
                     + "|détection(?: de)? crêtes?|rilevamento(?: di)? picchi|detección de picos?|envelope)"
                     + "|(?<peak>peaks?|pk|pd|crêtes?|picc[oh]i?|picos?|spitzen?))(?![\\p{L}])");
+
+    /** What the groups of the pattern say, in their order. */
+    private static final List<String> KINDS = List.of("least", "greatest", "detected", "peak");
 
     /** A column of extremes: what it is of, and which of them. */
     private record Extremes(Column column, String of, String kind) {
@@ -100,11 +104,12 @@ final class EnvelopeColumns {
         if (!word.find()) {
             return Optional.empty();
         }
-        String kind = List.of("least", "greatest", "detected", "peak").stream()
-                .filter(k -> word.group(k) != null)
+        List<MatchResult> words = word.reset().results().toList();
+        String kind = KINDS.stream()
+                .filter(k -> words.stream().anyMatch(w -> w.group(KINDS.indexOf(k) + 1) != null))
                 .findFirst()
                 .orElseThrow();
-        return Optional.of(new Extremes(column, letters(word.replaceFirst("")), kind));
+        return Optional.of(new Extremes(column, letters(word.replaceAll("")), kind));
     }
 
     private static String letters(String name) {

@@ -68,7 +68,7 @@ final class ExportBuilder {
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
                     Origin.of(file.name()),
-                    "only one row of numbers stands in it",
+                    "it holds only one row of numbers",
                     "Export the whole record, not a single sample");
         }
         return curve ? curve(kept, pass) : record(kept, pass);

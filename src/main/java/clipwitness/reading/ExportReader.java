@@ -54,7 +54,7 @@ public final class ExportReader {
     }
 
     /**
-     * Reads a file, as {@link #read(Path, String, ReadingOptions)} does, before somebody who waits.
+     * Reads a file, as {@link #read(Path, String, ReadingOptions)} does, and reports its progress.
      *
      * @param progress told how far the reading has come
      */
@@ -89,7 +89,7 @@ public final class ExportReader {
         return export;
     }
 
-    /** Reads a file; what is wrong with one that was changed meanwhile is that. */
+    /** Reads a file; of one that was changed meanwhile the message says only that. */
     private static Export watched(SourceFile source, ReadingOptions options, Work work) throws InputException {
         try {
             return new ExportReader(source, options, work).read();

@@ -2,7 +2,7 @@ package clipwitness.reading;
 
 /** Told how far the reading of exports has come. Calls may come from several threads. */
 public interface Progress {
-    /** Tells nobody. */
+    /** Ignores what it is told. */
     Progress NONE = new Progress() {
         @Override
         public void expect(long bytes) {

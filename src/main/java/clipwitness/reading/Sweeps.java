@@ -33,6 +33,7 @@ final class Sweeps {
                 refuseFamily(file, channels, swept, starts);
             }
             if (starts.size() > 1 && !noted) {
+                refuseUnlike(file, channels, swept, starts);
                 notes.evidence(LayoutRemark.SWEEPS, Argument.name(swept.name()), Argument.count(starts.size()));
                 noted = true;
             }
@@ -46,6 +47,20 @@ final class Sweeps {
                 throw new InputException(
                         new Origin(file, 0, "column " + channel.name()),
                         "it steps from sweep to sweep of " + swept.name() + ": " + starts.size()
+                                + " curves stand below one another",
+                        "Export one curve a file");
+            }
+        }
+    }
+
+    /** Sweeps of one device give the same current at the same voltage, but for warming and noise. */
+    private static void refuseUnlike(String file, List<Channel> channels, Channel swept, List<Integer> starts)
+            throws InputException {
+        for (Channel current : channels) {
+            if (is(current, Unit.AMPERE) && SweepsApart.are(swept.samples(), current.samples(), starts)) {
+                throw new InputException(
+                        new Origin(file, 0, "column " + current.name()),
+                        "the sweeps of " + swept.name() + " differ in it at the same voltage: " + starts.size()
                                 + " curves stand below one another",
                         "Export one curve a file");
             }

@@ -139,7 +139,7 @@ public sealed interface Argument {
         return Optional.empty();
     }
 
-    /** The same argument, made anew where it is a reason. */
+    /** The same argument, or where it is a reason what a function makes of it. */
     default Argument mapReason(UnaryOperator<Reason> anew) {
         return this;
     }

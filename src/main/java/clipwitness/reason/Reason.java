@@ -41,7 +41,7 @@ public record Reason(ReasonCode code, List<Argument> arguments) implements Messa
         return core().code == wanted;
     }
 
-    /** The same reason with each argument made anew, inside frames too. */
+    /** The same reason with a function applied to each argument, inside frames too. */
     public Reason map(UnaryOperator<Argument> anew) {
         return new Reason(
                 code,

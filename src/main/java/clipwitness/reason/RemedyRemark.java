@@ -32,7 +32,7 @@ public enum RemedyRemark implements RemarkCode {
     KNOB_BEFORE("knob", "hidden", "state", "again"),
     /** The capture from before is too uncertain. */
     BEFORE_TOO_UNCERTAIN("state"),
-    /** Nothing would soon help. */
+    /** No practicable number of captures would help. */
     NO_NUMBER_OF_CAPTURES,
     /** The meter hides the deviation. */
     BETTER_METER("rail"),

@@ -4,7 +4,7 @@ import clipwitness.report.paper.EmbeddedFile;
 import java.util.Locale;
 import java.util.Objects;
 
-/** A file that is to travel inside the PDF. */
+/** A file to be attached to the PDF. */
 public final class AttachedFile {
     private final String name;
     private final byte[] content;

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -21,7 +20,11 @@ final class FolderLock {
     private static final int WAIT_MILLISECONDS = 20;
     private static final int MOST_WAITS = 6_000;
 
-    /** Behind the token, which has to stay readable on systems where a locked byte cannot be read. */
+    /** Numbers of processes that follow each other lead to lengths that lie this far apart. */
+    private static final long RUNS = 31;
+
+    private static final long LENGTHS = 1 << 20;
+
     private static final long LOCKED_BYTE = 1 << 10;
 
     private static final ReentrantLock WITHIN_PROGRAM = new ReentrantLock();
@@ -77,13 +80,16 @@ final class FolderLock {
         }
     }
 
-    /** Whether the locked file is still that of this name: the run that had the lock before removes it. */
+    /**
+     * Whether the locked file is still that of this name: the run that had the lock before removes it. Told by a length that no other run gives
+     * it, and not by reading: a process that closes a second channel on a file loses its locks on it.
+     */
     private static boolean isFile(Path file, FileChannel channel) throws IOException {
-        String token = ProcessHandle.current().pid() + " " + COUNT.incrementAndGet() + "\n";
+        long own = LOCKED_BYTE + 1 + (ProcessHandle.current().pid() * RUNS + COUNT.incrementAndGet()) % LENGTHS;
         channel.truncate(0);
-        channel.write(ByteBuffer.wrap(token.getBytes(StandardCharsets.US_ASCII)), 0);
+        channel.write(ByteBuffer.wrap(new byte[1]), own - 1);
         try {
-            return Files.readString(file, StandardCharsets.US_ASCII).equals(token);
+            return Files.size(file) == own;
         } catch (NoSuchFileException e) {
             return false;
         }

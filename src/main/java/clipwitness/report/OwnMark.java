@@ -11,7 +11,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 
-/** Tells files that this program has written from all others by a mark in them; only such files are replaced. */
+/** Distinguishes files that this program has written from all others by a mark in them; only such files are replaced. */
 public final class OwnMark {
     private static final int HEAD = 1 << 10;
     private static final Pattern STACK_TRACE = Pattern.compile("clipwitness [^\\n]*, Java [^\\n]*\\n");

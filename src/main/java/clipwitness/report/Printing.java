@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 /**
  * How a document is printed.
  *
- * @param attachments files that travel inside the PDF
+ * @param attachments files that are attached to the PDF
  * @param software    program and version
  * @param budget      time and pages that the document may take
  * @param warnings    told what the document does not show as its template means it

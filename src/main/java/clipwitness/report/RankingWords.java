@@ -62,8 +62,8 @@ public final class RankingWords {
     public static String remark(MatchedPair pair) {
         return pair.tracedApart()
                 ? "traced " + NUMBERS.rounded(pair.temperatureApart(), Unit.KELVIN, 2)
-                        + " apart: referred to one temperature, which leaves ± "
-                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of the mismatch open"
+                        + " apart: referred to one temperature, which adds ± "
+                        + NUMBERS.rounded(pair.leftByTemperature(), Unit.VOLT, 2) + " of uncertainty to the mismatch"
                 : "";
     }
 
@@ -96,7 +96,7 @@ public final class RankingWords {
 
     private static String place(double source) {
         return ": where the clipper's source is at " + NUMBERS.nominal(source, Unit.VOLT)
-                + ", which drives 1 mA through the resistance ahead of the pair, at whatever setting of the gain control it does";
+                + ", which drives 1 mA through the resistance ahead of the pair, whichever setting of the gain control that is";
     }
 
     /** Why each device that shows no junction is left. */

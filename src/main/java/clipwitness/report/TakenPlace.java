@@ -27,20 +27,19 @@ final class TakenPlace {
         }
         Origin where = Origin.of(target.toString());
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(
-                    new Problem(where, "a folder of that name stands where a result would be written", REMEDY));
+            return Optional.of(new Problem(where, "a folder has the name of a result", REMEDY));
         }
         if (inputs.stream().anyMatch(i -> isSame(i, target))) {
             return Optional.of(new Problem(
                     where,
-                    "this input of the job stands where a result would be written, and is left as it is",
+                    "this input of the job has the name of a result, and is left as it is",
                     "Name another place with --out"));
         }
         return isOwn(target)
                 ? Optional.empty()
                 : Optional.of(new Problem(
                         where,
-                        "a file that this program has not written stands where a result would be written, and is left as it is",
+                        "a file that this program has not written has the name of a result, and is left as it is",
                         REMEDY));
     }
 

@@ -17,7 +17,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
-/** Prints a page that nobody sees, so that the libraries are loaded while another core still reads captures. */
+/** Prints a page that is discarded, so that the libraries are loaded while another core still reads captures. */
 final class WarmUp {
     private static final String PAGE = """
             <html lang="en"><head><title>t</title><link rel="stylesheet" href="base.css"/>

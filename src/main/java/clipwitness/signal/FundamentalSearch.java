@@ -49,7 +49,7 @@ public final class FundamentalSearch {
         return best;
     }
 
-    /** The frequency that fits best; the start, where the section has too few samples with a value to tell. */
+    /** The frequency that fits best; the starting frequency, where the section has too few samples with a value. */
     private static double refined(FitSamples section, double start, int harmonics) {
         if (section.count() <= 2 * harmonics + 2) {
             return start;
@@ -99,7 +99,7 @@ public final class FundamentalSearch {
         return OptionalDouble.of(best);
     }
 
-    /** Whether the lines of a candidate that are no multiples of the strongest one hold a share worth naming. */
+    /** Whether the lines of a candidate that are no multiples of the strongest one hold a significant share. */
     private static boolean isHarmonic(Samples samples, double candidate, int part) {
         int length = (int) Math.min(samples.size(), Math.ceil(SECTION_PERIODS / candidate));
         int orders = Math.min(2 * part, (int) (UsableBand.HIGHEST_OVER_SAMPLE_RATE / candidate));

@@ -4,7 +4,7 @@ package clipwitness.signal;
 @FunctionalInterface
 public interface HarmonicChange {
     /**
-     * Cosine and sine coefficient of a harmonic anew.
+     * New cosine and sine coefficient of a harmonic.
      *
      * @param order  1 for the fundamental
      * @param cosine coefficient before

@@ -40,7 +40,7 @@ public final class HarmonicFit {
         return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance, count());
     }
 
-    /** The first harmonics of this fit, as the presence of the others leaves them. */
+    /** The first harmonics of this fit, with the coefficients that they have beside the others. */
     HarmonicFit first(int harmonics) {
         return new HarmonicFit(this, Arrays.copyOf(coefficients, 2 * harmonics + 1));
     }
@@ -57,7 +57,7 @@ public final class HarmonicFit {
         return new HarmonicFit(this, large);
     }
 
-    /** The fit with each harmonic made anew from what it was; the covariances stay as they are. */
+    /** The fit with a function applied to each harmonic; the covariances stay as they are. */
     HarmonicFit with(HarmonicChange change) {
         double[] others = coefficients.clone();
         for (int k = 1; k <= count(); k++) {

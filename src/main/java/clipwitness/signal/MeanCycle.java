@@ -98,7 +98,7 @@ public final class MeanCycle {
     }
 
     /**
-     * The cycle with each harmonic that it was folded by made anew, those above the fit's number included; the scatter of the samples stays
+     * The cycle with a function applied to each harmonic that it was folded by, those above the fit's number included; the scatter of the samples stays
      * as it is.
      */
     public MeanCycle with(HarmonicChange change) {
@@ -174,7 +174,7 @@ public final class MeanCycle {
         return filled ? independentBinUncertainty() : uncertainty(base.parameters());
     }
 
-    /** Standard uncertainty of one bin as it counts in a sum over many: bins of a fit are known better, but neighbours move together. */
+    /** Standard uncertainty of one bin as it counts in a sum over many: bins of a fit are known better, but neighbours are correlated. */
     public double independentBinUncertainty() {
         return uncertainty(bins());
     }

@@ -39,7 +39,7 @@ public final class NonlinearFit {
 
     /** A fit, or why there is none. */
     public sealed interface Outcome {
-        /** The fit stands. */
+        /** The fit succeeded. */
         record Found(NonlinearFit fit) implements Outcome {}
 
         /** The points do not determine the parameters, or the search did not come to its end. */

@@ -187,7 +187,7 @@ public final class PolynomialFit {
 
     /**
      * The polynomial over the widest stretch around a centre that it fits; each try is narrower than the last, down to a few points. Noise
-     * alone seldom narrows a stretch, for where it does, what is left errs by more than its own variance tells.
+     * alone seldom narrows a stretch, because where it does, the error of what is left exceeds its own variance.
      *
      * @param data    points
      * @param centre  middle of the stretch

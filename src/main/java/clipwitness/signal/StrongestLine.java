@@ -10,7 +10,7 @@ import org.apache.commons.math3.transform.TransformType;
 
 /**
  * Frequency of the strongest line of a record over its sample rate, from a Hann-windowed Fourier transform of its beginning. Where that
- * beginning holds but a few periods of the line and the record goes on, it is thinned by averaging and looked at again.
+ * beginning holds only a few periods of the line and the record goes on, it is thinned by averaging and looked at again.
  */
 final class StrongestLine {
     private static final int LONGEST = 8192;

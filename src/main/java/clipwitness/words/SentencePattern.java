@@ -32,7 +32,7 @@ record SentencePattern(String name, String text) {
     /**
      * The sentence with its holes filled.
      *
-     * @param holes name and text of each hole, by turns
+     * @param holes name and text of each hole, in turn
      * @throws IllegalArgumentException if a hole stays open
      */
     String filled(String... holes) {

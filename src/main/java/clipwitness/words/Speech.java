@@ -30,7 +30,7 @@ public record Speech(WordBundle words, NumberText numbers) {
         return new Speech(words, NumberText.in(language));
     }
 
-    /** A sentence of the words, its holes filled with name and text of each by turns. */
+    /** A sentence of the words, its holes filled with name and text of each in turn. */
     public String say(String name, String... holes) {
         return words.say(name, holes);
     }

@@ -109,7 +109,7 @@ public final class WordBundle {
      * A sentence with its holes filled.
      *
      * @param name  name of the sentence
-     * @param holes name and text of each hole, by turns
+     * @param holes name and text of each hole, in turn
      * @throws IllegalArgumentException if there is no such sentence, or a hole stays open
      */
     public String say(String name, String... holes) {

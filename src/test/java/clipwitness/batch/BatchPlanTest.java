@@ -161,7 +161,7 @@ class BatchPlanTest {
                 """);
         assertThat(messages(run(Optional.of(job.path().resolve("captures")), List.of(), job.path())
                         .get(0)))
-                .containsExactly(export + ": this input of the job stands where a result would be written,"
+                .containsExactly(export + ": this input of the job has the name of a result,"
                         + " and is left as it is. Name another place with --out");
         assertThat(export).hasContent("no export at all");
     }

@@ -65,7 +65,7 @@ class LoadingTest {
                         "before-0.csv",
                         "Time (s),X (V)\n0,1\n1,abc\n2,3\n3,4\n"))
                 .containsExactly("before-0.csv, line 3, column X: 'abc' is not a number. Is the row damaged? Export the"
-                        + " capture again; no row is passed over in silence");
+                        + " capture again; no row is ever skipped");
     }
 
     @Test

@@ -42,7 +42,7 @@ class UnfitRecordTest {
     void anEnvelopeIsNotMeasured() throws IOException, InputException {
         CaptureResult capture = load(wave(0, 0, 2));
         assertThat(reason(capture))
-                .startsWith("every time stamp stands on two rows: this is the record of an envelope");
+                .startsWith("every time stamp appears on two rows: this is the record of an envelope");
     }
 
     @Test

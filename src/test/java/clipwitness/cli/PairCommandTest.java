@@ -59,7 +59,7 @@ class PairCommandTest {
         assertThat(out.toString())
                 .containsPattern("D2 \\+ D4 .*as high within.0\\.\\d+.dB, asymmetric by.0\\.\\d+.±.0\\.\\d+.%\n")
                 .endsWith(
-                        "forecast for job HL-0231, against its pair before, D1 and D2: where the clipper's source is at 2.2\u00A0V, which drives 1 mA through the resistance ahead of the pair, at whatever setting of the gain control it does\n");
+                        "forecast for job HL-0231, against its pair before, D1 and D2: where the clipper's source is at 2.2\u00A0V, which drives 1 mA through the resistance ahead of the pair, whichever setting of the gain control that is\n");
     }
 
     @Test

@@ -25,7 +25,7 @@ class ReadyCommandTest {
         assertThat(run("ready", job.path())).isEqualTo(0);
         assertThat(out.toString())
                 .startsWith("Quantity       Where")
-                .contains("To do at the bench, most important first:\n  1. “Before the repair” has no setting")
+                .contains("To do at the bench, most important first:\n  1. No setting of “Before the repair”")
                 .endsWith(
                         "Good enough: wherever these captures are compared, a change as large as its limit would show.\n");
         assertThat(err.toString()).isEmpty();
@@ -75,7 +75,8 @@ class ReadyCommandTest {
                 job.path().resolve("job.yaml"),
                 Files.readString(job.path().resolve("job.yaml")) + "limits: {level: 0.00001 dB}\n");
         run("ready", job.path());
-        assertThat(out.toString()).containsOnlyOnce("What would help:\n  level: No number of captures would soon show");
+        assertThat(out.toString())
+                .containsOnlyOnce("What would help:\n  level: No practicable number of captures would show");
     }
 
     @Test

@@ -95,8 +95,8 @@ class ExaminationTest {
                 .extracting(Doubt::code, Said::doubt)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
-                        "the same export, byte for byte, stands for “As it came” too (line 2 of the captures table): what it"
-                                + " says of itself is not compared"));
+                        "the same export, byte for byte, is also listed for “As it came” (line 2 of the captures table): the"
+                                + " two are not compared"));
         assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
         assertThat(Said.reason(results.comparisons().get(0).reason()))
                 .hasValue(
@@ -114,12 +114,12 @@ class ExaminationTest {
         assertThat(results.captures().get(1).doubts())
                 .extracting(Said::doubt)
                 .containsExactly(
-                        "the same export, byte for byte, stands in line 2 of the captures table too: it is counted once");
+                        "the same export, byte for byte, is also listed in line 2 of the captures table: it is counted once");
         assertThat(results.captures().get(2).doubts())
                 .extracting(Said::doubt)
                 .containsExactly(
-                        "the same export, byte for byte, stands for another setting too (line 2 of the captures"
-                                + " table): one of them is wrong");
+                        "the same export, byte for byte, is also listed for another setting (line 2 of the captures"
+                                + " table): one of the two is wrong");
         Item level = results.comparisons().get(0).items().get(0);
         assertThat(level.change().asValue().orElseThrow().budget())
                 .extracting(Contribution::source)
@@ -132,8 +132,8 @@ class ExaminationTest {
         assertThat(results.captures().get(1).doubts())
                 .extracting(Said::doubt)
                 .containsExactly(
-                        "the gain control was set once and at one position only, so how well it is set again is not"
-                                + " in the uncertainty: a second setting, or a second run, would tell");
+                        "the gain control was set once and at one position only, so the uncertainty does not include"
+                                + " how well it is set again: capture a second setting, or a second run");
     }
 
     /**

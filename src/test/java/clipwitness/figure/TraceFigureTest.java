@@ -43,7 +43,7 @@ class TraceFigureTest {
                 .doesNotContain("Voltage, V");
         assertThat(finding(DIODE, RESISTOR))
                 .isEqualTo(
-                        "At 1 mA: D1 580 mV; R1 470 mV. The axes suit the junctions: what shows none may leave the frame.");
+                        "At 1 mA: D1 580 mV; R1 470 mV. The axes are scaled to the junctions; curves of devices without a junction may leave the picture.");
     }
 
     @Test

@@ -54,7 +54,7 @@ class DoubtTextTest {
     @Test
     void twoRowsATimeStampAreAnEnvelope() throws IOException, InputException {
         assertThat(doubts("time (s),CH1 (V)\n0.0,-1\n0.0,1\n1.0,-2\n1.0,2\n2.0,-3\n2.0,3\n"))
-                .containsExactly("refusal repeated-time: Every time stamp stands on two rows: this is the record of an"
+                .containsExactly("refusal repeated-time: Every time stamp appears on two rows: this is the record of an"
                         + " envelope (peak detect), the smallest and the largest value of each interval. It cannot be"
                         + " measured as a wave.");
     }

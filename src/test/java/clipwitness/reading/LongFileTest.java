@@ -43,7 +43,7 @@ class LongFileTest {
     void zeroBytesFarDownAreNamed() throws IOException {
         Path file = Files.writeString(folder.resolve("long.csv"), text(ROWS) + "\0".repeat(5_000));
         assertThatThrownBy(() -> ExportReader.read(file, "long.csv", ReadingOptions.none()))
-                .hasMessageStartingWith("long.csv, line 150002: zero bytes stand where text should be");
+                .hasMessageStartingWith("long.csv, line 150002: there are zero bytes where text should be");
     }
 
     @Test

@@ -68,8 +68,8 @@ class ReadingOptionsTest {
         assertThat(record.evidence().stream().map(Speech.ENGLISH::text))
                 .contains(
                         "sample interval 1.00000\u00a0s as the user states it; the time stamps give 1.00000\u00a0ms",
-                        "channel “CH1” in V, 0.001 a count, as the user states it; the file itself states a unit or a scale, which"
-                                + " gives way");
+                        "channel “CH1” in V, 0.001 a count, as the user states it; the unit or scale that the file"
+                                + " states is not used");
         assertThat(record.channels().get(0).samples().at(0)).isEqualTo(0.1);
         assertThat(record.doubts().stream().map(Said::doubt))
                 .containsExactly("The sample interval is 1.00000\u00a0s as the user states it, but the time stamps give"

@@ -34,10 +34,9 @@ class RoomTest {
             int cores = workers;
             assertThatThrownBy(() -> read(1_001, cores))
                     .isInstanceOf(InputException.class)
-                    .hasMessage(
-                            "x.csv: the file has more rows than fit the memory: 1000 of 2 columns, where 0 MB are set"
-                                    + " aside. Export fewer periods, or fewer channels a file; or give the program more memory, for"
-                                    + " example with java -Xmx8g -jar clipwitness.jar");
+                    .hasMessage("x.csv: the file has more rows than fit the memory: 1000 of 2 columns, where 0 MB are"
+                            + " reserved. Export fewer periods, or fewer channels a file; or give the program more memory, for"
+                            + " example with java -Xmx8g -jar clipwitness.jar");
         }
     }
 

@@ -59,7 +59,7 @@ class UnreadableFileTest {
         String padded = text + "\0".repeat(5_000);
         assertThat(refusal(write(padded.getBytes(StandardCharsets.US_ASCII))))
                 .isEqualTo(
-                        "x.csv, line 302: zero bytes stand where text should be: the file is damaged or was not copied to its "
+                        "x.csv, line 302: there are zero bytes where text should be: the file is damaged or was not copied to its "
                                 + "end. Copy it from the instrument again");
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clipwitness.fault.InputException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,9 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FolderSinkTest {
-    private static final String FOREIGN =
-            ": a file that this program has not written stands where a result would be written,"
-                    + " and is left as it is. Name another place with --out, or move it away";
+    private static final String FOREIGN = ": a file that this program has not written has the name of a result,"
+            + " and is left as it is. Name another place with --out, or move it away";
 
     @TempDir
     private Path temp;
@@ -38,6 +38,24 @@ class FolderSinkTest {
         new FolderSink(temp).requireFree(OwnFiles.set("new").keySet(), List.of());
         new FolderSink(temp).put(OwnFiles.set("new"));
         assertThat(OwnFiles.in(temp)).isEqualTo(OwnFiles.texts(OwnFiles.set("new")));
+    }
+
+    @Test
+    void aTableOfAnEarlierVersionWithoutTheRowOfTheDigestIsReplaced() throws Exception {
+        String today = new String(OwnFiles.csv("old"), StandardCharsets.UTF_8);
+        String earlier = today.lines().findFirst().orElseThrow() + "\ncapture,received,,a.csv,thd,,,,,,1.5,%,,,,\n";
+        Files.writeString(temp.resolve("N-results.csv"), earlier);
+        new FolderSink(temp).put(OwnFiles.set("new"));
+        assertThat(OwnFiles.in(temp)).isEqualTo(OwnFiles.texts(OwnFiles.set("new")));
+    }
+
+    @Test
+    void aTableOfOtherColumnsIsSomebodyElses() throws Exception {
+        String today = new String(OwnFiles.csv("old"), StandardCharsets.UTF_8);
+        Path file = Files.writeString(temp.resolve("N-results.csv"), today.replaceFirst("reason\n", "reason,mine\n"));
+        assertThatThrownBy(() -> new FolderSink(temp).put(OwnFiles.set("new")))
+                .isInstanceOf(InputException.class)
+                .hasMessage(file + FOREIGN);
     }
 
     @Test
@@ -65,7 +83,7 @@ class FolderSinkTest {
         Path input = temp.resolve("../" + temp.getFileName() + "/N-results.csv");
         assertThatThrownBy(() -> new FolderSink(temp).requireFree(List.of("N-results.csv"), List.of(input)))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("this input of the job stands where a result would be written");
+                .hasMessageContaining("this input of the job has the name of a result");
     }
 
     @Test
@@ -75,7 +93,7 @@ class FolderSinkTest {
         Files.createSymbolicLink(temp.resolve("N-results.json"), temp.resolve("elsewhere"));
         assertThatThrownBy(() -> new FolderSink(temp).put(OwnFiles.set("new")))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("N.pdf: a folder of that name stands where a result would be written")
+                .hasMessageContaining("N.pdf: a folder has the name of a result")
                 .hasMessageContaining("N-results.json" + FOREIGN);
         assertThat(temp.resolve("elsewhere")).hasBinaryContent(OwnFiles.json("old"));
         assertThat(temp.resolve("N-results.csv")).doesNotExist();

@@ -60,7 +60,7 @@ class RankingWordsTest {
         assertThat(plain(RankingWords.remark(
                         new MatchedPair(List.of("a", "b"), none, none, 3.5, new CurrentRange(1e-6, 1e-3)))))
                 .isEqualTo(
-                        "traced 3.5 K apart: referred to one temperature, which leaves ± 1.1 mV of the mismatch open");
+                        "traced 3.5 K apart: referred to one temperature, which adds ± 1.1 mV of uncertainty to the mismatch");
         assertThat(RankingWords.remark(
                         new MatchedPair(List.of("a", "b"), none, none, 2.5, new CurrentRange(1e-6, 1e-3))))
                 .isEmpty();

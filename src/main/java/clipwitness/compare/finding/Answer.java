@@ -49,7 +49,7 @@ public record Answer(
         DIFFERENT,
         /** As much distortion, of another shape. */
         OTHER_SHAPE,
-        /** It cannot be told: a change that is heard may hide in the uncertainty, or another drive explains it. */
+        /** Not known: the uncertainty may hide a change that is heard, or another drive explains it. */
         OPEN,
         /** The later state does not clip at any setting captured. */
         CLEAN;
@@ -83,7 +83,7 @@ public record Answer(
         LITTLE,
         /** By that little, and at the setting that is spoken of nothing but the level is heard. */
         MOSTLY_LEVEL,
-        /** Farther, or it cannot be told. */
+        /** Farther, or not known. */
         PLAIN
     }
 

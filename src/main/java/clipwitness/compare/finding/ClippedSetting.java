@@ -22,7 +22,7 @@ public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item
         HIGHER,
         /** Nowhere: a change that is heard would have shown. */
         STAYS,
-        /** Nobody can tell: a change that is heard may hide in the uncertainty. */
+        /** Not known: the uncertainty may hide a change that is heard. */
         UNKNOWN
     }
 

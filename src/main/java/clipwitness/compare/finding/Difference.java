@@ -37,7 +37,7 @@ public record Difference(Measured.Value before, Measured.Value now, double chang
         return away ? Math.max(0, Math.abs(change) - reach) : 0;
     }
 
-    /** Whether the change exceeds its uncertainty; beside a bound, whether it is heard (levels) or worth saying (1 in the unit of the figures) at the least. */
+    /** Whether the change exceeds its uncertainty; beside a bound, whether it is heard (levels) or large enough to mention (1 in the unit of the figures) at the least. */
     public boolean significant() {
         return bounded() ? least() >= CommonPractice.HEARD_DECIBELS : Significance.exceeds(change, uncertainty);
     }

@@ -20,7 +20,7 @@ public record Mark(Part part, Optional<Decision> decision, Optional<Item> tellin
         Objects.requireNonNull(telling, "telling");
     }
 
-    /** What a customer asks after. */
+    /** What a customer asks about. */
     public enum Part {
         /** The wave of the test tone. */
         SOUND,

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * All hints of a job, in the order of the measurement book. A rule looks for one fault; here those that another one explains go, and those
+ * All hints of a job, in the order of the measurement book. A rule looks for one fault; here those that another one explains are removed, and those
  * about a state that the sheet itself calls unclipped.
  */
 public final class Hints {

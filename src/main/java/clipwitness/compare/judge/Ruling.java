@@ -4,9 +4,12 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.measure.Measured;
+import clipwitness.measure.Source;
 import clipwitness.quantity.ItemQuantity;
+import clipwitness.reason.Argument;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -29,6 +32,37 @@ public record Ruling(
         Tolerance tolerance,
         BiFunction<Measured.Value, Double, Remark> undecided,
         Function<Reason, Remark> refused) {
+    /**
+     * The states of a change that is from no waves.
+     *
+     * @param from label of the earlier one, which nobody can capture again
+     * @param to   label of the later one
+     * @param runs number of occasions on which its controls were set
+     */
+    public record States(Argument from, Argument to, int runs) {}
+
+    /**
+     * The decision about a change that is from no waves.
+     *
+     * @param limit the limit, in the unit of the change
+     * @param stays share of the earlier state in the variance of each source
+     */
+    public static Ruling ofNoWave(
+            ItemQuantity quantity,
+            Condition condition,
+            double limit,
+            Tolerance tolerance,
+            States states,
+            Map<Source, Double> stays) {
+        return new Ruling(
+                quantity,
+                condition,
+                OptionalDouble.of(limit),
+                tolerance,
+                (value, distance) -> Remedy.ofNoWave(value, distance, states.from(), states.to(), states.runs(), stays),
+                reason -> Remedy.forRefusal(reason, states.from()));
+    }
+
     /** The item that describes a change. */
     public Item described(Measured change) {
         return item(change, Decision.DESCRIBED, OptionalDouble.empty(), Optional.empty());

@@ -2,7 +2,6 @@ package clipwitness.compare.noise;
 
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.ItemSource;
-import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.Ruling;
 import clipwitness.compare.judge.Tolerance;
@@ -79,19 +78,14 @@ public final class NoiseItems implements ItemSource {
 
     private Item item(NoisePair pair, ItemQuantity quantity, NoiseChange change, boolean judge) {
         double limit = job.sheet().limits().of(quantity.limit().orElseThrow());
-        Ruling ruling = new Ruling(
+        Ruling ruling = Ruling.ofNoWave(
                 quantity,
                 pair.from().condition(),
-                OptionalDouble.of(limit),
+                limit,
                 Tolerance.atMost(limit),
-                (value, distance) -> Remedy.ofNoWave(
-                        value,
-                        distance,
-                        pair.from().name(),
-                        pair.to().name(),
-                        pair.to().runs(),
-                        change.stays()),
-                reason -> Remedy.forRefusal(reason, pair.from().name()));
+                new Ruling.States(
+                        pair.from().name(), pair.to().name(), pair.to().runs()),
+                change.stays());
         return judge ? ruling.judged(change.value()) : ruling.described(change.value());
     }
 

@@ -33,6 +33,9 @@ import java.util.OptionalDouble;
 public final class RailJudge {
     private static final double PERCENT = 100;
 
+    /** A reading of fewer of its last digits moves by ten percent and more with one of them: an offset near 0, of which a percentage says nothing. */
+    private static final double FEWEST_DIGITS = 10;
+
     private final JobSheet sheet;
 
     /** Judges the readings of a sheet. */
@@ -111,6 +114,9 @@ public final class RailJudge {
         double size = Math.abs(before.quantity().value());
         if (size == 0) {
             return Measured.refused(Unit.PERCENT, ComparisonReason.READING_OF_ZERO);
+        }
+        if (size < FEWEST_DIGITS * before.digit()) {
+            return Measured.refused(Unit.PERCENT, ComparisonReason.READING_OF_FEW_DIGITS);
         }
         double digits = Math.hypot(reading.digit(), before.digit()) / Math.sqrt(3);
         return percent(reading.quantity().value() - before.quantity().value(), digits, size);

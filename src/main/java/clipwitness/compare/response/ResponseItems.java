@@ -3,7 +3,6 @@ package clipwitness.compare.response;
 import clipwitness.capture.Condition;
 import clipwitness.compare.judge.Catalogue;
 import clipwitness.compare.judge.ItemSource;
-import clipwitness.compare.judge.Remedy;
 import clipwitness.compare.judge.Repeatability;
 import clipwitness.compare.judge.Ruling;
 import clipwitness.compare.judge.Tolerance;
@@ -11,6 +10,7 @@ import clipwitness.compare.noise.InputGain;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.job.JobSheet;
+import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.LimitQuantity;
 import clipwitness.reason.Argument;
@@ -43,33 +43,47 @@ public final class ResponseItems implements ItemSource {
     public List<Item> of(String from, String to, Intent intent) {
         List<Item> items = new ArrayList<>();
         for (ResponsePair pair : catalogue.pairs(from, to)) {
-            for (double frequency : pair.common()) {
-                ResponseChange change =
-                        ResponseChange.at(pair, frequency, gain, sheet.bench().verticalAccuracy());
-                if (change.value().value().isPresent() || !pair.from().swept()) {
-                    items.add(item(pair, frequency, change, intent == Intent.UNCHANGED));
-                }
-            }
+            items.addAll(of(pair, intent == Intent.UNCHANGED));
         }
         return items;
+    }
+
+    private record At(double frequency, ResponseChange change) {}
+
+    private List<Item> of(ResponsePair pair, boolean judge) {
+        List<At> changes = pair.common().stream()
+                .map(f ->
+                        new At(f, ResponseChange.at(pair, f, gain, sheet.bench().verticalAccuracy())))
+                .filter(at ->
+                        at.change().value().value().isPresent() || !pair.from().swept())
+                .toList();
+        JudgedBand band =
+                band(pair, changes.stream().map(at -> at.change().value()).toList());
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            items.add(item(pair, changes.get(i).frequency(), changes.get(i).change(), judge && band.holds(i)));
+        }
+        return items;
+    }
+
+    /** Frequencies of steady tones were chosen, and are judged all. */
+    private JudgedBand band(ResponsePair pair, List<Measured> changes) {
+        return pair.from().swept()
+                ? JudgedBand.of(changes, sheet.limits().of(LimitQuantity.RESPONSE))
+                : new JudgedBand(0, changes.size() - 1);
     }
 
     private Item item(ResponsePair pair, double frequency, ResponseChange change, boolean judge) {
         double limit = sheet.limits().of(LimitQuantity.RESPONSE);
         Condition open = pair.from().condition();
-        Ruling ruling = new Ruling(
+        Ruling ruling = Ruling.ofNoWave(
                 ItemQuantity.RESPONSE,
                 new Condition(open.gainPercent(), OptionalDouble.of(frequency), open.level(), open.setting()),
-                OptionalDouble.of(limit),
+                limit,
                 Tolerance.within(limit),
-                (value, distance) -> Remedy.ofNoWave(
-                        value,
-                        distance,
-                        pair.from().name(),
-                        pair.to().name(),
-                        pair.to().runs(),
-                        change.stays()),
-                reason -> Remedy.forRefusal(reason, pair.from().name()));
+                new Ruling.States(
+                        pair.from().name(), pair.to().name(), pair.to().runs()),
+                change.stays());
         return judge ? ruling.judged(change.value()) : ruling.described(change.value());
     }
 

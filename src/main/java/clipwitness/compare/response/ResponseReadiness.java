@@ -43,15 +43,26 @@ public final class ResponseReadiness {
 
     private Stream<ReadyItem> of(ResponseAtCondition setting) {
         ResponsePair same = new ResponsePair(setting, setting);
-        return same.common().stream()
+        List<At> all = same.common().stream()
                 .map(f -> new At(
                         f,
                         ResponseChange.at(same, f, gain, sheet.bench().verticalAccuracy())
                                 .value()))
                 .filter(at -> !setting.swept() || at.change().value().isPresent())
+                .toList();
+        return judged(setting, all).stream()
                 .max(Comparator.comparingDouble(At::uncertainty))
                 .map(at -> item(setting, at))
                 .stream();
+    }
+
+    private List<At> judged(ResponseAtCondition setting, List<At> all) {
+        if (!setting.swept()) {
+            return all;
+        }
+        JudgedBand band = JudgedBand.of(
+                all.stream().map(At::change).toList(), sheet.limits().of(LimitQuantity.RESPONSE));
+        return all.subList(band.first(), band.last() + 1);
     }
 
     private ReadyItem item(ResponseAtCondition setting, At worst) {

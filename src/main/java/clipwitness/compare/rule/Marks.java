@@ -44,11 +44,14 @@ public final class Marks {
     }
 
     private static Optional<Item> telling(Mark.Part part, List<Item> items, Decision decision) {
-        boolean level = part == Mark.Part.SOUND && decision != Decision.FAIL && decision != Decision.UNDECIDED;
-        return items.stream()
-                .filter(i -> i.decision() == decision
-                        && i.change().asValue().isPresent()
-                        && (!level || i.quantity() == ItemQuantity.LEVEL))
+        List<Item> known = items.stream()
+                .filter(i -> i.decision() == decision && i.change().asValue().isPresent())
+                .toList();
+        if (decision == Decision.FAIL || decision == Decision.UNDECIDED) {
+            return Items.worst(known); // the one that the verdict names
+        }
+        return known.stream()
+                .filter(i -> part != Mark.Part.SOUND || i.quantity() == ItemQuantity.LEVEL)
                 .max(Comparator.comparingDouble(Marks::used));
     }
 

@@ -37,7 +37,7 @@ final class BrokenYaml {
             new Clue(
                     "mapping values are not allowed here",
                     false,
-                    "a colon stands where no key can be",
+                    "there is a colon where no key can be",
                     "Indent the keys of one section alike, and put a text with a colon in quotes"),
             new Clue(
                     "could not find expected ':'",
@@ -47,7 +47,7 @@ final class BrokenYaml {
             new Clue(
                     "expected <block end>",
                     false,
-                    "the line does not fit what stands above it",
+                    "the line does not fit what is above it",
                     "Indent the keys of one section alike, and put a text with a quote or # in quotes"),
             new Clue(
                     "",

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Faults of one file, gathered so that one run names them all, up to a number that nobody would read. */
+/** Faults of one file, gathered so that one run names them all, up to a maximum. */
 final class Faults {
     private static final int MOST = 500;
 

@@ -9,7 +9,7 @@ final class Names {
 
     private Names() {}
 
-    /** Notes a fault where a name would be trouble in a table, a file or a sentence. */
+    /** Notes a fault where a name cannot be used in a table, a file or a sentence. */
     static void check(SheetNode node, String name, String noun) {
         if (!SENSIBLE.matcher(name).matches()) {
             node.fault(

@@ -92,7 +92,7 @@ final class TableReader {
             } else if (!cell.isEmpty() && header.cell(i).isEmpty()) {
                 faults.add(
                         line.origin(""),
-                        NameWords.quoted(cell) + " stands under no column",
+                        NameWords.quoted(cell) + " is under no column",
                         "Put a cell that holds a comma in quotes, or give the column a name");
             }
         }

@@ -12,7 +12,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class ClipperLeg {
     private static final double MOST_STEEPNESS = 700;
 
-    /** exp(-40) is nothing beside 1. */
+    /** exp(-40) is negligible beside 1. */
     private static final double WHOLE = 40;
 
     private final List<DeviceLaw> devices;

@@ -7,7 +7,7 @@ import clipwitness.reason.Reason;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells curves that are no junction's: an open lead, nothing but floor, a resistor. */
+/** Recognises curves that are not those of a junction: an open lead, nothing but floor, a resistor. */
 final class CurveShape {
     private static final double STRAIGHT = 0.05;
     private static final int DIGITS = 3;

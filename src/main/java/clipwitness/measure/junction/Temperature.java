@@ -10,7 +10,7 @@ public record Temperature(double celsius, double standardUncertainty) {
     /** What a silicon or germanium junction loses, V/K (measurement book, section 6: common practice). */
     public static final double VOLTS_PER_KELVIN = 2e-3;
 
-    /** Temperatures farther apart than this, K, blunt a comparison of junctions (measurement book, section 6). */
+    /** Temperatures farther apart than this, K, make a comparison of junctions inexact (measurement book, section 6). */
     public static final double FAR_APART_KELVIN = 3;
 
     /** Checks the ranges. */

@@ -31,7 +31,7 @@ public record MatchedPair(
         return LEFT_A_KELVIN * temperatureApart;
     }
 
-    /** Whether the traces were taken more than 3 K apart: then the slope of the voltage over temperature makes the comparison blunt. */
+    /** Whether the traces were taken more than 3 K apart: then the slope of the voltage over temperature makes the comparison inexact. */
     public boolean tracedApart() {
         return temperatureApart > Temperature.FAR_APART_KELVIN;
     }

@@ -16,7 +16,7 @@ public final class Mismatch {
 
     /**
      * The pair of two devices; nothing where one shows no junction, or both share less than a decade of current above their floors. Traces
-     * taken at unlike temperatures are referred to one, and carry what the slope of the voltage over temperature leaves.
+     * taken at unlike temperatures are referred to one, with the uncertainty of the slope of the voltage over temperature.
      */
     public static Optional<MatchedPair> of(NamedDevice a, NamedDevice b) {
         Optional<CurrentRange> range = range(a, b).filter(CurrentRange::spansADecade);

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /**
  * Total harmonic distortion over the gain control: log(thd) by shape-preserving cubic interpolation between the settings, never beyond
  * them. A setting whose distortion noise only bounds is no point of the curve: where one of the two settings about a mark is such, the mark is
- * reached between settings, and nothing says where unless it is that of the upper setting but for little.
+ * reached between settings, and its place is unknown, unless it is nearly that of the upper setting.
  */
 public final class ThdCurve {
     private static final double RECTANGULAR = Math.sqrt(3);
@@ -87,7 +87,7 @@ public final class ThdCurve {
         return end.isPresent() ? atEnd(end.getAsInt(), mark) : crossing(mark);
     }
 
-    /** The end of the curve that an uncertain mark lies beyond by less than the two are known: it may well be that setting's. */
+    /** The end of the curve where the mark lies beyond it by less than the uncertainty of the two: the mark may be reached there. */
     private OptionalInt endThatEquals(Measured.Value mark) {
         int last = sure.size() - 1;
         if (last < 1 || mark.standardUncertainty() == 0) {

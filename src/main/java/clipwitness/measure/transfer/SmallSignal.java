@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 
 /**
  * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
- * input's mean, repeated until it stands; the first window is 15 % of the input's amplitude, none is under 5 %.
+ * input's mean, repeated until it no longer changes; the first window is 15 % of the input's amplitude, none is under 5 %.
  *
  * @param line      the straight part
  * @param onsetUp   onset on the side where the output goes up, where reached

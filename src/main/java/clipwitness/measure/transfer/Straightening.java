@@ -18,9 +18,9 @@ import java.util.function.DoubleSupplier;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * A wave freed of a low-pass and a high-pass behind its clipper: each harmonic that stands out of the noise is divided by their response, the
+ * A wave without the low-pass and the high-pass behind its clipper: each harmonic that stands out of the noise is divided by their response, the
  * delay of the fundamental taken out. What the corners leave open, and the noise of the raised harmonics, is found by drawing both (JCGM 101,
- * 7) and making the figures anew; the seed is fixed.
+ * 7) and computing the figures again; the seed is fixed.
  */
 final class Straightening {
     private static final int DRAWS = 16;

@@ -25,7 +25,7 @@ public record Encoding(Charset charset, int mark, Remark evidence) {
     }
 
     /**
-     * Tells the encoding from the first bytes of a file.
+     * Detects the encoding from the first bytes of a file.
      *
      * @param first the first bytes, cut anywhere
      */

@@ -7,11 +7,11 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 
 /**
- * By which the system tells whether a file is still the same.
+ * What changes where a file is changed or replaced.
  *
  * @param size     bytes
  * @param modified when it was last written
- * @param key      which file stands under the name, where the system tells
+ * @param key      which file has the name, where the system says so
  */
 record FileState(long size, FileTime modified, String key) {
     static FileState of(Path path) throws IOException {

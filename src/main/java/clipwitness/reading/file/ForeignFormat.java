@@ -86,7 +86,7 @@ public final class ForeignFormat {
     public static InputException zeroBytes(String name, int line) {
         return new InputException(
                 Origin.of(name, line),
-                "zero bytes stand where text should be: the file is damaged or was not copied to its end",
+                "there are zero bytes where text should be: the file is damaged or was not copied to its end",
                 "Copy it from the instrument again");
     }
 

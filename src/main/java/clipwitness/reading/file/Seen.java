@@ -9,7 +9,7 @@ import java.util.zip.CRC32C;
  * threads may add stretches.
  */
 class Seen {
-    /** Nobody asks for it. */
+    /** Keeps nothing, where no digest is asked for. */
     static final Seen NOTHING = new Seen() {
         @Override
         void stretch(long from, byte[] bytes, int at, int length) {

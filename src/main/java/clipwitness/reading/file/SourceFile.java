@@ -19,7 +19,7 @@ import java.util.Optional;
 
 /** An export on disk, with its encoding known and its first part at hand. */
 public final class SourceFile {
-    /** Size of the first part from which the layout is told. */
+    /** Size of the first part, from which the layout is determined. */
     static final int HEAD_BYTES = 1 << 18;
 
     private static final int END_BYTES = 1 << 16;
@@ -57,7 +57,7 @@ public final class SourceFile {
         return open(path, name, Seen.NOTHING);
     }
 
-    /** Opens an export that {@link #digest} is to be asked of. */
+    /** Opens an export for which {@link #digest} will be called. */
     public static SourceFile openForDigest(Path path, String name) throws InputException {
         return open(path, name, new Seen());
     }

@@ -3,6 +3,7 @@ package clipwitness.reading.layout;
 import clipwitness.quantity.Unit;
 import clipwitness.reading.number.WrittenUnit;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A column of numbers.
@@ -13,6 +14,9 @@ import java.util.Locale;
  * @param use     what it is read as
  */
 public record Column(int place, Heading heading, boolean whole, Use use) {
+    private static final Pattern CHANNEL =
+            Pattern.compile("(?i)(?:ch|chan|channel|kanal|canal|canale|voie|probe)[ ._-]?(?:\\d{1,2}|[A-D])");
+
     /** What a column is read as. */
     public enum Use {
         TIME,
@@ -57,6 +61,11 @@ public record Column(int place, Heading heading, boolean whole, Use use) {
 
     private String stem() {
         return heading.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
+    }
+
+    /** Whether its name is that of a channel and nothing else, {@code CH1}: then it is no time, however evenly it rises. */
+    public boolean isNamedAsChannel() {
+        return CHANNEL.matcher(heading.name()).matches();
     }
 
     /** Neither name nor unit stands above it. */

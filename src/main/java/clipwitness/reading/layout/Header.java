@@ -77,7 +77,7 @@ public record Header(List<Heading> headings, List<Statement> facts) {
                 break; // statements end the header
             }
         }
-        return Optional.empty();
+        return rows.stream().filter(r -> r.isSureOfTime(block.dialect())).findFirst();
     }
 
     /** One or two names that might as well be a key and its value count only where no such lines stand above. */

@@ -115,6 +115,17 @@ record HeaderRow(int line, List<String> cells, List<String> over) {
                                 || CHANNEL.matcher(c).matches()));
     }
 
+    /** Nothing but a time and further names, each with its unit: headings, whatever stands between them and the samples. */
+    boolean isSureOfTime(Dialect dialect) {
+        List<Heading> headings = over.stream().map(Heading::of).toList();
+        return isNames(dialect)
+                && over.size() > 1
+                && cells.size() == over.size()
+                && headings.get(0).role() == ColumnRole.TIME
+                && headings.stream()
+                        .allMatch(h -> !h.name().isEmpty() && h.unit().isPresent());
+    }
+
     /** A statement of the preamble about units, which might pass for names or for the units themselves. */
     boolean statesUnit() {
         return cells.stream()

@@ -25,7 +25,7 @@ final class BareRows {
         shortened = true;
     }
 
-    /** Whether another, behind so many rows, has taken a row for one of the first that is none. */
+    /** Whether another, behind so many rows, has taken a row for one of the first, wrongly. */
     boolean mistakenBy(BareRows next, int before) {
         return next.shortened && !all(before);
     }

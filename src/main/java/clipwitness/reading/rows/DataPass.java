@@ -16,7 +16,7 @@ import java.util.function.LongConsumer;
  *
  * @param table      the kept columns
  * @param timeDigits most significant digits of a time stamp, 0 without time stamps
- * @param stretches  number of stretches that blank lines part the rows into
+ * @param stretches  number of stretches into which blank lines divide the rows
  * @param skipped    number of rows without values that were left out in front of the others
  */
 public record DataPass(NumberTable table, int timeDigits, int stretches, int skipped) {

@@ -5,7 +5,7 @@ import clipwitness.reading.file.Head;
 import clipwitness.reading.file.LineEnd;
 import clipwitness.reading.file.SourceFile;
 
-/** Takes blocks of bytes apart into lines, hands each to the rows, and counts them for messages. */
+/** Splits blocks of bytes into lines, hands each to the rows, and counts them for messages. */
 final class LineScanner {
     private final String file;
     private final byte end;

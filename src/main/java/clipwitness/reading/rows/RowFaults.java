@@ -9,8 +9,7 @@ import java.nio.charset.StandardCharsets;
 /** What the user is told about a row that cannot be read. */
 final class RowFaults {
     private static final int LONGEST_QUOTE = 40;
-    private static final String REPAIR =
-            "Is the row damaged? Export the capture again; no row is passed over in silence";
+    private static final String REPAIR = "Is the row damaged? Export the capture again; no row is ever skipped";
     private static final String SWEPT =
             "If it is a voltage that is swept, write headings with units above the columns, or state"
                     + " the units, one for each column: the column unit of captures.csv or the option --unit of look, V,A";
@@ -57,7 +56,9 @@ final class RowFaults {
 
     InputException text(byte[] bytes, int from, int to, int line) {
         return new InputException(
-                Origin.of(file, line), "'" + quoted(bytes, from, to) + "' stands where a row is due", ONE_RECORD);
+                Origin.of(file, line),
+                "'" + quoted(bytes, from, to) + "' is found where a row is expected",
+                ONE_RECORD);
     }
 
     InputException tooShort(int line, int cells) {

@@ -57,7 +57,7 @@ final class RowScanner {
         return table;
     }
 
-    /** Number of stretches that blank lines part the rows into. */
+    /** Number of stretches into which blank lines divide the rows. */
     int stretches() {
         return stretches;
     }

@@ -13,9 +13,9 @@ import java.util.List;
  * A sound file as it was recorded.
  *
  * @param rate     samples a second, in Hz
- * @param bits     bits that tell values apart
+ * @param bits     bits that distinguish values
  * @param whole    whether samples are whole numbers, which end at full scale
- * @param promised samples of a channel that the head tells of; more than there are where the file was cut
+ * @param promised samples of a channel that the head states; more than there are where the file was cut
  * @param channels samples of each channel, fractions of full scale; a value that is no number is NaN
  */
 public record SoundFile(long rate, int bits, boolean whole, long promised, List<double[]> channels) {

@@ -42,7 +42,7 @@ enum SoundFormat {
         return bytes;
     }
 
-    /** Bits that tell values apart. */
+    /** Bits that distinguish values. */
     int bits() {
         return bits;
     }

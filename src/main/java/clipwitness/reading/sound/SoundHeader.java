@@ -9,7 +9,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /**
- * What the head of a WAV file says: RIFF chunks in whatever order, PCM or float, the plain header or the extensible one (Multimedia Programming
+ * What the head of a WAV file says: RIFF chunks in any order, PCM or float, the plain header or the extensible one (Multimedia Programming
  * Interface and Data Specifications 1.0, 1991; multiple channel audio data and WAVE files, 2001).
  *
  * @param format   how a sample is written
@@ -17,7 +17,7 @@ import java.nio.charset.StandardCharsets;
  * @param rate     frames a second, in Hz
  * @param from     place of the first sample in the file
  * @param frames   frames that the file holds: samples of all channels at one time
- * @param promised frames that its head tells of
+ * @param promised frames that its head states
  */
 record SoundHeader(SoundFormat format, int channels, long rate, long from, long frames, long promised) {
     private static final int CHUNK_HEAD = 8;
@@ -85,10 +85,10 @@ record SoundHeader(SoundFormat format, int channels, long rate, long from, long 
                     "Save it as WAV with PCM of 16, 24 or 32 bit, or with 32-bit float");
         }
         if (channels < 1 || channels > MOST_CHANNELS || frame != channels * format.bytes()) {
-            throw broken(name, "it tells of " + channels + " channels of " + bits + " bit in " + frame + " bytes");
+            throw broken(name, "it states " + channels + " channels of " + bits + " bit in " + frame + " bytes");
         }
         if (rate < 1 || rate > MOST_RATE) {
-            throw broken(name, "it tells of " + rate + " samples a second");
+            throw broken(name, "it states " + rate + " samples a second");
         }
         long held = Math.max(0, Math.min(length, size - data));
         return new SoundHeader(format, channels, rate, data, held / frame, length / frame);

@@ -37,7 +37,7 @@ public final class Restarts {
         if (row > 0 && !isPulse(values, row, interval)) {
             throw new InputException(
                     new Origin(file, block.rows().get(row).number(), "column " + first.called()),
-                    "the column starts anew: it goes from "
+                    "the column starts again: it goes from "
                             + cells.of(first.place()).get(row - 1) + " back to "
                             + cells.of(first.place()).get(row) + ", so records or sweeps stand below one another",
                     "Export one record a file");

@@ -50,6 +50,9 @@ public final class TimeAxisFinder {
                     "Export the capture again with more digits of time");
         }
         Optional<WrittenUnit> known = TimeUnit.stated(time, preamble);
+        if (given.isEmpty() && sampling.isEmpty() && known.isEmpty()) {
+            ForeignTimeUnit.refuse(file, time);
+        }
         WrittenUnit unit = given.isPresent() && known.isEmpty()
                 ? new WrittenUnit(Unit.SECOND, 0)
                 : TimeUnit.of(time, stamps, preamble, sampling, notes);

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What the traced devices say, in sentences: what is no junction, how the fitted pairs match, whether the tracer explains the scope. */
+/** What the traced devices say, in sentences: what is no junction, how the fitted pairs match, whether the traced curves explain the captured waves. */
 final class DeviceSentences {
     private static final int DIGITS = 3;
 

@@ -12,7 +12,7 @@ import clipwitness.report.words.VerdictText;
 import java.util.List;
 import java.util.Locale;
 
-/** The four marks of the first page: is the sound what it was, is it quiet, has it its treble, do the rails stand. */
+/** The four marks of the first page: sound, noise, treble and supply rails. */
 final class MarksBuilder {
     private static final String MISSING = "missing";
     private static final String NOTHING = "○";

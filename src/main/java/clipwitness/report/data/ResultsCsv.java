@@ -63,8 +63,6 @@ public final class ResultsCsv {
         "reason"
     };
 
-    private static final String DIGEST_ROW = "report,,,,inputsDigest,";
-
     private final CSVPrinter out;
 
     private ResultsCsv(CSVPrinter out) {
@@ -87,9 +85,9 @@ public final class ResultsCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Whether a file that begins so is such a table: header, and below it the row with the digest of the inputs. */
+    /** Whether a file that begins so is such a table, of whatever version: the header tells, for earlier ones have no row with the digest. */
     public static boolean isHead(String text) {
-        return text.startsWith(String.join(",", COLUMNS) + "\n" + DIGEST_ROW);
+        return text.startsWith(String.join(",", COLUMNS) + "\n");
     }
 
     private void write(JobResults results) throws IOException {

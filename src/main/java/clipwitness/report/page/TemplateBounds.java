@@ -82,7 +82,7 @@ final class TemplateBounds extends AbstractExtension {
             throw new PebbleException(
                     null,
                     "there is no bundle '" + args.get("bundle")
-                            + "': sentences stand in words.properties, and say(\"name\")" + " prints one",
+                            + "': sentences are in words.properties, and say(\"name\")" + " prints one",
                     line,
                     self.getName());
         }

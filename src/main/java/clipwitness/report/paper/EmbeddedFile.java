@@ -2,7 +2,7 @@ package clipwitness.report.paper;
 
 import java.util.Objects;
 
-/** A file that travels inside the PDF. */
+/** A file that is attached to the PDF. */
 public final class EmbeddedFile {
     private final String name;
     private final String mediaType;

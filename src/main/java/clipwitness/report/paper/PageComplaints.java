@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Hears what the renderer would leave out in silence: pictures and fonts that it cannot read are faults of the page, styles are remarks. */
+/** Collects what the renderer would leave out in silence: pictures and fonts that it cannot read are faults of the page, styles are remarks. */
 final class PageComplaints implements Consumer<Diagnostic> {
     private static final Map<LogMessageId, String> FAULTS = Map.of(
             LogMessageId1Param.EXCEPTION_CANT_READ_IMAGE_FILE_FOR_URI, "picture",

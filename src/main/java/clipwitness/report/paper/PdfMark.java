@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** Tells the PDFs of this program from others: by the producer that their metadata name, which is never compressed. */
+/** Distinguishes the PDFs of this program from others: by the producer that their metadata name, which is never compressed. */
 public final class PdfMark {
     private static final String START = "%PDF-";
     private static final String PRODUCER = "<pdf:Producer>clipwitness ";

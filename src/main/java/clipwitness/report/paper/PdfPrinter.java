@@ -37,7 +37,7 @@ public final class PdfPrinter {
      *
      * @param page        XHTML; the root element carries the language
      * @param info        what the document says of itself
-     * @param attachments what travels inside it
+     * @param attachments files that are attached to it
      * @return a PDF
      * @throws PageException if the page is no well-formed XHTML, shows a figure that is not there, or cannot be laid out
      */

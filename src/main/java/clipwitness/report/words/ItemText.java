@@ -17,6 +17,7 @@ import java.util.Optional;
 /** Figures of a comparison as text. */
 public final class ItemText {
     private static final int LEAST_DECIMALS = 2;
+    private static final int MOST_DECIMALS = 2;
 
     private final JobWording wording;
 
@@ -112,9 +113,11 @@ public final class ItemText {
         return withUnit(round(Items.size(item), Items.uncertainty(item), Unit.ONE), item.quantity());
     }
 
-    /** A figure to the place of the first digit of its uncertainty, whole where that is above 1. */
+    /** A figure to the place of the first digit of its uncertainty, whole where that is above 1; nobody hears or sees more than two decimals. */
     String round(double value, double uncertainty, Unit unit) {
-        int decimals = uncertainty > 0 ? (int) Math.max(0, Math.min(4, -Math.floor(Math.log10(uncertainty)))) : 2;
+        int decimals = uncertainty > 0
+                ? (int) Math.max(0, Math.min(MOST_DECIMALS, -Math.floor(Math.log10(uncertainty))))
+                : MOST_DECIMALS;
         return wording.numbers().fixed(value, unit, decimals);
     }
 

@@ -97,7 +97,7 @@ class PathHintsTest {
                         "In “New pair” the clipped path clips higher than the traced devices make it beside a clean path: look for"
                                 + " other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
                                 + " device that was still warm.",
-                        "at full gain the clipped path comes with 1.3 of the devices' voltage, before with 1.0"));
+                        "at full gain the clipped path has 1.3 of the devices' voltage, before 1.0"));
         assertThat(hint(BEFORE, scaled(0.75, 0.005)))
                 .map(SaidHint::text)
                 .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips lower than"));
@@ -131,8 +131,7 @@ class PathHintsTest {
                         scaled(1.4, 0.005).of("new", 75),
                         scaled(1.5, 0.005).of("new", 100)))
                 .extracting(SaidHint::evidence)
-                .containsExactly(
-                        "at full gain the clipped path comes with 1.5 of the devices' voltage, before with 1.0");
+                .containsExactly("at full gain the clipped path has 1.5 of the devices' voltage, before 1.0");
     }
 
     private static StatePrediction shown(String state, double gain, double share, boolean stated) {

@@ -43,12 +43,12 @@ class RemedyTest {
     /** Independent parts fall with the root of their number (JCGM 100, 4.2.3), the converter step with the range. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            NOISE | 0.1 | Capture each state with a record 4 times as long, or average 4 captures: noise is what hides the change.
-            NOISE | 0.15 | Capture each state with a record 9 times as long, or average 9 captures: noise is what hides the change.
+            NOISE | 0.1 | Capture each state with a record 4 times as long, or average 4 captures: noise hides the change.
+            NOISE | 0.15 | Capture each state with a record 9 times as long, or average 9 captures: noise hides the change.
             CONVERTER_STEP | 0.15 | Capture each state at a vertical range 3 times finer, or with more bits: the converter step hides the change.
             KNOB | 0.1 | Set the controls anew and capture each state until there are 4 runs (column run of captures.csv): how well the knob is set again hides the change.
             KNOB | 0.6 | Set the gain control 12 times as well as it was, by a dial, a mark, or at an end stop, and capture each state.
-            METHOD | 0.6 | No number of captures would soon show a change as small as the limit.
+            METHOD | 0.6 | No practicable number of captures would show a change as small as the limit.
             """)
     void beforeTheWorkBothStatesCanBeCapturedBetter(Source source, double uncertainty, String remedy) {
         assertThat(beforehand(change(new Contribution(source, uncertainty)), DISTANCE, BEFORE))
@@ -69,9 +69,8 @@ class RemedyTest {
     @Test
     void afterTheWorkOnlyTheLaterStateCanBeCapturedAgain() {
         assertThat(after(Map.of(Source.NOISE, 1.0 / 6), new Contribution(Source.NOISE, 0.06)))
-                .isEqualTo(
-                        "Capture “State b” again with a record 2 times as long, or average 2 captures: noise is what hides"
-                                + " the change.");
+                .isEqualTo("Capture “State b” again with a record 2 times as long, or average 2 captures: noise hides"
+                        + " the change.");
     }
 
     /** Half of 0.1² is more than 0.05². */

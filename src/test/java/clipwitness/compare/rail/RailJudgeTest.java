@@ -93,4 +93,11 @@ class RailJudgeTest {
         List<RailResult> rails = judged(METER + "rails: [{name: offset, received: 0 V, original: 0.1 V}]\n");
         assertThat(rails.get(1).deviation().reason().orElseThrow().code()).isEqualTo(ComparisonReason.READING_OF_ZERO);
     }
+
+    @Test
+    void anOffsetOfAFewDigitsHasNoPercentage() throws IOException, InputException {
+        List<RailResult> rails = judged(METER + "rails: [{name: offset, received: 2 mV, original: 1 mV}]\n");
+        assertThat(rails.get(1).deviation().reason().orElseThrow().code())
+                .isEqualTo(ComparisonReason.READING_OF_FEW_DIGITS);
+    }
 }

@@ -54,9 +54,8 @@ class ReadinessTest {
         assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.737, within(1e-3));
         assertThat(level.sufficient()).isFalse();
         assertThat(Said.remark(level.remedy()))
-                .hasValue(
-                        "Capture each state with a record 3 times as long, or average 3 captures: noise is what hides the"
-                                + " change.");
+                .hasValue("Capture each state with a record 3 times as long, or average 3 captures: noise hides the"
+                        + " change.");
         assertThat(result.sufficient()).isFalse();
     }
 

@@ -63,7 +63,7 @@ class NullDepthTest {
     }
 
     private static double turnedOver(WaveformResult from, WaveformResult to) {
-        Alignment over = NullDepth.alignment(from, to, true).orElseThrow();
+        NullDepth.Alignment over = NullDepth.alignment(from, to, true).orElseThrow();
         return over.depth().value().orElseThrow();
     }
 

@@ -133,10 +133,10 @@ class SoundFileTest {
         refused(new WavBytes().format(PCM, 1, 48_000, 16), damaged.formatted("it holds no samples"));
         refused(
                 new WavBytes().format(PCM, 0, 48_000, 16).chunk("data", TWO_SAMPLES),
-                damaged.formatted("it tells of 0 channels of 16 bit in 0 bytes"));
+                damaged.formatted("it states 0 channels of 16 bit in 0 bytes"));
         refused(
                 new WavBytes().format(PCM, 1, 0, 16).chunk("data", TWO_SAMPLES),
-                damaged.formatted("it tells of 0 samples a second"));
+                damaged.formatted("it states 0 samples a second"));
         refused(
                 new WavBytes().chunk("fmt ", hex("0100 0100")).chunk("data", TWO_SAMPLES),
                 damaged.formatted("it does not say how its samples are written"));

@@ -65,6 +65,6 @@ class DevicesBuilderTest {
                 .get(0);
         assertThat(ExampleDevices.plain(apart.rows().get(0).note()))
                 .isEqualTo(
-                        "traced 5.0 K apart: referred to one temperature with −1.8 mV a kelvin, which leaves ± 1.5 mV of the mismatch open");
+                        "traced 5.0 K apart: referred to one temperature with −1.8 mV a kelvin, which adds ± 1.5 mV of uncertainty to the mismatch");
     }
 }

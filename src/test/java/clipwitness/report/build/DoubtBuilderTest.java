@@ -32,7 +32,7 @@ class DoubtBuilderTest {
         assertThat(doubts).hasSize(1);
         assertThat(plain(doubts.get(0).text()))
                 .startsWith("rising and falling input give two curves (gap 2.1 % to 3.4 %)")
-                .endsWith("with a low-pass of 3.3 kHz to 3.4 kHz taken off");
+                .endsWith("calculated for the wave without its low-pass of 3.3 kHz to 3.4 kHz");
         assertThat(plain(doubts.get(0).places()))
                 .isEqualTo("4 captures: “As received” at 25 % gain and full gain; “After, new clippers” in all 2");
     }

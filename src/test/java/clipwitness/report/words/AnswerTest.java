@@ -199,7 +199,7 @@ class AnswerTest {
         assertThat(answer(wide).word()).isEqualTo("open");
         assertThat(text(wide))
                 .endsWith(
-                        "known to no better than 4.0 dB: whether the change made it gentler or harsher cannot be told.");
+                        "known to no better than 4.0 dB: it cannot be said whether the change made it gentler or harsher.");
         assertThat(answer(job(at(100, 3, -32, 1, 0.1, 0.1))).word())
                 .as("a remainder that may lie on either side of its limit")
                 .isEqualTo("open");

@@ -142,7 +142,7 @@ class QuietResultsTest {
     }
 
     @Test
-    void theDigestOfTheInputsIsTheFirstRowByWhichTheTableIsKnown() throws IOException, InputException {
+    void theDigestOfTheInputsIsTheFirstRowAndTheHeaderTellsTheTable() throws IOException, InputException {
         String table = new String(ResultsCsv.bytes(results()), StandardCharsets.UTF_8);
         assertThat(ResultsCsv.isHead(table)).isTrue();
         assertThat(ResultsCsv.isHead("a,b\n1,2\n")).isFalse();

@@ -32,8 +32,6 @@ public enum FigureReason implements ReasonCode {
     FEW_INPUT_CODES,
     /** Too few samples for the straight part. */
     FEW_STRAIGHT_SAMPLES,
-    /** The straight part is so small a share of the input that the least window reaches beyond it. */
-    STRAIGHT_PART_SMALL,
     /** The output does not rise with the input. */
     OUTPUT_NOT_RISING,
     /** Rising and falling input give two curves. */

@@ -50,9 +50,7 @@ final class CurveFigures {
         if (answer instanceof SmallSignal.Answer.Unknown unknown) {
             OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
         }
-        if (answer instanceof SmallSignal.Answer.Found found) {
-            write(found, relativeNoise(input), output.undithered());
-        }
+        answer.found().ifPresent(found -> write(found, relativeNoise(input), output.undithered()));
         middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
     }
 
@@ -83,15 +81,11 @@ final class CurveFigures {
         return Math.sqrt(input.quadratureVariance(1)) / input.fit().amplitude(1);
     }
 
-    private void write(SmallSignal.Answer.Found answer, double relativeInputNoise, double step) {
-        SmallSignal found = answer.line();
+    private void write(SmallSignal found, double relativeInputNoise, double step) {
         double slope = found.line().slope();
-        HeldWindow held = new HeldWindow(answer.unlimited());
-        Measured up = onset(found.line(), found.onsetUp(), relativeInputNoise, step);
-        Measured down = onset(found.line(), found.onsetDown(), relativeInputNoise, step);
-        values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, held.gain(found.gain(relativeInputNoise)));
-        values.put(WaveformQuantity.ONSET_UP, held.onset(up, SmallSignal::onsetUp));
-        values.put(WaveformQuantity.ONSET_DOWN, held.onset(down, SmallSignal::onsetDown));
+        values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
+        values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
+        values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
         values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope));
         values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope));
     }

@@ -12,9 +12,6 @@ import java.util.OptionalDouble;
  * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
  * input's mean, repeated until it no longer changes; the first window is 15 % of the input's amplitude, none is under 5 %.
  *
- * <p>Where 0.75 of the smaller onset is less than 5 % of the amplitude the window reaches beyond the straight part: the slope comes out too
- * low and the onsets too far out. A second line, whose window follows the onset as far as there are samples, tells by how much.
- *
  * @param line      the straight part
  * @param onsetUp   onset on the side where the output goes up, where reached
  * @param onsetDown onset on the other side, where reached
@@ -33,13 +30,8 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
 
     /** The line, or why there is none. */
     sealed interface Answer {
-        /**
-         * The line.
-         *
-         * @param line      over the window of the definition
-         * @param unlimited where the least window is wider than 0.75 of the smaller onset, the line over that
-         */
-        record Found(SmallSignal line, Optional<SmallSignal> unlimited) implements Answer {}
+        /** The line. */
+        record Found(SmallSignal line) implements Answer {}
 
         /** Why there is none. */
         record Unknown(FigureReason why) implements Answer {}
@@ -50,32 +42,10 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
         }
     }
 
-    /**
-     * The line of a curve. There is none where the window holds too little, or where the straight part does and the least window reaches beyond it.
-     *
-     * @param inputStep converter step of the input in V, where its samples show one
-     */
     static Answer of(Transfer transfer, OptionalDouble inputStep) {
+        double window = FIRST_WINDOW * transfer.amplitude();
         OutputProfile up = new OutputProfile(transfer);
         OutputProfile down = new OutputProfile(transfer.mirrored());
-        Answer answer = of(up, down, inputStep, SMALLEST_WINDOW);
-        if (answer.found().filter(f -> f.isHeldWide(transfer)).isEmpty()) {
-            return answer;
-        }
-        Optional<SmallSignal> unlimited =
-                of(up, down, OptionalDouble.empty(), 0).found();
-        return unlimited.isPresent()
-                ? new Answer.Found(answer.found().orElseThrow(), unlimited)
-                : new Answer.Unknown(FigureReason.STRAIGHT_PART_SMALL);
-    }
-
-    private boolean isHeldWide(Transfer transfer) {
-        return SHARE_OF_ONSET * smallerOnset(transfer) < (1 - STANDS) * SMALLEST_WINDOW * transfer.amplitude();
-    }
-
-    private static Answer of(OutputProfile up, OutputProfile down, OptionalDouble inputStep, double smallest) {
-        Transfer transfer = up.transfer();
-        double window = FIRST_WINDOW * transfer.amplitude();
         for (int round = 0; ; round++) {
             if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
                 return new Answer.Unknown(FigureReason.FEW_INPUT_CODES);
@@ -87,9 +57,9 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
             if (found.line().slope() <= 0) {
                 return new Answer.Unknown(FigureReason.OUTPUT_NOT_RISING);
             }
-            double next = found.next(transfer, smallest);
+            double next = found.next(transfer);
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
-                return new Answer.Found(found.fedBack(window, up, down, smallest), Optional.empty());
+                return new Answer.Found(found.fedBack(window, up, down));
             }
             window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
         }
@@ -100,20 +70,20 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
         return new SmallSignal(line, OnsetPoint.of(up, line), OnsetPoint.of(down, line.mirrored()));
     }
 
-    /** The window that these onsets ask for, no smaller than a share of the input's amplitude. */
-    private double next(Transfer transfer, double smallest) {
-        return Math.max(smallest * transfer.amplitude(), SHARE_OF_ONSET * smallerOnset(transfer));
+    /** The window that these onsets ask for. */
+    private double next(Transfer transfer) {
+        return Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * smallerOnset(transfer));
     }
 
     /**
      * An onset that noise moves moves the window with it, which moves the onset again, by a share g: all in all by 1 / (1 - g). The share is
      * taken from a wider and a narrower window.
      */
-    private SmallSignal fedBack(double window, OutputProfile up, OutputProfile down, double smallest) {
+    private SmallSignal fedBack(double window, OutputProfile up, OutputProfile down) {
         double wide = window * WIDER;
         double narrow = window / WIDER;
-        double asked = over(wide, up, down).next(up.transfer(), smallest)
-                - over(narrow, up, down).next(up.transfer(), smallest);
+        double asked = over(wide, up, down).next(up.transfer())
+                - over(narrow, up, down).next(up.transfer());
         double share = Math.max(0, Math.min(asked / (wide - narrow), MOST_FEEDBACK));
         return new SmallSignal(
                 line, onsetUp.map(o -> o.wider(1 / (1 - share))), onsetDown.map(o -> o.wider(1 / (1 - share))));
@@ -138,7 +108,7 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
     }
 
     /** The slope as gain in dB. */
-    Measured.Value gain(double relativeInputUncertainty) {
+    Measured gain(double relativeInputUncertainty) {
         return Measured.withNoise(
                 Decibels.ofAmplitude(line.slope()),
                 Unit.DECIBEL,

@@ -184,7 +184,8 @@ final class RowScanner {
         }
         boolean whole = kept == row.length;
         boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
-        boolean early = !valued && bareRows.all(table.rows());
+        boolean placed = isPlaced(kept);
+        boolean early = placed && !valued && bareRows.all(table.rows());
         if (!valued) {
             bareRows.see(table.rows());
         }
@@ -195,7 +196,7 @@ final class RowScanner {
             bareRows.seeShort();
         } else {
             Arrays.fill(row, kept, row.length, Double.NaN);
-            tail.shortRow(line, ends, faults.tooShort(line, kept));
+            tail.shortRow(line, ends || !placed, faults.tooShort(line, kept));
         }
         if (plan.time() >= 0 && plan.time() < kept && !ends) {
             takeTime(line);
@@ -261,6 +262,11 @@ final class RowScanner {
             }
             unreadable = true;
         }
+    }
+
+    /** Whether so many first cells of a row hold all that places it. */
+    private boolean isPlaced(int kept) {
+        return plan.axes().stream().allMatch(axis -> axis < kept);
     }
 
     private void takeTime(int line) throws InputException {

@@ -28,10 +28,13 @@ final class Tail {
     /**
      * A row with fewer values.
      *
-     * @param ends     whether the file ends in it, without a line end
+     * @param ends     whether only the last row may be so: the file ends in it without a line end, or it does not hold its own time
      * @param ifInside what the user is told if a whole row follows
      */
-    void shortRow(int line, boolean ends, InputException ifInside) {
+    void shortRow(int line, boolean ends, InputException ifInside) throws InputException {
+        if (cut) {
+            throw fault;
+        }
         fault = fault == null ? ifInside : fault;
         firstLine = rows == 0 ? line : firstLine;
         lastLine = line;

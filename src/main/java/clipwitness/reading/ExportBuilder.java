@@ -86,6 +86,7 @@ final class ExportBuilder {
     }
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
+        CurvesBeside.refuse(file.name(), kept);
         List<Channel> channels = channels(kept, pass, false, true);
         Sweeps.check(file.name(), channels, notes);
         return new CurveTable(file.name(), channels, notes.doubts(), notes.evidence());

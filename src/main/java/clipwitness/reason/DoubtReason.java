@@ -77,6 +77,8 @@ public enum DoubtReason implements ReasonCode {
     UNEVEN_TIME_STRETCHES(DoubtCode.UNEVEN_TIME, "count"),
     /** No unit of time. */
     UNIT_ASSUMED_TIME(DoubtCode.UNIT_ASSUMED),
+    /** Heading and preamble name two units of time. */
+    UNIT_ASSUMED_TIME_TWICE(DoubtCode.UNIT_ASSUMED, "heading", "preamble"),
     /** A first column without a name. */
     UNIT_ASSUMED_FIRST_COLUMN(DoubtCode.UNIT_ASSUMED),
     /** A first column that the name says little of. */

@@ -70,10 +70,22 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         return rows.get(0).number();
     }
 
-    /** Number of cells that a row may have: those of most rows, or of the first where the preamble stands to the right. */
+    /** Number of cells that a row may have: those of most rows, or of the first where statements stand to the right. */
     public int widest() {
-        String first = Signature.of(dialect().split(rows.get(0).text()), dialect());
-        return Math.max(first.length(), style.signature().length());
+        List<String> first = dialect().split(rows.get(0).text());
+        int usual = style.signature().length();
+        boolean stated = first.stream()
+                        .skip(usual)
+                        .anyMatch(c -> !c.isEmpty() && !dialect().isNumber(c))
+                || IntStream.range(usual, first.size()).anyMatch(this::isNamed);
+        return stated ? Math.max(Signature.of(first, dialect()).length(), usual) : usual;
+    }
+
+    /** Whether a line above the rows has a cell at this place, from 0, which may be the name of a statement. */
+    private boolean isNamed(int place) {
+        return before.stream()
+                .map(line -> dialect().split(line.text()))
+                .anyMatch(cells -> place < cells.size() && !cells.get(place).isEmpty());
     }
 
     /** The unit that is written with the numbers at a place of the rows, from 0: seconds for times of day. */

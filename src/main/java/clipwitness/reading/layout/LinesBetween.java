@@ -15,6 +15,9 @@ public final class LinesBetween {
     /** What version control writes into a file where two versions contradict each other. */
     private static final Pattern MARK = Pattern.compile("(?:<{7}|>{7}|\\|{7})(?:\\s.*)?");
 
+    /** A key and its value with a mark between them; cells side by side may as well be a damaged row. */
+    private static final Pattern STATEMENT = Pattern.compile("[\"']?\\p{L}[^:=]*\\s*[:=].*");
+
     private static final Pattern JUNK = Pattern.compile("\\s*(?:[<>@=~^&|?$+-]{2,}|[-=_]{3,})");
 
     private LinesBetween() {}
@@ -47,8 +50,7 @@ public final class LinesBetween {
         for (Line line : block.before()) {
             String text = Comments.stripped(line.text(), block.dialect()).strip();
             boolean own = line.text().strip().equals(text);
-            boolean states =
-                    !Preamble.of(List.of(line), block.dialect()).facts().isEmpty();
+            boolean states = STATEMENT.matcher(text).matches();
             boolean unknown = own && !text.isEmpty() && !states;
             if (line.number() > names && line.number() != units && (unknown || isJunk(line))) {
                 notes.evidence(LayoutRemark.LINE_BETWEEN, Argument.count(line.number()), Argument.name(quoted(text)));

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /**
  * A unit as an export writes it: its unit without prefix, and the power of ten that the prefix stands for.
  *
- * @param unit     unit without prefix; {@link Unit#ONE} for watts and squares, which no result is given in
+ * @param unit     unit without prefix; {@link Unit#ONE} for watts, squares and rms values, which no result is given in
  * @param exponent power of ten, -3 for milli
  */
 public record WrittenUnit(Unit unit, int exponent) {
@@ -81,7 +81,11 @@ public record WrittenUnit(Unit unit, int exponent) {
             Map.entry("mega", 6),
             Map.entry("g", 9),
             Map.entry("giga", 9));
-    private static final Pattern COUPLING = Pattern.compile("(?i)\\s*[- ]?(?:dc|ac|rms|peak|pk)$");
+    private static final Pattern COUPLING = Pattern.compile("(?i)\\s*[- ]?(?:dc|ac|peak|pk)$");
+    /** Volts or amperes of a meter that squares and averages: such a reading is no sample of a wave. */
+    private static final Pattern RMS =
+            Pattern.compile("(?i)[munkµ]?(?:v|a|volts?|amps?)\\s*[-_ (]?(?:(?:ac|dc)[-_ ]?)?(?:rms|eff)\\)?");
+
     /** The only prefix outside ASCII is micro, so one or two such characters before a unit mean it on any page. */
     private static final Pattern MICRO = Pattern.compile("^[^\\x00-\\x7F]{1,2}(?=[sSvVaA])");
 
@@ -95,6 +99,9 @@ public record WrittenUnit(Unit unit, int exponent) {
         String bare = withoutBrackets(text.strip()).replace(OHM_SIGN, "Ω");
         Matcher micro = MICRO.matcher(bare);
         String word = micro.find() ? "u" + bare.substring(micro.end()) : bare;
+        if (RMS.matcher(word).matches()) {
+            return Optional.of(new WrittenUnit(Unit.ONE, 0));
+        }
         return parseWord(word).or(() -> parseWord(COUPLING.matcher(word).replaceFirst("")));
     }
 

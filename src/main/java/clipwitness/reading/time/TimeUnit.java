@@ -22,6 +22,7 @@ public final class TimeUnit {
     static WrittenUnit of(Column time, Stamps stamps, Preamble preamble, Optional<Sampling> sampling, Notes notes) {
         Optional<WrittenUnit> stated = stated(time, preamble);
         if (stated.isPresent()) {
+            noteContradiction(stated.get(), stamps, preamble, sampling, notes);
             return stated.get();
         }
         Optional<WrittenUnit> fitting = sampling.flatMap(s -> fitting(stamps, s.interval()));
@@ -42,6 +43,22 @@ public final class TimeUnit {
     /** The unit that the file states, or empty. */
     static Optional<WrittenUnit> stated(Column time, Preamble preamble) {
         return time.heading().unit().or(() -> Units.ofTime(preamble));
+    }
+
+    /** Heading and preamble name two units of time; a stated interval that agrees with the heading settles it. */
+    private static void noteContradiction(
+            WrittenUnit heading, Stamps stamps, Preamble preamble, Optional<Sampling> sampling, Notes notes) {
+        Optional<WrittenUnit> other = Units.ofTime(preamble).filter(u -> u.exponent() != heading.exponent());
+        boolean settled = sampling.flatMap(s -> fitting(stamps, s.interval()))
+                .filter(heading::equals)
+                .isPresent();
+        if (other.isPresent() && !settled) {
+            notes.doubt(
+                    Severity.WARNING,
+                    DoubtReason.UNIT_ASSUMED_TIME_TWICE,
+                    Argument.name(heading.symbol()),
+                    Argument.name(other.get().symbol()));
+        }
     }
 
     private static void noteAssumed(Notes notes) {

@@ -8,6 +8,10 @@ public enum ComparisonReason implements ReasonCode {
     ONE_EXPORT_FOR_BOTH("from", "to"),
     /** The states share no condition. */
     NO_COMMON_CONDITION("from", "to"),
+    /** Both were captured quiet, but under no condition that they share. */
+    NO_COMMON_NOISE("from", "to"),
+    /** Both have a response, but no frequency that they share, or one a sweep and the other steady tones. */
+    NO_COMMON_RESPONSE("from", "to"),
     /** The sheet has no readings of a meter. */
     NO_METER_READINGS,
     /** No reading of a state has an expectation or a reading of the state before. */

@@ -1,7 +1,10 @@
 package clipwitness.signal;
 
 import clipwitness.capture.Samples;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 
 /**
@@ -27,8 +30,15 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
     private static final double FEW = 6;
 
     private static final double STANDS_OUT = 12;
-    private static final int PLACES = 256;
+    private static final int FEWEST_PLACES = 256;
+
+    /** Places of the record at which a sine is compared with the series, to a half period of the faster of the two: under 1 nothing tells them apart. */
+    private static final int PLACES_A_HALF_PERIOD = 4;
+
     private static final double FINEST_CYCLE = 0.05;
+
+    /** The sine that fits best lies within so many half periods of the strongest cosine. */
+    private static final int NEAR_THE_STRONGEST = 64;
 
     /**
      * Looks for a slow wave.
@@ -58,15 +68,19 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
     }
 
     private static SlowWave of(Samples terms, double noise) {
-        double[] wave = new double[PLACES];
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < PLACES; i++) {
-            wave[i] = at(terms, (i + 0.5) / PLACES);
-            low = Math.min(low, wave[i]);
-            high = Math.max(high, wave[i]);
-        }
-        return new SlowWave(terms, strongest(wave, terms.size()), (high - low) / 2, noise * Math.sqrt(terms.size()));
+        double[] wave = wave(terms, 0);
+        double low = Arrays.stream(wave).min().orElse(0);
+        double high = Arrays.stream(wave).max().orElse(0);
+        return new SlowWave(terms, strongest(wave, terms), (high - low) / 2, noise * Math.sqrt(terms.size()));
+    }
+
+    /** The series at places close enough for itself and for a sine of so many cycles over the record, V. */
+    private static double[] wave(Samples terms, double cycles) {
+        double halfPeriods = Math.max(terms.size(), 2 * cycles);
+        int places = Math.max(FEWEST_PLACES, (int) Math.ceil(PLACES_A_HALF_PERIOD * halfPeriods));
+        return IntStream.range(0, places)
+                .mapToDouble(i -> at(terms, (i + 0.5) / places))
+                .toArray();
     }
 
     /**
@@ -75,20 +89,12 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
      * @param cycles periods of the sine over the record, above 0
      */
     public double shareOfSine(double cycles) {
-        double[] wave = new double[PLACES];
-        for (int i = 0; i < PLACES; i++) {
-            wave[i] = at(terms, (i + 0.5) / PLACES);
-        }
-        return explained(wave, cycles);
+        return explained(wave(terms, cycles), cycles);
     }
 
     /** A sine beside a constant that fits the series best. */
     public Sine sine(double cycles) {
-        double[] wave = new double[PLACES];
-        for (int i = 0; i < PLACES; i++) {
-            wave[i] = at(terms, (i + 0.5) / PLACES);
-        }
-        double[] found = regression(wave, cycles).estimateRegressionParameters();
+        double[] found = regression(wave(terms, cycles), cycles).estimateRegressionParameters();
         return new Sine(found[0], Math.hypot(found[1], found[2]));
     }
 
@@ -114,10 +120,16 @@ public record SlowWave(Samples terms, double cycles, double amplitude, double no
     }
 
     /** Periods over the record of the sine beside a constant that leaves least. */
-    private static double strongest(double[] wave, int terms) {
+    private static double strongest(double[] wave, Samples terms) {
+        int strongest = IntStream.range(0, terms.size())
+                .boxed()
+                .max(Comparator.comparingDouble(j -> Math.abs(terms.at(j))))
+                .orElse(0);
+        double first = (strongest + 1 - NEAR_THE_STRONGEST) / 2.0;
+        double last = Math.min(terms.size() + 1, strongest + 1 + NEAR_THE_STRONGEST) / 2.0;
         double best = 0;
         double most = Double.NEGATIVE_INFINITY;
-        for (double cycles = 0.25; cycles <= (terms + 1) / 2.0; cycles += FINEST_CYCLE) {
+        for (double cycles = Math.max(0.25, first); cycles <= last; cycles += FINEST_CYCLE) {
             double explained = explained(wave, cycles);
             if (explained > most) {
                 most = explained;

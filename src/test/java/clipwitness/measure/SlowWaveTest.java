@@ -55,6 +55,23 @@ class SlowWaveTest {
         }
     }
 
+    /** A second of sound holds many periods of a hum below the tone. */
+    @Test
+    void humInALongRecordIsFoundWhateverTheNumberOfItsPeriods() {
+        for (double frequency : new double[] {130, 200}) {
+            Waveform wave = new Waveform(
+                    Samples.of(IntStream.range(0, 4_000)
+                            .mapToDouble(i -> 0.5 * Math.sin(2 * Math.PI * 441.3 * i / 4_000)
+                                    + 0.02 * Math.sin(2 * Math.PI * frequency * i / 4_000 + 0.3))
+                            .toArray()),
+                    4_000,
+                    Unit.VOLT);
+            SlowTone tone = WaveformMeasurement.of(WaveformInput.of(wave)).slowTone().orElseThrow();
+            assertThat(tone.frequency()).isCloseTo(frequency, org.assertj.core.data.Offset.offset(0.1));
+            assertThat(tone.amplitude().number()).isCloseTo(0.02, org.assertj.core.data.Offset.offset(0.002));
+        }
+    }
+
     /** A sine of 50 Hz of an exactly known amplitude over 8.37 ms, a tenth of the record's tone at most. */
     @Test
     void humOf50HzIsNamedWithItsAmplitudeAndTakenOut() {

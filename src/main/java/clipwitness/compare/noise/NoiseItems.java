@@ -107,7 +107,7 @@ public final class NoiseItems implements ItemSource {
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a -> catalogue.at(to, a.condition()).isPresent());
         return Reason.of(
-                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
+                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_NOISE,
                 label(from),
                 label(to));
     }

@@ -101,7 +101,7 @@ public final class ResponseItems implements ItemSource {
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a -> catalogue.of(to).stream().anyMatch(a::sharesExport));
         return Optional.of(Reason.of(
-                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
+                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_RESPONSE,
                 label(from),
                 label(to)));
     }

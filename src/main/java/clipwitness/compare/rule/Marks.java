@@ -36,11 +36,19 @@ public final class Marks {
     }
 
     private static Mark of(Mark.Part part, Comparison comparison) {
-        List<Item> items = comparison.items().stream().filter(part::isAbout).toList();
+        List<Item> items = comparison.items().stream()
+                .filter(part::isAbout)
+                .filter(i -> !keepsPolarity(i))
+                .toList();
         Optional<Decision> gravest = GRAVEST_FIRST.stream()
                 .filter(d -> items.stream().anyMatch(i -> i.decision() == d))
                 .findFirst();
         return new Mark(part, gravest, gravest.flatMap(d -> telling(part, items, d)));
+    }
+
+    /** A sound that is meant to change may keep its polarity: that says nothing of whether the sound is unchanged. */
+    private static boolean keepsPolarity(Item item) {
+        return item.quantity() == ItemQuantity.POLARITY && item.decision() == Decision.PASS;
     }
 
     private static Optional<Item> telling(Mark.Part part, List<Item> items, Decision decision) {

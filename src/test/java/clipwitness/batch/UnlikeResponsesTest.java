@@ -68,7 +68,9 @@ class UnlikeResponsesTest {
         ExecutorService worker = Executors.newSingleThreadExecutor();
         try {
             return Examination.of(
-                    JobReader.read(job), "5ba".repeat(21) + "0", Loading.all(JobReader.read(job), worker, Progress.NONE));
+                    JobReader.read(job),
+                    "5ba".repeat(21) + "0",
+                    Loading.all(JobReader.read(job), worker, Progress.NONE));
         } finally {
             worker.shutdownNow();
         }

@@ -66,7 +66,8 @@ class SlowWaveTest {
                             .toArray()),
                     4_000,
                     Unit.VOLT);
-            SlowTone tone = WaveformMeasurement.of(WaveformInput.of(wave)).slowTone().orElseThrow();
+            SlowTone tone =
+                    WaveformMeasurement.of(WaveformInput.of(wave)).slowTone().orElseThrow();
             assertThat(tone.frequency()).isCloseTo(frequency, org.assertj.core.data.Offset.offset(0.1));
             assertThat(tone.amplitude().number()).isCloseTo(0.02, org.assertj.core.data.Offset.offset(0.002));
         }

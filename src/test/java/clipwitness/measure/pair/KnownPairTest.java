@@ -58,7 +58,7 @@ class KnownPairTest {
     @Test
     void aWaveIsFoundLaterAndLarger() {
         for (boolean turned : new boolean[] {false, true}) {
-            Alignment found =
+            NullDepth.Alignment found =
                     NullDepth.aligned(wave(1e-4, later(1, 0)), wave(1e-4, later(turned ? -1.7 : 1.7, 0.21)), turned);
             assertThat(found.shift()).isCloseTo(0.21, within(1e-6));
             assertThat(found.scale()).isCloseTo(1.7, within(1e-6));

@@ -10,17 +10,18 @@ import clipwitness.measure.HarmonicSpectrum;
 import clipwitness.measure.Measured;
 import clipwitness.signal.JointFit;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** Figures of waves of two harmonics in white noise. */
 class KnownWaveTest {
     private static final double CYCLE = 2 * Math.PI;
-    private static final DoubleUnaryOperator TWO =
-            p -> 0.4 + Math.sin(CYCLE * p) + 0.1 * Math.cos(2 * CYCLE * p) + 0.05 * Math.sin(3 * CYCLE * p);
+
+    private static double two(double p) {
+        return 0.4 + Math.sin(CYCLE * p) + 0.1 * Math.cos(2 * CYCLE * p) + 0.05 * Math.sin(3 * CYCLE * p);
+    }
 
     private static FittedWave wave(double noise, double origin, long seed) {
-        Samples samples = TestRecord.of(TWO)
+        Samples samples = TestRecord.of(KnownWaveTest::two)
                 .sampled(500.3, 12.2, 0)
                 .noisy(noise, 0, seed)
                 .waveform()

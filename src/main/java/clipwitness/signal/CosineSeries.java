@@ -52,12 +52,32 @@ public final class CosineSeries {
     }
 
     private double term(int j) {
-        double sum = 0;
         double step = Math.PI * j / left.length;
-        for (int i = 0; i < left.length; i++) {
-            sum += left[i] * Math.cos(step * (i + 0.5));
+        return share(step / 2, step)[0];
+    }
+
+    /**
+     * Cosine and sine coefficient of a line. Its angle turns by one step from sample to sample; products of the step take the place of as many
+     * cosines and sines, at a relative error of about 1e-16 a sample.
+     *
+     * @param angle angle at the first sample
+     * @param step  angle from one sample to the next
+     */
+    private double[] share(double angle, double step) {
+        double turnCosine = Math.cos(step);
+        double turnSine = Math.sin(step);
+        double x = Math.cos(angle);
+        double y = Math.sin(angle);
+        double cosine = 0;
+        double sine = 0;
+        for (double sample : left) {
+            cosine += sample * x;
+            sine += sample * y;
+            double next = x * turnCosine - y * turnSine;
+            y = x * turnSine + y * turnCosine;
+            x = next;
         }
-        return 2 * sum / left.length;
+        return new double[] {2 * cosine / left.length, 2 * sine / left.length};
     }
 
     /**
@@ -107,13 +127,7 @@ public final class CosineSeries {
 
     /** Cosine and sine coefficient, about the middle of the record, of a line of so many periods over it. */
     double[] line(double cycles) {
-        double cosine = 0;
-        double sine = 0;
-        for (int i = 0; i < left.length; i++) {
-            double angle = 2 * Math.PI * cycles * ((i + 0.5) / left.length - 0.5);
-            cosine += left[i] * Math.cos(angle);
-            sine += left[i] * Math.sin(angle);
-        }
-        return new double[] {2 * cosine / left.length, 2 * sine / left.length};
+        double step = 2 * Math.PI * cycles / left.length;
+        return share(step / 2 - Math.PI * cycles, step);
     }
 }

@@ -105,9 +105,8 @@ public final class RailJudge {
     }
 
     private Measured fromExpectation(RailReading reading, Quantity expected) {
-        double size = Math.abs(expected.value());
         Measured.Value value = value(reading);
-        return percent(value.number() - expected.value(), value.standardUncertainty(), size);
+        return percent(value.number() - expected.value(), value.standardUncertainty(), expected.value());
     }
 
     private static Measured change(RailReading reading, RailReading before) {
@@ -119,13 +118,15 @@ public final class RailJudge {
             return Measured.refused(Unit.PERCENT, ComparisonReason.READING_OF_FEW_DIGITS);
         }
         double digits = Math.hypot(reading.digit(), before.digit()) / Math.sqrt(3);
-        return percent(reading.quantity().value() - before.quantity().value(), digits, size);
+        double difference = reading.quantity().value() - before.quantity().value();
+        return percent(difference, digits, before.quantity().value());
     }
 
-    private static Measured percent(double difference, double uncertainty, double size) {
+    /** A difference in percent of a reading or expectation, which for a negative rail is negative: a weaker one is below it too. */
+    private static Measured percent(double difference, double uncertainty, double whole) {
         return Measured.of(
-                PERCENT * difference / size,
+                PERCENT * difference / whole,
                 Unit.PERCENT,
-                new Contribution(Source.METER, PERCENT * uncertainty / size));
+                new Contribution(Source.METER, PERCENT * uncertainty / Math.abs(whole)));
     }
 }

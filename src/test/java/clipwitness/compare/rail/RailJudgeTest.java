@@ -60,6 +60,16 @@ class RailJudgeTest {
         assertThat(rails.get(1).deviation().value().orElseThrow()).isCloseTo(-22.5, within(1e-12));
     }
 
+    /** -5.1 V is 0.593 of -8.6 V: a negative rail that is too weak lies below its expectation, as a positive one does. */
+    @Test
+    void aWeakNegativeRailIsBelowItsExpectation() throws IOException, InputException {
+        RailResult rail = judged(METER + "rails: [{name: negative, expected: -8.6 V, received: -5.10 V}]\n")
+                .get(0);
+        assertThat(rail.deviation().value().orElseThrow()).isCloseTo(-40.698, within(1e-3));
+        assertThat(expanded(rail.deviation())).isPositive();
+        assertThat(rail.decision()).isEqualTo(Decision.FAIL);
+    }
+
     @Test
     void aCoarseMeterNearTheLimitDecidesNothing() throws IOException, InputException {
         RailResult rail = judged(METER + "rails: [{name: supply, expected: 9 V, received: 9.1 V}]\n")

@@ -19,6 +19,7 @@ final class RowScanner {
     private final RowPlan plan;
     private final RowFaults faults;
     private final int[] keptBy;
+    private final int lastAxis;
     private final CellSplitter splitter;
     private final CellReader reader;
     private final double[] row;
@@ -43,6 +44,7 @@ final class RowScanner {
         this.plan = plan;
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
+        this.lastAxis = plan.axes().stream().max(Integer::compare).orElse(-1);
         this.splitter = new CellSplitter(plan.dialect().delimiter());
         this.reader = plan.dialect().reader();
         this.row = new double[plan.places().size()];
@@ -184,7 +186,7 @@ final class RowScanner {
         }
         boolean whole = kept == row.length;
         boolean ends = !ended && (unreadable || !whole || cutEnd.isCut(reader));
-        boolean placed = isPlaced(kept);
+        boolean placed = kept > lastAxis;
         boolean early = placed && !valued && bareRows.all(table.rows());
         if (!valued) {
             bareRows.see(table.rows());
@@ -237,7 +239,7 @@ final class RowScanner {
             }
             if (column >= 0) {
                 read(bytes, column, empty, line, ended);
-                valued |= !empty && !plan.axes().contains(column) && !isAbsent(bytes);
+                valued = valued || (!empty && !plan.axes().contains(column) && !isAbsent(bytes));
                 kept++;
             }
             place++;
@@ -262,11 +264,6 @@ final class RowScanner {
             }
             unreadable = true;
         }
-    }
-
-    /** Whether so many first cells of a row hold all that places it. */
-    private boolean isPlaced(int kept) {
-        return plan.axes().stream().allMatch(axis -> axis < kept);
     }
 
     private void takeTime(int line) throws InputException {

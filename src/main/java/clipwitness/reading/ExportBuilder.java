@@ -27,6 +27,7 @@ import clipwitness.reason.DoubtReason;
 import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -108,12 +109,22 @@ final class ExportBuilder {
                 return finder.fromStamps(kept.get(i), times, joined(kept, pass, times));
             }
             if (kept.get(i).use() == Column.Use.INDEX) {
-                return after(
-                        pass.skipped(), finder.fromIndex(Stamps.of(pass.table().take(i), INDEX_DIGITS)));
+                double[] numbers = pass.table().take(i);
+                requireAll(kept.get(i), numbers);
+                return after(pass.skipped(), finder.fromIndex(Stamps.of(numbers, INDEX_DIGITS)));
             }
         }
         noteStretches(pass);
         return after(pass.skipped(), finder.fromPreamble(1));
+    }
+
+    private void requireAll(Column column, double[] numbers) throws InputException {
+        if (Arrays.stream(numbers).anyMatch(Double::isNaN)) {
+            throw new InputException(
+                    new Origin(file.name(), 0, "column " + column.called()),
+                    "a row has no number there",
+                    "Is the row damaged? Export the capture again; no row is ever skipped");
+        }
     }
 
     /** Adds fractions of a second that stand in a column of their own; most digits of a stamp. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -30,7 +31,7 @@ final class Disk implements DiskSteps {
             Files.createLink(second, file);
         } catch (FileAlreadyExistsException e) {
             throw e;
-        } catch (IOException | UnsupportedOperationException | SecurityException e) {
+        } catch (FileSystemException | UnsupportedOperationException e) {
             Files.copy(file, second, StandardCopyOption.COPY_ATTRIBUTES);
             flush(second);
         }

@@ -32,7 +32,7 @@ final class NoFile {
     private static boolean isPipe(Path path) {
         try {
             return ((Integer) Files.getAttribute(path, "unix:mode") & KIND) == PIPE;
-        } catch (IOException | UnsupportedOperationException | IllegalArgumentException e) {
+        } catch (IOException | UnsupportedOperationException e) {
             return false;
         }
     }

@@ -31,9 +31,7 @@ public enum ComparisonReason implements ReasonCode {
     /** No line of the mains stands out of the noise. */
     NO_HUM("mains"),
     /** The same of both frequencies in use. */
-    NO_HUM_OF_ANY_MAINS,
-    /** A kind of capture is listed only. */
-    KIND_NOT_MEASURED("kind");
+    NO_HUM_OF_ANY_MAINS;
 
     private final String holes;
 

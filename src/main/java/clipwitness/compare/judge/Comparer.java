@@ -5,8 +5,8 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.result.NoPair;
 import clipwitness.compare.result.NotExamined;
-import clipwitness.job.CaptureKind;
 import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
@@ -15,7 +15,6 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.ComparisonReason;
 import clipwitness.reason.FrameReason;
 import clipwitness.reason.Reason;
-import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -108,10 +107,7 @@ public final class Comparer {
         boolean shared = catalogue.of(from).stream()
                 .anyMatch(a ->
                         catalogue.at(to, a.condition()).filter(a::sharesExport).isPresent());
-        Reason why = Reason.of(
-                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_CONDITION,
-                label(from),
-                label(to));
+        Reason why = new NoPair(job.sheet(), from, to).notCommon(shared, ComparisonReason.NO_COMMON_CONDITION);
         return intent == Intent.UNCHANGED ? Reason.of(FrameReason.NOTHING_SAYS_UNCHANGED, Argument.inner(why)) : why;
     }
 
@@ -129,28 +125,13 @@ public final class Comparer {
         return Stream.concat(captures.stream(), Stream.of(readings))
                 .flatMap(source -> source.whyNot(quantity, from, to).stream())
                 .findFirst()
-                .orElseGet(() -> whyNotOfWaves(quantity, from, to));
+                .orElseGet(() -> whyNotOfWaves(quantity));
     }
 
-    private Reason whyNotOfWaves(ItemQuantity quantity, String from, String to) {
+    private static Reason whyNotOfWaves(ItemQuantity quantity) {
         return switch (quantity) {
-            case RESPONSE -> captured(CaptureKind.RESPONSE, Word.RESPONSE, from, to);
             case GAIN, POLARITY -> Reason.of(ComparisonReason.NO_COMMON_INPUT);
             default -> Reason.of(ComparisonReason.NO_COMMON_WAVEFORM);
         };
-    }
-
-    private Reason captured(CaptureKind kind, Word word, String from, String to) {
-        for (String state : new String[] {from, to}) {
-            if (job.captures().stream()
-                    .noneMatch(r -> r.kind() == kind && r.state().equals(Optional.of(state)))) {
-                return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(word), label(state));
-            }
-        }
-        return Reason.of(ComparisonReason.KIND_NOT_MEASURED, Argument.word(word));
-    }
-
-    private Argument label(String state) {
-        return Argument.name(job.sheet().label(state));
     }
 }

@@ -8,6 +8,7 @@ import clipwitness.compare.judge.Tolerance;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemSubject;
+import clipwitness.compare.result.NoPair;
 import clipwitness.job.Job;
 import clipwitness.measure.noise.NoiseFigure;
 import clipwitness.quantity.ItemQuantity;
@@ -23,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * Items of noise and hum. An increase is judged, a decrease passes. A state that is meant to differ has its noise judged only after both states were referred to
@@ -99,17 +99,12 @@ public final class NoiseItems implements ItemSource {
     }
 
     private Reason noCaptures(String from, String to) {
-        Optional<String> without =
-                Stream.of(from, to).filter(s -> catalogue.of(s).isEmpty()).findFirst();
-        if (without.isPresent()) {
-            return Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(Word.NOISE), label(without.get()));
-        }
-        boolean shared = catalogue.of(from).stream()
-                .anyMatch(a -> catalogue.at(to, a.condition()).isPresent());
-        return Reason.of(
-                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_NOISE,
-                label(from),
-                label(to));
+        NoPair none = new NoPair(job.sheet(), from, to);
+        return none.noCapture(Word.NOISE, s -> !catalogue.of(s).isEmpty()).orElseGet(() -> {
+            boolean shared = catalogue.of(from).stream()
+                    .anyMatch(a -> catalogue.at(to, a.condition()).isPresent());
+            return none.notCommon(shared, ComparisonReason.NO_COMMON_NOISE);
+        });
     }
 
     private Reason noHum(String from, String to) {
@@ -127,9 +122,5 @@ public final class NoiseItems implements ItemSource {
         return known
                 ? Reason.of(ComparisonReason.NO_HUM, Argument.decimals(nominal, Unit.HERTZ, 0))
                 : Reason.of(ComparisonReason.NO_HUM_OF_ANY_MAINS);
-    }
-
-    private Argument label(String state) {
-        return Argument.name(job.sheet().label(state));
     }
 }

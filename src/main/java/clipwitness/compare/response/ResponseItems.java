@@ -9,11 +9,11 @@ import clipwitness.compare.judge.Tolerance;
 import clipwitness.compare.noise.InputGain;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.NoPair;
 import clipwitness.job.JobSheet;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.LimitQuantity;
-import clipwitness.reason.Argument;
 import clipwitness.reason.ComparisonReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
@@ -92,21 +92,11 @@ public final class ResponseItems implements ItemSource {
         if (quantity != ItemQuantity.RESPONSE) {
             return Optional.empty();
         }
-        for (String state : new String[] {from, to}) {
-            if (catalogue.of(state).isEmpty()) {
-                return Optional.of(
-                        Reason.of(ComparisonReason.NO_CAPTURE_OF_KIND, Argument.word(Word.RESPONSE), label(state)));
-            }
-        }
-        boolean shared = catalogue.of(from).stream()
-                .anyMatch(a -> catalogue.of(to).stream().anyMatch(a::sharesExport));
-        return Optional.of(Reason.of(
-                shared ? ComparisonReason.ONE_EXPORT_FOR_BOTH : ComparisonReason.NO_COMMON_RESPONSE,
-                label(from),
-                label(to)));
-    }
-
-    private Argument label(String state) {
-        return Argument.name(sheet.label(state));
+        NoPair none = new NoPair(sheet, from, to);
+        return none.noCapture(Word.RESPONSE, s -> !catalogue.of(s).isEmpty()).or(() -> {
+            boolean shared = catalogue.of(from).stream()
+                    .anyMatch(a -> catalogue.of(to).stream().anyMatch(a::sharesExport));
+            return Optional.of(none.notCommon(shared, ComparisonReason.NO_COMMON_RESPONSE));
+        });
     }
 }

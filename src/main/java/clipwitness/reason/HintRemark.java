@@ -74,6 +74,8 @@ public enum HintRemark implements RemarkCode {
     OTHER_LEVEL("state"),
     /** Evidence of what moved alike. */
     BESIDE_BY_LEVEL("least", "most", "place"),
+    /** The same where it moved by the same everywhere. */
+    BESIDE_BY_ONE_LEVEL("change", "place"),
     /** The same with one harmonic more. */
     BESIDE_BY_HARMONIC("evidence", "order", "change"),
     /** A hint that is true of one state more. */

@@ -25,6 +25,9 @@ final class BesideTheClipper implements HintRule {
     /** What the pattern may miss beside the uncertainties, dB: a real tone control is no filter of the first order. */
     private static final double ROUGHNESS_DB = 0.5;
 
+    /** Decimals of the changes in the evidence, dB. */
+    private static final int DECIMALS = 1;
+
     @Override
     public List<Hint> look(Evidence evidence) {
         return Symptom.hints(evidence.states(Role.UNCHANGED).stream()
@@ -105,18 +108,22 @@ final class BesideTheClipper implements HintRule {
     }
 
     private static Remark evidence(CommonShift level, List<CommonShift> harmonics, Evidence.Pair clean) {
-        Remark evidence = Remark.of(
-                HintRemark.BESIDE_BY_LEVEL,
-                Argument.signed(level.least(), Unit.DECIBEL, 1),
-                Argument.signed(level.most(), Unit.DECIBEL, 1),
-                clean.place());
+        Argument place = clean.place();
+        Argument most = Argument.signed(level.most(), Unit.DECIBEL, DECIMALS);
+        Remark evidence = level.isOne(DECIMALS)
+                ? Remark.of(HintRemark.BESIDE_BY_ONE_LEVEL, most, place)
+                : Remark.of(
+                        HintRemark.BESIDE_BY_LEVEL,
+                        Argument.signed(level.least(), Unit.DECIBEL, DECIMALS),
+                        most,
+                        place);
         for (CommonShift h : harmonics) {
             if (h.order() == 3 || h.order() == 7) {
                 evidence = Remark.of(
                         HintRemark.BESIDE_BY_HARMONIC,
                         Argument.inner(evidence),
                         Argument.count(h.order()),
-                        Argument.signed(h.mean(), Unit.DECIBEL, 1));
+                        Argument.signed(h.mean(), Unit.DECIBEL, DECIMALS));
             }
         }
         return evidence;

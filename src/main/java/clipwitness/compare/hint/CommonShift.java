@@ -41,6 +41,12 @@ record CommonShift(int order, double mean, double expanded, double least, double
                 : Optional.empty();
     }
 
+    /** Whether the smallest and the largest change are the same, written with so many decimals. */
+    boolean isOne(int decimals) {
+        double digit = Math.pow(10, -decimals);
+        return Math.rint(least / digit) == Math.rint(most / digit);
+    }
+
     CommonShift ofOrder(int harmonic) {
         return new CommonShift(harmonic, mean, expanded, least, most);
     }

@@ -8,6 +8,7 @@ import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.TestRow;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.quantity.Unit;
@@ -78,28 +79,17 @@ class ChannelChoiceTest {
     static CaptureRow row(String input, String output) {
         Condition none =
                 new Condition(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
-        return new CaptureRow(
-                7,
-                "a.csv",
-                Optional.of("before"),
-                CaptureKind.WAVEFORM,
-                none,
-                1,
-                text(input),
-                text(output),
-                Optional.empty(),
-                1,
-                1,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "");
+        return new TestRow(
+                        7,
+                        "a.csv",
+                        "before",
+                        CaptureKind.WAVEFORM,
+                        none,
+                        1,
+                        text(input),
+                        text(output),
+                        Optional.empty())
+                .row();
     }
 
     private static Optional<String> text(String text) {

@@ -35,7 +35,7 @@ class BesideTheClipperTest {
                                             + " behind or before the clipper.");
                     assertThat(h.evidence())
                             .isEqualTo(
-                                    "the fundamental moved by −0.5 to −0.5 dB, at 0\u00a0% gain too, where nothing clips; harmonic 3 over"
+                                    "the fundamental moved by −0.5 dB, at 0\u00a0% gain too, where nothing clips; harmonic 3 over"
                                             + " it by −2.6 dB; harmonic 7 over it by −7.6 dB");
                 });
     }

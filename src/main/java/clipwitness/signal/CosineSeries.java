@@ -41,43 +41,20 @@ public final class CosineSeries {
         left = new double[samples.size() / factor];
         cycle.residuals(samples, factor, left.length, left);
         terms = new double[(int) Math.max(1, Math.min(left.length / 2.0, LAST_OF_NOISE * periods) + 1)];
+        double[] mirrored = Arrays.copyOf(left, 2 * left.length);
+        for (int i = 0; i < left.length; i++) {
+            mirrored[mirrored.length - 1 - i] = left[i];
+        }
+        DiscreteSpectrum spectrum = DiscreteSpectrum.of(Samples.of(mirrored));
         for (int j = 1; j < terms.length; j++) {
-            terms[j] = term(j);
+            double angle = Math.PI * j / mirrored.length; // half a sample: the mirror stands between two samples
+            terms[j] = (spectrum.real(j) * Math.cos(angle) + spectrum.imaginary(j) * Math.sin(angle)) / left.length;
         }
         between = IntStream.range(0, terms.length)
                 .filter(j -> j > FIRST_OF_NOISE * periods && isBetween(j))
                 .mapToDouble(this::energy)
                 .sorted()
                 .toArray();
-    }
-
-    private double term(int j) {
-        double step = Math.PI * j / left.length;
-        return share(step / 2, step)[0];
-    }
-
-    /**
-     * Cosine and sine coefficient of a line. Its angle turns by one step from sample to sample; products of the step take the place of as many
-     * cosines and sines, at a relative error of about 1e-16 a sample.
-     *
-     * @param angle angle at the first sample
-     * @param step  angle from one sample to the next
-     */
-    private double[] share(double angle, double step) {
-        double turnCosine = Math.cos(step);
-        double turnSine = Math.sin(step);
-        double x = Math.cos(angle);
-        double y = Math.sin(angle);
-        double cosine = 0;
-        double sine = 0;
-        for (double sample : left) {
-            cosine += sample * x;
-            sine += sample * y;
-            double next = x * turnCosine - y * turnSine;
-            y = x * turnSine + y * turnCosine;
-            x = next;
-        }
-        return new double[] {2 * cosine / left.length, 2 * sine / left.length};
     }
 
     /**
@@ -128,6 +105,19 @@ public final class CosineSeries {
     /** Cosine and sine coefficient, about the middle of the record, of a line of so many periods over it. */
     double[] line(double cycles) {
         double step = 2 * Math.PI * cycles / left.length;
-        return share(step / 2 - Math.PI * cycles, step);
+        double turnCosine = Math.cos(step);
+        double turnSine = Math.sin(step);
+        double x = Math.cos(step / 2 - Math.PI * cycles);
+        double y = Math.sin(step / 2 - Math.PI * cycles);
+        double cosine = 0;
+        double sine = 0;
+        for (double sample : left) {
+            cosine += sample * x;
+            sine += sample * y;
+            double next = x * turnCosine - y * turnSine;
+            y = x * turnSine + y * turnCosine;
+            x = next;
+        }
+        return new double[] {2 * cosine / left.length, 2 * sine / left.length};
     }
 }

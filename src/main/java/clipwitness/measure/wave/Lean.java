@@ -1,9 +1,11 @@
 package clipwitness.measure.wave;
 
+import clipwitness.capture.Samples;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
+import clipwitness.signal.DiscreteSpectrum;
 import clipwitness.signal.MeanCycle;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -105,16 +107,10 @@ final class Lean {
 
     /** The same for a cycle whose noise consists of some harmonics alone: what the weights have of these (Parseval's theorem). */
     private static double ofHarmonics(double[] weights, int harmonics) {
+        DiscreteSpectrum spectrum = DiscreteSpectrum.of(Samples.of(weights));
         double power = 0;
         for (int k = 1; k <= harmonics; k++) {
-            double cosine = 0;
-            double sine = 0;
-            for (int i = 0; i < weights.length; i++) {
-                double phase = 2 * Math.PI * k * i / weights.length;
-                cosine += weights[i] * Math.cos(phase);
-                sine += weights[i] * Math.sin(phase);
-            }
-            power += 2 * (cosine * cosine + sine * sine) / weights.length;
+            power += 2 * spectrum.power(k) / weights.length;
         }
         return Math.sqrt(power);
     }

@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
 record SentencePattern(String name, String text) {
     private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
 
+    /** A first word that is written with a capital everywhere, as a noun in German. */
+    private static final Pattern KEPT = Pattern.compile("\\[[^\\[\\]|{}]*\\]");
+
     private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]|]*)(?:\\|([^\\[\\]|]*))?\\]");
 
     /** Names of all holes. */
@@ -24,9 +27,11 @@ record SentencePattern(String name, String text) {
         return holes;
     }
 
-    /** Whether the sentence begins with a word of its own, not with a hole. */
+    /** Whether the sentence begins with a word of its own that is small elsewhere: not with a hole, nor with a word in brackets. */
     boolean beginsWithWord() {
-        return !text.startsWith("{") && !text.startsWith("[{");
+        return !text.startsWith("{")
+                && !text.startsWith("[{")
+                && !KEPT.matcher(text).lookingAt();
     }
 
     /**

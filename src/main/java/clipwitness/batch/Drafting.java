@@ -5,10 +5,10 @@ import clipwitness.capture.TimeRecord;
 import clipwitness.draft.Content;
 import clipwitness.draft.ContentReading;
 import clipwitness.draft.Draft;
+import clipwitness.draft.DraftSheet;
+import clipwitness.draft.DraftTable;
+import clipwitness.draft.DraftedExport;
 import clipwitness.draft.Drafter;
-import clipwitness.draft.SheetText;
-import clipwitness.draft.Source;
-import clipwitness.draft.TableText;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -64,7 +64,7 @@ public final class Drafting {
     }
 
     /** What one file gave. */
-    private record Looked(Optional<Source> source, String why) {}
+    private record Looked(Optional<DraftedExport> source, String why) {}
 
     /**
      * Reads all exports below a folder and writes the two files into it.
@@ -79,7 +79,7 @@ public final class Drafting {
         Drafting drafting = new Drafting(folder, progress);
         FolderFiles files = FolderFiles.of(folder);
         Map<String, String> left = files.left();
-        List<Source> sources = drafting.sources(files.candidates(), left);
+        List<DraftedExport> sources = drafting.sources(files.candidates(), left);
         if (sources.isEmpty()) {
             throw none(folder, left);
         }
@@ -124,13 +124,13 @@ public final class Drafting {
         return name == null ? "" : name.toString();
     }
 
-    private List<Source> sources(List<String> paths, Map<String, String> left) {
+    private List<DraftedExport> sources(List<String> paths, Map<String, String> left) {
         ExecutorService workers = Workers.start();
         try {
             paths.forEach(p -> progress.expect(ExportSize.of(folder.resolve(p))));
             List<Future<Looked>> looked =
                     paths.stream().map(p -> workers.submit(() -> look(p))).toList();
-            List<Source> sources = new ArrayList<>();
+            List<DraftedExport> sources = new ArrayList<>();
             for (int i = 0; i < paths.size(); i++) {
                 Looked file = looked.get(i).get();
                 file.source().ifPresent(sources::add);
@@ -152,7 +152,7 @@ public final class Drafting {
     private Looked look(String path) {
         try {
             Export export = read(path, ReadingOptions.none());
-            return new Looked(Optional.of(new Source(path, ContentReading.of(export))), "");
+            return new Looked(Optional.of(new DraftedExport(path, ContentReading.of(export))), "");
         } catch (InputException e) {
             Problem problem = e.problems().get(0);
             return unstated(path, problem.what() + ". " + problem.remedy())
@@ -168,24 +168,24 @@ public final class Drafting {
     }
 
     /** An export that can be read only with what its row of the table states. */
-    private Optional<Source> unstated(String path, String why) {
+    private Optional<DraftedExport> unstated(String path, String why) {
         try {
             ReadingOptions some =
                     new ReadingOptions(OptionalDouble.of(SOME_INTERVAL), Optional.empty(), OptionalDouble.empty());
             Export export = ExportReader.read(folder.resolve(path), path, some, Progress.NONE);
             return export instanceof TimeRecord && export.size() >= LEAST_SAMPLES
-                    ? Optional.of(
-                            new Source(path, new Content(Content.Type.UNSTATED, List.of(), export.size(), 0, why)))
+                    ? Optional.of(new DraftedExport(
+                            path, new Content(Content.Type.UNSTATED, List.of(), export.size(), 0, why)))
                     : Optional.empty();
         } catch (InputException e) {
             return Optional.empty();
         }
     }
 
-    private LocalDate newest(List<Source> sources) throws InputException {
+    private LocalDate newest(List<DraftedExport> sources) throws InputException {
         try {
             Instant newest = Instant.EPOCH;
-            for (Source source : sources) {
+            for (DraftedExport source : sources) {
                 Instant saved =
                         Files.getLastModifiedTime(folder.resolve(source.path())).toInstant();
                 newest = saved.isAfter(newest) ? saved : newest;
@@ -199,8 +199,8 @@ public final class Drafting {
 
     private void write(Draft draft) throws InputException {
         Map<String, byte[]> documents = new LinkedHashMap<>();
-        documents.put(Job.TABLE_FILE, TableText.of(draft).getBytes(StandardCharsets.UTF_8));
-        documents.put(Job.SHEET_FILE, SheetText.of(draft).getBytes(StandardCharsets.UTF_8));
+        documents.put(Job.TABLE_FILE, DraftTable.of(draft).getBytes(StandardCharsets.UTF_8));
+        documents.put(Job.SHEET_FILE, DraftSheet.of(draft).getBytes(StandardCharsets.UTF_8));
         try {
             new FolderSink(folder).put(documents);
         } catch (IOException e) {

@@ -8,12 +8,13 @@ import java.util.regex.Pattern;
 
 /** Paths in the order in which people count: gain 5 before gain 50, folder by folder, upper and lower case alike. */
 final class NaturalOrder implements Comparator<String> {
+    private static final Pattern ENDING = Pattern.compile("\\.[^./ ]+$");
     private static final Pattern PIECE = Pattern.compile("\\d+|\\D");
 
     @Override
     public int compare(String a, String b) {
-        List<String> left = pieces(a);
-        List<String> right = pieces(b);
+        List<String> left = pieces(ENDING.matcher(a).replaceFirst(""));
+        List<String> right = pieces(ENDING.matcher(b).replaceFirst(""));
         for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
             int order = piece(left.get(i), right.get(i));
             if (order != 0) {

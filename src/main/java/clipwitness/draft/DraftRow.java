@@ -19,13 +19,13 @@ import java.util.OptionalDouble;
  * @param inputFile export of the input channel, where that is another file
  */
 public record DraftRow(
-        Source source,
+        DraftedExport source,
         NameFacts facts,
         Guess<DraftKind> kind,
         Optional<Guess<Double>> frequency,
         Optional<Guess<String>> level,
         Optional<Guess<ChannelUse>> channels,
-        Optional<Guess<Source>> inputFile) {
+        Optional<Guess<DraftedExport>> inputFile) {
     /**
      * Which channels are meant.
      *

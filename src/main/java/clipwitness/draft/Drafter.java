@@ -29,7 +29,7 @@ public final class Drafter {
      * @param pictures paths of its pictures
      * @param newest   day on which the newest export was saved
      */
-    public static Draft of(String folder, List<Source> sources, List<String> pictures, LocalDate newest) {
+    public static Draft of(String folder, List<DraftedExport> sources, List<String> pictures, LocalDate newest) {
         List<DraftRow> rows = rows(sources);
         List<DraftState> states =
                 DraftStates.of(rows.stream().flatMap(r -> r.state().stream()).toList());
@@ -49,22 +49,23 @@ public final class Drafter {
                 questions(states, finished));
     }
 
-    private static List<DraftRow> rows(List<Source> sources) {
-        Halves halves = new Halves(sources);
-        List<Source> listed = sources.stream().filter(s -> !halves.isInput(s)).toList();
+    private static List<DraftRow> rows(List<DraftedExport> sources) {
+        ChannelFiles halves = new ChannelFiles(sources);
+        List<DraftedExport> listed =
+                sources.stream().filter(s -> !halves.isInput(s)).toList();
         List<NameFacts> facts = NamesReader.read(listed.stream()
                 .map(s -> new NamesReader.Named(
                         s.path(), halves.mark(s), s.content().type() == Content.Type.CURVE))
                 .toList());
         Kinds kinds = new Kinds(StimulusFound.frequency(listed, facts));
-        List<DraftRow> rows = Steps.found(IntStream.range(0, listed.size())
+        List<DraftRow> rows = SteppedSines.found(IntStream.range(0, listed.size())
                 .mapToObj(i -> row(listed.get(i), facts.get(i), kinds, halves))
                 .toList());
         ChannelUses uses = new ChannelUses(rows);
         return rows.stream().map(uses::of).toList();
     }
 
-    private static DraftRow row(Source source, NameFacts facts, Kinds kinds, Halves halves) {
+    private static DraftRow row(DraftedExport source, NameFacts facts, Kinds kinds, ChannelFiles halves) {
         return new DraftRow(
                 source,
                 facts,

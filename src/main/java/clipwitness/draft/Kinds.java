@@ -28,7 +28,7 @@ final class Kinds {
     }
 
     /** The kind of one capture. */
-    Guess<DraftKind> of(Source source, NameFacts facts) {
+    Guess<DraftKind> of(DraftedExport source, NameFacts facts) {
         Content content = source.content();
         Optional<Guess<KindWord>> word = facts.kind();
         return switch (content.type()) {
@@ -67,7 +67,7 @@ final class Kinds {
         return new Guess<>(kind, word.orElseThrow().reason());
     }
 
-    private Guess<DraftKind> tone(Source source, Optional<Guess<KindWord>> word) {
+    private Guess<DraftKind> tone(DraftedExport source, Optional<Guess<KindWord>> word) {
         String reason = source.content().reason();
         double frequency = tones(source.content()).findFirst().orElseThrow();
         boolean other = stimulus.isEmpty() || !(Math.abs(frequency / stimulus.getAsDouble() - 1) < SAME);
@@ -88,7 +88,7 @@ final class Kinds {
         return new Guess<>(DraftKind.WAVEFORM, reason);
     }
 
-    private static Guess<DraftKind> played(Source source, Optional<Guess<KindWord>> word) {
+    private static Guess<DraftKind> played(DraftedExport source, Optional<Guess<KindWord>> word) {
         boolean sound = source.path().toLowerCase(Locale.ROOT).endsWith(SOUND);
         if (is(word, KindWord.LISTENING) || (sound && word.isEmpty())) {
             return new Guess<>(DraftKind.LISTENING, source.content().reason());

@@ -25,7 +25,7 @@ public record StimulusFound(Optional<Guess<Double>> frequency, Optional<Guess<St
     private static final Pattern LEVEL = Pattern.compile("([\\d.]+) (µV|mV|V)( pp| rms)?");
 
     /** Frequency of most tones, of files whose name says neither noise nor response; of all where there are no others. */
-    static OptionalDouble frequency(List<Source> sources, List<NameFacts> facts) {
+    static OptionalDouble frequency(List<DraftedExport> sources, List<NameFacts> facts) {
         List<Double> waves = new java.util.ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
             if (facts.get(i).kind().isEmpty()) {

@@ -61,7 +61,7 @@ class NamesOfShopsTest {
         Draft draft = Drafter.of(
                 "job",
                 folder.stream()
-                        .map(l -> new Source(l.path(), content(l.content())))
+                        .map(l -> new DraftedExport(l.path(), content(l.content())))
                         .toList(),
                 List.of(),
                 DAY);

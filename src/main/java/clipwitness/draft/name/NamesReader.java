@@ -57,12 +57,12 @@ public final class NamesReader {
             Optional<GainText> gain) {
         static Entry of(Named file) {
             PathWords words = PathWords.of(file.text());
-            Optional<LocalDate> date = Stamps.take(words);
+            Optional<LocalDate> date = NameStamps.take(words);
             words.takeAll(CHANNEL);
             words.takeAll(NEW_FILE);
             Optional<Guess<String>> level = Stimuli.takeLevel(words);
             Optional<Guess<Double>> frequency = Stimuli.takeFrequency(words);
-            Optional<Guess<String>> setting = Settings.take(words);
+            Optional<Guess<String>> setting = OtherControls.take(words);
             Optional<Guess<KindWord>> kind = KindWords.take(words);
             Optional<Guess<Integer>> run = Occasions.take(words, file.curve());
             Optional<GainText> gain = GainText.take(words);

@@ -14,7 +14,7 @@ final class Occasions {
     /** Of a traced device this is the number of the device. */
     private static final Pattern HASHED = Pattern.compile("(?<!\\d)#(\\d{1,2})(?!\\d)");
 
-    private static final Pattern AGAIN = Pattern.compile(WordList.BEGIN + "(?:again|nochmal|erneut)" + WordList.END);
+    private static final Pattern AGAIN = Pattern.compile(WordList.BEGIN + "(?:again|nochmal|erneut)[ |]*$");
 
     private Occasions() {}
 

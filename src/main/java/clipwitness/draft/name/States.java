@@ -80,6 +80,7 @@ final class States {
             return new Said(
                     folder.get().name(common).map(n -> guess(n, "folder")),
                     file.name(common)
+                            .filter(n -> n.words().length() > 1)
                             .map(n -> new Guess<>(
                                     n.words(), quoted(n.words()) + " in the name of the file, beside the state")));
         }

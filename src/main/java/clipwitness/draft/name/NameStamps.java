@@ -7,7 +7,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** Dates and times of day in names. */
-final class Stamps {
+final class NameStamps {
     private static final String TIME =
             "(?:[ t_-]*[0-2]\\d[-:h.]?[0-5]\\d(?:[-:m.]?[0-5]\\d)?(?:[.,]\\d{1,3})?)?(?!\\d)";
     /** Year first, as ISO 8601 has it, with or without hyphens. */
@@ -20,7 +20,7 @@ final class Stamps {
     private static final Pattern CLOCK = Pattern.compile(
             "(?<!\\d)(?:[0-2]\\d[-:h][0-5]\\d[-:m][0-5]\\ds?|[0-2]\\dh[0-5]\\d|1[5-9]\\d{8}(?:\\d{3})?)(?!\\d)");
 
-    private Stamps() {}
+    private NameStamps() {}
 
     /** Takes all stamps out; the first date that was there. */
     static Optional<LocalDate> take(PathWords words) {

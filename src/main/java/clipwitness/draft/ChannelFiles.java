@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * Files that hold one channel each of one record: of one length and interval, named alike but for the channel. Words for input and output tell which is which; of numbers
  * the lower one is the input, unless its wave is the distorted one.
  */
-final class Halves {
+final class ChannelFiles {
     /** Files round their interval differently. */
     private static final double SAME_INTERVAL = 1e-6;
     /** Distortion of a usable sine generator, percent. */
@@ -30,16 +30,16 @@ final class Halves {
      * @param output file of the output
      * @param reason why they belong together, and which is which
      */
-    record Pair(Source input, Source output, String reason) {}
+    record Pair(DraftedExport input, DraftedExport output, String reason) {}
 
-    Halves(List<Source> sources) {
-        Map<String, Source> first = new LinkedHashMap<>();
-        for (Source source : sources) {
+    ChannelFiles(List<DraftedExport> sources) {
+        Map<String, DraftedExport> first = new LinkedHashMap<>();
+        for (DraftedExport source : sources) {
             Optional<ChannelMark> mark = ChannelMark.of(source.path());
             if (mark.isEmpty() || source.content().channels().size() != 1) {
                 continue;
             }
-            Source other = first.putIfAbsent(mark.get().rest(), source);
+            DraftedExport other = first.putIfAbsent(mark.get().rest(), source);
             if (other != null && sameRecord(source.content(), other.content())) {
                 join(other, source);
             }
@@ -50,15 +50,15 @@ final class Halves {
         return a.samples() == b.samples() && Math.abs(a.interval() / b.interval() - 1) < SAME_INTERVAL;
     }
 
-    private void join(Source a, Source b) {
+    private void join(DraftedExport a, DraftedExport b) {
         ChannelMark markA = ChannelMark.of(a.path()).orElseThrow();
         ChannelMark markB = ChannelMark.of(b.path()).orElseThrow();
         if (markA.channel() == markB.channel() || (markA.named() && isCleaner(a, b) == isCleaner(b, a))) {
             return; // not two channels, or words that may mean something else: mod in, mod out
         }
         boolean ordered = markA.channel() < markB.channel();
-        Source low = ordered ? a : b;
-        Source high = ordered ? b : a;
+        DraftedExport low = ordered ? a : b;
+        DraftedExport high = ordered ? b : a;
         boolean swapped = isCleaner(high, low);
         Pair pair = swapped
                 ? new Pair(high, low, "one record in two files, of which this is the distorted one")
@@ -68,7 +68,7 @@ final class Halves {
         marks.put(b.path(), markB);
     }
 
-    private static boolean isCleaner(Source clean, Source distorted) {
+    private static boolean isCleaner(DraftedExport clean, DraftedExport distorted) {
         OptionalDouble least = clean.content().channels().get(0).thd();
         OptionalDouble most = distorted.content().channels().get(0).thd();
         return least.isPresent()
@@ -78,17 +78,17 @@ final class Halves {
     }
 
     /** Whether a file is the input of another. */
-    boolean isInput(Source source) {
+    boolean isInput(DraftedExport source) {
         return byOutput.values().stream().anyMatch(p -> p.input().equals(source));
     }
 
     /** The file of the input that belongs to a file. */
-    Optional<Guess<Source>> inputOf(Source source) {
+    Optional<Guess<DraftedExport>> inputOf(DraftedExport source) {
         return Optional.ofNullable(byOutput.get(source.path())).map(p -> new Guess<>(p.input(), p.reason()));
     }
 
     /** The mark of a file that belongs to such a pair. */
-    Optional<ChannelMark> mark(Source source) {
+    Optional<ChannelMark> mark(DraftedExport source) {
         return Optional.ofNullable(marks.get(source.path()));
     }
 }

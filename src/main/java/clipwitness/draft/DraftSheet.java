@@ -7,19 +7,19 @@ import java.util.List;
 import java.util.Map;
 
 /** The job sheet of a draft: what is known as keys, what is not as lines that are commented out, with the question. */
-public final class SheetText {
+public final class DraftSheet {
     private static final String QUESTION = "  # QUESTION: ";
 
     private final Draft draft;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(Draft draft) {
+    private DraftSheet(Draft draft) {
         this.draft = draft;
     }
 
     /** The text of the sheet. */
     public static String of(Draft draft) {
-        SheetText text = new SheetText(draft);
+        DraftSheet text = new DraftSheet(draft);
         text.head();
         text.stimulus();
         text.settings();

@@ -7,19 +7,19 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Steady sines of several frequencies that belong to one state and setting, and of which few are distorted: steps of a frequency response. */
-final class Steps {
+final class SteppedSines {
     private static final int LEAST = 4;
     private static final double SAME = 1.03;
     /** What is measured for its response does not clip. */
     private static final double CLIPPED = 3;
 
-    private Steps() {}
+    private SteppedSines() {}
 
     /** The rows, those of such steps as responses. */
     static List<DraftRow> found(List<DraftRow> rows) {
         Map<List<Object>, List<DraftRow>> together = new HashMap<>();
         rows.stream()
-                .filter(Steps::isWave)
+                .filter(SteppedSines::isWave)
                 .forEach(r -> together.computeIfAbsent(condition(r), c -> new java.util.ArrayList<>())
                         .add(r));
         return rows.stream()

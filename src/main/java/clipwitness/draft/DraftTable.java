@@ -9,10 +9,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The captures table of a draft. Columns that no row needs are left out. */
-public final class TableText {
+public final class DraftTable {
     private static final List<String> ALWAYS = List.of("file", "state", "kind", "gain");
 
-    private TableText() {}
+    private DraftTable() {}
 
     /** The text of the table. */
     public static String of(Draft draft) {

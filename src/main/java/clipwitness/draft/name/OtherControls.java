@@ -4,13 +4,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Positions of other controls in names: {@code tone max}, {@code bright on}. */
-final class Settings {
+final class OtherControls {
     private static final Pattern OTHER = Pattern.compile(WordList.BEGIN
             + "(?:tone|bright|brightness|tight|boost|mids?|treble|bass|volume|vol|level|fat|deep|presence|ton|lautstärke|höhen|mitten|bässe)"
             + " ?[=:]? ?(?:on|off|an|aus|up|down|max|min|full|noon|half|(?:\\d+(?:[.,]\\d+)? ?(?:%|pct|percent)?)|\\d{1,2} ?o ?'? ?clock)"
             + "(?![\\p{L}\\p{N}])");
 
-    private Settings() {}
+    private OtherControls() {}
 
     /** The position, in the words of the name. */
     static Optional<Guess<String>> take(PathWords words) {

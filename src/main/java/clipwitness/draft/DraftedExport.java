@@ -6,4 +6,4 @@ package clipwitness.draft;
  * @param path    from the job folder, with forward slashes
  * @param content what its samples tell
  */
-public record Source(String path, Content content) {}
+public record DraftedExport(String path, Content content) {}

@@ -38,6 +38,7 @@ public final class Clipwitness {
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
+                .addSubcommand(new DraftCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
                 .addSubcommand(new TemplateCommand(out, err))
@@ -129,7 +130,7 @@ public final class Clipwitness {
         public void run() {
             throw new ParameterException(
                     spec.commandLine(),
-                    "Name a command: report makes a report, look says what an export holds,"
+                    "Name a command: report makes a report, look says what an export holds, draft begins a job of a folder of exports,"
                             + " ready whether what was captured before the work is good enough,"
                             + " pair ranks traced devices into pairs,"
                             + " template copies a template of the report, to be changed");

@@ -104,9 +104,11 @@ class RunFitTest {
     @Test
     void scatterBesideAKnobCountsWhereItIsLikely() {
         RunFit sheet = RunFit.ofSheet(SHEET);
-        assertThat(sheet.ofFigure(List.of(new RunVariance(0.04 * 1.7, 0, 10, 0.5))).scatter())
+        assertThat(sheet.ofFigure(List.of(new RunVariance(0.04 * 1.7, 0, 10, 0.5)))
+                        .scatter())
                 .isZero();
-        assertThat(sheet.ofFigure(List.of(new RunVariance(0.04 * 2, 0, 10, 0.5))).scatter())
+        assertThat(sheet.ofFigure(List.of(new RunVariance(0.04 * 2, 0, 10, 0.5)))
+                        .scatter())
                 .isCloseTo(0.2, within(1e-9));
         assertThat(sheet.ofFigure(List.of(new RunVariance(0.04 * 2, 0, 8, 0.5))).scatter())
                 .isZero();
@@ -164,8 +166,7 @@ class RunFitTest {
     void runsWithoutTheFigureOrWithABoundOfALevelDoNotCount() {
         StateAtCondition setting = runs(degrees(1, 0), degrees(2, 0), degrees(3, 0));
         Measured.Value level = Measured.withNoise(-40, Unit.DECIBEL, 1);
-        assertThat(RunVariance.of(
-                        setting, s -> run(s) == 1 ? Measured.refused(Unit.DECIBEL, NONE) : level, 1))
+        assertThat(RunVariance.of(setting, s -> run(s) == 1 ? Measured.refused(Unit.DECIBEL, NONE) : level, 1))
                 .hasValueSatisfying(v -> assertThat(v.freedom()).isEqualTo(1));
         assertThat(RunVariance.of(setting, s -> run(s) == 1 ? level.asUpperBound() : level, 1))
                 .hasValueSatisfying(v -> assertThat(v.freedom()).isEqualTo(1));

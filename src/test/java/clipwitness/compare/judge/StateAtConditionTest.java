@@ -96,7 +96,8 @@ class StateAtConditionTest {
     @Test
     void settingsShareAnExportWhereOneOfTheirCapturesIsOfTheSameBytes() {
         StateAtCondition one = of(capture().sha256("x"), capture().run(2).sha256("y"));
-        assertThat(one.sharesExport(of(capture().sha256("z"), capture().sha256("y")))).isTrue();
+        assertThat(one.sharesExport(of(capture().sha256("z"), capture().sha256("y"))))
+                .isTrue();
         assertThat(one.sharesExport(of(capture().sha256("z")))).isFalse();
     }
 
@@ -134,8 +135,7 @@ class StateAtConditionTest {
                         .standardUncertainty())
                 .isCloseTo(8.6859 * 0.02, within(1e-4));
         assertThat(change.ofLevel(warm("a", 20), warm("b", 30))).isEmpty();
-        assertThat(change.ofLevel(
-                        clipped(0, 0, WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_DOWN), warm("b", 30)))
+        assertThat(change.ofLevel(clipped(0, 0, WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_DOWN), warm("b", 30)))
                 .isEmpty();
         StateAtCondition clean = MadeUpCapture.ordinary("a", 50)
                 .temperature(20)
@@ -161,8 +161,7 @@ class StateAtConditionTest {
 
     @Test
     void sharesOfNothingAreNothing() {
-        assertThat(Change.shares(
-                        List.of(new Contribution(Source.KNOB, 0)), List.of()))
+        assertThat(Change.shares(List.of(new Contribution(Source.KNOB, 0)), List.of()))
                 .isEqualTo(Map.of(Source.KNOB, 0.0));
     }
 }

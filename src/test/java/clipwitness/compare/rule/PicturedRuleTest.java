@@ -2,6 +2,7 @@ package clipwitness.compare.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Pictured;
 import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.result.Item;
@@ -9,7 +10,6 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.TestExamination;
-import clipwitness.capture.Condition;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
 import java.io.IOException;
@@ -66,10 +66,14 @@ class PicturedRuleTest {
         assertThat(gain(all.get(0).deepest())).isEqualTo(75);
         assertThat(gain(all.get(0).shallowest())).isEqualTo(50);
         assertThat(all.get(0).subject().condition()).isEqualTo(condition(50));
-        Remainders two = PicturedRule.remainders(results(), List.of(condition(25), condition(75))).get(0);
+        Remainders two = PicturedRule.remainders(results(), List.of(condition(25), condition(75)))
+                .get(0);
         assertThat(gain(two.shallowest())).isEqualTo(25);
         assertThat(PicturedRule.remainders(results(), List.of(condition(60)))).isEmpty();
-        assertThat(PicturedRule.remainders(results(), List.of(condition(25))).get(0).word()).isEqualTo("one");
+        assertThat(PicturedRule.remainders(results(), List.of(condition(25)))
+                        .get(0)
+                        .word())
+                .isEqualTo("one");
     }
 
     private static double gain(Item item) {

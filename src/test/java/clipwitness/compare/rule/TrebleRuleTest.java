@@ -78,8 +78,8 @@ class TrebleRuleTest {
         CaptureResult rough = MadeUpQuiet.of("new")
                 .gain(50)
                 .export("new")
-                .response(MadeUpQuiet.sweep(
-                        List.of(MadeUpQuiet.point(1000, 10, U), MadeUpQuiet.point(3000, 10.5, 0.8))));
+                .response(
+                        MadeUpQuiet.sweep(List.of(MadeUpQuiet.point(1000, 10, U), MadeUpQuiet.point(3000, 10.5, 0.8))));
         assertThat(treble(sweep("before", 50, 10, 9, 7), rough))
                 .extracting(Treble::word)
                 .containsExactly("same");

@@ -2,12 +2,12 @@ package clipwitness.compare.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.capture.Condition;
 import clipwitness.capture.Samples;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.TestExamination;
-import clipwitness.capture.Condition;
 import clipwitness.measure.CycleTrace;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -45,7 +45,11 @@ class WaveGroupsTest {
     @Test
     void settingsAreSortedByGainAndHoldTheStatesInTheOrderOfTheSheet() throws IOException, InputException {
         List<WaveGroup> groups = groups(
-                wave("new", 75, 10), wave("before", 75, 10), wave("before", 25, 10), wave("old", 75, 10), wave("new", 0, 1));
+                wave("new", 75, 10),
+                wave("before", 75, 10),
+                wave("before", 25, 10),
+                wave("old", 75, 10),
+                wave("new", 0, 1));
         assertThat(groups).hasSize(1);
         WaveGroup group = groups.get(0);
         assertThat(gains(group)).containsExactly(0.0, 25.0, 75.0);
@@ -72,9 +76,7 @@ class WaveGroupsTest {
                 wave("before", 25, 10),
                 wave("before", 50, 10),
                 wave("before", 75, 10));
-        assertThat(groups)
-                .extracting(g -> g.condition().level().orElseThrow())
-                .containsExactly(0.1, 0.4);
+        assertThat(groups).extracting(g -> g.condition().level().orElseThrow()).containsExactly(0.1, 0.4);
         assertThat(groups.get(0).conditionOf(groups.get(0).settings().get(1)))
                 .isEqualTo(wave("before", 50, 10).condition());
     }
@@ -97,8 +99,8 @@ class WaveGroupsTest {
     /** From 3 % of distortion a setting clips; the one nearest half way speaks, of those that most states have. */
     @Test
     void theClippedSettingNearestHalfWaySpeaks() throws IOException, InputException {
-        WaveGroup group =
-                groups(wave("before", 30, 2.9), wave("before", 60, 3), wave("before", 80, 20)).get(0);
+        WaveGroup group = groups(wave("before", 30, 2.9), wave("before", 60, 3), wave("before", 80, 20))
+                .get(0);
         assertThat(chosen(group)).isEqualTo(60);
         assertThat(group.further().gainPercent()).hasValue(80);
         WaveGroup fuller = groups(
@@ -110,16 +112,18 @@ class WaveGroupsTest {
 
     @Test
     void whereNothingClipsTheMostDistortedSettingSpeaks() throws IOException, InputException {
-        WaveGroup group =
-                groups(wave("before", 50, 1), wave("before", 75, 1.5), wave("before", 100, 1.2)).get(0);
+        WaveGroup group = groups(wave("before", 50, 1), wave("before", 75, 1.5), wave("before", 100, 1.2))
+                .get(0);
         assertThat(chosen(group)).isEqualTo(75);
-        WaveGroup alike = groups(wave("before", 0, 1), wave("before", 60, 1), wave("before", 100, 1)).get(0);
+        WaveGroup alike = groups(wave("before", 0, 1), wave("before", 60, 1), wave("before", 100, 1))
+                .get(0);
         assertThat(chosen(alike)).isEqualTo(60);
     }
 
     @Test
     void theLastSettingIsFurtherUnlessItSpeaksItself() throws IOException, InputException {
-        WaveGroup group = groups(wave("before", 0, 1), wave("before", 25, 1), wave("before", 50, 10)).get(0);
+        WaveGroup group = groups(wave("before", 0, 1), wave("before", 25, 1), wave("before", 50, 10))
+                .get(0);
         assertThat(chosen(group)).isEqualTo(50);
         assertThat(group.further().gainPercent()).hasValue(0);
     }
@@ -128,9 +132,14 @@ class WaveGroupsTest {
     @Test
     void aBoundOfTheDistortionDoesNotCount() throws IOException, InputException {
         MadeUpCapture hidden = MadeUpCapture.ordinary("before", 50)
-                .with(WaveformQuantity.THD, Measured.withNoise(9, Unit.PERCENT, 1).asUpperBound())
+                .with(
+                        WaveformQuantity.THD,
+                        Measured.withNoise(9, Unit.PERCENT, 1).asUpperBound())
                 .cycle(CYCLE);
-        WaveSetting setting = groups(hidden, wave("new", 50, 4), wave("old", 50, 2)).get(0).settings().get(0);
+        WaveSetting setting = groups(hidden, wave("new", 50, 4), wave("old", 50, 2))
+                .get(0)
+                .settings()
+                .get(0);
         assertThat(setting.largest(WaveformQuantity.THD)).isEqualTo(4);
         assertThat(setting.value("before", WaveformQuantity.THD)).isPresent();
         assertThat(setting.value("nobody", WaveformQuantity.THD)).isEmpty();
@@ -138,10 +147,9 @@ class WaveGroupsTest {
 
     @Test
     void wavesThatFulfilAConditionAreKeptAndSettingsWithoutOneGo() throws IOException, InputException {
-        WaveGroup group =
-                groups(wave("before", 25, 2), wave("before", 50, 8), wave("new", 50, 2)).get(0);
-        WaveGroup kept = group.where(
-                w -> w.get(WaveformQuantity.THD).value().orElseThrow() > 5);
+        WaveGroup group = groups(wave("before", 25, 2), wave("before", 50, 8), wave("new", 50, 2))
+                .get(0);
+        WaveGroup kept = group.where(w -> w.get(WaveformQuantity.THD).value().orElseThrow() > 5);
         assertThat(gains(kept)).containsExactly(50.0);
         assertThat(kept.settings().get(0).waves().keySet()).containsExactly("before");
         assertThat(kept.condition()).isEqualTo(group.condition());

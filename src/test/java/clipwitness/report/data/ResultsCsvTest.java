@@ -2,6 +2,7 @@ package clipwitness.report.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
@@ -9,14 +10,13 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
 import clipwitness.reason.Remark;
 import clipwitness.reason.RemedyRemark;
 import java.nio.charset.StandardCharsets;
-import clipwitness.compare.result.CaptureResult;
-import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +88,8 @@ class ResultsCsvTest {
         List<String> expected = new ArrayList<>();
         for (CaptureResult c : ExampleJob.good().results().captures()) {
             String gain = c.row().condition().gainPercent().getAsDouble() + ",200.0,0.1,noon,";
-            String head = "capture," + c.row().state().orElseThrow() + ",," + c.row().file() + ",";
+            String head =
+                    "capture," + c.row().state().orElseThrow() + ",," + c.row().file() + ",";
             WaveformResult wave = c.waveform().orElseThrow();
             wave.values().forEach((q, v) -> expected.add(head + q.key() + ",," + gain + figure(v)));
             wave.harmonics()
@@ -102,12 +103,17 @@ class ResultsCsvTest {
     }
 
     private static String figure(Measured m) {
-        return m.value().isPresent() ? m.value().getAsDouble() + 0.0 + "," + m.unit().symbol() + "," : ",";
+        return m.value().isPresent()
+                ? m.value().getAsDouble() + 0.0 + "," + m.unit().symbol() + ","
+                : ",";
     }
 
     private static void begin(List<String> rows, String... beginnings) {
         for (String beginning : beginnings) {
-            assertThat(rows).filteredOn(r -> r.startsWith(beginning)).as(beginning).hasSize(1);
+            assertThat(rows)
+                    .filteredOn(r -> r.startsWith(beginning))
+                    .as(beginning)
+                    .hasSize(1);
         }
     }
 

@@ -8,8 +8,10 @@ import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
 import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -119,6 +121,16 @@ class HintsTest {
                         "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
                                 + " contact, a missing supply, or a probe in the wrong place.",
                         "at 50\u00a0% gain the test tone does not stand out of the noise"));
+    }
+
+    /** That figures are refused for another reason does not say that there is no tone. */
+    @Test
+    void aCaptureThatWasRefusedForAnotherReasonIsNoMissingOutput() throws IOException, InputException {
+        MadeUpCapture shortened = MadeUpCapture.capture("old")
+                .gain(50)
+                .refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED)
+                .doubting(Doubt.of(Severity.REFUSAL, DoubtReason.TOO_FEW_PERIODS, Argument.count(1)));
+        assertThat(hints(MadeUpCapture.ordinary("before", 50), shortened)).isEmpty();
     }
 
     /** 20 lg(0.7 / 0.0035) = 46 dB. */

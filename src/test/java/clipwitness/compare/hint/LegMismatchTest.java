@@ -90,6 +90,21 @@ class LegMismatchTest {
         assertThat(look(at("before", 100, 0.9, 0.6, 0.6, 0.6), now)).isEmpty();
     }
 
+    /** The prediction of the state before at the same setting counts, not that at another. */
+    @Test
+    void theStateBeforeIsLookedAtUnderTheSameCondition() throws IOException, InputException {
+        assertThat(look(
+                        at("before", 75, 0.6, 0.6, 0.6, 0.6),
+                        at("before", 100, 0.9, 0.6, 0.6, 0.6),
+                        at("new", 100, 0.912, 0.6, 0.6, 0.6)))
+                .isEmpty();
+        assertThat(look(
+                        at("before", 75, 0.9, 0.6, 0.6, 0.6),
+                        at("before", 100, 0.6, 0.6, 0.6, 0.6),
+                        at("new", 100, 0.912, 0.6, 0.6, 0.6)))
+                .hasSize(1);
+    }
+
     /** A loop in the transfer curve moves the output at the input's centre: one clip level up, the other down, the peaks where they were. */
     @Test
     void clipLevelsThatThePeaksDoNotConfirmAreNoEvidence() throws IOException, InputException {

@@ -113,6 +113,18 @@ class PathHintsTest {
         assertThat(hint(BEFORE, scaled(-1.5, 0.005))).isEmpty();
     }
 
+    /** 0.65 of the devices' voltage is 1.3 times 0.5, and 1.5 is three quarters of 2. */
+    @Test
+    void aScaleIsComparedWithThatOfBefore() throws IOException, InputException {
+        assertThat(hint(scaled(0.5, 0.005), scaled(0.65, 0.005)))
+                .map(SaidHint::text)
+                .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips higher than"));
+        assertThat(hint(scaled(2, 0.005), scaled(1.5, 0.005)))
+                .map(SaidHint::text)
+                .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips lower than"));
+        assertThat(hint(scaled(2, 0.005), scaled(2.2, 0.005))).isEmpty();
+    }
+
     @Test
     void aScaleHasToMoveInOneDirectionAtBothSettings() throws IOException, InputException {
         assertThat(Predicted.hints(

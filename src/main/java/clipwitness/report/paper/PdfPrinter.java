@@ -61,6 +61,7 @@ public final class PdfPrinter {
             Layout layout = new Layout(files, figures, sizes, mostPages);
             layout.of(parsed, document, fonts, glyphs).forEach(remarks);
             Metadata.write(document, info);
+            OutputIntent.write(document);
             Attachments.attach(document, attachments, Metadata.date(info));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);

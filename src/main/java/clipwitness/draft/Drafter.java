@@ -80,9 +80,9 @@ public final class Drafter {
     private static int place(DraftRow row, List<DraftState> states) {
         List<String> names = states.stream().map(DraftState::name).toList();
         int state = row.state().map(s -> names.indexOf(DraftStates.name(s))).orElse(names.size());
-        int kinds = DraftKind.values().length;
-        return (row.kind().value() == DraftKind.JUNCTION ? 1 + names.size() : state) * kinds
-                + row.kind().value().ordinal();
+        List<DraftKind> kinds = List.of(DraftKind.values());
+        return (row.kind().value() == DraftKind.JUNCTION ? 1 + names.size() : state) * kinds.size()
+                + kinds.indexOf(row.kind().value());
     }
 
     private static Guess<String> number(String folder) {

@@ -43,7 +43,7 @@ class LowerFundamentalTest {
         assertThat(frequency(900, 300, 1, 900, 0.2)).isCloseTo(300, within(0.01));
         assertThat(frequency(1800, 300, 1, 1800, 0.2)).isCloseTo(300, within(0.01));
         assertThat(frequency(2100, 300, 1, 2100, 0.2)).isNotCloseTo(300, within(1.0));
-        assertThat(frequency(750, 300, 1, 750, 0.2)).isCloseTo(750, within(1.0));
+        assertThat(frequency(750, 300, 1, 750, 0.2)).isNotCloseTo(300, within(1.0));
     }
 
     @Test

@@ -30,6 +30,7 @@ final class JobRunner {
     private final ReportOptions options;
     private final ExecutorService workers;
     private final Progress progress;
+    private final HeapShare heap = HeapShare.ofThisMachine();
 
     JobRunner(ReportOptions options, ExecutorService workers, Progress progress) {
         this.options = options;
@@ -43,7 +44,7 @@ final class JobRunner {
         FolderSink sink = new FolderSink(task.out());
         try {
             sink.requireFree(task.files(), Inputs.files(job));
-            List<CaptureResult> captures = Loading.all(job, workers, progress);
+            List<CaptureResult> captures = Loading.all(job, workers, progress, heap);
             Inputs inputs = Inputs.of(task.read(), captures);
             JobResults results = Examination.of(job, inputs.digest(), captures);
             List<Problem> warnings = new ArrayList<>(Unprintable.in(job));

@@ -8,7 +8,6 @@ import clipwitness.job.Job;
 import clipwitness.reading.Progress;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
@@ -43,13 +42,20 @@ final class Loading {
         }
     }
 
+    /** Loads all rows of a job that is alone, in the table's order. */
+    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
+        return all(job, workers, progress, HeapShare.ofThisMachine());
+    }
+
     /**
      * Loads all rows, in the table's order.
      *
+     * @param heap what all jobs that run side by side may take
      * @throws InputException with the problems of all rows
      */
-    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
-        Loading loading = new Loading(job, progress, HeapShare.ofThisMachine());
+    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress, HeapShare heap)
+            throws InputException {
+        Loading loading = new Loading(job, progress, heap);
         progress.expect(job.captures().stream().mapToLong(loading::bytes).sum());
         List<Future<Loaded>> futures = new ArrayList<>();
         for (CaptureRow row : job.captures()) {
@@ -59,7 +65,7 @@ final class Loading {
         List<Problem> problems = new ArrayList<>();
         try {
             for (Future<Loaded> f : futures) {
-                Loaded loaded = get(f);
+                Loaded loaded = Workers.result(f);
                 results.addAll(loaded.result);
                 problems.addAll(loaded.problems);
             }
@@ -109,20 +115,6 @@ final class Loading {
             return new Loaded(List.of(loader.load(row)), List.of());
         } catch (InputException e) {
             return new Loaded(List.of(), e.problems());
-        }
-    }
-
-    private static Loaded get(Future<Loaded> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while reading captures", e);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(e.getCause());
         }
     }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
 /** Stretches of the upper side of a transfer curve, each worked out when it is first asked for, for all curves over the same inputs. */
 final class Stretches {
     private final WeightedPoints points;
-    private final Map<Place, Stretch> known = new HashMap<>();
+    private final Map<Double, Map<Double, Stretch>> known = new HashMap<>();
     private Stretches mirrored;
 
     /**
@@ -19,11 +19,10 @@ final class Stretches {
         this.points = points;
     }
 
-    private record Place(double middle, double reach) {}
-
     /** The stretch around a middle with a reach to both sides, V. */
     Stretch at(double middle, double reach) {
-        return known.computeIfAbsent(new Place(middle, reach), p -> new Stretch(points, middle, reach));
+        return known.computeIfAbsent(middle, m -> new HashMap<>())
+                .computeIfAbsent(reach, r -> new Stretch(points, middle, reach));
     }
 
     /** The stretches of the curve seen from the other end. */

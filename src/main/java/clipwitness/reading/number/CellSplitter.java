@@ -5,7 +5,7 @@ package clipwitness.reading.number;
  * so it belongs to one thread.
  */
 public final class CellSplitter {
-    private final boolean[] ends = new boolean[128];
+    private final Delimiter delimiter;
     private final boolean runs;
 
     private byte[] bytes = new byte[0];
@@ -16,9 +16,7 @@ public final class CellSplitter {
     private boolean more;
 
     public CellSplitter(Delimiter delimiter) {
-        for (int c = 0; c < ends.length; c++) {
-            ends[c] = delimiter.ends(c);
-        }
+        this.delimiter = delimiter;
         this.runs = delimiter.blanks();
     }
 
@@ -88,12 +86,12 @@ public final class CellSplitter {
     }
 
     private boolean isEnd(int at) {
-        return bytes[at] >= 0 && ends[bytes[at]];
+        return delimiter.ends(bytes[at]);
     }
 
     private int skipBlanks(int at) {
         int p = at;
-        while (p < rowEnd && (bytes[p] == ' ' || (bytes[p] == '\t' && (runs || !ends['\t'])))) {
+        while (p < rowEnd && (bytes[p] == ' ' || (bytes[p] == '\t' && (runs || !delimiter.ends('\t'))))) {
             p++;
         }
         return p;

@@ -40,6 +40,7 @@ public final class Clipwitness {
                 .addSubcommand(new LookCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
+                .addSubcommand(new VerifyCommand(out, err))
                 .registerConverter(Path.class, PathArgument::of)
                 .setExpandAtFiles(false)
                 .setOut(out)
@@ -130,7 +131,7 @@ public final class Clipwitness {
                     spec.commandLine(),
                     "Name a command: report makes a report, look says what an export holds,"
                             + " ready whether what was captured before the work is good enough,"
-                            + " pair ranks traced devices into pairs");
+                            + " pair ranks traced devices into pairs, verify says whether a report still matches its data");
         }
     }
 }

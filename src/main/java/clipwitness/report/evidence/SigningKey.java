@@ -24,6 +24,7 @@ import java.util.List;
 public final class SigningKey {
     private static final String ALGORITHM = "RSA";
     private static final long LARGEST = 1 << 20;
+    private static final char LAST_ASCII = 0x7F;
 
     private final PrivateKey key;
     private final List<X509Certificate> chain;
@@ -41,6 +42,14 @@ public final class SigningKey {
      * @throws InputException if there is no such key, or the password is another
      */
     public static SigningKey of(Path file, char[] password) throws InputException {
+        for (char c : password) {
+            if (c > LAST_ASCII) {
+                throw fault(
+                        file,
+                        "has a password with letters outside ASCII, which Java does not take",
+                        "Give it a password of plain letters and digits, with keytool -storepasswd");
+            }
+        }
         try (InputStream in = Files.newInputStream(file)) {
             if (Files.size(file) > LARGEST) {
                 throw fault(

@@ -10,6 +10,7 @@ import clipwitness.job.ReadJob;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -53,6 +54,11 @@ final class Inputs {
             inputs.add(picture, inputs.ofFile(picture));
         }
         return inputs;
+    }
+
+    /** SHA-256 of each by its name, sorted. */
+    Map<String, String> digests() {
+        return Collections.unmodifiableMap(digests);
     }
 
     /** One digest over all of them. */

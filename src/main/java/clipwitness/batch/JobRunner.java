@@ -17,6 +17,7 @@ import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
 import clipwitness.report.data.ResultsCsv;
 import clipwitness.report.data.ResultsJson;
+import clipwitness.report.evidence.Seal;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -44,11 +45,14 @@ final class JobRunner {
         FolderSink sink = new FolderSink(task.out());
         try {
             sink.requireFree(task.files(), Inputs.files(job));
+            if (options.key().isPresent()) {
+                options.key().get().requireValidOn(job.sheet().report().date());
+            }
             List<CaptureResult> captures = Loading.all(job, workers, progress, heap);
             Inputs inputs = Inputs.of(task.read(), captures);
             JobResults results = Examination.of(job, inputs.digest(), captures);
             List<Problem> warnings = new ArrayList<>(Unprintable.in(job));
-            Map<String, byte[]> documents = documents(task, results, warnings);
+            Map<String, byte[]> documents = documents(task, results, inputs, warnings);
             inputs.requireSamePictures();
             sink.put(documents);
             return new JobOutcome.Reported(
@@ -65,9 +69,10 @@ final class JobRunner {
         }
     }
 
-    private Map<String, byte[]> documents(Task task, JobResults results, List<Problem> warnings) throws InputException {
+    private Map<String, byte[]> documents(Task task, JobResults results, Inputs inputs, List<Problem> warnings)
+            throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
-        data.put(task.json(), ResultsJson.bytes(results, options.software()));
+        data.put(task.json(), ResultsJson.bytes(results, inputs.digests(), options.software()));
         data.put(task.csv(), ResultsCsv.bytes(results));
         List<AttachedFile> attached = attachments(task.read(), data);
         Map<String, byte[]> documents = new LinkedHashMap<>(data);
@@ -75,7 +80,8 @@ final class JobRunner {
             TemplateSource template = task.templates().get(i);
             Map<String, Figure> figures = ReportDocument.figures(results, template);
             Printing printing = new Printing(attached, options.software(), options.budget(), warnings::add);
-            documents.put(task.pdf(i), ReportDocument.render(results, figures, template, printing));
+            byte[] pdf = ReportDocument.render(results, figures, template, printing);
+            documents.put(task.pdf(i), options.key().map(k -> Seal.on(pdf, k)).orElse(pdf));
         }
         return documents;
     }

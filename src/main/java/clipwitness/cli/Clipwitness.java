@@ -42,6 +42,7 @@ public final class Clipwitness {
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
                 .addSubcommand(new TemplateCommand(out, err))
+                .addSubcommand(new VerifyCommand(out, err))
                 .registerConverter(Path.class, PathArgument::of)
                 .setExpandAtFiles(false)
                 .setOut(out)
@@ -132,8 +133,8 @@ public final class Clipwitness {
                     spec.commandLine(),
                     "Name a command: report makes a report, look says what an export holds, draft begins a job of a folder of exports,"
                             + " ready whether what was captured before the work is good enough,"
-                            + " pair ranks traced devices into pairs,"
-                            + " template copies a template of the report, to be changed");
+                            + " pair ranks traced devices into pairs, template copies a template of the report, to be changed,"
+                            + " verify says whether a report still matches its data");
         }
     }
 }

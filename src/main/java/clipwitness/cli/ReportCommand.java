@@ -5,6 +5,7 @@ import clipwitness.batch.JobOutcome;
 import clipwitness.batch.ReportOptions;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
+import clipwitness.fault.InputException;
 import clipwitness.fault.Problem;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -62,6 +63,19 @@ final class ReportCommand implements Callable<Integer> {
             description = "Most pages of one PDF (default: ${DEFAULT-VALUE}).")
     private int pages;
 
+    @Option(
+            names = "--sign",
+            paramLabel = "KEYSTORE.p12",
+            description = "Sign each PDF with the shop's own key, from a key store (PKCS #12).")
+    private Path keyStore;
+
+    @Option(
+            names = "--sign-password-file",
+            paramLabel = "FILE",
+            description =
+                    "File whose first line is the password of the key store; without it the terminal asks for it.")
+    private Path passwordFile;
+
     ReportCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -75,6 +89,18 @@ final class ReportCommand implements Callable<Integer> {
         }
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software())
                 .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages));
+        if (keyStore == null && passwordFile != null) {
+            throw new ParameterException(spec.commandLine(), "--sign-password-file goes with --sign");
+        }
+        try {
+            return run(keyStore == null ? options : options.signedWith(ShopKey.of(keyStore, passwordFile)));
+        } catch (InputException e) {
+            Messages.print(err, e.problems());
+            return Clipwitness.TROUBLE;
+        }
+    }
+
+    private int run(ReportOptions options) {
         List<JobOutcome> outcomes;
         try (ReadingBar bar = ReadingBar.onTerminal(err)) {
             outcomes = new Batch(options, (outcome, place, all) -> ended(outcome, all, bar), bar).run(jobs);

@@ -1,5 +1,6 @@
 package clipwitness.report.paper;
 
+import clipwitness.report.picture.SrgbProfile;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.apache.pdfbox.cos.COSArray;

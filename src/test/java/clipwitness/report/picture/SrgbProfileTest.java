@@ -1,4 +1,4 @@
-package clipwitness.report.paper;
+package clipwitness.report.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package clipwitness.report.paper;
+package clipwitness.report.picture;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -9,9 +9,9 @@ import java.util.Map;
  * The colour space of screens (IEC 61966-2-1) as a profile (ISO 15076-1, version 4.2): three primaries and one curve by its formula. Written
  * here, because the profile of the platform is not the same everywhere; this one has no time and no serial number.
  */
-final class SrgbProfile {
+public final class SrgbProfile {
     /** What output intents call it. */
-    static final String NAME = "sRGB IEC61966-2.1";
+    public static final String NAME = "sRGB IEC61966-2.1";
 
     private static final int HEADER = 128;
     private static final int ENTRY = 12;
@@ -36,7 +36,7 @@ final class SrgbProfile {
     private SrgbProfile() {}
 
     /** Bytes of the profile: header, table of tags, tags. */
-    static byte[] bytes() {
+    public static byte[] bytes() {
         Map<String, byte[]> tags = tags();
         int at = HEADER + Integer.BYTES + ENTRY * tags.size();
         ByteBuffer profile = ByteBuffer.allocate(

@@ -75,17 +75,33 @@ public final class Drafting {
      *     written
      */
     public static Drafted of(Path folder, Progress progress) throws InputException {
+        Map<String, String> left = new LinkedHashMap<>();
+        Optional<Drafted> drafted = of(folder, progress, left);
+        if (drafted.isEmpty()) {
+            throw none(folder, left);
+        }
+        return drafted.get();
+    }
+
+    /** The same for a folder that may still be without exports: then nothing is written. */
+    public static Optional<Drafted> ofAny(Path folder, Progress progress) throws InputException {
+        return of(folder, progress, new LinkedHashMap<>());
+    }
+
+    private static Optional<Drafted> of(Path folder, Progress progress, Map<String, String> left)
+            throws InputException {
         requireFree(folder);
         Drafting drafting = new Drafting(folder, progress);
         FolderFiles files = FolderFiles.of(folder);
-        Map<String, String> left = files.left();
-        List<DraftedExport> sources = drafting.sources(files.candidates(), left);
+        Map<String, String> unread = files.left();
+        List<DraftedExport> sources = drafting.sources(files.candidates(), unread);
+        left.putAll(unread);
         if (sources.isEmpty()) {
-            throw none(folder, left);
+            return Optional.empty();
         }
         Draft draft = Drafter.of(name(folder), sources, files.pictures(), drafting.newest(sources));
         drafting.write(draft);
-        return new Drafted(draft, left);
+        return Optional.of(new Drafted(draft, left));
     }
 
     private static void requireFree(Path folder) throws InputException {

@@ -38,7 +38,7 @@ import java.util.concurrent.Future;
 /** Drafts job sheet and captures table of a folder that holds exports and neither of the two. */
 public final class Drafting {
     /** With some interval a record can be read that states none; fewer rows may be a note with figures in it. */
-    private static final int LEAST_SAMPLES = 100;
+    private static final int LEAST_SAMPLES = 30;
 
     private static final double SOME_INTERVAL = 1e-5;
 
@@ -171,12 +171,16 @@ public final class Drafting {
             return new Looked(Optional.of(new DraftedExport(path, ContentReading.of(export))), "");
         } catch (InputException e) {
             Problem problem = e.problems().get(0);
-            return unstated(path, problem.what() + ". " + problem.remedy())
+            return unstated(path, said(problem))
                     .map(s -> new Looked(Optional.of(s), ""))
-                    .orElseGet(() -> new Looked(Optional.empty(), problem.what()));
+                    .orElseGet(() -> new Looked(Optional.empty(), said(problem)));
         } catch (OutOfMemoryError e) {
             return new Looked(Optional.empty(), Exhausted.memory(path).what());
         }
+    }
+
+    private static String said(Problem problem) {
+        return problem.what() + (problem.remedy().isEmpty() ? "" : ". " + problem.remedy());
     }
 
     private Export read(String path, ReadingOptions options) throws InputException {

@@ -38,7 +38,7 @@ import java.util.concurrent.Future;
 /** Drafts job sheet and captures table of a folder that holds exports and neither of the two. */
 public final class Drafting {
     /** With some interval a record can be read that states none; fewer rows may be a note with figures in it. */
-    private static final int LEAST_SAMPLES = 100;
+    private static final int LEAST_SAMPLES = 30;
 
     private static final double SOME_INTERVAL = 1e-5;
 
@@ -75,17 +75,33 @@ public final class Drafting {
      *     written
      */
     public static Drafted of(Path folder, Progress progress) throws InputException {
+        Map<String, String> left = new LinkedHashMap<>();
+        Optional<Drafted> drafted = of(folder, progress, left);
+        if (drafted.isEmpty()) {
+            throw none(folder, left);
+        }
+        return drafted.get();
+    }
+
+    /** The same for a folder that may still be without exports: then nothing is written. */
+    public static Optional<Drafted> ofAny(Path folder, Progress progress) throws InputException {
+        return of(folder, progress, new LinkedHashMap<>());
+    }
+
+    private static Optional<Drafted> of(Path folder, Progress progress, Map<String, String> left)
+            throws InputException {
         requireFree(folder);
         Drafting drafting = new Drafting(folder, progress);
         FolderFiles files = FolderFiles.of(folder);
-        Map<String, String> left = files.left();
-        List<DraftedExport> sources = drafting.sources(files.candidates(), left);
+        Map<String, String> unread = files.left();
+        List<DraftedExport> sources = drafting.sources(files.candidates(), unread);
+        left.putAll(unread);
         if (sources.isEmpty()) {
-            throw none(folder, left);
+            return Optional.empty();
         }
         Draft draft = Drafter.of(name(folder), sources, files.pictures(), drafting.newest(sources));
         drafting.write(draft);
-        return new Drafted(draft, left);
+        return Optional.of(new Drafted(draft, left));
     }
 
     private static void requireFree(Path folder) throws InputException {
@@ -155,12 +171,16 @@ public final class Drafting {
             return new Looked(Optional.of(new DraftedExport(path, ContentReading.of(export))), "");
         } catch (InputException e) {
             Problem problem = e.problems().get(0);
-            return unstated(path, problem.what() + ". " + problem.remedy())
+            return unstated(path, said(problem))
                     .map(s -> new Looked(Optional.of(s), ""))
-                    .orElseGet(() -> new Looked(Optional.empty(), problem.what()));
+                    .orElseGet(() -> new Looked(Optional.empty(), said(problem)));
         } catch (OutOfMemoryError e) {
             return new Looked(Optional.empty(), Exhausted.memory(path).what());
         }
+    }
+
+    private static String said(Problem problem) {
+        return problem.what() + (problem.remedy().isEmpty() ? "" : ". " + problem.remedy());
     }
 
     private Export read(String path, ReadingOptions options) throws InputException {

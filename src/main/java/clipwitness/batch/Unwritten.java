@@ -38,7 +38,7 @@ public final class Unwritten {
      * @param fault  what the system said
      * @param remedy what can be done
      */
-    static Problem problem(Path place, IOException fault, String remedy) {
+    public static Problem problem(Path place, IOException fault, String remedy) {
         IOException cause = fault instanceof NotWrittenException e && e.getCause() instanceof IOException c ? c : fault;
         Optional<String> target = fault instanceof NotWrittenException e ? Optional.of(e.target()) : Optional.empty();
         return new Problem(Origin.of(place.toString()), "could not be written: " + reason(target, cause), remedy);

@@ -54,8 +54,7 @@ public final class Drafter {
         List<DraftedExport> listed =
                 sources.stream().filter(s -> !halves.isInput(s)).toList();
         List<NameFacts> facts = NamesReader.read(listed.stream()
-                .map(s -> new NamesReader.Named(
-                        s.path(), halves.mark(s), s.content().type() == Content.Type.CURVE))
+                .map(s -> new NamesReader.Named(s.path(), halves.mark(s), isCurve(s)))
                 .toList());
         Kinds kinds = new Kinds(StimulusFound.frequency(listed, facts));
         List<DraftRow> rows = SteppedSines.found(IntStream.range(0, listed.size())
@@ -63,6 +62,11 @@ public final class Drafter {
                 .toList());
         ChannelUses uses = new ChannelUses(rows);
         return rows.stream().map(uses::of).toList();
+    }
+
+    private static boolean isCurve(DraftedExport export) {
+        Content.Type type = export.content().type();
+        return type == Content.Type.CURVE || (type == Content.Type.UNSTATED && NamesReader.saysDevice(export.path()));
     }
 
     private static DraftRow row(DraftedExport source, NameFacts facts, Kinds kinds, ChannelFiles halves) {

@@ -85,6 +85,11 @@ public final class NamesReader {
         letters = TakeLetters.of(files.stream().map(Named::path).toList());
     }
 
+    /** Whether a path has a word for a traced device. */
+    public static boolean saysDevice(String path) {
+        return PathWords.of(path).take(WordList.of(KindWord.JUNCTION)).isPresent();
+    }
+
     /** What the names tell, in their order. */
     public static List<NameFacts> read(List<Named> files) {
         return new NamesReader(files).facts();

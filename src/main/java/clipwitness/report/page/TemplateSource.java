@@ -105,6 +105,11 @@ public final class TemplateSource {
         return new TemplateSource("drawer", Optional.empty());
     }
 
+    /** The template of the bench plan. */
+    public static TemplateSource plan() {
+        return new TemplateSource("plan", Optional.empty());
+    }
+
     /**
      * Finds a template.
      *

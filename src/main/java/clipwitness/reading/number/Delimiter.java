@@ -10,14 +10,10 @@ public enum Delimiter {
     /** One comma, semicolon or tab with blanks around it, or a run of blanks alone. */
     MIXED(",;\t ");
 
-    private static final int ASCII = 128;
-
     private final String characters;
-    private final boolean[] ends = new boolean[ASCII];
 
     Delimiter(String characters) {
         this.characters = characters;
-        characters.chars().forEach(c -> ends[c] = true);
     }
 
     /** The character that ends cells, or the usual one of several. */
@@ -27,7 +23,7 @@ public enum Delimiter {
 
     /** Whether a character ends a cell. */
     public boolean ends(int character) {
-        return character >= 0 && character < ASCII && ends[character];
+        return characters.indexOf(character) >= 0;
     }
 
     /** Whether blanks end a cell, any number of them counting as one. */

@@ -2,6 +2,7 @@ package clipwitness.report.words;
 
 import clipwitness.compare.finding.Answer;
 import clipwitness.compare.finding.Asymmetric;
+import clipwitness.compare.finding.Deciding;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.EqualGain;
 import clipwitness.compare.finding.EvenHarmonics;
@@ -19,6 +20,7 @@ import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
 import clipwitness.quantity.Unit;
 import java.util.Collections;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,9 +33,28 @@ public final class FindingText {
     /** So many paragraphs fit on a first page. */
     private static final int MOST = 5;
 
+    /** So many paragraphs are told beside the answers, where there are so many. */
+    private static final int LEAST = 2;
+
+    private static final String LEAD = "lead.";
+
+    /** Findings that begin with a lead where they begin a paragraph. */
+    private static final Set<Class<? extends Finding>> LED = Set.of(
+            RefusedCapture.class,
+            LevelOnly.class,
+            Onset.class,
+            Matched.class,
+            Asymmetric.class,
+            SameShape.class,
+            Moved.class,
+            Headroom.class,
+            Treble.class);
+
+
     private static final int VOLT_DIGITS = 2;
 
     private final JobWording wording;
+    private final AnswerWords answers;
     private final Map<Class<? extends Finding>, Function<Finding, String>> sentences = new LinkedHashMap<>();
 
     /** Sentences in a wording. */
@@ -56,7 +77,9 @@ public final class FindingText {
         put(Moved.class, unchanged::of);
         put(Headroom.class, this::headroom);
         put(Treble.class, new TrebleText(wording)::of);
+        put(Deciding.class, new DecidingText(wording)::of);
         put(Differs.class, differs::sentence);
+        this.answers = new AnswerWords(wording);
     }
 
     private <F extends Finding> void put(Class<F> kind, Function<F, String> sentence) {
@@ -68,26 +91,62 @@ public final class FindingText {
         return Collections.unmodifiableSet(sentences.keySet());
     }
 
-    /** A finding in a sentence; empty where a picture says it. */
+    /** A finding in sentences, its lead first; empty where a picture says it. */
     public Optional<String> of(Finding finding) {
+        return body(finding).map(body -> lead(finding)
+                .map(lead -> wording.say("finding.led", "lead", lead, "text", body))
+                .orElse(body));
+    }
+
+    /** The sentences of a finding without its lead; empty where a picture says it. */
+    Optional<String> body(Finding finding) {
         return Optional.ofNullable(sentences.get(finding.getClass())).map(sentence -> sentence.apply(finding));
     }
 
-    /** The paragraphs of the first page: at most five. What failed or stays open stands beside the verdicts. */
-    public List<String> firstPage(Findings findings) {
-        return findings.paragraphs().stream().limit(MOST).map(this::of).toList();
+    /** What a finding says in two to five words; empty for one that is told behind another. */
+    Optional<String> lead(Finding finding) {
+        if (finding instanceof Answer answer) {
+            return answer.place() == Answer.Place.FIRST ? Optional.of(answers.lead(answer)) : Optional.empty();
+        }
+        boolean halves = finding instanceof Onset onset && onset.halves().isPresent();
+        if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
+            return Optional.of(wording.say(LEAD + finding.code() + "." + finding.word() + ".but"));
+        }
+        String about = finding instanceof Moved moved ? moved.farthest().quantity().key() + "." : "";
+        String name = finding instanceof RefusedCapture
+                ? LEAD + finding.code()
+                : LEAD + finding.code() + "." + about + (halves ? "halves" : finding.word());
+        return LED.contains(finding.getClass()) ? Optional.of(wording.say(name)) : Optional.empty();
     }
 
-    private String of(Paragraph paragraph) {
-        return String.join(
-                " ", paragraph.findings().stream().flatMap(f -> of(f).stream()).toList());
+    /**
+     * The paragraphs of the first page that are told beside no verdict: at most so many that they and the answers are five. What became of a sound, and what
+     * failed or stays open, stands beside the verdicts.
+     */
+    public List<LedText> firstPage(Findings findings) {
+        List<Paragraph> others = findings.paragraphs().stream()
+                .filter(p -> !(p.findings().get(0) instanceof Answer))
+                .toList();
+        int answered = findings.paragraphs().size() - others.size();
+        return others.stream()
+                .limit(Math.max(LEAST, MOST - answered))
+                .map(p -> new LedText(lead(p.findings().get(0)).orElse(""), body(p)))
+                .toList();
+    }
+
+    /** The sentences of a paragraph without its lead. */
+    String body(Paragraph paragraph) {
+        List<Finding> all = paragraph.findings();
+        List<String> sentences = new ArrayList<>(body(all.get(0)).stream().toList());
+        all.stream().skip(1).flatMap(f -> of(f).stream()).forEach(sentences::add);
+        return String.join(" ", sentences);
     }
 
     private String headroom(Headroom finding) {
         return wording.say(
                 "finding.headroom",
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "swing",
                 wording.numbers().rounded(finding.swing().number(), Unit.VOLT, VOLT_DIGITS),
                 "condition",

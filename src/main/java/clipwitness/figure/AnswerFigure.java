@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  * between the compared states, side by side. What is left has the scale of the cycles beside it, so that it looks as large as it is.
  */
 final class AnswerFigure {
-    private static final double SHAPE = 0.72;
+    private static final double SHAPE = 0.62;
     private static final double SINGLE_SHAPE = 0.3;
 
     private final FigureContext context;

@@ -29,7 +29,12 @@ public final class ShortName {
                 .filter(c -> words(c) <= MOST_WORDS)
                 .map(c -> small(c, language))
                 .findFirst()
-                .orElseGet(() -> name.replace('-', ' ').replace('_', ' '));
+                .orElseGet(() -> ofName(name));
+    }
+
+    /** The name in the captures table, as words. */
+    public static String ofName(String name) {
+        return name.replace('-', ' ').replace('_', ' ');
     }
 
     private static Stream<String> candidates(String label) {
@@ -39,7 +44,7 @@ public final class ShortName {
         }
         String before = label.substring(0, comma).strip();
         String after = label.substring(comma + 1).strip();
-        List<String> parts = words(before) == 1 ? List.of(after, before) : List.of(before, after);
+        List<String> parts = words(before) == 1 ? List.of(after) : List.of(before, after);
         return parts.stream().filter(p -> !p.isEmpty());
     }
 

@@ -7,6 +7,7 @@ import clipwitness.compare.result.ItemSubject;
 import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -40,7 +41,7 @@ public record Deciding(
 
         /** Name in the results and of the sentence. */
         public String code() {
-            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 
@@ -52,7 +53,7 @@ public record Deciding(
         if (item.quantity() == ItemQuantity.NULL_DEPTH) {
             return Kind.SHAPE;
         }
-        if (!Significance.of(item)) {
+        if (!counts()) {
             return Kind.UNKNOWN;
         }
         if (item.quantity() == ItemQuantity.POLARITY) {
@@ -62,6 +63,13 @@ public record Deciding(
             return Kind.HARDLY_CLIPS;
         }
         return Items.isFall(item) ? Kind.LESS : Kind.MORE;
+    }
+
+    /** A turn of phase has no usual limit of which a tenth would be next to nothing. */
+    private boolean counts() {
+        return item.quantity().limit().isPresent()
+                ? Significance.of(item)
+                : Significance.exceeds(Items.size(item), Items.uncertainty(item));
     }
 
     private boolean hardlyClips() {

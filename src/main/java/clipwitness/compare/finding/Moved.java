@@ -16,6 +16,11 @@ import java.util.Optional;
  */
 public record Moved(Subject subject, Item farthest, boolean beyond, Settings settings, Optional<Difference> figures, boolean part)
         implements Finding {
+    /** Which way it moved, where that is beyond the limit. */
+    public Optional<Telling.Kind> way() {
+        return beyond ? Optional.of(Items.isFall(farthest) ? Telling.Kind.LESS : Telling.Kind.MORE) : Optional.empty();
+    }
+
     @Override
     public String code() {
         return "moved";
@@ -23,10 +28,7 @@ public record Moved(Subject subject, Item farthest, boolean beyond, Settings set
 
     @Override
     public String word() {
-        if (!beyond) {
-            return "within";
-        }
-        return Items.isFall(farthest) ? "beyond-less" : "beyond-more";
+        return beyond ? "beyond" : "within";
     }
 
     @Override

@@ -8,6 +8,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
+import clipwitness.quantity.Decibels;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.RemedyRemark;
@@ -47,8 +48,22 @@ public final class DecidingRule {
                 comparison.verdict() == Decision.UNDECIDED && isForGood(comparison));
     }
 
-    /** Distortion or asymmetry of both states, where a change is one of these. */
+    /** Distortion or asymmetry of both states, where a change is one of these and they differ by it within its uncertainty. */
     Optional<Difference> figures(Comparison comparison, Item item) {
+        return figure(comparison, item).filter(d -> agrees(d, item));
+    }
+
+    private static boolean agrees(Difference d, Item item) {
+        double between = item.quantity() == ItemQuantity.THD
+                ? Decibels.ofAmplitude(d.now().number() / d.before().number())
+                : d.change();
+        return item.change()
+                .asValue()
+                .filter(v -> Math.abs(between - v.number()) <= v.expanded())
+                .isPresent();
+    }
+
+    private Optional<Difference> figure(Comparison comparison, Item item) {
         return switch (item.quantity()) {
             case THD -> values.difference(comparison, item.condition(), WaveformQuantity.THD);
             case ASYMMETRY -> values.difference(comparison, item.condition(), WaveformQuantity.ASYMMETRY);

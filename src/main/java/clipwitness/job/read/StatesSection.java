@@ -97,13 +97,13 @@ final class StatesSection {
         });
     }
 
-    /** The short name on the sheet, else one that follows from the label; the whole label where two would be the same. */
+    /** The short name on the sheet, else one that follows from the label; the name in the captures table where two would be the same. */
     private String called(Draft draft) {
         String own = derived(draft);
         boolean shared = drafts.stream()
                 .filter(other -> !other.name().equals(draft.name()))
                 .anyMatch(other -> derived(other).equalsIgnoreCase(own));
-        return draft.called().orElse(shared ? draft.label() : own);
+        return draft.called().orElse(shared ? ShortName.ofName(draft.name()) : own);
     }
 
     private String derived(Draft draft) {

@@ -1,6 +1,7 @@
 package clipwitness.report.build;
 
 import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
 import clipwitness.reason.Severity;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
@@ -12,9 +13,11 @@ import clipwitness.quantity.ItemQuantity;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What was looked at, in one sentence, and the doubts about a frequency response, which change what that sentence is worth. */
@@ -46,10 +49,10 @@ final class ExaminedList {
                 .distinct()
                 .toList();
         List<String> names = new ArrayList<>();
-        quantities.stream().filter(ItemQuantity::isOfWaves).map(wording::quantity).forEach(names::add);
+        quantities.stream().filter(ItemQuantity::isOfWaves).map(this::name).forEach(names::add);
         String ofWaves = wording.list(names);
         List<String> others =
-                quantities.stream().filter(q -> !q.isOfWaves()).map(wording::quantity).toList();
+                quantities.stream().filter(q -> !q.isOfWaves()).map(this::name).toList();
         return quantities.isEmpty()
                 ? Optional.empty()
                 : Optional.of(wording.say(
@@ -62,6 +65,12 @@ final class ExaminedList {
                         wording.list(others)));
     }
 
+    private String name(ItemQuantity quantity) {
+        return quantity == ItemQuantity.NULL_DEPTH
+                ? wording.say("examined.shape")
+                : wording.say("quantity.short." + quantity.key());
+    }
+
     private Stream<String> responseDoubts(JobResults results) {
         return results.captures().stream()
                 .filter(c -> c.row().kind() == CaptureKind.RESPONSE)
@@ -69,8 +78,8 @@ final class ExaminedList {
                 .flatMap(List::stream)
                 .filter(d -> d.severity() == Severity.WARNING)
                 .map(Doubt::reason)
-                .collect(java.util.stream.Collectors.groupingBy(
-                        r -> r.form(), java.util.LinkedHashMap::new, java.util.stream.Collectors.toList()))
+                .collect(Collectors.groupingBy(
+                        Reason::form, LinkedHashMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .map(alike -> wording.say(

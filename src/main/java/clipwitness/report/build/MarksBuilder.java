@@ -32,12 +32,15 @@ final class MarksBuilder {
                 .orElse(List.of());
     }
 
-    /** Which comparison is marked, where more than one is judged; else empty. */
+    /** Which comparison is marked; empty where the only state that was to stay, or the only one that is judged, is meant. */
     String about(JobResults results) {
         long judged = results.comparisons().stream()
                 .filter(c -> c.intent() != Intent.DESCRIBED)
                 .count();
-        return judged < 2
+        long unchanged = results.comparisons().stream()
+                .filter(c -> c.intent() == Intent.UNCHANGED)
+                .count();
+        return judged < 2 || unchanged == 1
                 ? ""
                 : Marks.marked(results)
                         .map(c -> wording.say(

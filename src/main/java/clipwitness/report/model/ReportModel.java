@@ -77,4 +77,14 @@ public record ReportModel(
         captures = List.copyOf(captures);
         layouts = List.copyOf(layouts);
     }
+
+    /** The verdicts on states that must still be what they were. */
+    public List<Verdict> unchanged() {
+        return verdicts.stream().filter(Verdict::unchanged).toList();
+    }
+
+    /** The verdicts on all other states, but those that are told with another. */
+    public List<Verdict> changed() {
+        return verdicts.stream().filter(v -> !v.unchanged() && !v.told()).toList();
+    }
 }

@@ -69,7 +69,7 @@ final class AnswerText {
                     "change",
                     distortion(answer),
                     "answer",
-                    answer.timbre().isPresent() ? words.of(answer) : ""));
+                    words.beyondLead(answer)));
         }
         return String.join(" ", sentences);
     }

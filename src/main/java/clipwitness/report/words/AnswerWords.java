@@ -19,10 +19,12 @@ final class AnswerWords {
 
     /** In two to five words, as a lead; what the harmonics above the seventh add has words of its own. */
     String lead(Answer answer) {
+        String name = "answer.lead." + answer.kind().code();
         String words =
                 switch (answer.kind()) {
                     case GENTLER, HARSHER -> plain(answer);
-                    default -> answer.kind() == Kind.ONLY_LEVEL ? of(answer) : name(answer);
+                    case ONLY_LEVEL -> wording.say(name + "." + answer.loudness().code());
+                    case SAME, DIFFERENT, OTHER_SHAPE, OPEN, CLEAN -> wording.say(name);
                 };
         return wording.say("lead.character", "answer", words);
     }
@@ -39,6 +41,16 @@ final class AnswerWords {
         return wording.say("answer.both", "level", level, "answer", kind);
     }
 
+    /** The words where the lead does not say all of them; else empty. */
+    String beyondLead(Answer answer) {
+        boolean more = answer.timbre().isPresent()
+                || answer.kind() == Kind.OPEN
+                || answer.kind() == Kind.OTHER_SHAPE
+                || (answer.kind() == Kind.ONLY_LEVEL && answer.loudness() == Loudness.BOTH);
+        return more ? of(answer) : "";
+    }
+
+    /** All of it. */
     String of(Answer answer) {
         return switch (answer.kind()) {
             case ONLY_LEVEL -> wording.say("answer.only." + answer.loudness().code());

@@ -16,6 +16,7 @@ import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
+import clipwitness.compare.finding.Telling;
 import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
 import clipwitness.quantity.Unit;
@@ -108,15 +109,25 @@ public final class FindingText {
         if (finding instanceof Answer answer) {
             return answer.place() == Answer.Place.FIRST ? Optional.of(answers.lead(answer)) : Optional.empty();
         }
-        boolean halves = finding instanceof Onset onset && onset.halves().isPresent();
-        if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
-            return Optional.of(wording.say(LEAD + finding.code() + "." + finding.word() + ".but"));
+        if (!LED.contains(finding.getClass())) {
+            return Optional.empty();
         }
-        String about = finding instanceof Moved moved ? moved.farthest().quantity().key() + "." : "";
-        String name = finding instanceof RefusedCapture
-                ? LEAD + finding.code()
-                : LEAD + finding.code() + "." + about + (halves ? "halves" : finding.word());
-        return LED.contains(finding.getClass()) ? Optional.of(wording.say(name)) : Optional.empty();
+        return Optional.of(wording.say(LEAD + finding.code() + "." + variant(finding)));
+    }
+
+    /** What distinguishes the leads of one kind of finding. */
+    private static String variant(Finding finding) {
+        if (finding instanceof Moved moved) {
+            String way = moved.way().map(Telling.Kind::code).orElse("within");
+            return moved.farthest().quantity().key() + "." + way;
+        }
+        if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
+            return matched.word() + ".but";
+        }
+        if (finding instanceof RefusedCapture) {
+            return "capture";
+        }
+        return finding instanceof Onset onset && onset.halves().isPresent() ? "halves" : finding.word();
     }
 
     /**
@@ -130,8 +141,13 @@ public final class FindingText {
         int answered = findings.paragraphs().size() - others.size();
         return others.stream()
                 .limit(Math.max(LEAST, MOST - answered))
-                .map(p -> new LedText(lead(p.findings().get(0)).orElse(""), body(p)))
+                .map(this::led)
                 .toList();
+    }
+
+    /** A paragraph, its lead apart. */
+    LedText led(Paragraph paragraph) {
+        return new LedText(lead(paragraph.findings().get(0)).orElse(""), body(paragraph));
     }
 
     /** The sentences of a paragraph without its lead. */

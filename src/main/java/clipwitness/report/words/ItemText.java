@@ -22,6 +22,12 @@ public final class ItemText {
     /** What is smaller would be printed as 0.0 or 0.1. */
     private static final double SMALL = 0.1;
 
+    /** An uncertainty that begins with 1 is shown with two digits: rounded up to one it could be twice as large. */
+    private static final double FIRST_DIGIT_ALONE = 2;
+
+    /** What is smaller still is nothing. */
+    private static final double LEAST = 0.005;
+
 
     private final JobWording wording;
 
@@ -96,14 +102,14 @@ public final class ItemText {
 
     /** A figure to the place of the first digit of its uncertainty, whole where that is above 1; nobody hears or sees more than one decimal. */
     String round(double value, double uncertainty, Unit unit) {
-        int most = Math.abs(value) < SMALL ? LEAST_DECIMALS : MOST_DECIMALS;
+        int most = Math.abs(value) < SMALL && Math.abs(value) >= LEAST ? LEAST_DECIMALS : MOST_DECIMALS;
         int decimals = uncertainty > 0
                 ? (int) Math.max(0, Math.min(most, -Math.floor(Math.log10(uncertainty))))
                 : most;
         return wording.numbers().fixed(value, unit, decimals);
     }
 
-    /** Size of a change with its uncertainty, to the first digit of that, which is rounded up: {@code 5.5 ± 0.5 dB}. */
+    /** Size of a change with its uncertainty, to the first digit of that, or two where the first is 1, rounded up: {@code 5.5 ± 0.5 dB}. */
     String spread(Item item) {
         return spread(Items.size(item), Items.uncertainty(item), wording.unit(item.quantity()));
     }
@@ -111,7 +117,7 @@ public final class ItemText {
     /** A figure with its uncertainty, to the first digit of that, which is rounded up. */
     String spread(double value, double uncertainty, String unit) {
         int decimals = uncertainty > 0
-                ? (int) Math.max(0, Math.min(LEAST_DECIMALS, -Math.floor(Math.log10(uncertainty))))
+                ? (int) Math.max(0, Math.min(LEAST_DECIMALS, -Math.floor(Math.log10(uncertainty / FIRST_DIGIT_ALONE))))
                 : MOST_DECIMALS;
         return new NumberParts(
                         wording.numbers().fixed(value, Unit.ONE, decimals),

@@ -54,7 +54,7 @@ final class UnchangedText {
                 "to",
                 wording.called(finding.subject().later()),
                 "change",
-                texts.within(finding.farthest()),
+                finding.beyond() ? texts.spread(finding.farthest()) : texts.within(finding.farthest()),
                 "condition",
                 wording.apart(wording.condition(finding.subject().condition())),
                 "now",

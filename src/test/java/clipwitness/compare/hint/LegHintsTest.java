@@ -79,8 +79,8 @@ class LegHintsTest {
         assertThat(hints(captures))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "In “Old pair” the upper half of the wave does not clip where the other does: look for an open leg, a lifted joint"
-                                + " or a device that does not conduct. The same is true of “New pair”.");
+                        "Old pair: the upper half of the wave does not clip where the other does. Look for an open leg, "
+                                + "a lifted joint or a device that does not conduct. The same holds for new pair.");
     }
 
     /** A stage that runs out of supply clips by itself at full gain. */

@@ -53,9 +53,9 @@ class LegMismatchTest {
         assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
-                                + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
-                                + " states, or a trace of a device that was still warm.");
+                        "New pair: the wave clips lower than the traced devices make it. Look for other devices than the "
+                                + "traced ones, another source resistance, another gain behind the clipper, or a trace made while "
+                                + "warm.");
     }
 
     @Test

@@ -76,9 +76,8 @@ class FindingsAgreeTest {
                 "even-harmonics",
                 "same-shape",
                 "moved"));
-        String answers = page.changed().stream()
-                .map(v -> v.word() + " " + v.sentence())
-                .collect(Collectors.joining(" "));
+        String answers =
+                page.changed().stream().map(v -> v.word() + " " + v.sentence()).collect(Collectors.joining(" "));
         String others =
                 page.findings().stream().map(f -> f.lead() + " " + f.text()).collect(Collectors.joining(" "));
         assertThat(answers + " " + others).isEqualTo(String.join(" ", told.subList(0, told.size() - 2)));
@@ -98,7 +97,8 @@ class FindingsAgreeTest {
     private static void assertSaysWhatTheResultsSay(String name, double gain) {
         String finding = pictures.get(name).finding();
         String opening = finding.substring(0, finding.indexOf(": ") + 2);
-        List<String> pictured = texts(findings("pictured").filter(f -> f.get("gainPercent").equals(gain)));
+        List<String> pictured =
+                texts(findings("pictured").filter(f -> f.get("gainPercent").equals(gain)));
         assertThat(pictured).hasSize(3).allSatisfy(t -> assertThat(t).startsWith(opening));
         assertThat(finding)
                 .startsWith(opening

@@ -52,7 +52,8 @@ class OneGainSettingTest {
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
         assertThat(new FindingText(new JobWording(WordBundle.builtIn(), results)).firstPage(Findings.of(results)))
-                .noneMatch(f -> f.text().contains("at every setting") || f.text().contains("distortion at"));
+                .noneMatch(
+                        f -> f.text().contains("at every setting") || f.text().contains("distortion at"));
     }
 
     @Test

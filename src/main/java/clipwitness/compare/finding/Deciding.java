@@ -19,8 +19,7 @@ import java.util.Optional;
  * @param level   the change of level under the same condition
  * @param forGood whether nothing can decide it any more: it is undecided and rests on captures that nobody can take again
  */
-public record Deciding(
-        Subject subject, Item item, Optional<Difference> figures, Optional<Item> level, boolean forGood)
+public record Deciding(Subject subject, Item item, Optional<Difference> figures, Optional<Item> level, boolean forGood)
         implements Finding {
     /** What the change says. */
     public enum Kind {
@@ -105,7 +104,9 @@ public record Deciding(
     public List<FindingValue> values() {
         List<FindingValue> values = new ArrayList<>();
         item.change().asValue().ifPresent(v -> values.add(FindingValue.of(item)));
-        item.limit().ifPresent(l -> values.add(FindingValue.stated("limit", l, item.quantity().unit())));
+        item.limit()
+                .ifPresent(l -> values.add(
+                        FindingValue.stated("limit", l, item.quantity().unit())));
         figures.ifPresent(d -> {
             values.add(FindingValue.of(item.quantity().key() + "Before", d.before()));
             values.add(FindingValue.of(item.quantity().key() + "Now", d.now()));

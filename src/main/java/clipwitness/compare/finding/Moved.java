@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param figures  the figure of both states there
  * @param part     whether some settings were left unjudged because there is next to no distortion in both states
  */
-public record Moved(Subject subject, Item farthest, boolean beyond, Settings settings, Optional<Difference> figures, boolean part)
+public record Moved(
+        Subject subject, Item farthest, boolean beyond, Settings settings, Optional<Difference> figures, boolean part)
         implements Finding {
     /** Which way it moved, where that is beyond the limit. */
     public Optional<Telling.Kind> way() {

@@ -8,9 +8,9 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.ItemQuantity;
-import clipwitness.measure.WaveformQuantity;
 import clipwitness.reason.RemedyRemark;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -20,7 +20,9 @@ import java.util.Set;
 public final class DecidingRule {
     /** What is said over what no capture to come can decide: the captures from before the work are too uncertain, or the change lies on the limit. */
     private static final Set<RemedyRemark> FOR_GOOD = EnumSet.of(
-            RemedyRemark.KNOB_BEFORE, RemedyRemark.BEFORE_TOO_UNCERTAIN, RemedyRemark.ON_THE_LIMIT,
+            RemedyRemark.KNOB_BEFORE,
+            RemedyRemark.BEFORE_TOO_UNCERTAIN,
+            RemedyRemark.ON_THE_LIMIT,
             RemedyRemark.CAPTURE_AGAIN_IF_UNDONE);
 
     private final StateValues values;

@@ -29,7 +29,11 @@ import java.util.stream.Stream;
  * @param pictured   what the pictures of the waves under the main condition, and under that of the first page, show
  * @param page       the setting of which the first page speaks; empty where no waveform was captured
  */
-public record Findings(List<Paragraph> paragraphs, List<Deciding> deciding, List<Differs> differing, List<Finding> pictured,
+public record Findings(
+        List<Paragraph> paragraphs,
+        List<Deciding> deciding,
+        List<Differs> differing,
+        List<Finding> pictured,
         Optional<Condition> page) {
     /** Copies what it is given. */
     public Findings {
@@ -124,7 +128,9 @@ public record Findings(List<Paragraph> paragraphs, List<Deciding> deciding, List
             pictured.addAll(PicturedRule.changes(results, main.conditionOf(main.chosen())));
             pictured.addAll(PicturedRule.remainders(results, conditions));
         });
-        page.filter(p -> pictured.stream().noneMatch(f -> f instanceof Pictured && f.subject().condition().equals(p)))
+        page.filter(p -> pictured.stream()
+                        .noneMatch(f ->
+                                f instanceof Pictured && f.subject().condition().equals(p)))
                 .ifPresent(p -> pictured.addAll(PicturedRule.changes(results, p)));
         page.ifPresent(p -> PicturedRule.remainders(results, List.of(p)).stream()
                 .filter(f -> !pictured.contains(f))

@@ -1,10 +1,10 @@
 package clipwitness.compare.rule;
 
+import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Answer;
 import clipwitness.compare.finding.Deciding;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.result.JobResults;
-import clipwitness.capture.Condition;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,7 +19,8 @@ final class PageCondition {
     /** The condition; empty where no waveform was captured. */
     static Optional<Condition> of(JobResults results, List<Paragraph> paragraphs, List<Deciding> deciding) {
         return spoken(paragraphs, deciding)
-                .filter(c -> setting(results, c).filter(s -> s.waves().size() > 1).isPresent())
+                .filter(c ->
+                        setting(results, c).filter(s -> s.waves().size() > 1).isPresent())
                 .findFirst()
                 .or(() -> MainCondition.of(results));
     }
@@ -29,9 +30,8 @@ final class PageCondition {
                 .flatMap(p -> p.findings().stream())
                 .filter(Answer.class::isInstance)
                 .map(a -> a.subject().condition());
-        Stream<Condition> decided = deciding.stream()
-                .filter(Deciding::fails)
-                .map(d -> d.subject().condition());
+        Stream<Condition> decided =
+                deciding.stream().filter(Deciding::fails).map(d -> d.subject().condition());
         return Stream.concat(decided, answered);
     }
 

@@ -69,7 +69,8 @@ final class SheetReader {
         Stimulus stimulus = root.section("stimulus", SheetReader::stimulus);
         Map<String, String> settings = root.section("settings", SheetReader::settings);
         StatesSection states = root.section(
-                "states", s -> new StatesSection(s, report.map(ReportInfo::language).orElse("")));
+                "states",
+                s -> new StatesSection(s, report.map(ReportInfo::language).orElse("")));
         List<String> names = states.names();
         Limits limits = root.section("limits", LimitsSection::read);
         List<Rail> rails = RailsSection.read(root, names);

@@ -1,15 +1,15 @@
 package clipwitness.report.build;
 
-import clipwitness.reason.Doubt;
-import clipwitness.reason.Reason;
-import clipwitness.reason.Severity;
+import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
-import clipwitness.capture.Condition;
 import clipwitness.quantity.ItemQuantity;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -78,8 +78,7 @@ final class ExaminedList {
                 .flatMap(List::stream)
                 .filter(d -> d.severity() == Severity.WARNING)
                 .map(Doubt::reason)
-                .collect(Collectors.groupingBy(
-                        Reason::form, LinkedHashMap::new, Collectors.toList()))
+                .collect(Collectors.groupingBy(Reason::form, LinkedHashMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .map(alike -> wording.say(

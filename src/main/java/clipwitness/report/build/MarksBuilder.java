@@ -44,11 +44,7 @@ final class MarksBuilder {
                 ? ""
                 : Marks.marked(results)
                         .map(c -> wording.say(
-                                "comparison.title",
-                                "to",
-                                wording.called(c.to()),
-                                "from",
-                                wording.called(c.from())))
+                                "comparison.title", "to", wording.called(c.to()), "from", wording.called(c.from())))
                         .orElse("");
     }
 

@@ -64,12 +64,7 @@ final class AnswerText {
                     wording.apart(wording.say("answer.clean.settings"))));
         } else {
             left(answer).ifPresent(sentences::add);
-            sentences.add(wording.say(
-                    "answer.thd",
-                    "change",
-                    distortion(answer),
-                    "answer",
-                    words.beyondLead(answer)));
+            sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.beyondLead(answer)));
         }
         return String.join(" ", sentences);
     }

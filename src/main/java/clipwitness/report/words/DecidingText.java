@@ -5,8 +5,8 @@ import clipwitness.compare.finding.Deciding.Kind;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.result.Item;
-import clipwitness.quantity.ItemQuantity;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import java.util.Optional;
 

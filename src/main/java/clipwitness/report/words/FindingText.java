@@ -20,8 +20,8 @@ import clipwitness.compare.finding.Telling;
 import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
 import clipwitness.quantity.Unit;
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +50,6 @@ public final class FindingText {
             Moved.class,
             Headroom.class,
             Treble.class);
-
 
     private static final int VOLT_DIGITS = 2;
 
@@ -94,9 +93,10 @@ public final class FindingText {
 
     /** A finding in sentences, its lead first; empty where a picture says it. */
     public Optional<String> of(Finding finding) {
-        return body(finding).map(body -> lead(finding)
-                .map(lead -> wording.say("finding.led", "lead", lead, "text", body))
-                .orElse(body));
+        return body(finding)
+                .map(body -> lead(finding)
+                        .map(lead -> wording.say("finding.led", "lead", lead, "text", body))
+                        .orElse(body));
     }
 
     /** The sentences of a finding without its lead; empty where a picture says it. */

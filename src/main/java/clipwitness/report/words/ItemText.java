@@ -28,7 +28,6 @@ public final class ItemText {
     /** What is smaller still is nothing. */
     private static final double LEAST = 0.005;
 
-
     private final JobWording wording;
 
     /** Texts in a wording. */
@@ -103,9 +102,7 @@ public final class ItemText {
     /** A figure to the place of the first digit of its uncertainty, whole where that is above 1; nobody hears or sees more than one decimal. */
     String round(double value, double uncertainty, Unit unit) {
         int most = Math.abs(value) < SMALL && Math.abs(value) >= LEAST ? LEAST_DECIMALS : MOST_DECIMALS;
-        int decimals = uncertainty > 0
-                ? (int) Math.max(0, Math.min(most, -Math.floor(Math.log10(uncertainty))))
-                : most;
+        int decimals = uncertainty > 0 ? (int) Math.max(0, Math.min(most, -Math.floor(Math.log10(uncertainty)))) : most;
         return wording.numbers().fixed(value, unit, decimals);
     }
 

@@ -62,9 +62,7 @@ final class UnchangedText {
                 "before",
                 percent(finding, Difference::before),
                 "settings",
-                finding.beyond() && finding.settings().all()
-                        ? ""
-                        : wording.apart(texts.settings(finding.settings())),
+                finding.beyond() && finding.settings().all() ? "" : wording.apart(texts.settings(finding.settings())),
                 "limit",
                 texts.limit(finding.farthest()));
         return finding.part() ? wording.say("finding.moved.part", "sentence", moved) : moved;

@@ -45,7 +45,8 @@ public final class VerdictText {
     public String lead(Comparison comparison) {
         return switch (comparison.verdict()) {
             case FAIL -> wording.say("verdict.lead.fail." + comparison.intent().code());
-            case UNDECIDED -> wording.say(isForGood(comparison) ? "verdict.lead.undecided.remains" : "verdict.lead.undecided");
+            case UNDECIDED ->
+                wording.say(isForGood(comparison) ? "verdict.lead.undecided.remains" : "verdict.lead.undecided");
             case PASS, DESCRIBED ->
                 comparison.intent() == Intent.UNCHANGED ? unchangedLead(comparison) : differingLead(comparison);
         };
@@ -66,8 +67,8 @@ public final class VerdictText {
     private String differingLead(Comparison comparison) {
         return answer(comparison)
                 .flatMap(findings::lead)
-                .orElseGet(() -> wording.say(
-                        DiffersRule.any(comparison) ? "verdict.lead.differs" : "verdict.lead.same"));
+                .orElseGet(
+                        () -> wording.say(DiffersRule.any(comparison) ? "verdict.lead.differs" : "verdict.lead.same"));
     }
 
     /** The answer about a comparison. */
@@ -82,7 +83,8 @@ public final class VerdictText {
     /** Whether a comparison is told together with an earlier one about the same state. */
     public boolean isToldBefore(Comparison comparison) {
         return answer(comparison)
-                .filter(f -> paragraphs().stream().noneMatch(p -> p.findings().get(0).equals(f)))
+                .filter(f ->
+                        paragraphs().stream().noneMatch(p -> p.findings().get(0).equals(f)))
                 .isPresent();
     }
 
@@ -131,19 +133,21 @@ public final class VerdictText {
 
     /** What became of the sound; where no answer says it, what differs. */
     private String differing(Comparison comparison) {
-        return told(comparison).orElseGet(() -> wording.say(
-                DiffersRule.any(comparison) ? "verdict.differs" : "verdict.differs.none",
-                "what",
-                new DiffersText(wording).what(DiffersRule.of(comparison))));
+        return told(comparison)
+                .orElseGet(() -> wording.say(
+                        DiffersRule.any(comparison) ? "verdict.differs" : "verdict.differs.none",
+                        "what",
+                        new DiffersText(wording).what(DiffersRule.of(comparison))));
     }
 
     /** The answer, with what is told behind it about the same state. */
     private Optional<String> told(Comparison comparison) {
-        return answer(comparison).map(f -> paragraphs().stream()
-                .filter(p -> p.findings().get(0).equals(f))
-                .findFirst()
-                .map(findings::body)
-                .orElseGet(() -> findings.body(f).orElseThrow()));
+        return answer(comparison)
+                .map(f -> paragraphs().stream()
+                        .filter(p -> p.findings().get(0).equals(f))
+                        .findFirst()
+                        .map(findings::body)
+                        .orElseGet(() -> findings.body(f).orElseThrow()));
     }
 
     /** What else did not pass, what would decide it, and of a state that was to change what must not change and did not. */

@@ -57,9 +57,9 @@ class RemedyTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            STIMULUS | 0.6 | Capture “State b” again with the generator set as it was for “State a”.
-            TEMPERATURE | 0.6 | Capture “State b” again at the temperature at which “State a” was captured.
-            VERTICAL_ACCURACY | 0.6 | Capture “State b” again at the vertical range, and with the instrument, at which “State a” was captured.
+            STIMULUS | 0.6 | Capture State b again with the generator set as it was for State a.
+            TEMPERATURE | 0.6 | Capture State b again at the temperature at which State a was captured.
+            VERTICAL_ACCURACY | 0.6 | Capture State b again at the vertical range, and with the instrument, at which State a was captured.
             """)
     void whatASecondOccasionBroughtCanBeTakenAway(Source source, double uncertainty, String remedy) {
         assertThat(after(Map.of(), new Contribution(source, uncertainty))).isEqualTo(remedy);
@@ -69,8 +69,9 @@ class RemedyTest {
     @Test
     void afterTheWorkOnlyTheLaterStateCanBeCapturedAgain() {
         assertThat(after(Map.of(Source.NOISE, 1.0 / 6), new Contribution(Source.NOISE, 0.06)))
-                .isEqualTo("Capture State b again with a record 2 times as long, or average 2 captures: noise hides the "
-                        + "change.");
+                .isEqualTo(
+                        "Capture State b again with a record 2 times as long, or average 2 captures: noise hides the "
+                                + "change.");
     }
 
     /** Half of 0.1² is more than 0.05². */

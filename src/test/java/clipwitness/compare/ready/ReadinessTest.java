@@ -64,10 +64,10 @@ class ReadinessTest {
         ReadyItem level =
                 item(ready("", end().refused(WaveformQuantity.RMS, DoubtReason.NO_FUNDAMENTAL)), ItemQuantity.LEVEL);
         assertThat(Said.reason(level.smallestChange().reason()))
-                .hasValue("in “As it came”: no periodic line stands above the noise");
+                .hasValue("for as it came, no periodic line stands above the noise");
         assertThat(level.sufficient()).isFalse();
         assertThat(Said.remark(level.remedy()))
-                .hasValue("Capture it again: in “As it came”: no periodic line stands above the noise.");
+                .hasValue("Capture it again: for as it came, no periodic line stands above the noise.");
     }
 
     /**

@@ -32,8 +32,8 @@ class DeviceSentencesTest {
                                 + "10 mV and ± 50 mV (source from the gain for small signals).");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
                 .isEqualTo(
-                        "At the highest gain the clip levels of “After, original clippers” are those that the curves of the"
-                                + " traced devices predict, within the uncertainty of the difference.");
+                        "At the highest gain the clip levels of after, original clippers are those that the curves of "
+                                + "the traced devices predict, within the uncertainty of the difference.");
     }
 
     @Test
@@ -46,10 +46,10 @@ class DeviceSentencesTest {
                                 + "signals).");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
                 .containsExactly(
-                        "At full gain the traced devices of “After, original clippers” predict clip levels of 605 mV"
-                                + " up and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty"
-                                + " of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain for"
-                                + " small signals).");
+                        "At full gain the traced devices of after, original clippers predict clip levels of 605 mV up "
+                                + "and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty "
+                                + "of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain "
+                                + "for small signals).");
     }
 
     @Test
@@ -71,11 +71,10 @@ class DeviceSentencesTest {
         };
         assertThat(said(predictions)).hasSize(2);
         assertThat(summary(predictions))
-                .isEqualTo(
-                        "At the highest gain the clip levels of as received are those that the curves of the traced "
-                                + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
-                                + "of original clippers are not those that the curves of the traced devices predict: one or both "
-                                + "differ by more than the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of as received are those that the curves of the traced "
+                        + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
+                        + "of original clippers are not those that the curves of the traced devices predict: one or both "
+                        + "differ by more than the uncertainty of the difference.");
     }
 
     @Test
@@ -91,8 +90,7 @@ class DeviceSentencesTest {
                         ExampleJob.value(0.6, Unit.VOLT, 0.01))),
                 Optional.empty(),
                 false);
-        assertThat(said(none))
-                .containsExactly("Nothing is predicted for original clippers: D2 was not traced.");
+        assertThat(said(none)).containsExactly("Nothing is predicted for original clippers: D2 was not traced.");
         assertThat(summary(none)).isEmpty();
     }
 

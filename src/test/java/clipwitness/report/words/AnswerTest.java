@@ -190,8 +190,7 @@ class AnswerTest {
         List<Item> half = at(50, 20, -17, 0.5, -44.5, 41.4);
         assertThat(text(job(at(25, 20, -17, 0.5, -51.2, 11.7), half, full)))
                 .endsWith("Its distortion is 2.4 dB lower (at least 39 dB at 25 % gain).");
-        assertThat(text(job(half, full)))
-                .endsWith("Its distortion is 2.4 dB lower (at least 3 dB at 50 % gain).");
+        assertThat(text(job(half, full))).endsWith("Its distortion is 2.4 dB lower (at least 3 dB at 50 % gain).");
     }
 
     @Test

@@ -14,7 +14,6 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
-import clipwitness.compare.rule.Findings;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -101,8 +100,7 @@ class FindingsTest {
     @Test
     void distortionThatBeginsLaterIsLater() {
         assertThat(onset(gain(20), gain(35)))
-                .isEqualTo("Distorts later. New clippers: 3 % distortion at 35 % of gain instead of 20 %."
-                        + EQUAL);
+                .isEqualTo("Distorts later. New clippers: 3 % distortion at 35 % of gain instead of 20 %." + EQUAL);
     }
 
     @Test
@@ -148,8 +146,9 @@ class FindingsTest {
                         "Hardly distorts now. New clippers: less than 3 % distortion at every setting captured; as received: "
                                 + "more from 20 % of gain on." + EQUAL);
         assertThat(onset(NEVER, gain(20)))
-                .isEqualTo("Distorts now. New clippers: 3 % distortion from 20 % of gain on; as received: less at every "
-                        + "setting captured." + EQUAL);
+                .isEqualTo(
+                        "Distorts now. New clippers: 3 % distortion from 20 % of gain on; as received: less at every "
+                                + "setting captured." + EQUAL);
     }
 
     @Test
@@ -350,8 +349,8 @@ class FindingsTest {
         JobResults results = Sentences.withDoubt(driven, "new", STIMULUS);
         String doubt = "The input was 3.4 dB stronger at full gain, so the drive may explain the difference.";
         assertThat(findings(results).get(0)).contains(" at 75 % gain. ").containsOnlyOnce(doubt);
-        assertThat(Sentences.plain(
-                        new VerdictText(Sentences.wording(results)).sentence(results.comparisons().get(1))))
+        assertThat(Sentences.plain(new VerdictText(Sentences.wording(results))
+                        .sentence(results.comparisons().get(1))))
                 .containsOnlyOnce(doubt);
     }
 

@@ -10,7 +10,6 @@ import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
-import clipwitness.compare.rule.Findings;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.quantity.ItemQuantity;
 import java.util.List;
@@ -46,8 +45,10 @@ class OneConditionTest {
         JobWording wording = Sentences.wording(FULL);
         List<String> findings = Sentences.told(FULL);
         assertThat(findings)
-                .anyMatch(f -> f.startsWith("Quieter, harsher. New clippers: 5.9 dB quieter than as received. Turned up"))
-                .anyMatch(f -> f.startsWith("Less edge. New clippers, set equally loud: the harmonics above the seventh"))
+                .anyMatch(
+                        f -> f.startsWith("Quieter, harsher. New clippers: 5.9 dB quieter than as received. Turned up"))
+                .anyMatch(
+                        f -> f.startsWith("Less edge. New clippers, set equally loud: the harmonics above the seventh"))
                 .anyMatch(f -> f.matches("The same wave\\. .* laid over one another, .* of their size \\(limit .*"))
                 .noneMatch(f -> f.contains("full gain") || f.contains("captured (") || f.contains("only setting"));
         assertThat(plain(new VerdictText(wording).sentence(FULL.comparisons().get(1))))
@@ -69,8 +70,7 @@ class OneConditionTest {
                 nameless(ItemQuantity.LEVEL, -3, Decision.FAIL),
                 nameless(ItemQuantity.ASYMMETRY, 4, Decision.FAIL));
         VerdictText text = new VerdictText(nameless(failed));
-        assertThat(plain(text.sentence(failed)))
-                .isEqualTo("It is 3.00 ± 0.05 dB quieter (limit 0.5 dB).");
+        assertThat(plain(text.sentence(failed))).isEqualTo("It is 3.00 ± 0.05 dB quieter (limit 0.5 dB).");
         assertThat(text.more(failed))
                 .extracting(Sentences::plain)
                 .containsExactly("Beyond the limits, two of two figures: level; asymmetry.");

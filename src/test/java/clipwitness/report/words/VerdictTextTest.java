@@ -9,8 +9,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
-import clipwitness.compare.rule.DiffersRule;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.rule.DiffersRule;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.FigureReason;
 import org.junit.jupiter.api.Test;
@@ -92,8 +92,7 @@ class VerdictTextTest {
                         Intent.UNCHANGED,
                         Decision.UNDECIDED,
                         item(ItemQuantity.LEVEL, 50, 0.47, 0.11, Decision.UNDECIDED))))
-                .isEqualTo(
-                        "At 50 % gain it is 0.47 ± 0.11 dB louder (limit 0.5 dB).");
+                .isEqualTo("At 50 % gain it is 0.47 ± 0.11 dB louder (limit 0.5 dB).");
     }
 
     @Test
@@ -103,8 +102,7 @@ class VerdictTextTest {
                         Intent.UNCHANGED,
                         Decision.UNDECIDED,
                         refused(ItemQuantity.LEVEL, 50, FigureReason.CAPTURE_NOT_MEASURED, Decision.UNDECIDED))))
-                .isEqualTo(
-                        "At 50 % gain the level could not be measured: the capture could not be measured.");
+                .isEqualTo("At 50 % gain the level could not be measured: the capture could not be measured.");
     }
 
     @Test
@@ -128,8 +126,9 @@ class VerdictTextTest {
                         Intent.DESCRIBED,
                         Decision.DESCRIBED,
                         item(ItemQuantity.LEVEL, 100, 0.05, 0.12, Decision.DESCRIBED))))
-                .isEqualTo("New clippers and as received: as loud at full gain within 0.2 dB. Its distortion is not known "
-                        + "well enough to compare: it cannot be said whether the change made it gentler or harsher.");
+                .isEqualTo(
+                        "New clippers and as received: as loud at full gain within 0.2 dB. Its distortion is not known "
+                                + "well enough to compare: it cannot be said whether the change made it gentler or harsher.");
     }
 
     @Test
@@ -139,8 +138,9 @@ class VerdictTextTest {
                         Intent.DESCRIBED,
                         Decision.DESCRIBED,
                         item(ItemQuantity.LEVEL, 100, 1.98, 6.87, Decision.DESCRIBED))))
-                .isEqualTo("New clippers and as received: as loud at full gain within 8.9 dB. Its distortion is not known "
-                        + "well enough to compare: it cannot be said whether the change made it gentler or harsher.");
+                .isEqualTo(
+                        "New clippers and as received: as loud at full gain within 8.9 dB. Its distortion is not known "
+                                + "well enough to compare: it cannot be said whether the change made it gentler or harsher.");
     }
 
     @Test
@@ -167,9 +167,8 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 50, 1.6, 0.1, Decision.DESCRIBED),
                         item(ItemQuantity.LEVEL, 100, 0.02, 0.06, Decision.DESCRIBED),
                         item(ItemQuantity.THD, 100, -2, 0.1, Decision.DESCRIBED))))
-                .isEqualTo(
-                        "New clippers and as received: as loud at full gain within 0.1 dB. Its distortion is 2.0 dB "
-                                + "lower.");
+                .isEqualTo("New clippers and as received: as loud at full gain within 0.1 dB. Its distortion is 2.0 dB "
+                        + "lower.");
     }
 
     @Test

@@ -68,7 +68,8 @@ final class CycleFigures {
         return context.palette().entries(group.states(), LegendEntry::line);
     }
 
-    private List<Curve> curves(WaveSetting setting) {
+    /** The cycles of a setting as they were captured. */
+    List<Curve> curves(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
         setting.waves()
                 .forEach((state, wave) -> curves.add(curve(context.palette().of(state), wave)));
@@ -81,13 +82,14 @@ final class CycleFigures {
         return new Curve(style, Cycles.times(cycle, Cycles.period(wave)), swing);
     }
 
-    private static Extent range(List<WaveSetting> settings) {
+    static Extent range(List<WaveSetting> settings) {
         return Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.cycle().orElseThrow().swing()));
     }
 
-    private String finding(WaveSetting setting) {
+    /** Level and distortion of the compared states at a setting. */
+    String finding(WaveSetting setting) {
         Condition condition = group.conditionOf(setting);
         List<String> parts = context.comparisons().levelAndDistortion(condition);
         if (parts.isEmpty()) {
@@ -102,7 +104,7 @@ final class CycleFigures {
             parts.add(context.say(
                     "figure.levels",
                     "state",
-                    context.quoted(state),
+                    context.called(state),
                     "level",
                     value(setting, state, WaveformQuantity.RMS),
                     "thd",

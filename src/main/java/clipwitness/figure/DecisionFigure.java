@@ -42,9 +42,9 @@ final class DecisionFigure implements Figure {
         return context.say(
                 "figure.decisions.title",
                 "to",
-                context.palette().of(comparison.to()).label(),
+                context.called(comparison.to()),
                 "from",
-                context.palette().of(comparison.from()).label());
+                context.called(comparison.from()));
     }
 
     @Override

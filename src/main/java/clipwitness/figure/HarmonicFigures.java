@@ -158,7 +158,7 @@ final class HarmonicFigures {
         return context.say(
                 "figure.harmonics.state",
                 "state",
-                context.quoted(state),
+                context.called(state),
                 "order",
                 Integer.toString(harmonic.order()),
                 "level",

@@ -103,7 +103,7 @@ final class LevelFigures {
                 parts.add(context.say(
                         "figure.levels.state",
                         "state",
-                        context.quoted(state.state()),
+                        context.called(state.state()),
                         "input",
                         compression(levels),
                         "condition",

@@ -51,6 +51,11 @@ final class MatchedFigures {
         return group.settings().stream().anyMatch(s -> !differences(s).isEmpty());
     }
 
+    /** Those waves of a setting that have a level. */
+    WaveSetting levelled(WaveSetting setting) {
+        return setting.where(MatchedFigures::hasRms);
+    }
+
     /** The cycles at every setting where there are two or more. */
     Figure all() {
         List<WaveSetting> settings =
@@ -84,7 +89,8 @@ final class MatchedFigures {
         return context.axes().round(label, Unit.ONE, Extent.ofAll(curves.map(Curve::y)), steps);
     }
 
-    private List<Curve> matched(WaveSetting setting) {
+    /** The cycles of a setting, each over its own rms. */
+    List<Curve> matched(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
         setting.waves().forEach((state, wave) -> {
             double rms = rms(wave);
@@ -95,7 +101,8 @@ final class MatchedFigures {
         return curves;
     }
 
-    private List<Curve> differences(WaveSetting setting) {
+    /** What is left between the compared states of a setting. */
+    List<Curve> differences(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
         Map<String, WaveformResult> waves = setting.waves();
         for (Comparison comparison : context.results().comparisons()) {

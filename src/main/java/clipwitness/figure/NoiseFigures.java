@@ -149,7 +149,7 @@ final class NoiseFigures {
             parts.add(context.say(
                     "figure.noise.state",
                     "state",
-                    context.quoted(n.state()),
+                    context.called(n.state()),
                     "rms",
                     value(n, NoiseFigure.RMS),
                     "weighted",

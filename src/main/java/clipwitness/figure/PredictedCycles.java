@@ -152,7 +152,7 @@ final class PredictedCycles {
             parts.add(context.say(
                     "figure.devices-predicted.state",
                     "state",
-                    context.quoted(p.state()),
+                    context.called(p.state()),
                     "count",
                     Long.toString(agreeing),
                     "all",

@@ -174,9 +174,9 @@ final class ResponseFigures {
                 parts.add(context.say(
                         "figure.response.change",
                         "to",
-                        context.quoted(c.to()),
+                        context.called(c.to()),
                         "from",
-                        context.quoted(c.from()),
+                        context.called(c.from()),
                         "change",
                         context.values().of(change),
                         "frequency",

@@ -190,7 +190,7 @@ final class SeriesFigures {
                 parts.add(context.say(
                         "figure.series.state",
                         "state",
-                        context.quoted(one.state()),
+                        context.called(one.state()),
                         "first",
                         at(known.get(0), first),
                         "last",

@@ -143,7 +143,7 @@ final class TransferFigures {
             parts.add(context.say(
                     "figure.transfer.state",
                     "state",
-                    context.quoted(state),
+                    context.called(state),
                     "upper",
                     onset(setting, state, WaveformQuantity.ONSET_UP),
                     "lower",
@@ -159,7 +159,7 @@ final class TransferFigures {
         setting.waves()
                 .forEach((state, wave) -> wave.transfer()
                         .filter(t -> t.loop().isPresent())
-                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
+                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.called(state))));
         return loops("figure.transfer.straightened", straightened) + loops("figure.transfer.refused", refused);
     }
 

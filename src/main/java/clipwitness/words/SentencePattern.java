@@ -1,5 +1,6 @@
 package clipwitness.words;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -23,7 +24,7 @@ record SentencePattern(String name, String text) {
     /** Names of all holes. */
     Set<String> holes() {
         Set<String> holes = new TreeSet<>();
-        HOLE.matcher(text).results().forEach(m -> holes.add(m.group(1)));
+        HOLE.matcher(text).results().forEach(m -> holes.add(small(m.group(1))));
         return holes;
     }
 
@@ -55,7 +56,19 @@ record SentencePattern(String name, String text) {
         return part.group(2) == null ? "" : part.group(2);
     }
 
+    /** The text of a hole; one that is written with a capital, {@code {State}}, has its text begin with a capital. */
     private String filling(String hole, String... holes) {
+        String text = text(small(hole), holes);
+        return small(hole).equals(hole) || text.isEmpty()
+                ? text
+                : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String small(String hole) {
+        return hole.substring(0, 1).toLowerCase(Locale.ROOT) + hole.substring(1);
+    }
+
+    private String text(String hole, String... holes) {
         for (int i = 0; i < holes.length; i += 2) {
             if (holes[i].equals(hole)) {
                 return holes[i + 1];

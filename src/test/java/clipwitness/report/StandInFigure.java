@@ -14,6 +14,7 @@ import java.util.Map;
 /** A picture for tests: a frame, a curve, texts level and turned. */
 record StandInFigure(String title, String finding, double aspect) implements Figure {
     private static final List<String> NAMES = List.of(
+            "answer",
             "cycles-main",
             "cycles",
             "cycles-matched",

@@ -54,9 +54,9 @@ class TemplateTest {
     @Test
     void aTemplateRewordsSentences() throws Exception {
         String template = template("{% for v in report.verdicts %}<p>{{ v.word }}</p>{% endfor %}");
-        Files.writeString(folder.resolve("words.properties"), "verdict.pass = Bestanden\n");
+        Files.writeString(folder.resolve("words.properties"), "verdict.lead.pass = Unversehrt\n");
         try (Rendered report = Rendered.of(ExampleJob.good().results(), template)) {
-            assertThat(report.text()).isEqualTo("Bestanden Bestanden: polarity Described ");
+            assertThat(report.text()).isEqualTo("Unversehrt Quieter, harsher. Different, as meant. ");
         }
     }
 

@@ -75,7 +75,9 @@ final class SheetReader {
         Bench bench = root.section("bench", BenchSection::read);
         Stimulus stimulus = root.section("stimulus", SheetReader::stimulus);
         Map<String, String> settings = root.section("settings", SheetReader::settings);
-        StatesSection states = root.section("states", StatesSection::new);
+        StatesSection states = root.section(
+                "states",
+                s -> new StatesSection(s, report.map(ReportInfo::language).orElse("")));
         List<String> names = states.names();
         Limits limits = root.section("limits", LimitsSection::read);
         List<Rail> rails = RailsSection.read(root, names);

@@ -47,9 +47,9 @@ final class ComparisonBuilder {
                 wording.say(
                         "comparison.title",
                         "to",
-                        wording.label(comparison.to()),
+                        wording.called(comparison.to()),
                         "from",
-                        wording.label(comparison.from())),
+                        wording.called(comparison.from())),
                 verdicts.of(comparison),
                 quantities(comparison),
                 new DescribedChanges(wording)
@@ -80,9 +80,9 @@ final class ComparisonBuilder {
                 : List.of(wording.say(
                         "clock",
                         "to",
-                        wording.label(comparison.to()),
+                        wording.called(comparison.to()),
                         "from",
-                        wording.label(comparison.from()),
+                        wording.called(comparison.from()),
                         "list",
                         wording.list(differences)));
     }
@@ -155,8 +155,8 @@ final class ComparisonBuilder {
         if (comparison.equivalentGain().isEmpty()) {
             return List.of();
         }
-        String from = wording.label(comparison.from());
-        String to = wording.label(comparison.to());
+        String from = wording.called(comparison.from());
+        String to = wording.called(comparison.to());
         Cells cells = new Cells(wording);
         List<Row> rows =
                 comparison.equivalentGain().stream().map(e -> equal(e, cells)).toList();

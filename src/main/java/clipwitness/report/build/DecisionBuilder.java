@@ -9,7 +9,6 @@ import clipwitness.report.words.AlignedNumbers;
 import clipwitness.report.words.Amount;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,12 +19,10 @@ final class DecisionBuilder {
 
     private final JobWording wording;
     private final ItemText texts;
-    private final VerdictText verdicts;
 
     DecisionBuilder(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
-        this.verdicts = new VerdictText(wording);
     }
 
     /** The decisions about one quantity, decimal marks under one another. */
@@ -56,7 +53,7 @@ final class DecisionBuilder {
                 probability(item),
                 item.decision().code(),
                 Signs.of(item.decision()),
-                verdicts.word(item.decision()),
+                wording.decision(item.decision()),
                 budget(item),
                 wording.speech()
                         .text(item.remedy())

@@ -151,7 +151,7 @@ final class DevicesBuilder {
                 predictions.stream().map(DevicesBuilder::clipLevels).toList(),
                 false);
         return new Table(
-                block.titled(wording.say("predicted.title", "state", wording.label(state))),
+                block.titled(wording.say("predicted.title", "state", wording.called(state))),
                 wording.say("predicted.corner"),
                 List.of(
                         wording.say("predicted.up"),

@@ -11,10 +11,12 @@ import java.util.Map;
  *
  * @param identity    what the report is and about what
  * @param verdicts    a verdict for each comparison
+ * @param marked      which comparison the marks are about; empty where only one is judged
  * @param marks       four marks: sound, noise, treble, rails
- * @param findings    three to five plain findings
+ * @param findings    what else was found, each with a lead of two to five words
  * @param hints       figures that look like a known fault
  * @param notExamined what no comparison could look at
+ * @param examined    what was looked at, and doubts about it that belong on the first page
  * @param keyFigures  key figures of all states under one condition
  * @param figures     pictures by name
  * @param photos      photos
@@ -34,10 +36,12 @@ import java.util.Map;
 public record ReportModel(
         IdentityPart identity,
         List<Verdict> verdicts,
+        String marked,
         List<ShownMark> marks,
-        List<String> findings,
+        List<ShownFinding> findings,
         List<Fact> hints,
         List<String> notExamined,
+        List<String> examined,
         Table keyFigures,
         Map<String, ShownFigure> figures,
         List<ShownPhoto> photos,
@@ -60,6 +64,7 @@ public record ReportModel(
         findings = List.copyOf(findings);
         hints = List.copyOf(hints);
         notExamined = List.copyOf(notExamined);
+        examined = List.copyOf(examined);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         photos = List.copyOf(photos);
         rails = List.copyOf(rails);
@@ -71,5 +76,15 @@ public record ReportModel(
         comparisons = List.copyOf(comparisons);
         captures = List.copyOf(captures);
         layouts = List.copyOf(layouts);
+    }
+
+    /** The verdicts on states that must still be what they were. */
+    public List<Verdict> unchanged() {
+        return verdicts.stream().filter(Verdict::unchanged).toList();
+    }
+
+    /** The verdicts on all other states, but those that are told with another. */
+    public List<Verdict> changed() {
+        return verdicts.stream().filter(v -> !v.unchanged() && !v.told()).toList();
     }
 }

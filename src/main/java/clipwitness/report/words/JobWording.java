@@ -2,6 +2,7 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
@@ -104,6 +105,11 @@ public final class JobWording {
         return results.job().sheet().label(state);
     }
 
+    /** What a sentence calls a state. */
+    public String called(String state) {
+        return results.job().sheet().called(state);
+    }
+
     /** The results that are spoken of. */
     JobResults results() {
         return results;
@@ -140,6 +146,11 @@ public final class JobWording {
     /** Name of a quantity inside a sentence. */
     public String quantity(ItemQuantity quantity) {
         return words.say("quantity." + quantity.key());
+    }
+
+    /** The word of a decision: pass, fail, undecided, described. */
+    public String decision(Decision decision) {
+        return say("verdict." + decision.code());
     }
 
     /** The unit of a quantity's change. */

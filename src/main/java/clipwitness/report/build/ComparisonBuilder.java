@@ -127,7 +127,7 @@ final class ComparisonBuilder {
                 block.titled(wording.say("matched.title")),
                 wording.say("table.order"),
                 conditions.stream().map(wording::condition).toList(),
-                block.rows(),
+                cells.kept(block.rows()),
                 cells.notes());
     }
 

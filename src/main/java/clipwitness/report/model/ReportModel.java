@@ -26,8 +26,10 @@ import java.util.Map;
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
  * @param cautions    cautions
- * @param series      figures over the gain control, a table for each quantity
+ * @param overGain    figures over the gain control, a group for each quantity
+ * @param series      where distortion reaches a mark, and level steps
  * @param comparisons comparisons in full
+ * @param sheets      figures of the captures, side by side
  * @param captures    captures
  * @param layouts     how the layouts of the exports were read: files and evidence
  */
@@ -49,8 +51,10 @@ public record ReportModel(
         List<ListedDoubt> doubts,
         ConformityPart conformity,
         List<String> cautions,
+        List<GroupTable> overGain,
         List<Table> series,
         List<ComparisonPart> comparisons,
+        List<CaptureSheet> sheets,
         List<ListedCapture> captures,
         List<Fact> layouts) {
     /** Copies what it is given. */
@@ -67,8 +71,10 @@ public record ReportModel(
         response = List.copyOf(response);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);
+        overGain = List.copyOf(overGain);
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
+        sheets = List.copyOf(sheets);
         captures = List.copyOf(captures);
         layouts = List.copyOf(layouts);
     }

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
 final class CycleFigures {
     private static final double SINGLE_SHAPE = 0.46;
     private static final double TIERED_SHAPE = 0.6;
-    private static final double HEIGHT = 92;
+    private static final double HEIGHT = 86;
     private static final double TIERED_HEIGHT = 130;
 
     /** Height of the plot of the states that dwarf the others, over that of the others. */

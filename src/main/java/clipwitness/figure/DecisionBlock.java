@@ -25,10 +25,10 @@ final class DecisionBlock {
     private static final double ROW = 11;
     private static final double FOOT = 13;
     private static final double GAP = 5;
-    private static final double MOST_NAME = 0.34;
+    private static final double MOST_NAME = 0.42;
     private static final double VERDICT = 46;
     private static final double FARTHEST = 3;
-    private static final int BRIEF = 14;
+    private static final int BRIEF = 20;
 
     private final ItemQuantity quantity;
     private final List<Item> items;

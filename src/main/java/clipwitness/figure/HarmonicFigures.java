@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 /** Harmonics over the fundamental as grouped bars with their uncertainty. */
 final class HarmonicFigures {
     private static final double SINGLE_SHAPE = 0.42;
-    private static final double HEIGHT = 92;
+    private static final double HEIGHT = 86;
 
     /** Panels side by side for a number of states up to the key: a bar takes at least a point and a half. */
     private static final NavigableMap<Integer, Integer> MOST_COLUMNS = new TreeMap<>(Map.of(0, 6, 4, 4, 5, 3, 7, 2));

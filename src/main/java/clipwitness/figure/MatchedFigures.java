@@ -26,7 +26,7 @@ import java.util.stream.Stream;
 
 /** Mean cycles of all states, each over its own rms, with what the compared states then differ by. */
 final class MatchedFigures {
-    private static final double HEIGHT = 128;
+    private static final double HEIGHT = 116;
     private static final double WIDE_SHAPE = 0.55;
     private static final double WAVES_WEIGHT = 1.7;
 

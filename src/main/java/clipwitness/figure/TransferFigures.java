@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 /** Output against input with the onset of clipping marked. */
 final class TransferFigures {
     private static final double SINGLE_SHAPE = 0.5;
-    private static final double HEIGHT = 92;
+    private static final double HEIGHT = 86;
     private static final double TIERED_HEIGHT = 130;
 
     /** Height of the plot of the states that dwarf the others, over that of the others. */

@@ -5,7 +5,6 @@ import clipwitness.job.CaptureRow;
 import clipwitness.quantity.Unit;
 import clipwitness.report.model.ListedCapture;
 import clipwitness.report.words.JobWording;
-import java.util.List;
 
 /** Captures with all that was read of them. */
 final class CaptureBuilder {

@@ -75,8 +75,15 @@ final class CaptureSheets {
                 captures.stream().map(c -> c.waveform().orElseThrow()).toList();
         List<Row> values = cells.kept(values(waves, cells));
         List<Row> harmonics = harmonics(waves, cells);
+        List<CaptureSheet.Setting> settings = settings(captures);
         return new CaptureSheet(
-                settings(captures),
+                wording.say(
+                        "sheet.title",
+                        "settings",
+                        wording.list(settings.stream()
+                                .map(CaptureSheet.Setting::condition)
+                                .toList())),
+                settings,
                 captures.stream().map(this::column).toList(),
                 values,
                 harmonics,
@@ -99,7 +106,10 @@ final class CaptureSheets {
     private CaptureSheet.Column column(CaptureResult capture) {
         CaptureRow row = capture.row();
         String run = together.hasRuns(row) ? wording.say("capture.run", "run", Integer.toString(row.run())) : "";
-        return new CaptureSheet.Column(row.state().map(wording::label).orElse(""), run, row.file());
+        return new CaptureSheet.Column(
+                row.state().map(wording::label).orElse(""),
+                run,
+                wording.say("capture.row", "row", Integer.toString(row.row())));
     }
 
     private List<Row> values(List<WaveformResult> waves, Cells cells) {
@@ -126,7 +136,11 @@ final class CaptureSheets {
                 .toList();
         return new Row(
                 name,
-                amounts.stream().map(Amount::unit).filter(u -> !u.isEmpty()).findFirst().orElse(""),
+                amounts.stream()
+                        .map(Amount::unit)
+                        .filter(u -> !u.isEmpty())
+                        .findFirst()
+                        .orElse(""),
                 amounts.stream().map(cells::cell).toList(),
                 "");
     }
@@ -135,7 +149,9 @@ final class CaptureSheets {
         TreeSet<Integer> orders = new TreeSet<>();
         waves.forEach(w -> w.harmonics().forEach(h -> orders.add(h.order())));
         List<List<Optional<Measured>>> levels = orders.stream()
-                .map(o -> waves.stream().map(w -> harmonic(w, o).map(Harmonic::level)).toList())
+                .map(o -> waves.stream()
+                        .map(w -> harmonic(w, o).map(Harmonic::level))
+                        .toList())
                 .toList();
         Block block = cells.block(orders.stream().map(o -> Integer.toString(o)).toList(), levels, false);
         List<Row> rows = new ArrayList<>();

@@ -98,7 +98,7 @@ final class DecisionBuilder {
         double variance = parts.stream().mapToDouble(DecisionBuilder::variance).sum();
         List<ListedDecision.Share> shares = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            long percent = Math.round(100 * variance(parts.get(i)) / variance);
+            long percent = (long) Math.floor(100 * variance(parts.get(i)) / variance);
             if (percent > 0) {
                 shares.add(new ListedDecision.Share(Integer.toString(i + 1), Long.toString(percent)));
             }

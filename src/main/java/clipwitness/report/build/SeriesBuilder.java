@@ -56,18 +56,21 @@ final class SeriesBuilder {
     /** Where distortion reaches a mark, and level steps. */
     List<Table> of(JobResults results) {
         List<Table> tables = new ArrayList<>();
-        byCondition(results).values().forEach(series -> Parts.of(series, STATES).stream()
-                .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
-                .forEach(part -> tables.add(onsets(part))));
+        byCondition(results)
+                .values()
+                .forEach(series -> Parts.of(series, STATES).stream()
+                        .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
+                        .forEach(part -> tables.add(onsets(part))));
         results.series().forEach(s -> s.levelSeries().forEach(l -> tables.add(levels(s, l))));
         return tables;
     }
 
     private static Map<Condition, List<Series>> byCondition(JobResults results) {
         Map<Condition, List<Series>> byCondition = new LinkedHashMap<>();
-        results.series().forEach(s -> byCondition
-                .computeIfAbsent(s.condition(), c -> new ArrayList<>())
-                .add(s));
+        results.series()
+                .forEach(s -> byCondition
+                        .computeIfAbsent(s.condition(), c -> new ArrayList<>())
+                        .add(s));
         return byCondition;
     }
 
@@ -89,8 +92,7 @@ final class SeriesBuilder {
                 cells.notes());
     }
 
-    private GroupTable.Group group(
-            List<Series> series, List<Double> gains, WaveformQuantity quantity, Cells cells) {
+    private GroupTable.Group group(List<Series> series, List<Double> gains, WaveformQuantity quantity, Cells cells) {
         Block block = cells.block(
                 labels(series),
                 series.stream()

@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * Captures side by side, those of one setting together.
  *
+ * @param title     at which settings
  * @param settings  settings, each over the columns of its captures
  * @param columns   captures
  * @param values    figures, a cell for each capture
@@ -15,6 +16,7 @@ import java.util.List;
  * @param doubts    doubts about these captures
  */
 public record CaptureSheet(
+        String title,
         List<Setting> settings,
         List<Column> columns,
         List<Row> values,
@@ -56,9 +58,9 @@ public record CaptureSheet(
      *
      * @param state label of the state
      * @param run   which run, in words; empty where the setting was captured in one run only
-     * @param file  file
+     * @param row   row of the captures table, by which the list of captures names the file
      */
-    public record Column(String state, String run, String file) {}
+    public record Column(String state, String run, String row) {}
 
     /** Columns of the table: the names of the rows, and three for each capture. */
     public String span() {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * All that a template receives, as {@code report}. The file {@code report-templates/README.md} explains it to those who write
@@ -57,6 +58,15 @@ public record ReportModel(
         List<CaptureSheet> sheets,
         List<ListedCapture> captures,
         List<Fact> layouts) {
+    private static final Set<String> HALF_WIDTH = Set.of("transfer", "harmonics");
+
+    /** The pictures that half of the page's width suits, two by two, those of one condition together. */
+    public List<List<ShownFigure>> halfWidth() {
+        return Parts.pairs(figures.values().stream()
+                .filter(f -> HALF_WIDTH.contains(f.kind()))
+                .toList());
+    }
+
     /** Copies what it is given. */
     public ReportModel {
         verdicts = List.copyOf(verdicts);

@@ -33,7 +33,7 @@ import java.util.stream.Collectors;
 
 /** Gain of all states over frequency, and below it the change of each compared state with the band of the limit; a panel for each condition. */
 final class ResponseFigures {
-    private static final double SINGLE_SHAPE = 0.52;
+    private static final double SINGLE_SHAPE = 0.4;
     private static final double HEIGHT = 150;
     private static final int MOST_COLUMNS = 3;
     private static final int STEPS = 5;

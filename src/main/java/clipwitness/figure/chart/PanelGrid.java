@@ -30,6 +30,11 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double LEAST_PLOT = 6;
     private static final int MOST_COLUMNS = 6;
 
+    /** Height of panels in two rows over that of panels in one, and of those in more rows. */
+    private static final double OF_TWO_ROWS = 0.8;
+
+    private static final double OF_MORE_ROWS = 0.6;
+
     /** Copies what it is given. */
     public PanelGrid {
         panels = List.copyOf(panels);
@@ -48,12 +53,14 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
      */
     public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height, int most) {
         int columns = columns(panels.size(), most);
-        return new PanelGrid(panels, columns, sharedY, height / plotWidth(columns, sharedY));
+        int rows = (panels.size() + columns - 1) / columns;
+        double less = rows == 1 ? 1 : rows == 2 ? OF_TWO_ROWS : OF_MORE_ROWS;
+        return new PanelGrid(panels, columns, sharedY, less * height / plotWidth(columns, sharedY));
     }
 
     /** The same with as many columns as a page is wide enough for. */
     public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height) {
-        return inRows(panels, sharedY, height, MOST_COLUMNS);
+        return inRows(panels, sharedY, height, panels.size() > 2 * MOST_COLUMNS ? MOST_COLUMNS + 1 : MOST_COLUMNS);
     }
 
     private static int columns(int panels, int most) {

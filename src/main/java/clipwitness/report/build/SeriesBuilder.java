@@ -32,7 +32,7 @@ final class SeriesBuilder {
     private static final int STATES = 4;
 
     /** Settings side by side in one table. */
-    private static final int GAINS = 6;
+    private static final int GAINS = 5;
 
     private final JobWording wording;
 

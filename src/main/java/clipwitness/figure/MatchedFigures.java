@@ -26,9 +26,8 @@ import java.util.stream.Stream;
 
 /** Mean cycles of all states, each over its own rms, with what the compared states then differ by. */
 final class MatchedFigures {
-    private static final double PANEL_SHAPE = 0.95;
+    private static final double HEIGHT = 116;
     private static final double WIDE_SHAPE = 0.55;
-    private static final int MOST_COLUMNS = 3;
     private static final double WAVES_WEIGHT = 1.7;
 
     private final FigureContext context;
@@ -81,8 +80,9 @@ final class MatchedFigures {
     }
 
     private static PanelGrid grid(List<Panel> panels) {
-        int columns = Math.min(MOST_COLUMNS, panels.size());
-        return new PanelGrid(panels, columns, true, columns == 1 ? WIDE_SHAPE : PANEL_SHAPE);
+        return panels.size() == 1
+                ? PanelGrid.single(panels.get(0), WIDE_SHAPE)
+                : PanelGrid.inRows(panels, true, HEIGHT);
     }
 
     private Axis axis(String label, Stream<Curve> curves, int steps) {

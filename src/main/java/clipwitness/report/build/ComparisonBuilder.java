@@ -127,7 +127,7 @@ final class ComparisonBuilder {
                 block.titled(wording.say("matched.title")),
                 wording.say("table.order"),
                 conditions.stream().map(wording::condition).toList(),
-                block.rows(),
+                cells.kept(block.rows()),
                 cells.notes());
     }
 
@@ -152,24 +152,23 @@ final class ComparisonBuilder {
     }
 
     private List<Table> equalGain(Comparison comparison) {
-        if (comparison.equivalentGain().isEmpty()) {
-            return List.of();
-        }
+        return Parts.of(comparison.equivalentGain(), COLUMNS + 1).stream()
+                .map(part -> equalGain(comparison, part))
+                .toList();
+    }
+
+    private Table equalGain(Comparison comparison, List<EquivalentGain> equal) {
         String from = wording.called(comparison.from());
         String to = wording.called(comparison.to());
         Cells cells = new Cells(wording);
-        List<Row> rows =
-                comparison.equivalentGain().stream().map(e -> equal(e, cells)).toList();
-        return List.of(new Table(
+        List<Cell> found = equal.stream()
+                .map(e -> cells.cell(wording.rotation(e.toGainPercent())))
+                .toList();
+        return new Table(
                 wording.say("equal.title", "from", from, "to", to),
                 wording.say("equal.corner", "from", from),
-                List.of(to),
-                cells.aligned(rows),
-                cells.notes()));
-    }
-
-    private Row equal(EquivalentGain equal, Cells cells) {
-        Cell cell = cells.cell(wording.rotation(equal.toGainPercent()));
-        return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
+                equal.stream().map(e -> wording.percent(e.fromGainPercent())).toList(),
+                List.of(new Row(wording.say("equal.row", "to", to), "", found, "")),
+                cells.notes());
     }
 }

@@ -55,6 +55,7 @@ final class DecisionBuilder {
                 Signs.of(item.decision()),
                 wording.decision(item.decision()),
                 budget(item),
+                shares(item),
                 wording.speech()
                         .text(item.remedy())
                         .orElseGet(() -> wording.reason(item.change().reason())));
@@ -79,10 +80,31 @@ final class DecisionBuilder {
     }
 
     private String budget(Item item) {
+        return contributions(item).stream().map(this::part).collect(Collectors.joining(", "));
+    }
+
+    private static List<Contribution> contributions(Item item) {
         return item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of()).stream()
                 .filter(c -> c.standardUncertainty() > 0)
-                .map(this::part)
-                .collect(Collectors.joining(", "));
+                .toList();
+    }
+
+    /** Shares of the sum of squares, in whole percent. */
+    private static List<ListedDecision.Share> shares(Item item) {
+        List<Contribution> parts = contributions(item);
+        double variance = parts.stream().mapToDouble(DecisionBuilder::variance).sum();
+        List<ListedDecision.Share> shares = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            long percent = (long) Math.floor(100 * variance(parts.get(i)) / variance);
+            if (percent > 0) {
+                shares.add(new ListedDecision.Share(Integer.toString(i + 1), Long.toString(percent)));
+            }
+        }
+        return shares;
+    }
+
+    private static double variance(Contribution part) {
+        return part.standardUncertainty() * part.standardUncertainty();
     }
 
     private String part(Contribution part) {

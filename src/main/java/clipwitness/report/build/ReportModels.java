@@ -44,7 +44,8 @@ public final class ReportModels {
         FindingText findings = new FindingText(wording);
         MarksBuilder marks = new MarksBuilder(wording);
         ComparisonBuilder comparisons = new ComparisonBuilder(wording, results);
-        CaptureBuilder captures = new CaptureBuilder(wording, results);
+        SeriesBuilder series = new SeriesBuilder(wording);
+        CaptureBuilder captures = new CaptureBuilder(wording);
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
@@ -67,8 +68,10 @@ public final class ReportModels {
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),
                 cautions(wording),
-                new SeriesBuilder(wording).of(results),
+                series.overGain(results),
+                series.of(results),
                 results.comparisons().stream().map(comparisons::of).toList(),
+                new CaptureSheets(wording, results).all(),
                 results.captures().stream().map(captures::of).toList(),
                 LayoutList.of(results.captures(), wording.speech()));
     }

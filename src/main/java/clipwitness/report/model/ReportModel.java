@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * All that a template receives, as {@code report}. The file {@code report-templates/README.md} explains it to those who write
@@ -28,8 +29,10 @@ import java.util.Map;
  * @param doubts      doubts in words
  * @param conformity  statement of conformity
  * @param cautions    cautions
- * @param series      figures over the gain control, a table for each quantity
+ * @param overGain    figures over the gain control, a group for each quantity
+ * @param series      where distortion reaches a mark, and level steps
  * @param comparisons comparisons in full
+ * @param sheets      figures of the captures, side by side
  * @param captures    captures
  * @param layouts     how the layouts of the exports were read: files and evidence
  */
@@ -53,10 +56,21 @@ public record ReportModel(
         List<ListedDoubt> doubts,
         ConformityPart conformity,
         List<String> cautions,
+        List<GroupTable> overGain,
         List<Table> series,
         List<ComparisonPart> comparisons,
+        List<CaptureSheet> sheets,
         List<ListedCapture> captures,
         List<Fact> layouts) {
+    private static final Set<String> HALF_WIDTH = Set.of("transfer", "harmonics");
+
+    /** The pictures that half of the page's width suits, two by two, those of one condition together. */
+    public List<List<ShownFigure>> halfWidth() {
+        return Parts.pairs(figures.values().stream()
+                .filter(f -> HALF_WIDTH.contains(f.kind()))
+                .toList());
+    }
+
     /** Copies what it is given. */
     public ReportModel {
         verdicts = List.copyOf(verdicts);
@@ -72,8 +86,10 @@ public record ReportModel(
         response = List.copyOf(response);
         doubts = List.copyOf(doubts);
         cautions = List.copyOf(cautions);
+        overGain = List.copyOf(overGain);
         series = List.copyOf(series);
         comparisons = List.copyOf(comparisons);
+        sheets = List.copyOf(sheets);
         captures = List.copyOf(captures);
         layouts = List.copyOf(layouts);
     }

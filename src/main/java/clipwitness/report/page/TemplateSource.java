@@ -95,11 +95,6 @@ public final class TemplateSource {
         return exactly(variant).isPresent() ? variant : file;
     }
 
-    /** Names of the program's own templates. */
-    public static List<String> builtIn() {
-        return BUILT_IN;
-    }
-
     /** The template of the sheet that goes into the drawer with the parts. */
     public static TemplateSource drawer() {
         return new TemplateSource("drawer", Optional.empty());

@@ -10,7 +10,7 @@ import clipwitness.report.words.JobWording;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class CaptureBuilderTest {
+class TogetherTest {
     @Test
     void capturesOfOneRunAreSaidToBeTakenAsOneWave() {
         assertThat(together(capture(1, "a"), capture(1, "b")))
@@ -43,8 +43,6 @@ class CaptureBuilderTest {
         JobResults good = ExampleJob.good().results();
         JobResults results = new JobResults(
                 good.job(), good.inputsDigest(), List.of(captures), good.series(), good.comparisons(), List.of());
-        return new CaptureBuilder(JobWording.english(results), results)
-                .of(captures[0])
-                .together();
+        return new Together(JobWording.english(results), results).of(captures[0].row());
     }
 }

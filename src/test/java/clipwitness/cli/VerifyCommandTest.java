@@ -96,7 +96,8 @@ class VerifyCommandTest {
         assertThat(verify(report)).isEqualTo(0);
         assertThat(out)
                 .contains("note     The report is not signed.")
-                .contains("note     Without the job folder neither its files nor the pages of the report were looked at.")
+                .contains(
+                        "note     Without the job folder neither its files nor the pages of the report were looked at.")
                 .endsWith(": agrees with itself. Name the job folder as well to hold it against the data.\n");
     }
 
@@ -105,7 +106,8 @@ class VerifyCommandTest {
         job.capture("after-100.csv", 0.99, 5, 4);
         assertThat(verify(report, job.path())).isEqualTo(1);
         assertThat(out)
-                .contains("DIFFERS  after-100.csv: the file was changed after the report was made. Find the file as it was, or make the report anew.\n")
+                .contains(
+                        "DIFFERS  after-100.csv: the file was changed after the report was made. Find the file as it was, or make the report anew.\n")
                 .endsWith(": does not match its data.\n");
     }
 
@@ -124,7 +126,8 @@ class VerifyCommandTest {
     void aLostExportIsNamed() throws IOException {
         Files.delete(job.path().resolve("before-0.csv"));
         assertThat(verify(report, job.path())).isEqualTo(1);
-        assertThat(out).contains("DIFFERS  before-0.csv: the report was made from this file, and it is not in " + job.path());
+        assertThat(out)
+                .contains("DIFFERS  before-0.csv: the report was made from this file, and it is not in " + job.path());
     }
 
     /** An editor of PDF files writes a new check sum with the file. */
@@ -133,10 +136,13 @@ class VerifyCommandTest {
         attach(JSON, VerifyCommandTest::louder, false);
         assertThat(verify(report)).isEqualTo(1);
         assertThat(out)
-                .contains("DIFFERS  T-1-results.csv and T-1-results.json differ: capture before before-0.csv rms 0.0 1000.0 0.1: ")
+                .contains(
+                        "DIFFERS  T-1-results.csv and T-1-results.json differ: capture before before-0.csv rms 0.0 1000.0 0.1: ")
                 .endsWith(": does not agree with itself.\n");
         assertThat(verify(report, job.path())).isEqualTo(1);
-        assertThat(out).contains("DIFFERS  T-1-results.json, captures, before-0.csv before at gain 0.0 %, values, rms, value: 9.5 in the report, ");
+        assertThat(out)
+                .contains(
+                        "DIFFERS  T-1-results.json, captures, before-0.csv before at gain 0.0 %, values, rms, value: 9.5 in the report, ");
     }
 
     private static String louder(String json) {
@@ -175,8 +181,8 @@ class VerifyCommandTest {
     @Test
     void textThatWasPutOnAPageIsShown() throws IOException {
         edit(d -> {
-            try (PDPageContentStream page = new PDPageContentStream(
-                    d, d.getPage(0), PDPageContentStream.AppendMode.PREPEND, true)) {
+            try (PDPageContentStream page =
+                    new PDPageContentStream(d, d.getPage(0), PDPageContentStream.AppendMode.PREPEND, true)) {
                 page.beginText();
                 page.setFont(
                         new org.apache.pdfbox.pdmodel.font.PDType1Font(
@@ -188,7 +194,8 @@ class VerifyCommandTest {
             }
         });
         assertThat(verify(report, job.path())).isEqualTo(1);
-        assertThat(out).contains("DIFFERS  The report differs from what the data give: page 1 says “Passed with praise");
+        assertThat(out)
+                .contains("DIFFERS  The report differs from what the data give: page 1 says “Passed with praise");
     }
 
     @Test
@@ -201,7 +208,9 @@ class VerifyCommandTest {
             }
         });
         assertThat(verify(report, job.path())).isEqualTo(1);
-        assertThat(out).contains("page 1 has the text that the data give, but a figure, line or picture on it is drawn otherwise");
+        assertThat(out)
+                .contains(
+                        "page 1 has the text that the data give, but a figure, line or picture on it is drawn otherwise");
     }
 
     @Test
@@ -217,7 +226,8 @@ class VerifyCommandTest {
         attach(JSON, text -> text.replaceFirst("clipwitness development", "clipwitness 0.0.1"), false);
         assertThat(verify(report, job.path())).as(out).isEqualTo(0);
         assertThat(out)
-                .contains("note     The report was made by clipwitness 0.0.1, this is clipwitness development: figures are compared within their uncertainty.")
+                .contains(
+                        "note     The report was made by clipwitness 0.0.1, this is clipwitness development: figures are compared within their uncertainty.")
                 .contains("all figures agree within their uncertainty, and all decisions are the same.");
         attach(JSON, text -> text.replaceFirst("\"verdict\" : \"pass\"", "\"verdict\" : \"fail\""), false);
         assertThat(verify(report, job.path())).isEqualTo(1);
@@ -297,7 +307,8 @@ class VerifyCommandTest {
         assertThat(verify(report)).isEqualTo(1);
         assertThat(out)
                 .contains("DIFFERS  ../../evil.sh: no attachment of this program has such a name.")
-                .contains("DIFFERS  zeros.csv: the attachment is not there, damaged, or packed as this program never does.");
+                .contains(
+                        "DIFFERS  zeros.csv: the attachment is not there, damaged, or packed as this program never does.");
         assertThat(files()).isEqualTo(before);
     }
 
@@ -322,15 +333,18 @@ class VerifyCommandTest {
 
     private void attach(String name, UnaryOperator<String> change, boolean keepCheckSum) throws IOException {
         edit(d -> {
-            PDComplexFileSpecification file =
-                    d.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().get(name);
+            PDComplexFileSpecification file = d.getDocumentCatalog()
+                    .getNames()
+                    .getEmbeddedFiles()
+                    .getNames()
+                    .get(name);
             PDEmbeddedFile old = file.getEmbeddedFile();
             byte[] content = change.apply(new String(old.toByteArray(), StandardCharsets.UTF_8))
                     .getBytes(StandardCharsets.UTF_8);
-            PDEmbeddedFile embedded =
-                    new PDEmbeddedFile(d, new ByteArrayInputStream(content), COSName.FLATE_DECODE);
+            PDEmbeddedFile embedded = new PDEmbeddedFile(d, new ByteArrayInputStream(content), COSName.FLATE_DECODE);
             if (keepCheckSum) {
-                embedded.getCOSObject().setItem(COSName.PARAMS, old.getCOSObject().getItem(COSName.PARAMS));
+                embedded.getCOSObject()
+                        .setItem(COSName.PARAMS, old.getCOSObject().getItem(COSName.PARAMS));
             }
             file.setEmbeddedFile(embedded);
             file.setEmbeddedFileUnicode(embedded);

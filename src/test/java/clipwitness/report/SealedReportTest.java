@@ -54,15 +54,19 @@ class SealedReportTest {
         try (PDDocument document = Loader.loadPDF(signed)) {
             PDSignature signature = document.getSignatureDictionaries().get(0);
             assertThat(signature.getSignDate()).isNull();
-            assertThat(signature.getByteRange()[2] + signature.getByteRange()[3]).isEqualTo(signed.length);
+            assertThat(signature.getByteRange()[2] + signature.getByteRange()[3])
+                    .isEqualTo(signed.length);
             CMSSignedData message = new CMSSignedData(
                     new CMSProcessableByteArray(signature.getSignedContent(signed)),
                     new ByteArrayInputStream(signature.getContents(signed)));
             SignerInformation signer =
                     message.getSignerInfos().getSigners().iterator().next();
-            X509CertificateHolder certificate = (X509CertificateHolder)
-                    message.getCertificates().getMatches(signer.getSID()).iterator().next();
-            assertThat(signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(certificate))).isTrue();
+            X509CertificateHolder certificate = (X509CertificateHolder) message.getCertificates()
+                    .getMatches(signer.getSID())
+                    .iterator()
+                    .next();
+            assertThat(signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(certificate)))
+                    .isTrue();
             assertThat(certificate.getSubject().toString()).contains("Werkstatt für Klänge");
             assertThat(signer.getSignedAttributes().size()).isEqualTo(3);
         }
@@ -125,7 +129,8 @@ class SealedReportTest {
         SigningKey other = SigningKey.of(KeyStoreFile.write(temp.resolve("other.p12"), "RSA", "Somebody"), PASSWORD);
         SealCheck seal = read(Seal.on(plain, other)).seal().orElseThrow();
         assertThat(seal.signer()).isEqualTo("Somebody");
-        assertThat(seal.fingerprint()).isNotEqualTo(read(signed).seal().orElseThrow().fingerprint());
+        assertThat(seal.fingerprint())
+                .isNotEqualTo(read(signed).seal().orElseThrow().fingerprint());
     }
 
     @Test
@@ -141,11 +146,13 @@ class SealedReportTest {
     void aKeyStoreThatCannotBeUsedSaysWhyAndWhatToDo() throws Exception {
         Path shop = temp.resolve("shop.p12");
         assertThatThrownBy(() -> SigningKey.of(shop, "other".toCharArray()))
-                .hasMessageContaining("shop.p12: does not open with this password. Write its password, and nothing else,");
+                .hasMessageContaining(
+                        "shop.p12: does not open with this password. Write its password, and nothing else,");
         assertThatThrownBy(() -> SigningKey.of(shop, "Größe".toCharArray()))
                 .hasMessageContaining("has a password with letters outside ASCII, which Java does not take");
         Path two = KeyStoreFile.write(temp.resolve("two.p12"), "RSA", "a", "b");
-        assertThatThrownBy(() -> SigningKey.of(two, PASSWORD)).hasMessageContaining("holds 2 keys. Use a key store with one key");
+        assertThatThrownBy(() -> SigningKey.of(two, PASSWORD))
+                .hasMessageContaining("holds 2 keys. Use a key store with one key");
         Path none = KeyStoreFile.write(temp.resolve("none.p12"), "RSA");
         assertThatThrownBy(() -> SigningKey.of(none, PASSWORD)).hasMessageContaining("holds no key");
         Path curve = KeyStoreFile.write(temp.resolve("curve.p12"), "EC", "a");

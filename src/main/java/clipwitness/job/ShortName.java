@@ -55,7 +55,7 @@ public final class ShortName {
 
     /** A first word in ordinary letters begins small; one with further capitals or digits is a name and stays. */
     private static String small(String text, String language) {
-        String first = text.split("\\s+")[0];
+        String first = text.split("\\s+", 2)[0];
         String rest = first.substring(1);
         boolean ordinary = !rest.isEmpty() && rest.chars().allMatch(Character::isLowerCase);
         return ordinary && !Locale.forLanguageTag(language).getLanguage().equals(GERMAN)

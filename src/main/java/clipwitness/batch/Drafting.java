@@ -111,6 +111,7 @@ public final class Drafting {
                     Files.exists(folder) ? "is a file, not a folder" : "there is no such folder",
                     "Name the folder that holds the exports");
         }
+        settle(folder);
         List<Problem> taken = new ArrayList<>();
         for (String name : List.of(Job.SHEET_FILE, Job.TABLE_FILE)) {
             if (Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
@@ -123,6 +124,19 @@ public final class Drafting {
         if (!taken.isEmpty()) {
             throw new InputException(taken);
         }
+    }
+
+    /** Puts in order what a draft that was ended has left. */
+    private static void settle(Path folder) throws InputException {
+        try {
+            new FolderSink(folder).requireFree(List.of(), List.of());
+        } catch (IOException e) {
+            throw unwritten(folder, e);
+        }
+    }
+
+    private static InputException unwritten(Path folder, IOException fault) {
+        return new InputException(List.of(Unwritten.problem(folder, fault, "Check whether this user may write there")));
     }
 
     private static InputException none(Path folder, Map<String, String> left) {
@@ -224,7 +238,7 @@ public final class Drafting {
         try {
             new FolderSink(folder).put(documents);
         } catch (IOException e) {
-            throw new InputException(List.of(Unwritten.problem(folder, e, "Check whether this user may write there")));
+            throw unwritten(folder, e);
         }
     }
 }

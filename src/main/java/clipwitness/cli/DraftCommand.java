@@ -97,7 +97,8 @@ final class DraftCommand implements Callable<Integer> {
         say(drafted.get(), bar);
         try {
             return Planning.page(folder, Clipwitness.software());
-        } catch (InputException e) { // the draft has questions that are not answered yet
+        } catch (InputException e) {
+            out.println("the plan is for the usual limits, because the sheet has questions that are not answered yet");
             return Planning.usualPage(Clipwitness.software());
         }
     }

@@ -5,6 +5,8 @@ import clipwitness.job.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The job sheet of a draft: what is known as keys, what is not as lines that are commented out, with the question. */
 public final class DraftSheet {
@@ -127,10 +129,34 @@ public final class DraftSheet {
 
     private void rest() {
         add(
-                "# limits: {level: 0.5 dB, thd: 1 dB, asymmetry: 2, crest-factor: 0.3 dB, null-depth: -32 dB, noise: 2 dB, hum: 3 dB, response: 0.5 dB}");
-        add("# rails:");
-        add("#   - {name: \"supply rail\", expected: 9 V, received: 9.1 V}");
-        add("# clipper: {topology: shunt, source-resistance: 1 kΩ}");
+                "# limits: {level: 0.5 dB, thd: 1 dB, asymmetry: 2, crest-factor: 0.3 dB, null-depth: -32 dB, noise: 2 dB, hum: 3 dB, response: 0.5 dB, rail: 2 %}");
+        add("# rails:" + QUESTION + "what did the meter show in each state?");
+        add("#   - {name: \"supply\", expected: 9 V" + ofEachState(s -> "9.0 V") + "}");
+        add("# clipper:" + QUESTION + "how do the clippers stand? The manual draws both topologies");
+        add("#   topology: shunt");
+        add("#   source-resistance: 1 kΩ");
+        String pair = devices();
+        if (!pair.isEmpty()) {
+            add("#   pairs: {" + ofEachState(s -> pair).replaceFirst("^, ", "") + "}" + QUESTION
+                    + "which devices are in each state? The first leg conducts on positive node voltage");
+        }
+    }
+
+    private String ofEachState(Function<DraftState, String> text) {
+        return draft.states().stream()
+                .map(s -> ", " + name(s.name()) + ": " + text.apply(s))
+                .collect(Collectors.joining());
+    }
+
+    /** The first two traced devices, as a pair. */
+    private String devices() {
+        List<String> devices = draft.rows().stream()
+                .flatMap(r -> r.facts().device().stream())
+                .map(d -> yaml(d.value()))
+                .distinct()
+                .limit(2)
+                .toList();
+        return devices.size() < 2 || draft.states().isEmpty() ? "" : "[" + String.join(", ", devices) + "]";
     }
 
     private void photos() {

@@ -124,6 +124,11 @@ public final class Drafter {
 
     private static List<String> questions(List<DraftState> states, List<DraftRow> rows) {
         List<String> questions = new ArrayList<>();
+        if (rows.stream().allMatch(r -> r.kind().value() == DraftKind.JUNCTION)) {
+            questions.add(
+                    "only traced devices were found: where are the captures of the unit? Without any, the command pair ranks"
+                            + " the devices without a job");
+        }
         if (states.stream()
                 .noneMatch(s -> s.role().filter(r -> r.value() == Role.BEFORE).isPresent())) {
             questions.add(

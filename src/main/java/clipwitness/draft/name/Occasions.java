@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** Numbers of takes in names. */
 final class Occasions {
     private static final Pattern NUMBERED = Pattern.compile(WordList.BEGIN
-            + "(?:take|run|try|pass|rep|repeat|replicate|wdh|wiederholung|durchgang|lauf|versuch|nr|no|r) ?[=:#.-]? ?(\\d{1,3})"
+            + "(?:take|run|try|pass|rep|repeat|replicate|wdh|wiederholung|durchgang|lauf|versuch|nr|no) ?[=:#.-]? ?(\\d{1,3})"
             + WordList.END);
     private static final Pattern COUNTED =
             Pattern.compile("(?<!\\d)([2-9])(?:st|nd|rd|th)(?: (?:take|run|time|try|pass))?" + WordList.END);

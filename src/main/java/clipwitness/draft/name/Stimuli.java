@@ -28,6 +28,9 @@ final class Stimuli {
         String unit = match.group(2).equals("mv") ? "mV" : match.group(2).equals("v") ? "V" : "µV";
         String number = match.group(1).replace(',', '.');
         String kind = match.group(3);
+        if (!(Double.parseDouble(number) > 0)) {
+            return Optional.empty();
+        }
         if (kind == null && unit.equals("V") && !(Double.parseDouble(number) < STRONGEST)) {
             return Optional.empty();
         }

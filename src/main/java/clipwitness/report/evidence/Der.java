@@ -66,7 +66,7 @@ final class Der {
     private static void arc(ByteArrayOutputStream bytes, int value) {
         for (int shift = 28; shift > 0; shift -= 7) {
             if (value >>> shift != 0) {
-                bytes.write(0x80 | value >>> shift & 0x7F);
+                bytes.write(0x80 | ((value >>> shift) & 0x7F));
             }
         }
         bytes.write(value & 0x7F);

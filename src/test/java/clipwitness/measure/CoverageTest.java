@@ -45,25 +45,42 @@ class CoverageTest {
                 .isBetween(93.0, 97.5);
     }
 
-    /** Waves at 25 times their onset, and one at 3 times it of which every period is sampled at the same hundred places. */
+    /**
+     * Two waves at 25 times their onset that constants were chosen on, one that none was; the last ones at 3 times it, with every period sampled at
+     * the same hundred places.
+     */
     static Stream<Arguments> sparse() {
         return Stream.of(
                 Arguments.of(ClippedWave.HARD_FAR, 5000, 5.42),
                 Arguments.of(ClippedWave.TANH_FAR, 5000, 5.42),
                 Arguments.of(ClippedWave.ROOT_FAR, 5000, 5.42),
-                Arguments.of(ClippedWave.HARD, 3000, 30.0));
+                Arguments.of(ClippedWave.HARD, 3000, 30.0),
+                Arguments.of(ClippedWave.TANH, 3000, 30.0));
     }
 
-    /** Few samples near the corner: were the curve averaged across it, hardly an onset would hold; seen before: 5 to 26 %. */
+    /** Few samples lie near the onset. Were the curve averaged across a corner there, a quarter of the intervals at most would hold the truth. */
     @ParameterizedTest
     @MethodSource("sparse")
     void onsetsAmongFewSamplesHoldTheTruth(ClippedWave wave, int samples, double cycles) {
-        Map<String, Tally> tallies = CoverageCount.of(wave, DITHERED, 0, samples, cycles, 200);
+        assertOnsetsHold(wave, samples, cycles, 200, 88);
+    }
+
+    @Tag("coverage")
+    @ParameterizedTest
+    @MethodSource("sparse")
+    void onsetsOfManyRecordsAmongFewSamplesHoldTheTruthAsOftenAsTheyClaim(
+            ClippedWave wave, int samples, double cycles) {
+        assertOnsetsHold(wave, samples, cycles, MANY, 93);
+    }
+
+    /** At the steepest part of such a wave the noise comes out too large, so that the intervals hold it more often than they claim. */
+    private static void assertOnsetsHold(ClippedWave wave, int samples, double cycles, int records, double least) {
+        Map<String, Tally> tallies = CoverageCount.of(wave, DITHERED, 0, samples, cycles, records);
         assertThat(List.of("smallSignalGain", "onsetUp", "onsetDown")).allSatisfy(figure -> {
-            assertThat(tallies.get(figure).count()).as(figure).isEqualTo(200);
-            assertThat(tallies.get(figure).share())
-                    .as(figure + " " + tallies.get(figure))
-                    .isBetween(90.0, 100.0);
+            Tally tally = tallies.get(figure);
+            System.out.println(wave + ", " + samples + " samples, " + figure + " " + tally);
+            assertThat(tally.count()).as(figure).isGreaterThan(records * 98 / 100);
+            assertThat(tally.share()).as(figure + " " + tally).isGreaterThanOrEqualTo(least);
         });
     }
 

@@ -2,7 +2,7 @@ package clipwitness.measure.transfer;
 
 /**
  * Slope of the upper side of a transfer curve, from parabolas over stretches that are just wide enough for the slope to be known to 3 % of
- * the small-signal slope, at places from 2 % of the input's amplitude up to its peak.
+ * the small-signal slope, at places from 2 % of the input's amplitude, or a third of the onset where that is less, up to its peak.
  */
 final class SlopeProfile {
     private static final double WELL_KNOWN = 0.03;
@@ -10,6 +10,7 @@ final class SlopeProfile {
     private static final double WIDEST = 0.2;
     private static final double WIDER = 1.5;
     private static final double INNERMOST = 0.02;
+    private static final double SHARE_OF_ONSET = 1.0 / 3;
     private static final int PLACES = 64;
     private static final int HALVINGS = 6;
 
@@ -20,14 +21,16 @@ final class SlopeProfile {
     private final double[] slopes = new double[PLACES];
 
     /**
+     * @param onset    the smaller onset of the curve, or its end, V
      * @param widening factor on the width of each stretch
      */
-    SlopeProfile(Transfer transfer, double smallSignalSlope, double widening) {
+    SlopeProfile(Transfer transfer, double smallSignalSlope, double onset, double widening) {
         this.transfer = transfer;
         this.wanted = WELL_KNOWN * smallSignalSlope;
         this.widening = widening;
+        double innermost = Math.min(INNERMOST, SHARE_OF_ONSET * onset / transfer.amplitude());
         for (int i = 0; i < PLACES; i++) {
-            places[i] = transfer.amplitude() * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
+            places[i] = transfer.amplitude() * Math.pow(innermost, 1 - i / (PLACES - 1.0));
             slopes[i] = slopeAt(places[i]);
         }
     }
@@ -70,6 +73,12 @@ final class SlopeProfile {
         double perLogarithm = (slopes[low] - slopes[high]) / Math.log(places[high] / places[low]);
         double place = places[last(level)];
         return perLogarithm > 0 ? Math.min(1, uncertainty(place, reach(place)) / perLogarithm) : 1;
+    }
+
+    /** Half the stretch that the slope there was taken from over its place: nothing within it is seen apart. */
+    double relativeReach(double level) {
+        double place = places[last(level)];
+        return reach(place) / place;
     }
 
     private int first(double level) {

@@ -96,7 +96,8 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
                 line, onsetUp.map(o -> o.wider(1 / (1 - share))), onsetDown.map(o -> o.wider(1 / (1 - share))));
     }
 
-    private double smallerOnset(Transfer transfer) {
+    /** The smaller onset, or the amplitude of the input where neither is reached, V. */
+    double smallerOnset(Transfer transfer) {
         double up = onsetUp.map(OnsetPoint::input).orElse(transfer.amplitude());
         double down = onsetDown.map(OnsetPoint::input).orElse(transfer.amplitude());
         return Math.min(up, down);

@@ -37,8 +37,8 @@ class SampleSentencesTest {
 
     /** What is read on the first page, the list of what was looked at left out. */
     private static Stream<String> sentences(ReportModel page) {
-        Stream<String> verdicts = page.verdicts().stream()
-                .flatMap(v -> Stream.concat(Stream.of(v.sentence()), v.more().stream()));
+        Stream<String> verdicts =
+                page.verdicts().stream().flatMap(v -> Stream.concat(Stream.of(v.sentence()), v.more().stream()));
         Stream<String> findings = page.findings().stream().map(f -> f.text());
         Stream<String> hints = page.hints().stream().map(f -> f.name());
         return Stream.of(verdicts, findings, hints)
@@ -56,7 +56,8 @@ class SampleSentencesTest {
     @ParameterizedTest
     @ValueSource(strings = {"bass-drive-switch", "diode-renewal", "jack-repair", "lifted-joint"})
     void sentencesAreShort(String name) throws InputException {
-        assertThat(sentences(page(name))).allSatisfy(s -> assertThat(words(s)).as(s).isLessThan(MOST_WORDS));
+        assertThat(sentences(page(name)))
+                .allSatisfy(s -> assertThat(words(s)).as(s).isLessThan(MOST_WORDS));
     }
 
     @ParameterizedTest
@@ -65,9 +66,8 @@ class SampleSentencesTest {
         ReportModel page = page(name);
         Stream<String> verdicts = page.changed().stream().map(v -> v.word());
         Stream<String> leads = page.findings().stream().map(f -> f.lead());
-        assertThat(Stream.concat(verdicts, leads)).allSatisfy(l -> assertThat(words(l))
-                .as(l)
-                .isBetween(2L, 5L));
+        assertThat(Stream.concat(verdicts, leads))
+                .allSatisfy(l -> assertThat(words(l)).as(l).isBetween(2L, 5L));
         assertThat(sentences(page)).noneMatch(s -> s.contains("“"));
     }
 }

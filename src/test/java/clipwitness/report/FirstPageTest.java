@@ -27,8 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The first page holds the answers and their picture, however long the names and however many the states. */
 class FirstPageTest {
-    private static final String SHEET =
-            """
+    private static final String SHEET = """
         report: {number: S-6, title: "A rather long title of a job with six states of one overdrive for the bass guitar", date: 2026-05-04, received: 2026-04-01}
         shop: {name: Harbour Lane Bench and Daughters of the Northern Shore, contact: "one, two, three"}
         customer: "a bassist with a rather long name of his own (invented)"
@@ -54,8 +53,7 @@ class FirstPageTest {
                 .flatMap(s -> Stream.of(50, 100).map(g -> capture(s.name(), g)))
                 .toList();
         JobResults found = Examination.of(job, "0".repeat(64), captures);
-        return new JobResults(
-                job, found.inputsDigest(), found.captures(), found.series(), found.comparisons(), hints);
+        return new JobResults(job, found.inputsDigest(), found.captures(), found.series(), found.comparisons(), hints);
     }
 
     private static CaptureResult capture(String state, int gain) {
@@ -92,7 +90,8 @@ class FirstPageTest {
     @Test
     void noStateThatWasMeantToChangeIsPraised() throws IOException, InputException {
         try (Rendered report = Rendered.of(sixStates(List.of()), "customer")) {
-            String changes = report.text().split("What does the change do\\?", 2)[1].split("What else was found", 2)[0];
+            String changes =
+                    report.text().split("What does the change do\\?", 2)[1].split("What else was found", 2)[0];
             assertThat(changes).doesNotContain("✓").contains("–");
         }
     }

@@ -73,8 +73,7 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
     private static Measured level(NoisePair pair, NoiseAtCondition setting) {
         return setting.humRefused()
                 .<Measured>map(reason -> Measured.refused(Unit.DECIBEL, reason))
-                .orElseGet(() ->
-                        setting.power(pair.lines()).levelOver(1, 0, Unit.DECIBEL, FigureReason.LINE_HIDDEN));
+                .orElseGet(() -> setting.power(pair.lines()).levelOver(1, 0, Unit.DECIBEL, FigureReason.LINE_HIDDEN));
     }
 
     private static NoiseChange between(NoisePair pair, Measured before, Measured after, InputGain gain) {

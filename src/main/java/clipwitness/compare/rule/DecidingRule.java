@@ -41,8 +41,7 @@ public final class DecidingRule {
             return Optional.empty();
         }
         List<Item> decided = Items.decided(comparison, verdict);
-        return hardlyClips(comparison, decided)
-                .or(() -> Items.worst(decided).map(i -> deciding(comparison, i)));
+        return hardlyClips(comparison, decided).or(() -> Items.worst(decided).map(i -> deciding(comparison, i)));
     }
 
     /** A wave that is clipped no more tells more than any level: of these the one whose distortion fell most. */

@@ -237,8 +237,13 @@ public final class JobWording {
         List<Condition> meant = captured.stream()
                 .filter(c -> items.stream().anyMatch(i -> i.condition().equals(c)))
                 .toList();
-        boolean alone = items.stream().allMatch(i -> i.quantity().isOfWaves() && subject(i).isEmpty());
-        if (!alone || meant.size() < LEAST_OF_A_RUN || meant.size() != items.size() || severalFrequencies || severalLevels
+        boolean alone = items.stream()
+                .allMatch(i -> i.quantity().isOfWaves() && subject(i).isEmpty());
+        if (!alone
+                || meant.size() < LEAST_OF_A_RUN
+                || meant.size() != items.size()
+                || severalFrequencies
+                || severalLevels
                 || severalSettings) {
             return Optional.empty();
         }

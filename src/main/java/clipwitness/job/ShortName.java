@@ -2,6 +2,7 @@ package clipwitness.job;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +15,8 @@ public final class ShortName {
     public static final int MOST_WORDS = 4;
 
     private static final String GERMAN = "de";
+
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     private ShortName() {}
 
@@ -50,13 +53,13 @@ public final class ShortName {
 
     /** How many words a text has. */
     public static int words(String text) {
-        return text.isBlank() ? 0 : text.strip().split("\\s+").length;
+        return (int) BLANKS.splitAsStream(text.strip()).filter(w -> !w.isEmpty()).count();
     }
 
     /** A first word in ordinary letters begins small; one with further capitals or digits is a name and stays. */
     private static String small(String text, String language) {
-        String first = text.split("\\s+", 2)[0];
-        String rest = first.substring(1);
+        int end = text.indexOf(' ');
+        String rest = text.substring(1, end < 0 ? text.length() : end);
         boolean ordinary = !rest.isEmpty() && rest.chars().allMatch(Character::isLowerCase);
         return ordinary && !Locale.forLanguageTag(language).getLanguage().equals(GERMAN)
                 ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1)

@@ -12,7 +12,9 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.RemedyRemark;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -38,7 +40,17 @@ public final class DecidingRule {
         if (verdict != Decision.FAIL && verdict != Decision.UNDECIDED) {
             return Optional.empty();
         }
-        return Items.worst(Items.decided(comparison, verdict)).map(i -> deciding(comparison, i));
+        List<Item> decided = Items.decided(comparison, verdict);
+        return hardlyClips(comparison, decided).or(() -> Items.worst(decided).map(i -> deciding(comparison, i)));
+    }
+
+    /** A wave that is clipped no more tells more than any level: of these the one whose distortion fell most. */
+    private Optional<Deciding> hardlyClips(Comparison comparison, List<Item> decided) {
+        return decided.stream()
+                .filter(i -> i.quantity() == ItemQuantity.THD && i.decision() == Decision.FAIL)
+                .map(i -> deciding(comparison, i))
+                .filter(d -> d.kind() == Deciding.Kind.HARDLY_CLIPS)
+                .max(Comparator.comparingDouble(d -> Items.size(d.item())));
     }
 
     private Deciding deciding(Comparison comparison, Item item) {

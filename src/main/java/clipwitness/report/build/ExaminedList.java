@@ -50,19 +50,19 @@ final class ExaminedList {
                 .toList();
         List<String> names = new ArrayList<>();
         quantities.stream().filter(ItemQuantity::isOfWaves).map(this::name).forEach(names::add);
-        String ofWaves = wording.list(names);
         List<String> others =
                 quantities.stream().filter(q -> !q.isOfWaves()).map(this::name).toList();
-        return quantities.isEmpty()
-                ? Optional.empty()
-                : Optional.of(wording.say(
-                        "examined",
-                        "waves",
-                        ofWaves,
-                        "settings",
-                        waves.isEmpty() ? "" : wording.apart(wording.settings(waves, waves)),
-                        "others",
-                        wording.list(others)));
+        String ofWaves = wording.say(
+                "examined.waves",
+                "waves",
+                wording.list(names),
+                "settings",
+                waves.isEmpty() ? "" : wording.apart(wording.settings(waves, waves)));
+        if (names.isEmpty() || others.isEmpty()) {
+            String list = names.isEmpty() ? wording.list(others) : ofWaves;
+            return list.isEmpty() ? Optional.empty() : Optional.of(wording.say("examined.one", "list", list));
+        }
+        return Optional.of(wording.say("examined.all", "waves", ofWaves, "others", wording.list(others)));
     }
 
     private String name(ItemQuantity quantity) {

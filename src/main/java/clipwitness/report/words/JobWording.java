@@ -29,6 +29,7 @@ public final class JobWording {
     private static final String COUNT = "count.";
 
     private static final int FREQUENCY_DIGITS = 2;
+    private static final int LEAST_OF_A_RUN = 3;
 
     private final WordBundle words;
     private final NumberText numbers;
@@ -214,10 +215,44 @@ public final class JobWording {
                 .map(i -> subject(i).orElseGet(() -> condition(controls(i))))
                 .distinct()
                 .toList();
+        Optional<String> run = runOfSettings(items);
+        if (run.isPresent()) {
+            return run.get();
+        }
         boolean told = several || items.stream().anyMatch(i -> i.subject().isPresent());
         String range = range(items);
         String list = told ? list(places) : "";
         return range.isEmpty() || list.isEmpty() ? range + list : range + ", " + list;
+    }
+
+    /** From which to which setting, where some items are of three or more neighbouring settings of all that were captured; else empty. */
+    private Optional<String> runOfSettings(List<Item> items) {
+        List<Condition> captured = results.captures().stream()
+                .map(CaptureResult::row)
+                .filter(r -> r.kind() == CaptureKind.WAVEFORM)
+                .map(CaptureRow::condition)
+                .distinct()
+                .sorted(Comparator.comparingDouble(c -> c.gainPercent().orElse(-1)))
+                .toList();
+        List<Condition> meant = captured.stream()
+                .filter(c -> items.stream().anyMatch(i -> i.condition().equals(c)))
+                .toList();
+        boolean alone = items.stream()
+                .allMatch(i -> i.quantity().isOfWaves() && subject(i).isEmpty());
+        if (!alone
+                || meant.size() < LEAST_OF_A_RUN
+                || meant.size() != items.size()
+                || severalFrequencies
+                || severalLevels
+                || severalSettings) {
+            return Optional.empty();
+        }
+        Condition first = meant.get(0);
+        Condition last = meant.get(meant.size() - 1);
+        boolean neighbours = captured.indexOf(last) - captured.indexOf(first) == meant.size() - 1;
+        return neighbours
+                ? Optional.of(say("range", "from", condition(first), "to", condition(last)))
+                : Optional.empty();
     }
 
     private String range(List<Item> items) {

@@ -270,7 +270,7 @@ class NoiseItemsTest {
     void whyHumIsNotExaminedIsSaidByTheMains() throws IOException, InputException {
         assertThat(whyNot(ItemQuantity.HUM, hiss("before", 1), hiss("old", 1))).containsPattern("50.Hz");
         CaptureResult shortRecord = MadeUpQuiet.of("old").gain(50).noise(MadeUpQuiet.tooShort());
-        assertThat(whyNot(ItemQuantity.HUM, hiss("before", 1), shortRecord)).contains("old pair");
+        assertThat(whyNot(ItemQuantity.HUM, hiss("before", 1), shortRecord)).contains("Old pair");
         Job unknown = new TestExamination(folder).job("");
         assertThat(Said.reason(
                         source(unknown, hiss("before", 1), hiss("old", 1)).whyNot(ItemQuantity.HUM, "before", "old")))

@@ -31,9 +31,8 @@ class DeviceSentencesTest {
                                 + "mV down; 600 mV and 700 mV were measured, alike within the uncertainties of the differences, ± "
                                 + "10 mV and ± 50 mV (source from the gain for small signals).");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
-                .isEqualTo(
-                        "At the highest gain the clip levels of after, original clippers are those that the curves of "
-                                + "the traced devices predict, within the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of original clippers are those that the curves of "
+                        + "the traced devices predict, within the uncertainty of the difference.");
     }
 
     @Test
@@ -46,7 +45,7 @@ class DeviceSentencesTest {
                                 + "signals).");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
                 .containsExactly(
-                        "At full gain the traced devices of after, original clippers predict clip levels of 605 mV up "
+                        "At full gain the traced devices of original clippers predict clip levels of 605 mV up "
                                 + "and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty "
                                 + "of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain "
                                 + "for small signals).");

@@ -121,10 +121,9 @@ class FindingsTest {
     void aHalfThatBeginsElsewhereIsSaidThoughTheDistortionIsTheSame() {
         assertThat(onset(gain(20), gain(21)))
                 .isEqualTo(
-                        "One half clips elsewhere. New clippers and as received reach 3 % distortion alike (at 21 % and 20 % "
-                                + "of gain), but "
-                                + "at 25 % gain the upper half of its wave begins to clip earlier, at 84 mV of input instead "
-                                + "of 180 mV." + EQUAL);
+                        "One half clips elsewhere. New clippers: 3 % distortion where as received has it (at 21 % and 20 % of "
+                                + "gain). But at 25 % gain the upper half of its wave begins to clip earlier, at 84 mV of input "
+                                + "instead of 180 mV." + EQUAL);
     }
 
     @Test

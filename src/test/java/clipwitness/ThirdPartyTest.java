@@ -38,7 +38,7 @@ class ThirdPartyTest {
 
     /** What the tests run on; it never goes into the jar. */
     private static final Pattern TEST_TOOL = Pattern.compile(
-            "(junit|surefire[a-z]*|maven-surefire|common-java5|common-junit[a-z0-9]*|archunit|assertj|byte-buddy|opentest4j|apiguardian|jspecify|org\\.jacoco|jazzer|jmh)\\b.*");
+            "(junit|surefire[a-z]*|maven-surefire|common-java5|common-junit[a-z0-9]*|archunit|commonmark|assertj|byte-buddy|opentest4j|apiguardian|jspecify|org\\.jacoco|jazzer|jmh)\\b.*");
 
     @Test
     void everyLibraryHasARowAndEveryRowALibrary() throws IOException {

@@ -7,15 +7,21 @@ import java.util.List;
 /**
  * Current through one side of a clipping pair over its voltage, at points that follow the current of the leg that conducts, I = Is (exp(s) - 1), in steps of s
  * that are small beside what bends the curve. A pair has one table, whatever is beside it.
- *
- * @param volts   ascending from 0, V
- * @param amperes through both legs, ascending from 0, A
  */
-record PairTable(double[] volts, double[] amperes) {
+final class PairTable {
     private static final double STEP = 0.05;
 
     /** No clipping stage drives so much through its diodes, A. */
     private static final double MOST_CURRENT = 100;
+
+    private final double[] volts;
+    private final double[] amperes;
+
+    /** Voltage and current through both legs at each point, both ascending from 0. */
+    private PairTable(double[] volts, double[] amperes) {
+        this.volts = volts;
+        this.amperes = amperes;
+    }
 
     /**
      * The side on which a leg conducts that has devices.
@@ -39,6 +45,11 @@ record PairTable(double[] volts, double[] amperes) {
 
     private static double[] plain(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Voltages of the points, ascending from 0, V. */
+    double[] volts() {
+        return volts.clone();
     }
 
     /** The same with all voltages times a factor. */

@@ -56,6 +56,11 @@ public final class Clipwitness {
                 : usual.handleParseException(UnknownOption.insteadOf(fault), args));
     }
 
+    /** The commands with their options, for what is made of them: completion and manual page. */
+    CommandLine commands() {
+        return line;
+    }
+
     private boolean isUnknownCommand(ParameterException fault) {
         return fault instanceof UnmatchedArgumentException unmatched
                 && fault.getCommandLine() == line

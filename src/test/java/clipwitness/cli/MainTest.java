@@ -91,7 +91,7 @@ class MainTest {
         return process.start().waitFor();
     }
 
-    private static String classPath() {
+    static String classPath() {
         return MainTest.class.getClassLoader() instanceof URLClassLoader loader
                 ? Arrays.stream(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
                 : System.getProperty("java.class.path");

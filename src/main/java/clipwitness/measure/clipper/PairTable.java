@@ -17,6 +17,7 @@ final class PairTable {
     private final double[] volts;
     private final double[] amperes;
 
+    /** Voltage and current through both legs at each point, both ascending from 0. */
     private PairTable(double[] volts, double[] amperes) {
         this.volts = volts;
         this.amperes = amperes;
@@ -46,9 +47,9 @@ final class PairTable {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** Voltages of the points, ascending from 0, V; not to be changed. */
+    /** Voltages of the points, ascending from 0, V. */
     double[] volts() {
-        return volts;
+        return volts.clone();
     }
 
     /** The same with all voltages times a factor. */

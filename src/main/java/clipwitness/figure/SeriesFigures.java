@@ -26,7 +26,7 @@ import java.util.stream.Stream;
 /** Figures of the states against the gain control. */
 final class SeriesFigures {
     private static final double SINGLE_SHAPE = 0.42;
-    private static final double HEIGHT = 92;
+    private static final double HEIGHT = 78;
     private static final int MOST_COLUMNS = 3;
     private static final int MOST_COLUMNS_OF_MANY = 4;
     private static final int MANY = 7;

@@ -75,16 +75,16 @@ final class CaptureSheets {
                 captures.stream().map(c -> c.waveform().orElseThrow()).toList();
         List<Row> values = cells.kept(values(waves, cells));
         List<Row> harmonics = harmonics(waves, cells);
-        List<CaptureSheet.Setting> settings = settings(captures);
+        List<CaptureSheet.Column> columns = captures.stream().map(this::column).toList();
         return new CaptureSheet(
                 wording.say(
                         "sheet.title",
                         "settings",
-                        wording.list(settings.stream()
-                                .map(CaptureSheet.Setting::condition)
+                        wording.list(columns.stream()
+                                .map(CaptureSheet.Column::setting)
+                                .distinct()
                                 .toList())),
-                settings,
-                captures.stream().map(this::column).toList(),
+                columns,
                 values,
                 harmonics,
                 cells.notes(),
@@ -95,18 +95,11 @@ final class CaptureSheets {
                 new DoubtBuilder(wording).all(captures));
     }
 
-    private List<CaptureSheet.Setting> settings(List<CaptureResult> captures) {
-        Map<Condition, Integer> counts = new LinkedHashMap<>();
-        captures.forEach(c -> counts.merge(c.row().condition(), 1, Integer::sum));
-        return counts.entrySet().stream()
-                .map(e -> new CaptureSheet.Setting(wording.condition(e.getKey()), e.getValue()))
-                .toList();
-    }
-
     private CaptureSheet.Column column(CaptureResult capture) {
         CaptureRow row = capture.row();
         String run = together.hasRuns(row) ? wording.say("capture.run", "run", Integer.toString(row.run())) : "";
         return new CaptureSheet.Column(
+                wording.condition(row.condition()),
                 row.state().map(wording::label).orElse(""),
                 run,
                 wording.say("capture.row", "row", Integer.toString(row.row())));

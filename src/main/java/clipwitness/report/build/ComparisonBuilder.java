@@ -11,6 +11,8 @@ import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.Cell;
@@ -29,6 +31,9 @@ import java.util.Optional;
 final class ComparisonBuilder {
     /** Conditions side by side in one table: what a page is wide enough for. */
     private static final int COLUMNS = 5;
+
+    /** A factor of two, dB. */
+    private static final double FACTOR_OF_TWO = 6;
 
     private final JobWording wording;
     private final JobResults results;
@@ -138,9 +143,16 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason is about its row, so that all rows share it. */
+    /** The change; a reason is about its row, so that all rows share it. One that is known to no factor of two says nothing. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
+        boolean saysNothing = change.asValue()
+                .filter(v -> v.expanded() > FACTOR_OF_TWO && Math.abs(v.number()) < v.expanded())
+                .isPresent();
+        if (saysNothing) {
+            return Measured.refused(
+                    change.unit(), Reason.of(FigureReason.HARMONIC_BURIED, Argument.word(Word.THIS_HARMONIC)));
+        }
         return change.reason()
                 .<Measured>map(r -> Measured.refused(change.unit(), r.map(ComparisonBuilder::ofRow)))
                 .orElse(change);

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 /** Decisions item by item. */
 final class DecisionBuilder {
     private static final double CERTAIN = 0.999;
+    private static final double NEGLIGIBLE = 0.01;
 
     private final JobWording wording;
     private final ItemText texts;
@@ -83,9 +84,12 @@ final class DecisionBuilder {
         return contributions(item).stream().map(this::part).collect(Collectors.joining(", "));
     }
 
+    /** The contributions that count, the largest first; one below a hundredth of the largest changes no digit of the sum. */
     private static List<Contribution> contributions(Item item) {
-        return item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of()).stream()
-                .filter(c -> c.standardUncertainty() > 0)
+        List<Contribution> all =
+                item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of());
+        return all.stream()
+                .filter(c -> c.standardUncertainty() > NEGLIGIBLE * all.get(0).standardUncertainty())
                 .toList();
     }
 

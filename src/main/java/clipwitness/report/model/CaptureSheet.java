@@ -7,7 +7,6 @@ import java.util.List;
  * Captures side by side, those of one setting together.
  *
  * @param title     at which settings
- * @param settings  settings, each over the columns of its captures
  * @param columns   captures
  * @param values    figures, a cell for each capture
  * @param harmonics harmonics, two cells for each capture: level and phase
@@ -17,7 +16,6 @@ import java.util.List;
  */
 public record CaptureSheet(
         String title,
-        List<Setting> settings,
         List<Column> columns,
         List<Row> values,
         List<Row> harmonics,
@@ -26,7 +24,6 @@ public record CaptureSheet(
         List<ListedDoubt> doubts) {
     /** Copies what it is given. */
     public CaptureSheet {
-        settings = List.copyOf(settings);
         columns = List.copyOf(columns);
         values = List.copyOf(values);
         harmonics = List.copyOf(harmonics);
@@ -36,49 +33,32 @@ public record CaptureSheet(
     }
 
     /**
-     * A setting.
-     *
-     * @param condition the condition in words
-     * @param captures  number of its captures
-     */
-    public record Setting(String condition, int captures) {
-        /** Columns that it spans: three for each capture. */
-        public String span() {
-            return Integer.toString(3 * captures);
-        }
-
-        /** Columns of its captures' figures alone: two for each capture. */
-        public String narrowSpan() {
-            return Integer.toString(2 * captures);
-        }
-    }
-
-    /**
      * A capture.
      *
-     * @param state label of the state
-     * @param run   which run, in words; empty where the setting was captured in one run only
-     * @param row   row of the captures table, by which the list of captures names the file
+     * @param setting the condition in words
+     * @param state   label of the state
+     * @param run     which run, in words; empty where the setting was captured in one run only
+     * @param row     row of the captures table, by which the list of captures names the file
      */
-    public record Column(String state, String run, String row) {}
-
-    /** Columns of the table: the names of the rows, and three for each capture. */
-    public String span() {
-        return Integer.toString(1 + 3 * columns.size());
-    }
+    public record Column(String setting, String state, String run, String row) {}
 
     /** Whether the captures are so few that the harmonics find room beside the figures. */
     public boolean beside() {
         return columns.size() <= 3;
     }
 
-    /** Figures and harmonics line by line, each with a row of empty cells where the others are more. */
-    public List<List<Row>> lines() {
+    /** The figures in two parts. */
+    public List<List<Row>> parts() {
+        return Parts.halves(values);
+    }
+
+    /** Figures and harmonics line by line, each with a row of empty cells where the others are more, in two parts. */
+    public List<List<List<Row>>> lines() {
         List<List<Row>> lines = new ArrayList<>();
         for (int i = 0; i < Math.max(values.size(), harmonics.size()); i++) {
             lines.add(List.of(at(values, i, 1), at(harmonics, i, 2)));
         }
-        return lines;
+        return Parts.halves(lines);
     }
 
     private Row at(List<Row> rows, int index, int cells) {

@@ -86,7 +86,7 @@ public final class Drafter {
         int state = row.state().map(s -> names.indexOf(DraftStates.name(s))).orElse(names.size());
         int kinds = DraftKind.values().length;
         return (row.kind().value() == DraftKind.JUNCTION ? 1 + names.size() : state) * kinds
-                + row.kind().value().ordinal();
+                + List.of(DraftKind.values()).indexOf(row.kind().value());
     }
 
     private static Guess<String> number(String folder) {

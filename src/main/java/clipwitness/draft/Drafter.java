@@ -73,7 +73,10 @@ public final class Drafter {
         return new DraftRow(
                 source,
                 facts,
-                kinds.of(source, facts),
+                kinds.of(
+                        source,
+                        facts,
+                        halves.inputOf(source).isEmpty() && facts.frequency().isEmpty()),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

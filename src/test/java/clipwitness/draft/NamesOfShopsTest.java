@@ -116,7 +116,11 @@ class NamesOfShopsTest {
             double volts = parts.length > 2 ? Double.parseDouble(parts[2]) : 0.1;
             List<Content.Heard> channels = List.of(tone("in", hertz, volts), tone("out", hertz, 1));
             return new Content(
-                    Content.Type.TONE, type.equals("tone1") ? channels.subList(1, 2) : channels, 5000, 1e-5, "a tone");
+                    Content.Type.TONE,
+                    type.startsWith("tone1") ? channels.subList(1, 2) : channels,
+                    5000,
+                    1e-5,
+                    "a tone");
         }
         return switch (type) {
             case "curve" -> new Content(Content.Type.CURVE, List.of(), 100, 0, "a curve");

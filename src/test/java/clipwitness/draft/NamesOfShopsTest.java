@@ -28,7 +28,7 @@ class NamesOfShopsTest {
         static Line of(String text) {
             String[] parts = text.split(" \\| ", -1);
             Map<String, String> expected = new TreeMap<>();
-            for (String pair : parts[2].split("; ")) {
+            for (String pair : parts[2].split("; ", -1)) {
                 expected.put(pair.split("=", 2)[0].strip(), pair.split("=", 2)[1].strip());
             }
             expected.putIfAbsent("kind", "waveform");
@@ -39,7 +39,7 @@ class NamesOfShopsTest {
     static Stream<List<Line>> folders() throws IOException {
         try (InputStream in = NamesOfShopsTest.class.getResourceAsStream("names.txt")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            List<List<Line>> folders = Arrays.stream(text.split("\\n\\s*\\n"))
+            List<List<Line>> folders = Arrays.stream(text.split("\\n\\s*\\n", -1))
                     .map(b -> b.lines()
                             .filter(l -> !l.startsWith("#"))
                             .map(Line::of)
@@ -111,7 +111,7 @@ class NamesOfShopsTest {
 
     private static Content content(String type) {
         if (type.startsWith("tone")) {
-            String[] parts = type.split("[=@]");
+            String[] parts = type.split("[=@]", -1);
             double hertz = parts.length > 1 ? Double.parseDouble(parts[1]) : 1000;
             double volts = parts.length > 2 ? Double.parseDouble(parts[2]) : 0.1;
             List<Content.Heard> channels = List.of(tone("in", hertz, volts), tone("out", hertz, 1));

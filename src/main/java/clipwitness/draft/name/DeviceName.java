@@ -19,7 +19,7 @@ final class DeviceName {
 
     /** The device; empty where neither file nor folder names one. */
     static Optional<Guess<String>> of(String path) {
-        String[] parts = path.split("/");
+        String[] parts = path.split("/", -1);
         String name = named(PathWords.stem(parts[parts.length - 1]));
         String folder = "";
         for (int i = parts.length - 2; i >= 0 && folder.isEmpty(); i--) {

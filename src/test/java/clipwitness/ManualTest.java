@@ -85,7 +85,7 @@ class ManualTest {
         copy(Path.of("sample-captures"), folder.resolve("sample-captures"));
         copy(Path.of("report-templates"), folder.resolve("report-templates"));
         for (String block : blocks(page(name), "sh")) {
-            for (String line : block.strip().split("\n")) {
+            for (String line : block.strip().lines().toList()) {
                 run(words(line), folder);
             }
         }
@@ -161,7 +161,7 @@ class ManualTest {
     void theLinesOfWordsThatTheTemplatesPageRewordsAreThere() throws IOException {
         assertThat(blocks(page("templates.md"), "properties"))
                 .hasSize(1)
-                .allSatisfy(block -> assertThat(block.strip().lines().map(l -> l.split(" = ")[0]))
+                .allSatisfy(block -> assertThat(block.strip().lines().map(l -> l.substring(0, l.indexOf(" ="))))
                         .allMatch(WordBundle.builtIn()::has));
     }
 
@@ -201,8 +201,8 @@ class ManualTest {
         return page("codes.md")
                 .lines()
                 .filter(l -> l.startsWith("| `"))
-                .map(l -> l.split("\\|"))
-                .filter(c -> c.length == 4 && !c[2].isBlank() && !c[3].isBlank())
+                .map(l -> l.split("\\|", -1))
+                .filter(c -> c.length == 5 && !c[2].isBlank() && !c[3].isBlank())
                 .flatMap(c -> CODE.matcher(c[1]).results().map(m -> m.group(1)))
                 .collect(Collectors.toCollection(TreeSet::new));
     }

@@ -73,7 +73,10 @@ public final class Drafter {
         return new DraftRow(
                 source,
                 facts,
-                kinds.of(source, facts),
+                kinds.of(
+                        source,
+                        facts,
+                        halves.inputOf(source).isEmpty() && facts.frequency().isEmpty()),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -84,9 +87,9 @@ public final class Drafter {
     private static int place(DraftRow row, List<DraftState> states) {
         List<String> names = states.stream().map(DraftState::name).toList();
         int state = row.state().map(s -> names.indexOf(DraftStates.name(s))).orElse(names.size());
-        List<DraftKind> kinds = List.of(DraftKind.values());
-        return (row.kind().value() == DraftKind.JUNCTION ? 1 + names.size() : state) * kinds.size()
-                + kinds.indexOf(row.kind().value());
+        int kinds = DraftKind.values().length;
+        return (row.kind().value() == DraftKind.JUNCTION ? 1 + names.size() : state) * kinds
+                + List.of(DraftKind.values()).indexOf(row.kind().value());
     }
 
     private static Guess<String> number(String folder) {

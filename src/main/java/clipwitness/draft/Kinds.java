@@ -27,13 +27,17 @@ final class Kinds {
         this.stimulus = stimulus;
     }
 
-    /** The kind of one capture. */
-    Guess<DraftKind> of(DraftedExport source, NameFacts facts) {
+    /**
+     * The kind of one capture.
+     *
+     * @param alone whether nothing says that a tone was fed into the unit: no input channel in another file, and no frequency in the name
+     */
+    Guess<DraftKind> of(DraftedExport source, NameFacts facts, boolean alone) {
         Content content = source.content();
         Optional<Guess<KindWord>> word = facts.kind();
         return switch (content.type()) {
             case CURVE -> new Guess<>(DraftKind.JUNCTION, content.reason());
-            case TONE -> tone(source, word);
+            case TONE -> tone(source, word, alone);
             case DRIVEN ->
                 is(word, KindWord.LISTENING)
                         ? said(DraftKind.LISTENING, word)
@@ -67,7 +71,7 @@ final class Kinds {
         return new Guess<>(kind, word.orElseThrow().reason());
     }
 
-    private Guess<DraftKind> tone(DraftedExport source, Optional<Guess<KindWord>> word) {
+    private Guess<DraftKind> tone(DraftedExport source, Optional<Guess<KindWord>> word, boolean alone) {
         String reason = source.content().reason();
         double frequency = tones(source.content()).findFirst().orElseThrow();
         boolean other = stimulus.isEmpty() || !(Math.abs(frequency / stimulus.getAsDouble() - 1) < SAME);
@@ -81,7 +85,7 @@ final class Kinds {
         if (is(word, KindWord.LISTENING)) {
             return said(DraftKind.LISTENING, word);
         }
-        boolean single = source.content().channels().size() == 1;
+        boolean single = alone && source.content().channels().size() == 1;
         if (single && stimulus.isPresent() && other && isMains(frequency)) {
             return new Guess<>(DraftKind.NOISE, reason + ", which is the mains and not the stimulus of the others");
         }

@@ -39,7 +39,7 @@ class NamesOfShopsTest {
     static Stream<List<Line>> folders() throws IOException {
         try (InputStream in = NamesOfShopsTest.class.getResourceAsStream("names.txt")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            List<List<Line>> folders = Arrays.stream(text.split("\\n\\s*\\n"))
+            List<List<Line>> folders = Arrays.stream(text.split("\\n\\s*\\n", -1))
                     .map(b -> b.lines()
                             .filter(l -> !l.startsWith("#"))
                             .map(Line::of)
@@ -116,7 +116,11 @@ class NamesOfShopsTest {
             double volts = parts.length > 2 ? Double.parseDouble(parts[2]) : 0.1;
             List<Content.Heard> channels = List.of(tone("in", hertz, volts), tone("out", hertz, 1));
             return new Content(
-                    Content.Type.TONE, type.equals("tone1") ? channels.subList(1, 2) : channels, 5000, 1e-5, "a tone");
+                    Content.Type.TONE,
+                    type.startsWith("tone1") ? channels.subList(1, 2) : channels,
+                    5000,
+                    1e-5,
+                    "a tone");
         }
         return switch (type) {
             case "curve" -> new Content(Content.Type.CURVE, List.of(), 100, 0, "a curve");

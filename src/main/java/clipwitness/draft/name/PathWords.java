@@ -44,7 +44,7 @@ final class PathWords {
 
     /** The words of a path with forward slashes. */
     static PathWords of(String path) {
-        List<String> names = new ArrayList<>(Arrays.asList(path.split("/")));
+        List<String> names = new ArrayList<>(Arrays.asList(path.split("/", -1)));
         int last = names.size() - 1;
         names.set(last, stem(names.get(last)));
         return new PathWords(names.stream().map(PathWords::plain).toList());
@@ -104,7 +104,7 @@ final class PathWords {
 
     /** The words that are left of a part; numbers are among them. */
     List<String> words(int index) {
-        return Arrays.stream(parts.get(index).split("[^\\p{L}\\p{N}]+"))
+        return Arrays.stream(parts.get(index).split("[^\\p{L}\\p{N}]+", -1))
                 .filter(w -> !w.isEmpty())
                 .toList();
     }

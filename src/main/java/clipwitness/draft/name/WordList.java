@@ -62,12 +62,12 @@ final class WordList {
 
     /** Blanks of a phrase stand for anything that separates words in a name. */
     private static Pattern pattern(String words) {
-        List<String> sorted = Arrays.stream(words.split(","))
+        List<String> sorted = Arrays.stream(words.split(",", -1))
                 .map(String::strip)
                 .sorted(Comparator.comparing(String::length).reversed())
                 .toList();
         String any = sorted.stream()
-                .map(w -> Arrays.stream(w.split(" ")).map(Pattern::quote).collect(Collectors.joining("[ -]+")))
+                .map(w -> Arrays.stream(w.split(" ", -1)).map(Pattern::quote).collect(Collectors.joining("[ -]+")))
                 .collect(Collectors.joining("|"));
         return Pattern.compile(BEGIN + "(?:" + any + ")" + END);
     }

@@ -37,7 +37,8 @@ final class ShopKey {
         }
     }
 
-    @SuppressWarnings("SystemConsoleNull") // from Java 22 on there is a console without a terminal, whose password is null
+    @SuppressWarnings(
+            "SystemConsoleNull") // from Java 22 on there is a console without a terminal: it gives no password, then
     private static char[] asked(Path keyStore) throws InputException {
         Console console = System.console();
         char[] password = console == null ? null : console.readPassword("Password of %s: ", keyStore);

@@ -32,7 +32,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 class VerifyCommandTest {
     private static final String JSON = "T-1-results.json";
-    private static final String CSV = "T-1-results.csv";
 
     @TempDir
     static Path made;

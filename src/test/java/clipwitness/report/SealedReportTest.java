@@ -61,15 +61,18 @@ class SealedReportTest {
                     new ByteArrayInputStream(signature.getContents(signed)));
             SignerInformation signer =
                     message.getSignerInfos().getSigners().iterator().next();
-            X509CertificateHolder certificate = (X509CertificateHolder) message.getCertificates()
-                    .getMatches(signer.getSID())
-                    .iterator()
-                    .next();
+            X509CertificateHolder certificate = certificate(message, signer);
             assertThat(signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(certificate)))
                     .isTrue();
             assertThat(certificate.getSubject().toString()).contains("Werkstatt für Klänge");
             assertThat(signer.getSignedAttributes().size()).isEqualTo(3);
         }
+    }
+
+    @SuppressWarnings("unchecked") // the library's selector of certificates says no type
+    private static X509CertificateHolder certificate(CMSSignedData message, SignerInformation signer) {
+        return (X509CertificateHolder)
+                message.getCertificates().getMatches(signer.getSID()).iterator().next();
     }
 
     @Test

@@ -66,7 +66,7 @@ final class Der {
     private static void arc(ByteArrayOutputStream bytes, int value) {
         for (int shift = 28; shift > 0; shift -= 7) {
             if (value >>> shift != 0) {
-                bytes.write(0x80 | ((value >>> shift) & 0x7F));
+                bytes.write(LONG_FORM | ((value >>> shift) & 0x7F));
             }
         }
         bytes.write(value & 0x7F);
@@ -80,7 +80,7 @@ final class Der {
         } else {
             byte[] length = BigInteger.valueOf(content.length).toByteArray();
             int from = length[0] == 0 ? 1 : 0;
-            bytes.write(LONG_FORM | length.length - from);
+            bytes.write(LONG_FORM | (length.length - from));
             bytes.write(length, from, length.length - from);
         }
         bytes.writeBytes(content);

@@ -11,6 +11,7 @@ import clipwitness.report.page.PageBudget;
 import clipwitness.report.page.TemplateSource;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,12 @@ import java.util.Set;
 
 /** Prints a report again from its results, with the attachments that it has, and compares the two. */
 final class PagesAgain {
+    /** Share of the lines that a report and the same report in another template never have in common. */
+    private static final double LIKE = 0.5;
+
+    /** Share from which on no other template needs to be tried. */
+    private static final double VERY_LIKE = 0.9;
+
     private final PaperFile paper;
     private final boolean sameProgram;
     private final Verification verification;
@@ -37,23 +44,26 @@ final class PagesAgain {
     void check(JobResults results) {
         byte[] said = paper.unsigned();
         Optional<byte[]> nearest = Optional.empty();
-        int most = 0;
-        for (String template : templates(results)) {
+        double most = LIKE;
+        Iterator<String> templates = templates(results).iterator();
+        while (most < VERY_LIKE && templates.hasNext()) {
+            String template = templates.next();
             Optional<byte[]> printed = printed(results, template);
             if (printed.isPresent() && Arrays.equals(said, printed.get())) {
                 verification.holds(
                         "The pages, printed again with the template " + template + ", are the same byte by byte.");
                 return;
             }
-            int same = printed.map(p -> PageDifference.samePages(said, p)).orElse(0);
-            if (same > most) {
-                most = same;
+            double common =
+                    printed.map(p -> PageDifference.commonLines(said, p)).orElse(0.0);
+            if (common > most) {
+                most = common;
                 nearest = printed;
             }
         }
         if (nearest.isEmpty()) {
             verification.open(
-                    "No page of the report is as the sheet's template or a built-in one prints it: the template that made it is not here, or was"
+                    "The report is not as the sheet's template or a built-in one prints it: the template that made it is not here, or was"
                             + " changed. Name it on the sheet, or compare the pages by eye.");
             return;
         }

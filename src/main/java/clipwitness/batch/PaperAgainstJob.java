@@ -51,6 +51,9 @@ final class PaperAgainstJob {
             List<CaptureResult> captures = Loading.all(task.job(), workers, progress);
             Inputs inputs = Inputs.of(task.read(), captures);
             JobResults results = Examination.of(task.job(), inputs.digest(), captures);
+            if (!said.listsAllInputs()) {
+                unlisted(inputs.digest());
+            }
             figures(results, inputs);
         } finally {
             workers.shutdownNow();
@@ -106,6 +109,17 @@ final class PaperAgainstJob {
             line++;
         }
         return ", first in line " + (line + 1);
+    }
+
+    /** Results that do not list sheet, table and pictures still hold the digest over all of them. */
+    private void unlisted(String digest) {
+        if (digest.equals(said.inputsDigest())) {
+            verification.holds("The digest over sheet, table, exports and pictures is that of the report.");
+        } else {
+            verification.differs(
+                    "The digest over sheet, table, exports and pictures is not that of the report. The exports are the same: "
+                            + Job.SHEET_FILE + ", " + Job.TABLE_FILE + " or a picture was changed.");
+        }
     }
 
     private void figures(JobResults results, Inputs inputs) throws InputException {

@@ -233,6 +233,21 @@ class VerifyCommandTest {
         assertThat(out).contains("verdict: fail in the report, pass from the data");
     }
 
+    /** Earlier versions listed no inputs but the exports, and stated no check sums. */
+    @Test
+    void aReportThatListsNoInputsIsHeldAgainstTheDigestOverAllOfThem() throws IOException {
+        attach(JSON, text -> text.replaceFirst("(?s)\"inputs\" : \\[.*?\\]", "\"inputs\" : [ ]"), false);
+        verify(report, job.path());
+        assertThat(out)
+                .contains(
+                        "holds    4 files of " + job.path() + " are those that the report was made from: its exports.")
+                .contains("holds    The digest over sheet, table, exports and pictures is that of the report.");
+        job.write(
+                "job.yaml", Files.readString(job.path().resolve("job.yaml")).replace("Invented customer", "Somebody"));
+        assertThat(verify(report, job.path())).isEqualTo(1);
+        assertThat(out).contains("The exports are the same: job.yaml, captures.csv or a picture was changed.");
+    }
+
     @Test
     void aSignedReportIsMadeAndItsSignatureIsNamed() {
         Path folder = temp.resolve("signed");
@@ -254,6 +269,23 @@ class VerifyCommandTest {
                 .contains("holds    The signature of 'Invented shop' holds: nothing was changed after it was made.")
                 .contains("valid from 2026-01-01 to 2027-12-31, SHA-256 ")
                 .contains("holds    The pages, printed again with the template customer, are the same byte by byte.");
+    }
+
+    @Test
+    void aKeyThatCannotBeUsedEndsTheCallBeforeAnythingIsWritten() {
+        Path folder = temp.resolve("unsigned");
+        StringWriter messages = new StringWriter();
+        Clipwitness program = new Clipwitness(new PrintWriter(new StringWriter()), new PrintWriter(messages));
+        String[] call = {"report", job.path().toString(), "--out", folder.toString(), "--sign", "nowhere.p12"};
+        assertThat(program.run(call)).isEqualTo(2);
+        assertThat(messages.toString()).contains("nowhere.p12: there is no such file");
+        call[5] = made.resolve("shop.p12").toString();
+        assertThat(program.run(call)).isEqualTo(2);
+        assertThat(messages.toString()).contains("--sign-password-file");
+        call[4] = "--sign-password-file";
+        assertThat(program.run(call)).isEqualTo(2);
+        assertThat(messages.toString()).contains("--sign-password-file goes with --sign");
+        assertThat(folder).doesNotExist();
     }
 
     @Test

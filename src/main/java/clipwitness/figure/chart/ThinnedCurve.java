@@ -13,8 +13,8 @@ final class ThinnedCurve {
 
     private static final int LEAST_POINTS = 200;
 
-    /** A part a point: its extremes are drawn where they are. */
-    private static final double POINTS_A_POINT = 4;
+    /** Two parts a point: 144 to the inch. */
+    private static final double POINTS_A_POINT = 8;
 
     private static final int PER_PART = 4;
 

@@ -13,8 +13,8 @@ final class ThinnedCurve {
 
     private static final int LEAST_POINTS = 200;
 
-    /** A part a point: its extremes are drawn where they are. */
-    private static final double POINTS_A_POINT = 4;
+    /** Three parts a point: 216 to the inch. */
+    private static final double POINTS_A_POINT = 12;
 
     private static final int PER_PART = 4;
 

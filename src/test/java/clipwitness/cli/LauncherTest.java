@@ -79,7 +79,7 @@ class LauncherTest {
     void aJobInAFolderOfTheSameKindIsReported() throws Exception {
         Path job = JobFolder.unchanged(home.resolve("job ä & %"), "T-1").path();
         Run run = launch("report", job.toString());
-        assertThat(run.printed()).contains("T-1: original against received: pass");
+        assertThat(run.printed()).contains("T-1: after against before: pass");
         assertThat(run.status()).isZero();
     }
 

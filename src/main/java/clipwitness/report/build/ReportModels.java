@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** Makes what a template receives. */
 public final class ReportModels {
@@ -88,8 +87,9 @@ public final class ReportModels {
 
     private static List<ShownPhoto> photos(JobResults results, List<String> sources, JobWording wording) {
         List<Photo> photos = results.job().sheet().photos();
-        return IntStream.range(0, sources.size())
-                .mapToObj(i -> photo(photos.get(i), sources.get(i), wording))
+        return PhotoOrder.of(photos, results.job().sheet().states()).stream()
+                .filter(i -> i < sources.size())
+                .map(i -> photo(photos.get(i), sources.get(i), wording))
                 .toList();
     }
 

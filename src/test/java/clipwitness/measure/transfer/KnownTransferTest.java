@@ -245,7 +245,7 @@ class KnownTransferTest {
         SlopeProfile slopes = new SlopeProfile(transfer, 1, onset, 1);
         assertThat(slopes.crossing(0.5)).isCloseTo(0.8814, within(0.02)); // acosh(root 2)
         assertThat(slopes.last()).isCloseTo(0, within(0.01));
-        assertThat(slopes.relativeUncertainty(0.5)).isBetween(1e-4, 0.05);
+        assertThat(slopes.relativeUncertainty(0.5, 0.5)).isBetween(1e-4, 0.05);
     }
 
     @Test

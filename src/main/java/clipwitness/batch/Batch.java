@@ -14,8 +14,23 @@ public final class Batch {
     private final Listener listener;
     private final Progress progress;
 
-    /** Told how each job ended. */
+    /** Told what is done and how each job ended; by several threads, perhaps. */
     public interface Listener {
+        /**
+         * The jobs are known; the first is about to be made.
+         *
+         * @param all how many there are
+         */
+        default void planned(int all) {}
+
+        /**
+         * Work for a job goes on.
+         *
+         * @param folder the job folder
+         * @param stage  what is done now
+         */
+        default void doing(Path folder, Stage stage) {}
+
         /**
          * A job ended.
          *
@@ -50,8 +65,9 @@ public final class Batch {
         try {
             Future<?> unused =
                     workers.submit(ReportDocument::warmUp); // the first job meets the same fault, and reports it
-            JobRunner runner = new JobRunner(options, workers, progress);
+            JobRunner runner = new JobRunner(options, workers, progress, listener);
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
+            listener.planned(plan.size());
             List<JobOutcome> outcomes = new ArrayList<>();
             for (BatchPlan.Step step : plan) {
                 JobOutcome outcome = run(step, runner);

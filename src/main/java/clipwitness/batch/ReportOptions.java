@@ -14,16 +14,23 @@ import java.util.Optional;
  * @param templates templates instead of the sheet's; the first makes {@code N.pdf}, each further one {@code N-TEMPLATE.pdf}
  * @param software  name and version of the program
  * @param budget    time and pages that each document may take
+ * @param changedOnly whether a job is left as it is whose report would come out the same
  */
-public record ReportOptions(Optional<Path> out, List<String> templates, String software, PageBudget budget) {
+public record ReportOptions(
+        Optional<Path> out, List<String> templates, String software, PageBudget budget, boolean changedOnly) {
     /** With the usual budget. */
     public ReportOptions(Optional<Path> out, List<String> templates, String software) {
-        this(out, templates, software, PageBudget.USUAL);
+        this(out, templates, software, PageBudget.USUAL, false);
     }
 
     /** With so much time and so many pages for each document. */
     public ReportOptions within(Duration time, int pages) {
-        return new ReportOptions(out, templates, software, new PageBudget(time, pages));
+        return new ReportOptions(out, templates, software, new PageBudget(time, pages), changedOnly);
+    }
+
+    /** With the jobs left as they are whose report would come out the same, or with all made again. */
+    public ReportOptions changedOnly(boolean only) {
+        return new ReportOptions(out, templates, software, budget, only);
     }
 
     /** Copies what it is given. */

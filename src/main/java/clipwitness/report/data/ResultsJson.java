@@ -29,14 +29,16 @@ import java.util.regex.Pattern;
 
 /** The results of a job as JSON, schema {@code clipwitness-results/1}. */
 public final class ResultsJson {
-    private static final String SCHEMA = "clipwitness-results/1";
+    static final String SCHEMA = "clipwitness-results/1";
     private static final Pattern HEAD = Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\"clipwitness-results/\\d");
 
     private final JobResults results;
+    private final List<String> templates;
     private final JsonText json;
 
-    private ResultsJson(JobResults results, JsonText json) {
+    private ResultsJson(JobResults results, List<String> templates, JsonText json) {
         this.results = results;
+        this.templates = templates;
         this.json = json;
     }
 
@@ -45,14 +47,20 @@ public final class ResultsJson {
         return HEAD.matcher(text).lookingAt();
     }
 
+    /** The document as UTF-8, without a PDF beside it. */
+    public static byte[] bytes(JobResults results, String software) {
+        return bytes(results, software, List.of());
+    }
+
     /**
      * The document as UTF-8.
      *
-     * @param results  results
-     * @param software name and version of the program
+     * @param results   results
+     * @param software  name and version of the program
+     * @param templates of the PDFs beside it, in order: the name of one of the program's own, name and digest of any other
      */
-    public static byte[] bytes(JobResults results, String software) {
-        return JsonText.bytes(json -> new ResultsJson(results, json).write(software));
+    public static byte[] bytes(JobResults results, String software, List<String> templates) {
+        return JsonText.bytes(json -> new ResultsJson(results, templates, json).write(software));
     }
 
     private void write(String software) throws IOException {
@@ -88,6 +96,7 @@ public final class ResultsJson {
             json.text("date", info.date().toString());
             json.text("software", software);
             json.text("inputsDigest", results.inputsDigest());
+            json.texts("templates", templates);
         });
     }
 

@@ -40,6 +40,11 @@ public final class TemplateSource {
         return new TemplateSource("drawer", Optional.empty());
     }
 
+    /** The template of the page that sums up many jobs. */
+    public static TemplateSource summary() {
+        return new TemplateSource("summary", Optional.empty());
+    }
+
     /**
      * Finds a template.
      *
@@ -80,6 +85,11 @@ public final class TemplateSource {
     /** Name of one of its files as messages write it. */
     public String nameOf(String file) {
         return folder.map(f -> f.resolve(file).toString()).orElse("report-templates/" + name + "/" + file);
+    }
+
+    /** Its folder; empty for one of the program's own. */
+    public Optional<Path> folder() {
+        return folder;
     }
 
     /** Whether it is one of the program's own. */

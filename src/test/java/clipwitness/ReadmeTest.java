@@ -27,8 +27,8 @@ class ReadmeTest {
     private static final Pattern PATH =
             Pattern.compile("(?<![\\w./-])[\\w.-]+(/[\\w.-]+)+|\\]\\(([^)#]+)\\)|`(\\.?[\\w-]+\\.\\w+)`");
     /** Paths that the user has, or that the program or the build makes. */
-    private static final Pattern MADE_OR_THE_USERS =
-            Pattern.compile("(target|report|captures)/.*|job\\.yaml|captures\\.csv|N(-results|-fault)?\\.\\w+");
+    private static final Pattern MADE_OR_THE_USERS = Pattern.compile(
+            "(target|report|captures)/.*|job\\.yaml|captures\\.csv|summary\\.(html|csv)|N(-results|-fault)?\\.\\w+");
 
     /** Folders that a file of the program may be named from. */
     private static final List<String> SOURCES = List.of("src/main/java/clipwitness", "src/test/java/clipwitness");

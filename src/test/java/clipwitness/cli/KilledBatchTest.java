@@ -114,7 +114,7 @@ class KilledBatchTest {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command =
                 new ArrayList<>(List.of(java, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m", "-cp"));
-        command.addAll(List.of(System.getProperty("java.class.path"), "clipwitness.cli.Main", "report", "--quiet"));
+        command.addAll(List.of(MainTest.classPath(), "clipwitness.cli.Main", "report", "--quiet"));
         command.addAll(List.of(week.toString(), "--out", out.toString()));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)

@@ -51,7 +51,8 @@ class MainTest {
         return process.start().waitFor();
     }
 
-    private static String classPath() {
+    /** Where the classes of this run are, for another virtual machine. */
+    static String classPath() {
         return MainTest.class.getClassLoader() instanceof URLClassLoader loader
                 ? Arrays.stream(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
                 : System.getProperty("java.class.path");

@@ -1,5 +1,7 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Exhausted;
+import clipwitness.batch.load.ExportSize;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;

@@ -1,5 +1,8 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
+import clipwitness.batch.load.Workers;
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;

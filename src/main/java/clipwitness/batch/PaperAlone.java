@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import clipwitness.job.Job;
 import clipwitness.report.data.ResultsAgreement;
 import clipwitness.report.data.ResultsDocument;

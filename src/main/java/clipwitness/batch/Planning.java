@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import clipwitness.compare.plan.BenchPlan;
 import clipwitness.compare.plan.PlanSearch;
 import clipwitness.compare.plan.UsualSheet;

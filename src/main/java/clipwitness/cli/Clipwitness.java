@@ -1,6 +1,6 @@
 package clipwitness.cli;
 
-import clipwitness.batch.Exhausted;
+import clipwitness.batch.load.Exhausted;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.nio.file.Path;

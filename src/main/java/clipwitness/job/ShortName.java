@@ -53,7 +53,8 @@ public final class ShortName {
 
     /** How many words a text has. */
     public static int words(String text) {
-        return (int) BLANKS.splitAsStream(text.strip()).filter(w -> !w.isEmpty()).count();
+        return (int)
+                BLANKS.splitAsStream(text.strip()).filter(w -> !w.isEmpty()).count();
     }
 
     /** A first word in ordinary letters begins small; one with further capitals or digits is a name and stays. */

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.CaptureLoader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.CaptureResult;

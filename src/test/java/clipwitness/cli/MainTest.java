@@ -91,6 +91,7 @@ class MainTest {
         return process.start().waitFor();
     }
 
+    /** Where the classes of this run are, for another virtual machine. */
     static String classPath() {
         return MainTest.class.getClassLoader() instanceof URLClassLoader loader
                 ? Arrays.stream(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))

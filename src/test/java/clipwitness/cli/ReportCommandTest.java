@@ -157,8 +157,9 @@ class ReportCommandTest {
         Path empty = Files.createDirectories(temp.resolve("empty"));
         assertThat(run("report", empty)).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualToNormalizingNewlines(empty + ": has no job.yaml, and no folder in it has one."
-                        + " A job folder holds job.yaml, captures.csv and the exports\n");
+                .isEqualToNormalizingNewlines(
+                        empty + ": has no job.yaml, and no folder in it has one, at whatever depth."
+                                + " A job folder holds job.yaml, captures.csv and the exports\n");
     }
 
     @Test

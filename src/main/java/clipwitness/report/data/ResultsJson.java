@@ -30,16 +30,18 @@ import java.util.regex.Pattern;
 
 /** The results of a job as JSON, schema {@code clipwitness-results/1}. */
 public final class ResultsJson {
-    private static final String SCHEMA = "clipwitness-results/1";
+    static final String SCHEMA = "clipwitness-results/1";
     private static final Pattern HEAD = Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\"clipwitness-results/\\d");
 
     private final JobResults results;
     private final Map<String, String> inputs;
+    private final List<String> templates;
     private final JsonText json;
 
-    private ResultsJson(JobResults results, Map<String, String> inputs, JsonText json) {
+    private ResultsJson(JobResults results, Map<String, String> inputs, List<String> templates, JsonText json) {
         this.results = results;
         this.inputs = inputs;
+        this.templates = templates;
         this.json = json;
     }
 
@@ -55,18 +57,20 @@ public final class ResultsJson {
      * @param software name and version of the program
      */
     public static byte[] bytes(JobResults results, String software) {
-        return bytes(results, Map.of(), software);
+        return bytes(results, Map.of(), List.of(), software);
     }
 
     /**
-     * The document as UTF-8, with a list of the inputs, over which the digest is made.
+     * The document as UTF-8, with a list of the inputs, over which the digest is made, and of the templates.
      *
-     * @param results  results
-     * @param inputs   SHA-256 of each input by its name within the job folder
-     * @param software name and version of the program
+     * @param results   results
+     * @param inputs    SHA-256 of each input by its name within the job folder
+     * @param templates of the PDFs beside it, in order: the name of one of the program's own, name and digest of any other
+     * @param software  name and version of the program
      */
-    public static byte[] bytes(JobResults results, Map<String, String> inputs, String software) {
-        return JsonText.bytes(json -> new ResultsJson(results, inputs, json).write(software));
+    public static byte[] bytes(
+            JobResults results, Map<String, String> inputs, List<String> templates, String software) {
+        return JsonText.bytes(json -> new ResultsJson(results, inputs, templates, json).write(software));
     }
 
     private void write(String software) throws IOException {
@@ -103,6 +107,7 @@ public final class ResultsJson {
             json.text("software", software);
             json.text("inputsDigest", results.inputsDigest());
             json.array("inputs", () -> each(List.copyOf(new TreeMap<>(inputs).entrySet()), this::input));
+            json.texts("templates", templates);
         });
     }
 

@@ -105,6 +105,11 @@ public final class TemplateSource {
         return new TemplateSource("plan", Optional.empty());
     }
 
+    /** The template of the page that sums up many jobs. */
+    public static TemplateSource summary() {
+        return new TemplateSource("summary", Optional.empty());
+    }
+
     /**
      * Finds a template.
      *
@@ -146,6 +151,11 @@ public final class TemplateSource {
     public String nameOf(String file) {
         String used = used(file);
         return folder.map(f -> f.resolve(used).toString()).orElse("report-templates/" + name + "/" + used);
+    }
+
+    /** Its folder; empty for one of the program's own. */
+    public Optional<Path> folder() {
+        return folder;
     }
 
     /** Whether it is one of the program's own. */

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

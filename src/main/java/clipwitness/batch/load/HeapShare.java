@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.HeapShare;
 import java.util.concurrent.Semaphore;
 
 /**

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.HeapShare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;

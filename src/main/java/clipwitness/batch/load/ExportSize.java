@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.ExportSize;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,12 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Workers;
+import clipwitness.batch.load.Exhausted;
+import clipwitness.batch.load.ExportSize;
+import clipwitness.batch.load.HeapShare;
+import clipwitness.batch.load.HalvesOfOneRecord;
+import clipwitness.batch.load.Loading;
+import clipwitness.batch.load.CaptureLoader;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Problem;

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.RowWave;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;

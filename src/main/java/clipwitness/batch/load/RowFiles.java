@@ -1,5 +1,7 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
+import clipwitness.batch.load.RowFiles;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;

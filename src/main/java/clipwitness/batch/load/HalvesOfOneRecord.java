@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.HalvesOfOneRecord;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ExportFacts;

@@ -1,5 +1,8 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.RowWave;
+import clipwitness.batch.load.RowFiles;
+import clipwitness.batch.load.CaptureLoader;
 import clipwitness.batch.choice.ChannelChoice;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
-import clipwitness.batch.load.Workers;
 import clipwitness.batch.load.Exhausted;
 import clipwitness.batch.load.ExportSize;
+import clipwitness.batch.load.Workers;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.draft.Content;

@@ -93,8 +93,7 @@ final class JobRunner {
     private Map<String, byte[]> documents(Task task, JobResults results, Inputs inputs, List<Problem> warnings)
             throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
-        data.put(
-                task.json(), ResultsJson.bytes(results, inputs.digests(), templates(task), options.software()));
+        data.put(task.json(), ResultsJson.bytes(results, inputs.digests(), templates(task), options.software()));
         data.put(task.csv(), ResultsCsv.bytes(results));
         List<AttachedFile> attached = attachments(task.read(), data);
         Map<String, byte[]> documents = new LinkedHashMap<>(data);

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.batch.load.Sha256;
 import clipwitness.batch.load.Workers;
-import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
@@ -126,7 +126,7 @@ final class PaperAgainstJob {
     }
 
     private void figures(JobResults results, Inputs inputs) throws InputException {
-        byte[] json = ResultsJson.bytes(results, inputs.digests(), software);
+        byte[] json = ResultsJson.bytes(results, inputs.digests(), said.templates(), software);
         ResultsDocument now = ResultsDocument.of(json).orElseThrow();
         boolean sameProgram =
                 said.software().equals(software) && paper.software().equals(software);

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
-import clipwitness.batch.load.Loading;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;

@@ -1,8 +1,8 @@
 package clipwitness.batch;
 
-import clipwitness.batch.load.CaptureLoader;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.CaptureLoader;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.JobFolder;

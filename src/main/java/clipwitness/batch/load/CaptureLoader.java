@@ -1,8 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.RowWave;
-import clipwitness.batch.load.RowFiles;
-import clipwitness.batch.load.CaptureLoader;
 import clipwitness.batch.choice.ChannelChoice;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;
@@ -32,11 +29,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Makes the result of one row of the captures table: reads, chooses the channels, measures, collects facts and doubts. Without state, so rows can be loaded in parallel. */
-final class CaptureLoader {
+public final class CaptureLoader {
     private final Job job;
     private final Progress progress;
 
-    CaptureLoader(Job job, Progress progress) {
+    public CaptureLoader(Job job, Progress progress) {
         this.job = job;
         this.progress = progress;
     }
@@ -46,7 +43,7 @@ final class CaptureLoader {
      *
      * @throws InputException where an export cannot be read or does not fit its row
      */
-    CaptureResult load(CaptureRow row) throws InputException {
+    public CaptureResult load(CaptureRow row) throws InputException {
         RowFiles files = new RowFiles(row, job.folder(), progress);
         Export export = files.export();
         return row.kind() == CaptureKind.JUNCTION ? curve(row, files, export) : record(row, files, export);

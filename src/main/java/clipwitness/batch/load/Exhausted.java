@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.Exhausted;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import java.util.Optional;
@@ -33,7 +32,7 @@ public final class Exhausted {
     }
 
     /** Something does not fit the memory. */
-    static Problem memory(String where) {
+    public static Problem memory(String where) {
         return new Problem(
                 Origin.of(where),
                 "needs more memory than the " + Runtime.getRuntime().maxMemory() / MEGABYTE

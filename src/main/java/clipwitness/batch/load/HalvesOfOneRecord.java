@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.HalvesOfOneRecord;
 import clipwitness.compare.judge.ReplicatesThatDiffer;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.ExportFacts;
@@ -21,7 +20,7 @@ import java.util.stream.IntStream;
  * as a stimulus while the other is distorted: they look like input and output of one record, saved in a file each. The doubt
  * says which, and names the column that puts them together; whether the rows can stand as they are is for {@link ReplicatesThatDiffer}.
  */
-final class HalvesOfOneRecord {
+public final class HalvesOfOneRecord {
     /** Distortion of a usable sine generator, %, as for {@code distorted-input}. */
     private static final double CLEAN = 1;
     /** By how many times the output is then more distorted, beyond what is known of both. */
@@ -32,7 +31,7 @@ final class HalvesOfOneRecord {
     private HalvesOfOneRecord() {}
 
     /** The captures, in their order, with a doubt on both of each such pair. */
-    static List<CaptureResult> doubted(List<CaptureResult> captures) {
+    public static List<CaptureResult> doubted(List<CaptureResult> captures) {
         return IntStream.range(0, captures.size())
                 .mapToObj(i -> doubted(i, captures))
                 .toList();

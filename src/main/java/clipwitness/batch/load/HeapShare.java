@@ -1,13 +1,12 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.HeapShare;
 import java.util.concurrent.Semaphore;
 
 /**
  * The share of the heap that captures may take while they are read and measured. Each takes its part, estimated from the size of its files, and waits where
  * that is not left; one that is larger than the share takes all of it, so it is alone.
  */
-final class HeapShare {
+public final class HeapShare {
     /** A number takes two bytes of a file at least, and eight of memory, twice for a moment. */
     private static final int MEMORY_PER_BYTE = 8;
 
@@ -25,13 +24,13 @@ final class HeapShare {
      *
      * @param heap bytes of the whole heap
      */
-    HeapShare(long heap) {
+    public HeapShare(long heap) {
         all = (int) Math.min(Math.max(1, heap / PART_OF_HEAP / PERMIT), Integer.MAX_VALUE);
         left = new Semaphore(all, true);
     }
 
     /** The share of this machine's heap. */
-    static HeapShare ofThisMachine() {
+    public static HeapShare ofThisMachine() {
         return new HeapShare(Runtime.getRuntime().maxMemory());
     }
 
@@ -41,25 +40,25 @@ final class HeapShare {
      * @param fileBytes bytes of the files that are read
      * @return the part, to be given back
      */
-    int take(long fileBytes) {
+    public int take(long fileBytes) {
         int part = part(fileBytes);
         left.acquireUninterruptibly(part);
         return part;
     }
 
     /** Takes everything: whoever has it is alone. */
-    int takeAll() {
+    public int takeAll() {
         left.acquireUninterruptibly(all);
         return all;
     }
 
     /** Whether a capture is alone anyway. */
-    boolean isAll(int part) {
+    public boolean isAll(int part) {
         return part == all;
     }
 
     /** Gives a part back. */
-    void giveBack(int part) {
+    public void giveBack(int part) {
         left.release(part);
     }
 

@@ -1,12 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.Workers;
-import clipwitness.batch.load.Exhausted;
-import clipwitness.batch.load.ExportSize;
-import clipwitness.batch.load.HeapShare;
-import clipwitness.batch.load.HalvesOfOneRecord;
-import clipwitness.batch.load.Loading;
-import clipwitness.batch.load.CaptureLoader;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Problem;
@@ -20,7 +13,7 @@ import java.util.concurrent.Future;
 import java.util.function.Predicate;
 
 /** Reads and measures all rows of a captures table side by side; every row that cannot be read is named. */
-final class Loading {
+public final class Loading {
     private final Job job;
     private final CaptureLoader loader;
     private final HeapShare heap;
@@ -39,7 +32,8 @@ final class Loading {
      *
      * @throws InputException with the problems of all these rows
      */
-    static List<CaptureResult> some(Job job, Predicate<CaptureRow> rows, Progress progress) throws InputException {
+    public static List<CaptureResult> some(Job job, Predicate<CaptureRow> rows, Progress progress)
+            throws InputException {
         List<CaptureRow> some = job.captures().stream().filter(rows).toList();
         ExecutorService workers = Workers.start();
         try {
@@ -50,7 +44,7 @@ final class Loading {
     }
 
     /** Loads all rows of a job that is alone, in the table's order. */
-    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
+    public static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress) throws InputException {
         return all(job, workers, progress, HeapShare.ofThisMachine());
     }
 
@@ -60,7 +54,7 @@ final class Loading {
      * @param heap what all jobs that run side by side may take
      * @throws InputException with the problems of all rows
      */
-    static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress, HeapShare heap)
+    public static List<CaptureResult> all(Job job, ExecutorService workers, Progress progress, HeapShare heap)
             throws InputException {
         Loading loading = new Loading(job, progress, heap);
         progress.expect(job.captures().stream().mapToLong(loading::bytes).sum());

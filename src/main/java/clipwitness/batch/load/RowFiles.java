@@ -1,7 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.Sha256;
-import clipwitness.batch.load.RowFiles;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
 import clipwitness.fault.InputException;
@@ -21,7 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Reads the exports that a row of the captures table names. */
-final class RowFiles {
+public final class RowFiles {
     /** Two records are of one interval where it agrees to this ratio: files round it differently. */
     private static final double SAME_INTERVAL = 1e-6;
 
@@ -35,14 +33,14 @@ final class RowFiles {
      *
      * @param folder of the job, to which the row's paths are relative
      */
-    RowFiles(CaptureRow row, Path folder, Progress progress) {
+    public RowFiles(CaptureRow row, Path folder, Progress progress) {
         this.row = row;
         this.folder = folder;
         this.progress = progress;
     }
 
     /** The export of the row. */
-    Export export() throws InputException {
+    public Export export() throws InputException {
         return read(row.file());
     }
 
@@ -52,7 +50,7 @@ final class RowFiles {
      * @param output the record of the output
      * @throws InputException where the two are not of one record
      */
-    Optional<TimeRecord> input(TimeRecord output) throws InputException {
+    public Optional<TimeRecord> input(TimeRecord output) throws InputException {
         if (row.inputFile().isEmpty()) {
             return Optional.empty();
         }
@@ -62,12 +60,12 @@ final class RowFiles {
     }
 
     /** SHA-256 of the row's export, which was read. */
-    String sha256() {
+    public String sha256() {
         return digests.get(row.file());
     }
 
     /** SHA-256 of the input's export, which was read, where that is another file. */
-    Optional<String> inputSha256() {
+    public Optional<String> inputSha256() {
         return row.inputFile().map(digests::get);
     }
 
@@ -84,7 +82,7 @@ final class RowFiles {
     }
 
     /** The export as a record over time. @throws InputException where it is a curve */
-    TimeRecord overTime(Export export) throws InputException {
+    public TimeRecord overTime(Export export) throws InputException {
         if (export instanceof TimeRecord record) {
             return record;
         }

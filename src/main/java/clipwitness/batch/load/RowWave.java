@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.RowWave;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;
@@ -25,11 +24,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Measures the chosen channels of a row, as a wave or for noise, with the probes of the row and the vertical accuracy of its instrument. */
-final class RowWave {
+public final class RowWave {
     private final CaptureRow row;
     private final Bench bench;
 
-    RowWave(CaptureRow row, Bench bench) {
+    public RowWave(CaptureRow row, Bench bench) {
         this.row = row;
         this.bench = bench;
     }
@@ -42,14 +41,14 @@ final class RowWave {
      * @param input       channel of the input
      * @param inputRecord with the input, where that is another file
      */
-    WaveformResult measured(
+    public WaveformResult measured(
             TimeRecord record, Channel output, Optional<Channel> input, Optional<TimeRecord> inputRecord) {
         Optional<Reason> unfit = unfit(Stream.concat(Stream.of(record), inputRecord.stream()));
         return VerticalAccuracy.applied(measure(record, output, input, unfit), verticalAccuracy());
     }
 
     /** Noise and hum of the output; refused where the doubts about its file forbid to measure it. */
-    NoiseResult noise(TimeRecord record, Channel output) {
+    public NoiseResult noise(TimeRecord record, Channel output) {
         NoiseInput capture = new NoiseInput(
                 wave(record, output, row.outputProbe()),
                 bench.mains(),
@@ -68,7 +67,7 @@ final class RowWave {
      * @param input       channel of the input
      * @param inputRecord with the input, where that is another file
      */
-    ResponseResult response(
+    public ResponseResult response(
             TimeRecord record, Channel output, Optional<Channel> input, Optional<TimeRecord> inputRecord) {
         OptionalDouble frequency = row.condition().frequency();
         if (frequency.isPresent()) {

@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,11 +12,11 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** SHA-256 digests (FIPS 180-4), hexadecimal. */
-final class Sha256 {
+public final class Sha256 {
     private Sha256() {}
 
     /** Begins a digest. */
-    static MessageDigest start() {
+    public static MessageDigest start() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) { // every Java platform has it
@@ -26,19 +25,19 @@ final class Sha256 {
     }
 
     /** Ends a digest. */
-    static String end(MessageDigest digest) {
+    public static String end(MessageDigest digest) {
         return HexFormat.of().formatHex(digest.digest());
     }
 
     /** Digest of bytes. */
-    static String of(byte[] bytes) {
+    public static String of(byte[] bytes) {
         MessageDigest digest = start();
         digest.update(bytes);
         return end(digest);
     }
 
     /** Digest of a file. */
-    static String of(Path file) throws IOException {
+    public static String of(Path file) throws IOException {
         MessageDigest digest = start();
         byte[] buffer = new byte[1 << 16];
         try (InputStream in = Files.newInputStream(file)) {
@@ -50,7 +49,7 @@ final class Sha256 {
     }
 
     /** One digest over named digests: the digest of lines {@code name, space, digest}, sorted by name. */
-    static String over(Map<String, String> digests) {
+    public static String over(Map<String, String> digests) {
         MessageDigest digest = start();
         new TreeMap<>(digests)
                 .forEach((name, sha) -> digest.update((name + " " + sha + "\n").getBytes(StandardCharsets.UTF_8)));

@@ -1,13 +1,12 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.Workers;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /** Threads that read and measure side by side, one a core; they never keep the program alive. */
-final class Workers {
+public final class Workers {
     private Workers() {}
 
     /**
@@ -15,7 +14,7 @@ final class Workers {
      *
      * @param future the work, which throws nothing that is checked
      */
-    static <T> T result(Future<T> future) {
+    public static <T> T result(Future<T> future) {
         try {
             return future.get();
         } catch (InterruptedException e) {
@@ -29,7 +28,7 @@ final class Workers {
         }
     }
 
-    static ExecutorService start() {
+    public static ExecutorService start() {
         return Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), work -> {
             Thread thread = new Thread(work, "clipwitness-worker");
             thread.setDaemon(true);

@@ -45,6 +45,13 @@ public final class ResultsDocument {
         return digest(report().get("inputsDigest"));
     }
 
+    /** The templates of the PDFs that were made with the results. */
+    public List<String> templates() {
+        return report().get("templates") instanceof List<?> list
+                ? list.stream().map(ResultsDocument::text).toList()
+                : List.of();
+    }
+
     /** SHA-256 of each input by its name within the job folder; of an earlier version's results only of the exports. */
     public Map<String, String> inputs() {
         Map<String, String> inputs = measured();

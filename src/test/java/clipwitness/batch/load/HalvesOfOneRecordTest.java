@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.HalvesOfOneRecord;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.compare.result.CaptureResult;

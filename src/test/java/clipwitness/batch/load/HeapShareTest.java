@@ -1,6 +1,5 @@
-package clipwitness.batch;
+package clipwitness.batch.load;
 
-import clipwitness.batch.load.HeapShare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** What a results file says is read back from it alone. */
 class StandingResultsTest {
     private static final JobResults RESULTS = ExampleJob.good().results();
-    private static final byte[] DOCUMENT = ResultsJson.bytes(RESULTS, Map.of(), List.of("customer"), "clipwitness 1.2.3");
+    private static final byte[] DOCUMENT =
+            ResultsJson.bytes(RESULTS, Map.of(), List.of("customer"), "clipwitness 1.2.3");
 
     @Test
     void aFileIsReadBackAsWhatWasWritten() {

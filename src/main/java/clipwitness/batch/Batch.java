@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Workers;
 import clipwitness.reading.Progress;
 import clipwitness.report.ReportDocument;
 import java.nio.file.Path;
@@ -14,8 +15,23 @@ public final class Batch {
     private final Listener listener;
     private final Progress progress;
 
-    /** Told how each job ended. */
+    /** Told what is done and how each job ended; by several threads, perhaps. */
     public interface Listener {
+        /**
+         * The jobs are known; the first is about to be made.
+         *
+         * @param all how many there are
+         */
+        default void planned(int all) {}
+
+        /**
+         * Work for a job goes on.
+         *
+         * @param folder the job folder
+         * @param stage  what is done now
+         */
+        default void doing(Path folder, Stage stage) {}
+
         /**
          * A job ended.
          *
@@ -51,8 +67,9 @@ public final class Batch {
         try {
             Future<?> unused =
                     workers.submit(ReportDocument::warmUp); // the first job meets the same fault, and reports it
-            JobRunner runner = new JobRunner(options, workers, progress);
+            JobRunner runner = new JobRunner(options, workers, progress, listener);
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
+            listener.planned(plan.size());
             List<Future<JobOutcome>> running =
                     plan.stream().map(s -> besides.submit(() -> run(s, runner))).toList();
             List<JobOutcome> outcomes = new ArrayList<>();

@@ -91,8 +91,8 @@ final class CurveFigures {
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
         values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
-        values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope));
-        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope));
+        values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope, found.smallerOnset(transfer)));
+        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope, found.smallerOnset(transfer)));
     }
 
     private static Measured onset(

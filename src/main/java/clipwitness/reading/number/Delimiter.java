@@ -10,15 +10,10 @@ public enum Delimiter {
     /** One comma, semicolon or tab with blanks around it, or a run of blanks alone. */
     MIXED(",;\t ");
 
-    private static final int BITS = Long.SIZE;
-
     private final String characters;
-    /** A bit for each of the characters, all of which are below 64. */
-    private final long ends;
 
     Delimiter(String characters) {
         this.characters = characters;
-        this.ends = characters.chars().mapToLong(c -> 1L << c).sum();
     }
 
     /** The character that ends cells, or the usual one of several. */
@@ -28,7 +23,7 @@ public enum Delimiter {
 
     /** Whether a character ends a cell. */
     public boolean ends(int character) {
-        return character >= 0 && character < BITS && (ends >>> character & 1) == 1;
+        return characters.indexOf(character) >= 0;
     }
 
     /** Whether blanks end a cell, any number of them counting as one. */

@@ -5,7 +5,7 @@ import clipwitness.signal.WeightedPoints;
 import java.util.function.UnaryOperator;
 
 /** Where the samples of a capture lie over the input: the same for all outputs that are made of one by straightening. */
-final class Inputs {
+final class InputPlaces {
     private final AlignedInput aligned;
     private final boolean inverting;
     private final UnaryOperator<WeightedPoints> reordering;
@@ -16,7 +16,7 @@ final class Inputs {
      *
      * @param output one of the outputs
      */
-    Inputs(FittedWave output, FittedWave input) {
+    InputPlaces(FittedWave output, FittedWave input) {
         this.aligned = new AlignedInput(output, input);
         this.inverting = LinearResponse.inverts(output, input);
         this.reordering = output.cycle().points().reordering(aligned::at);

@@ -33,7 +33,7 @@ class OwnFaultTest {
         }
 
         @Override
-        public void expect(long bytes) {
+        public synchronized void expect(long bytes) {
             if (!failed) {
                 failed = true;
                 if (error != null) {
@@ -70,13 +70,16 @@ class OwnFaultTest {
     }
 
     @Test
-    void theNextJobOfTheBatchIsReported() throws IOException {
+    void theOtherJobOfTheBatchIsReported() throws IOException {
         JobFolder.unchanged(temp.resolve("week/a"), "T-1");
         JobFolder.unchanged(temp.resolve("week/b"), "T-2");
         List<JobOutcome> outcomes = run(Optional.empty(), temp.resolve("week"));
-        assertThat(temp.resolve("week/a/report")).isDirectoryContaining("glob:**/T-1-fault.txt");
-        assertThat(outcomes.get(1)).isInstanceOf(JobOutcome.Reported.class);
-        assertThat(temp.resolve("week/b/report/T-2.pdf")).exists();
+        JobOutcome failed = outcomes.stream()
+                .filter(o -> o instanceof JobOutcome.Failed)
+                .findFirst()
+                .orElseThrow(); // they run side by side: either meets the fault
+        assertThat(failed.folder().resolve("report")).isDirectoryContaining("glob:**/T-?-fault.txt");
+        assertThat(outcomes).filteredOn(o -> o instanceof JobOutcome.Reported).hasSize(1);
     }
 
     @Test

@@ -39,11 +39,11 @@ final class CurveFigures {
      * @param down lower extreme of the output
      */
     CurveFigures(FittedWave output, FittedWave input, Extreme up, Extreme down) {
-        this(output, input, new InputAtSamples(output, input), up, down);
+        this(output, input, new InputPlaces(output, input), up, down);
     }
 
     /** The same of one of several outputs over the same inputs. */
-    CurveFigures(FittedWave output, FittedWave input, InputAtSamples inputs, Extreme up, Extreme down) {
+    CurveFigures(FittedWave output, FittedWave input, InputPlaces inputs, Extreme up, Extreme down) {
         MeanCrossing centre = MeanCrossing.of(output, inputs.aligned());
         ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
         values.put(WaveformQuantity.CLIP_UP, bound(up.distanceFrom(level), centre.apart()));

@@ -30,13 +30,13 @@ final class Straightening {
     private final FittedWave wave;
     private final FittedWave input;
     private final CornerSearch search;
-    private final InputAtSamples inputs;
+    private final InputPlaces inputs;
 
     Straightening(FittedWave wave, FittedWave input, Branches branches) {
         this.wave = wave;
         this.input = input;
         this.search = new CornerSearch(branches);
-        this.inputs = new InputAtSamples(wave, input);
+        this.inputs = new InputPlaces(wave, input);
     }
 
     private static double noNoise() {

@@ -30,11 +30,11 @@ record Transfer(
         Stretches stretches) {
 
     static Transfer of(FittedWave output, FittedWave input) {
-        return of(output, new InputAtSamples(output, input));
+        return of(output, new InputPlaces(output, input));
     }
 
     /** The same of one of several outputs over the same inputs. */
-    static Transfer of(FittedWave output, InputAtSamples inputs) {
+    static Transfer of(FittedWave output, InputPlaces inputs) {
         AlignedInput aligned = inputs.aligned();
         WeightedPoints points = inputs.over(output.cycle().points());
         double[] cycle = output.cycle().values();

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Meanwhile;
@@ -10,8 +11,11 @@ import clipwitness.job.ReadJob;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Everything that a report is made from: job sheet, captures table, exports, photos and logo, each by its name within the job folder. */
@@ -51,6 +55,31 @@ final class Inputs {
         }
         for (String picture : pictures(read.job())) {
             inputs.add(picture, inputs.ofFile(picture));
+        }
+        return inputs;
+    }
+
+    /** SHA-256 of each by its name, sorted. */
+    Map<String, String> digests() {
+        return Collections.unmodifiableMap(digests);
+    }
+
+    /**
+     * The inputs of a job as its files are now.
+     *
+     * @throws InputException if a file is lost
+     */
+    static Inputs ofFiles(ReadJob read) throws InputException {
+        Inputs inputs = new Inputs(read.job());
+        inputs.digests.put(Job.SHEET_FILE, Sha256.of(read.sheet()));
+        inputs.digests.put(Job.TABLE_FILE, Sha256.of(read.table()));
+        Set<String> names = new LinkedHashSet<>(pictures(read.job()));
+        for (CaptureRow row : read.job().captures()) {
+            names.add(row.file());
+            row.inputFile().ifPresent(names::add);
+        }
+        for (String name : names) {
+            inputs.add(name, inputs.ofFile(name));
         }
         return inputs;
     }

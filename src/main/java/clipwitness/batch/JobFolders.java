@@ -5,15 +5,23 @@ import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.job.Job;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Which job folders a user means: a folder with a job sheet is one, a folder of such folders means all of them, by name. */
+/**
+ * Which job folders a user means: a folder with a job sheet is one; any other folder means all job folders in it, at whatever depth, in the order of
+ * their paths. What lies within a job folder belongs to the job.
+ */
 final class JobFolders {
+    /** Folders of folders deeper than this are nobody's filing. */
+    private static final int DEEPEST = 20;
+
     private JobFolders() {}
 
     /**
@@ -47,10 +55,24 @@ final class JobFolders {
         if (found.isEmpty()) {
             throw new InputException(
                     Origin.of(path.toString()),
-                    "has no " + Job.SHEET_FILE + ", and no folder in it has one",
+                    "has no " + Job.SHEET_FILE + ", and no folder in it has one, at whatever depth",
                     "A job folder holds " + Job.SHEET_FILE + ", " + Job.TABLE_FILE + " and the exports");
         }
         return found;
+    }
+
+    /**
+     * Makes sure that a path is one job folder.
+     *
+     * @throws InputException if it is none
+     */
+    static void requireJob(Path path) throws InputException {
+        if (!Files.isDirectory(path) || !isJob(path)) {
+            throw new InputException(
+                    Origin.of(path.toString()),
+                    Files.isDirectory(path) ? "has no " + Job.SHEET_FILE : absence(path),
+                    "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
+        }
     }
 
     private static String absence(Path path) {
@@ -71,19 +93,28 @@ final class JobFolders {
     /** The job folders in a folder, and what looks like one. */
     static List<Found> within(Path path) throws InputException {
         List<Found> found = new ArrayList<>();
-        for (Path child : children(path)) {
-            Optional<Problem> problem = isJob(child) ? Optional.empty() : Lookalike.of(child);
-            if (isJob(child) || problem.isPresent()) {
-                found.add(new Found(child, problem));
+        collect(path, 1, found);
+        return found;
+    }
+
+    private static void collect(Path folder, int depth, List<Found> found) throws InputException {
+        for (Path child : children(folder)) {
+            if (isJob(child)) {
+                found.add(new Found(child, Optional.empty()));
+                continue;
+            }
+            Optional<Problem> problem = Lookalike.of(child);
+            problem.ifPresent(p -> found.add(new Found(child, problem)));
+            if (problem.isEmpty() && Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS) && depth < DEEPEST) {
+                collect(child, depth + 1, found);
             }
         }
-        return found;
     }
 
     private static List<Path> children(Path path) throws InputException {
         try (Stream<Path> children = Files.list(path)) {
             return children.sorted().toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new InputException(Origin.of(path.toString()), "the folder cannot be read", "Check its permissions");
         }
     }

@@ -26,7 +26,7 @@ final class Lookalike {
         if (!Files.isDirectory(child)) {
             return Optional.empty();
         }
-        return misnamed(child).or(() -> deeper(child));
+        return misnamed(child).or(() -> Files.isSymbolicLink(child) ? linked(child) : Optional.empty());
     }
 
     /** Why a folder without a job sheet is no job, though it holds something like one. */
@@ -57,8 +57,12 @@ final class Lookalike {
         }
     }
 
-    private static Optional<Problem> deeper(Path folder) {
+    /** Links to folders of jobs are not followed; one that leads back to a folder around it hides no job. */
+    private static Optional<Problem> linked(Path folder) {
         try {
+            if (folder.toAbsolutePath().getParent().toRealPath().startsWith(folder.toRealPath())) {
+                return Optional.empty();
+            }
             List<String> jobs = entries(folder).stream()
                     .filter(JobFolders::isJob)
                     .map(j -> j.getFileName().toString())
@@ -67,9 +71,8 @@ final class Lookalike {
                     ? Optional.empty()
                     : problem(
                             folder,
-                            "the job folders in it are not taken, because they lie one level deeper: "
-                                    + String.join(", ", jobs),
-                            "Name this folder too");
+                            "the job folders in it are not taken, because it is a link: " + String.join(", ", jobs),
+                            "Name the folder to which it leads");
         } catch (IOException e) {
             return problem(folder, "the folder cannot be read", "Check its permissions");
         }

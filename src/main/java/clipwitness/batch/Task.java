@@ -52,7 +52,8 @@ record Task(ReadJob read, List<TemplateSource> templates, Path out) {
         return read.job();
     }
 
-    private String number() {
+    /** Number of the report. */
+    String number() {
         return job().sheet().report().number();
     }
 
@@ -75,8 +76,15 @@ record Task(ReadJob read, List<TemplateSource> templates, Path out) {
 
     /** File names of all that this may write. */
     List<String> files() {
-        List<String> files = new ArrayList<>(List.of(json(), csv(), OwnFault.file(number())));
-        for (int i = 0; i < templates.size(); i++) {
+        List<String> files = new ArrayList<>(results());
+        files.add(OwnFault.file(number()));
+        return files;
+    }
+
+    /** File names of a whole report, in the order in which they appear: the first template's PDF last. */
+    List<String> results() {
+        List<String> files = new ArrayList<>(List.of(json(), csv()));
+        for (int i = templates.size() - 1; i >= 0; i--) {
             files.add(pdf(i));
         }
         return files;

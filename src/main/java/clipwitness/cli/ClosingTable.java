@@ -1,11 +1,10 @@
 package clipwitness.cli;
 
 import clipwitness.batch.JobOutcome;
-import clipwitness.compare.result.Comparison;
-import clipwitness.compare.result.Decision;
-import clipwitness.compare.result.Intent;
+import clipwitness.report.data.JobSummary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The table that closes a batch: how each job ended. */
 final class ClosingTable {
@@ -20,28 +19,25 @@ final class ClosingTable {
     }
 
     private static List<String> row(JobOutcome outcome) {
-        String number = outcome instanceof JobOutcome.Reported reported
-                ? reported.results().job().sheet().report().number()
-                : "–";
+        String number = outcome.said().map(JobSummary::number).orElse("–");
         return List.of(outcome.folder().toString(), number, ended(outcome));
     }
 
     /** How a job ended, in a few words. */
     static String ended(JobOutcome outcome) {
-        if (outcome instanceof JobOutcome.Reported reported) {
-            return verdicts(reported);
+        if (outcome instanceof JobOutcome.Failed failed) {
+            int problems = failed.problems().size();
+            return "not reported: " + problems + (problems == 1 ? " problem" : " problems") + ", named above";
         }
-        int problems = ((JobOutcome.Failed) outcome).problems().size();
-        return "not reported: " + problems + (problems == 1 ? " problem" : " problems") + ", named above";
+        String verdicts = outcome.said().map(ClosingTable::verdicts).orElseThrow();
+        return outcome instanceof JobOutcome.Unchanged ? verdicts + " (unchanged)" : verdicts;
     }
 
-    private static String verdicts(JobOutcome.Reported reported) {
-        List<String> verdicts = new ArrayList<>();
-        for (Comparison c : reported.results().comparisons()) {
-            if (c.intent() != Intent.DESCRIBED && c.verdict() != Decision.DESCRIBED) {
-                verdicts.add(c.to() + " " + c.verdict().code());
-            }
-        }
-        return verdicts.isEmpty() ? "reported, nothing to judge" : String.join(", ", verdicts);
+    private static String verdicts(JobSummary said) {
+        String verdicts = said.comparisons().stream()
+                .filter(JobSummary.Compared::judged)
+                .map(c -> c.state() + " " + c.verdict().code())
+                .collect(Collectors.joining(", "));
+        return verdicts.isEmpty() ? "reported, nothing to judge" : verdicts;
     }
 }

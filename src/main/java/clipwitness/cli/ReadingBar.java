@@ -23,7 +23,7 @@ final class ReadingBar implements Progress, AutoCloseable {
     private static final long MEGABYTE = 1_000_000;
 
     private final PrintWriter err;
-    private final boolean shown;
+    private boolean shown;
     private ProgressBar bar;
     private long expected;
     private long read;
@@ -44,6 +44,16 @@ final class ReadingBar implements Progress, AutoCloseable {
             "SystemConsoleNull") // newer machines have a console without a terminal too; then the path decides
     static ReadingBar onTerminal(PrintWriter err) {
         return new ReadingBar(err, System.console() != null && !isRedirected());
+    }
+
+    /** Whether anybody sees it. */
+    synchronized boolean isShown() {
+        return shown;
+    }
+
+    /** Does not appear any more. */
+    synchronized void hide() {
+        shown = false;
     }
 
     @Override

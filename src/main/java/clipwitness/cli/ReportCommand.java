@@ -1,11 +1,10 @@
 package clipwitness.cli;
 
 import clipwitness.batch.Batch;
+import clipwitness.batch.BatchSummary;
 import clipwitness.batch.JobOutcome;
 import clipwitness.batch.ReportOptions;
-import clipwitness.compare.result.Comparison;
-import clipwitness.compare.result.Decision;
-import clipwitness.fault.Problem;
+import clipwitness.fault.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -23,7 +22,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         description = {
-            "Make the report of each job: N.pdf, N-results.json and N-results.csv.",
+            "Make the report of each job: N.pdf, N-results.json and N-results.csv; of many jobs with --out summary.html and summary.csv, too.",
             "Exit status: 0 all judged comparisons passed, 1 one failed or stayed undecided, 2 something could not be reported."
         },
         mixinStandardHelpOptions = true,
@@ -35,7 +34,10 @@ final class ReportCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
-    @Parameters(paramLabel = "JOB", arity = "1..*", description = "A job folder, or a folder of job folders.")
+    @Parameters(
+            paramLabel = "JOB",
+            arity = "1..*",
+            description = "A job folder, or a folder of job folders, nested or not.")
     private List<Path> jobs = new ArrayList<>();
 
     @Option(names = "--out", paramLabel = "DIR", description = "Folder for the results (default: JOB/report).")
@@ -62,6 +64,31 @@ final class ReportCommand implements Callable<Integer> {
             description = "Most pages of one PDF (default: ${DEFAULT-VALUE}).")
     private int pages;
 
+    @Option(
+            names = "--sign",
+            paramLabel = "KEYSTORE.p12",
+            description = "Sign each PDF with the shop's own key, from a key store (PKCS #12).")
+    private Path keyStore;
+
+    @Option(
+            names = "--sign-password-file",
+            paramLabel = "FILE",
+            description =
+                    "File whose first line is the password of the key store; without it the terminal asks for it.")
+    private Path passwordFile;
+
+    @Option(
+            names = "--changed-only",
+            description =
+                    "Leave a report as it is that would come out the same: same inputs, templates and version of the program.")
+    private boolean changedOnly;
+
+    @Option(names = "--quiet", description = "Say nothing but what went wrong.")
+    private boolean quiet;
+
+    @Option(names = "--verbose", description = "Say each step, too.")
+    private boolean verbose;
+
     ReportCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -74,15 +101,42 @@ final class ReportCommand implements Callable<Integer> {
                     spec.commandLine(), "--template is empty; name a built-in template or a template folder");
         }
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software())
-                .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages));
+                .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages))
+                .changedOnly(changedOnly);
+        if (keyStore == null && passwordFile != null) {
+            throw new ParameterException(spec.commandLine(), "--sign-password-file goes with --sign");
+        }
+        try {
+            return run(keyStore == null ? options : options.signedWith(ShopKey.of(keyStore, passwordFile)));
+        } catch (InputException e) {
+            Messages.print(err, e.problems());
+            return Clipwitness.TROUBLE;
+        }
+    }
+
+    private int run(ReportOptions options) {
         List<JobOutcome> outcomes;
-        try (ReadingBar bar = ReadingBar.onTerminal(err)) {
-            outcomes = new Batch(options, (outcome, place, all) -> ended(outcome, all, bar), bar).run(jobs);
+        ReadingBar reading = quiet ? new ReadingBar(err, false) : ReadingBar.onTerminal(err);
+        try (ReportConsole console = new ReportConsole(out, err, talk(), reading)) {
+            outcomes = new Batch(options, console, reading).run(jobs);
         }
-        if (outcomes.size() > 1) {
+        BatchSummary.Ended summary = BatchSummary.write(outcomes, options);
+        Messages.print(err, summary.problems());
+        if (outcomes.size() > 1 && !quiet) {
             out.print(ClosingTable.of(outcomes));
+            summary.written().forEach(out::println);
         }
-        return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
+        return summary.problems().isEmpty() ? status(outcomes) : Clipwitness.TROUBLE;
+    }
+
+    private ReportConsole.Talk talk() {
+        if (quiet && verbose) {
+            throw new ParameterException(spec.commandLine(), "--quiet and --verbose contradict each other");
+        }
+        if (quiet) {
+            return ReportConsole.Talk.QUIET;
+        }
+        return verbose ? ReportConsole.Talk.VERBOSE : ReportConsole.Talk.USUAL;
     }
 
     private int atLeast1(String option, int value) {
@@ -92,49 +146,13 @@ final class ReportCommand implements Callable<Integer> {
         return value;
     }
 
-    /** Says how a job ended, at once: whoever stops a batch knows what is done. */
-    private void ended(JobOutcome outcome, int all, ReadingBar bar) {
-        problems(outcome, bar);
-        result(outcome);
-        if (all > 1 && outcome instanceof JobOutcome.Failed) {
-            out.println(outcome.folder() + ": " + ClosingTable.ended(outcome));
-        }
-        out.flush();
-    }
-
-    private void problems(JobOutcome outcome, ReadingBar bar) {
-        bar.clear();
-        if (outcome instanceof JobOutcome.Failed failed) {
-            failed.problems().forEach(p -> err.println(place(failed, p)));
-        }
-        if (outcome instanceof JobOutcome.Reported reported) {
-            reported.warnings().forEach(p -> err.println("Warning: " + place(reported, p)));
-        }
-    }
-
-    /** A message, with the job's folder before it where the message names only a file within. */
-    private static String place(JobOutcome outcome, Problem problem) {
-        String folder = outcome.folder().toString();
-        String message = problem.message();
-        return message.startsWith(folder) ? message : folder + ": " + message;
-    }
-
-    private void result(JobOutcome outcome) {
-        if (outcome instanceof JobOutcome.Reported reported) {
-            for (Comparison c : reported.results().comparisons()) {
-                out.println(reported.results().job().sheet().report().number() + ": " + c.to() + " against " + c.from()
-                        + ": " + c.verdict().code());
-            }
-            reported.written().forEach(out::println);
-        }
+    private static int status(List<JobOutcome> outcomes) {
+        return outcomes.stream().mapToInt(ReportCommand::status).max().orElse(Clipwitness.TROUBLE);
     }
 
     private static int status(JobOutcome outcome) {
-        if (outcome instanceof JobOutcome.Reported reported) {
-            boolean bad = reported.results().comparisons().stream()
-                    .anyMatch(c -> c.verdict() == Decision.FAIL || c.verdict() == Decision.UNDECIDED);
-            return bad ? Clipwitness.NOT_PASSED : Clipwitness.OK;
-        }
-        return Clipwitness.TROUBLE;
+        return outcome.said()
+                .map(said -> said.notPassed() ? Clipwitness.NOT_PASSED : Clipwitness.OK)
+                .orElse(Clipwitness.TROUBLE);
     }
 }

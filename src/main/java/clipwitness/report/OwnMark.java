@@ -2,6 +2,7 @@ package clipwitness.report;
 
 import clipwitness.report.data.ResultsCsv;
 import clipwitness.report.data.ResultsJson;
+import clipwitness.report.data.SummaryCsv;
 import clipwitness.report.paper.PdfMark;
 import java.io.IOException;
 import java.io.InputStream;
@@ -49,6 +50,8 @@ public final class OwnMark {
             String head = new String(in.readNBytes(HEAD), StandardCharsets.UTF_8);
             return ResultsJson.isHead(head)
                     || ResultsCsv.isHead(head)
+                    || SummaryCsv.isHead(head)
+                    || SummaryDocument.isHead(head)
                     || STACK_TRACE.matcher(head).lookingAt();
         }
     }

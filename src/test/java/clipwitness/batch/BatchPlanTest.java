@@ -74,6 +74,19 @@ class BatchPlanTest {
     }
 
     @Test
+    void jobsAtAnyDepthAreMadeInTheOrderOfTheirPaths() throws IOException {
+        JobFolder.unchanged(temp.resolve("year/2026/05/b"), "T-2");
+        JobFolder.unchanged(temp.resolve("year/2026/05/a"), "T-1");
+        JobFolder.unchanged(temp.resolve("year/2025"), "T-0");
+        JobFolder.unchanged(temp.resolve("year/2025/within-a-job"), "T-9");
+        Files.createSymbolicLink(temp.resolve("year/2026/round"), temp.resolve("year"));
+        assertThat(run(Optional.empty(), List.of(), temp.resolve("year")))
+                .allMatch(JobOutcome.Reported.class::isInstance)
+                .extracting(o -> temp.resolve("year").relativize(o.folder()).toString())
+                .containsExactly("2025", "2026/05/a", "2026/05/b");
+    }
+
+    @Test
     void whatLooksLikeAJobAndIsNotTakenIsNamed() throws IOException {
         JobFolder.unchanged(temp.resolve("week/a"), "T-1");
         write("week/b/job.yml");
@@ -81,7 +94,8 @@ class BatchPlanTest {
         Files.createDirectories(temp.resolve("week/d"));
         Files.createSymbolicLink(temp.resolve("week/d/job.yaml"), temp.resolve("gone"));
         Files.createSymbolicLink(temp.resolve("week/e"), temp.resolve("gone"));
-        write("week/f/old/job.yaml");
+        JobFolder.unchanged(temp.resolve("elsewhere/old"), "T-2");
+        Files.createSymbolicLink(temp.resolve("week/f"), temp.resolve("elsewhere"));
         write("week/g/captures.csv");
         write("week/notes/read-me.txt");
         write("week/plan.txt");
@@ -98,8 +112,8 @@ class BatchPlanTest {
                                 + " Copy the job sheet into the job folder",
                         week.resolve("e") + ": is a link that leads nowhere."
                                 + " Remove it, or let it lead to the job folder",
-                        week.resolve("f") + ": the job folders in it are not taken, because they lie one level deeper:"
-                                + " old. Name this folder too",
+                        week.resolve("f") + ": the job folders in it are not taken, because it is a link: old."
+                                + " Name the folder to which it leads",
                         week.resolve("g") + ": is not taken as a job, because it has a captures.csv but no job.yaml."
                                 + " Write the job sheet; the README shows a first one");
     }

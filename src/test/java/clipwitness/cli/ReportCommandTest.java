@@ -157,8 +157,9 @@ class ReportCommandTest {
         Path empty = Files.createDirectories(temp.resolve("empty"));
         assertThat(run("report", empty)).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualToNormalizingNewlines(empty + ": has no job.yaml, and no folder in it has one."
-                        + " A job folder holds job.yaml, captures.csv and the exports\n");
+                .isEqualToNormalizingNewlines(
+                        empty + ": has no job.yaml, and no folder in it has one, at whatever depth."
+                                + " A job folder holds job.yaml, captures.csv and the exports\n");
     }
 
     @Test
@@ -184,9 +185,9 @@ class ReportCommandTest {
         assertThat(run("frobnicate")).isEqualTo(2);
         assertThat(err.toString().lines())
                 .containsExactly(
-                        "Unknown command 'reprot'. Did you mean report? Commands are report, look, ready and pair; --help says what they "
+                        "Unknown command 'reprot'. Did you mean report? Commands are report, look, draft, ready and pair; --help says what they "
                                 + "do.",
-                        "Unknown command 'frobnicate'. Commands are report, look, ready and pair; --help says what they do.");
+                        "Unknown command 'frobnicate'. Commands are report, look, draft, ready and pair; --help says what they do.");
         assertThat(run("--verson")).isEqualTo(2);
         assertThat(err.toString()).contains("Unknown option: '--verson'");
     }

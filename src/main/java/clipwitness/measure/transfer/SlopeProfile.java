@@ -1,7 +1,6 @@
 package clipwitness.measure.transfer;
 
 import clipwitness.quantity.Decibels;
-import clipwitness.signal.PolynomialFit;
 
 /**
  * Slope of the upper side of a transfer curve, from parabolas over stretches that are just wide enough for the slope to be known to 3 % of
@@ -40,27 +39,24 @@ final class SlopeProfile {
     }
 
     private double slopeAt(double input) {
-        return parabola(input, reach(input) * widening).slopeAt(input);
+        return transfer.stretches().at(input, reach(input) * widening).slopeOf(transfer.points());
     }
 
     private double reach(double input) {
         double reach = NARROWEST * transfer.amplitude();
-        while (reach < WIDEST * transfer.amplitude()
-                && (!transfer.points().holds(FEWEST_POINTS, input - reach, input + reach)
-                        || uncertainty(input, reach) > wanted)) {
+        while (reach < WIDEST * transfer.amplitude() && !isWellKnown(input, reach)) {
             reach *= WIDER;
         }
         return reach;
     }
 
-    /** Standard uncertainty of a slope; steps that no noise dithers lift both ends of a stretch by their own errors. */
-    private double uncertainty(double input, double reach) {
-        double noise = transfer.scatter() * Math.sqrt(parabola(input, reach).slopeVarianceAt(input));
-        return Math.hypot(noise, transfer.undithered() / (Math.sqrt(2) * reach));
+    private boolean isWellKnown(double input, double reach) {
+        return transfer.stretches().at(input, reach).isDense() && uncertainty(input, reach) <= wanted;
     }
 
-    private PolynomialFit parabola(double input, double reach) {
-        return PolynomialFit.around(transfer.points(), input, reach, 2, Double.POSITIVE_INFINITY);
+    /** Standard uncertainty of a slope. */
+    private double uncertainty(double input, double reach) {
+        return transfer.stretches().at(input, reach).uncertainty(transfer.scatter(), transfer.undithered());
     }
 
     /** Slope at the input's peak. */

@@ -85,7 +85,7 @@ public final class SourceFile {
     /** What to say where the file is no longer as it was when it was opened; empty where it is. */
     public Optional<InputException> changed() {
         try {
-            return FileState.of(path).equals(state) ? Optional.empty() : Optional.of(changedMeanwhile(name));
+            return state.isStill(FileState.of(path)) ? Optional.empty() : Optional.of(changedMeanwhile(name));
         } catch (IOException e) {
             return Optional.of(new InputException(List.of(Meanwhile.lost(name))));
         }

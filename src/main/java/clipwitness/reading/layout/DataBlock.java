@@ -119,7 +119,12 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
                 .toList();
     }
 
-    private long firstFull() {
+    /** The cells of the first row in which all columns are filled; of the first row where there is none. */
+    List<String> firstRow() {
+        return dialect().split(rows.get(firstFull()).text());
+    }
+
+    private int firstFull() {
         return IntStream.range(0, rows.size())
                 .filter(i -> {
                     List<String> cells = dialect().split(rows.get(i).text());

@@ -130,8 +130,8 @@ public record Header(List<Heading> headings, List<Statement> facts) {
         int place = block.columns().get(column) + 1;
         String signature = block.style().signature();
         boolean text = place < signature.length() && signature.charAt(place) == Signature.TEXT;
-        List<String> first = block.firstRows().get(0);
-        return text && place < first.size() ? WrittenUnit.parse(first.get(place)) : Optional.empty();
+        List<String> first = text ? block.firstRow() : List.of();
+        return place < first.size() ? WrittenUnit.parse(first.get(place)) : Optional.empty();
     }
 
     /** Names beyond the columns with a number under them: the first time and the step, for instance. */

@@ -1,11 +1,19 @@
 package clipwitness.reading.number;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /**
  * Walks along the cells of one row of bytes. Blanks around a cell and the quotes about it are no part of it. Reused from row to row,
  * so it belongs to one thread.
  */
 public final class CellSplitter {
-    private final boolean[] ends = new boolean[128];
+    private static final int ASCII = 128;
+
+    /** For each delimiter which characters of ASCII end a cell: made once, as there is a splitter for each line that is looked at. */
+    private static final Map<Delimiter, boolean[]> ENDS = tables();
+
+    private final boolean[] ends;
     private final boolean runs;
 
     private byte[] bytes = new byte[0];
@@ -16,10 +24,20 @@ public final class CellSplitter {
     private boolean more;
 
     public CellSplitter(Delimiter delimiter) {
-        for (int c = 0; c < ends.length; c++) {
-            ends[c] = delimiter.ends(c);
-        }
+        this.ends = ENDS.get(delimiter);
         this.runs = delimiter.blanks();
+    }
+
+    private static Map<Delimiter, boolean[]> tables() {
+        Map<Delimiter, boolean[]> tables = new EnumMap<>(Delimiter.class);
+        for (Delimiter delimiter : Delimiter.values()) {
+            boolean[] table = new boolean[ASCII];
+            for (int c = 0; c < ASCII; c++) {
+                table[c] = delimiter.ends(c);
+            }
+            tables.put(delimiter, table);
+        }
+        return tables;
     }
 
     /** Goes to a row, before its first cell. */

@@ -3,10 +3,11 @@ package clipwitness.report.build;
 import clipwitness.compare.result.Decision;
 
 /** The sign of each decision; the report's own typeface has all of them. */
-final class Signs {
+public final class Signs {
     private Signs() {}
 
-    static String of(Decision decision) {
+    /** The sign of a decision. */
+    public static String of(Decision decision) {
         return switch (decision) {
             case PASS -> "✓";
             case FAIL -> "✗";

@@ -28,7 +28,7 @@ class KnownTransferTest {
     }
 
     /** Output and input, the output's cycle beginning where its fundamental rises through zero. */
-    private static FittedWave[] pair(DoubleUnaryOperator output, DoubleUnaryOperator input, double noise, long seed) {
+    static FittedWave[] pair(DoubleUnaryOperator output, DoubleUnaryOperator input, double noise, long seed) {
         List<Samples> both = List.of(record(output, noise, seed), record(input, noise, seed + 1));
         JointFit joint = JointFit.of(both, 1 / 600.7, 20);
         double origin = (-Math.PI / 2 - joint.channels().get(0).phase(1)) / CYCLE;
@@ -164,7 +164,7 @@ class KnownTransferTest {
     }
 
     /** Odd harmonics of a clipped sine behind both filters, synthesized one by one. */
-    private static DoubleUnaryOperator filtered(double low, double high) {
+    static DoubleUnaryOperator filtered(double low, double high) {
         double[] sines = new double[16];
         for (int k = 1; k < sines.length; k++) {
             for (int i = 0; i < 2000; i++) {

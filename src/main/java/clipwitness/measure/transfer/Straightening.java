@@ -26,6 +26,7 @@ final class Straightening {
     private static final int DRAWS = 16;
     private static final long SEED = 1;
     private static final int ALL = Integer.MAX_VALUE;
+    private static final double LARGEST_SHARE = 0.8;
 
     private final FittedWave wave;
     private final FittedWave input;
@@ -88,10 +89,10 @@ final class Straightening {
         return widened;
     }
 
-    /** An onset whose expanded uncertainty reaches its value is none. */
+    /** An onset whose expanded uncertainty reaches 80 % of its value is none: the ends of the interval would be to one another as one to nine. */
     private static Measured known(WaveformQuantity quantity, Measured.Value value) {
         boolean onset = quantity == WaveformQuantity.ONSET_UP || quantity == WaveformQuantity.ONSET_DOWN;
-        return onset && 2 * value.standardUncertainty() >= value.number()
+        return onset && value.expanded() >= LARGEST_SHARE * value.number()
                 ? Measured.refused(value.unit(), FigureReason.ONSET_BEHIND_FILTERS)
                 : value;
     }

@@ -26,9 +26,9 @@ class ReadmeTest {
     private static final Pattern SHELL_BLOCK = Pattern.compile("```sh\n(.*?)```", Pattern.DOTALL);
     private static final Pattern PATH =
             Pattern.compile("(?<![\\w./-])[\\w.-]+(/[\\w.-]+)+|\\]\\(([^)#]+)\\)|`(\\.?[\\w-]+\\.\\w+)`");
-    /** Paths that the user has, or that the program or the build makes. */
+    /** Paths that the user has, or that the program or the build makes; names of standards are no paths. */
     private static final Pattern MADE_OR_THE_USERS = Pattern.compile(
-            "(target|report|captures)/.*|job\\.yaml|captures\\.csv|summary\\.(html|csv)|N(-results|-fault)?\\.\\w+");
+            "(target|report|captures|bin)/.*|manual\\.html|clipwitness-VERSION.*\\.zip|-VERSION(-image)?\\.zip|job\\.yaml|captures\\.csv|summary\\.(html|csv)|N(-results|-fault)?\\.\\w+|PDF/U?A(-\\w+)?");
 
     /** Folders that a file of the program may be named from. */
     private static final List<String> SOURCES = List.of("src/main/java/clipwitness", "src/test/java/clipwitness");

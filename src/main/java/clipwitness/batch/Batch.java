@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Workers;
 import clipwitness.reading.Progress;
 import clipwitness.report.ReportDocument;
 import java.nio.file.Path;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 
-/** Many jobs, one after the other; one that fails never stops the next. */
+/** Many jobs, as many side by side as there are cores; one that fails never stops another, and each is told of in the order of the jobs. */
 public final class Batch {
     private final ReportOptions options;
     private final Listener listener;
@@ -62,20 +63,24 @@ public final class Batch {
      */
     public List<JobOutcome> run(List<Path> paths) {
         ExecutorService workers = Workers.start();
+        ExecutorService besides = Workers.start();
         try {
             Future<?> unused =
                     workers.submit(ReportDocument::warmUp); // the first job meets the same fault, and reports it
             JobRunner runner = new JobRunner(options, workers, progress, listener);
             List<BatchPlan.Step> plan = BatchPlan.of(paths, options);
             listener.planned(plan.size());
+            List<Future<JobOutcome>> running =
+                    plan.stream().map(s -> besides.submit(() -> run(s, runner))).toList();
             List<JobOutcome> outcomes = new ArrayList<>();
-            for (BatchPlan.Step step : plan) {
-                JobOutcome outcome = run(step, runner);
+            for (Future<JobOutcome> job : running) {
+                JobOutcome outcome = Workers.result(job);
                 outcomes.add(outcome);
                 listener.ended(outcome, outcomes.size(), plan.size());
             }
             return outcomes;
         } finally {
+            besides.shutdownNow();
             workers.shutdownNow();
         }
     }

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Meanwhile;
@@ -10,6 +11,7 @@ import clipwitness.job.ReadJob;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +57,11 @@ final class Inputs {
             inputs.add(picture, inputs.ofFile(picture));
         }
         return inputs;
+    }
+
+    /** SHA-256 of each by its name, sorted. */
+    Map<String, String> digests() {
+        return Collections.unmodifiableMap(digests);
     }
 
     /**

@@ -61,6 +61,20 @@ final class JobFolders {
         return found;
     }
 
+    /**
+     * Makes sure that a path is one job folder.
+     *
+     * @throws InputException if it is none
+     */
+    static void requireJob(Path path) throws InputException {
+        if (!Files.isDirectory(path) || !isJob(path)) {
+            throw new InputException(
+                    Origin.of(path.toString()),
+                    Files.isDirectory(path) ? "has no " + Job.SHEET_FILE : absence(path),
+                    "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
+        }
+    }
+
     private static String absence(Path path) {
         if (Files.isRegularFile(path)) {
             return "is a file, not a job folder";

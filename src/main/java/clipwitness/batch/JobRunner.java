@@ -1,5 +1,7 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.HeapShare;
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
@@ -18,6 +20,7 @@ import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
 import clipwitness.report.data.ResultsCsv;
 import clipwitness.report.data.ResultsJson;
+import clipwitness.report.evidence.Seal;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -32,6 +35,7 @@ final class JobRunner {
     private final ReportOptions options;
     private final ExecutorService workers;
     private final Progress progress;
+    private final HeapShare heap = HeapShare.ofThisMachine();
     private final Batch.Listener listener;
 
     JobRunner(ReportOptions options, ExecutorService workers, Progress progress, Batch.Listener listener) {
@@ -43,7 +47,7 @@ final class JobRunner {
 
     /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
     JobOutcome run(Task task) {
-        if (options.changedOnly()) {
+        if (options.changedOnly() && options.key().isEmpty()) { // a signature is made anew
             listener.doing(task.job().folder(), Stage.CHECKING);
             Optional<JobOutcome> standing = Standing.of(task, options);
             if (standing.isPresent()) {
@@ -58,14 +62,17 @@ final class JobRunner {
         FolderSink sink = new FolderSink(task.out());
         try {
             sink.requireFree(task.files(), Inputs.files(job));
+            if (options.key().isPresent()) {
+                options.key().get().requireValidOn(job.sheet().report().date());
+            }
             listener.doing(job.folder(), Stage.MEASURING);
-            List<CaptureResult> captures = Loading.all(job, workers, progress);
+            List<CaptureResult> captures = Loading.all(job, workers, progress, heap);
             Inputs inputs = Inputs.of(task.read(), captures);
             listener.doing(job.folder(), Stage.COMPARING);
             JobResults results = Examination.of(job, inputs.digest(), captures);
             List<Problem> warnings = new ArrayList<>(Unprintable.in(job));
             listener.doing(job.folder(), Stage.PRINTING);
-            Map<String, byte[]> documents = documents(task, results, warnings);
+            Map<String, byte[]> documents = documents(task, results, inputs, warnings);
             inputs.requireSamePictures();
             listener.doing(job.folder(), Stage.WRITING);
             sink.put(documents);
@@ -83,9 +90,10 @@ final class JobRunner {
         }
     }
 
-    private Map<String, byte[]> documents(Task task, JobResults results, List<Problem> warnings) throws InputException {
+    private Map<String, byte[]> documents(Task task, JobResults results, Inputs inputs, List<Problem> warnings)
+            throws InputException {
         Map<String, byte[]> data = new LinkedHashMap<>();
-        data.put(task.json(), ResultsJson.bytes(results, options.software(), templates(task)));
+        data.put(task.json(), ResultsJson.bytes(results, inputs.digests(), templates(task), options.software()));
         data.put(task.csv(), ResultsCsv.bytes(results));
         List<AttachedFile> attached = attachments(task.read(), data);
         Map<String, byte[]> documents = new LinkedHashMap<>(data);
@@ -93,7 +101,8 @@ final class JobRunner {
             TemplateSource template = task.templates().get(i);
             Map<String, Figure> figures = ReportDocument.figures(results, template);
             Printing printing = new Printing(attached, options.software(), options.budget(), warnings::add);
-            documents.put(task.pdf(i), ReportDocument.render(results, figures, template, printing));
+            byte[] pdf = ReportDocument.render(results, figures, template, printing);
+            documents.put(task.pdf(i), options.key().map(k -> Seal.on(pdf, k)).orElse(pdf));
         }
         return documents;
     }

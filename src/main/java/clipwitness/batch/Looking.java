@@ -1,6 +1,8 @@
 package clipwitness.batch;
 
 import clipwitness.batch.choice.FileDoubts;
+import clipwitness.batch.load.Exhausted;
+import clipwitness.batch.load.ExportSize;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;

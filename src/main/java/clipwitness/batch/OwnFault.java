@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Exhausted;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;

@@ -1,6 +1,10 @@
 package clipwitness.batch;
 
 import clipwitness.batch.choice.CurveChoice;
+import clipwitness.batch.load.Exhausted;
+import clipwitness.batch.load.ExportSize;
+import clipwitness.batch.load.Loading;
+import clipwitness.batch.load.Sha256;
 import clipwitness.capture.IvCurve;
 import clipwitness.compare.device.ClipForecast;
 import clipwitness.compare.judge.CaptureTemperature;

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.ready.Readiness;
 import clipwitness.compare.result.ReadyResult;
 import clipwitness.fault.InputException;

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Sha256;
 import clipwitness.report.page.TemplateSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -31,6 +31,19 @@ public final class Unwritten {
         return problem(out, reason(Optional.empty(), fault), "what stood there before is as it was");
     }
 
+    /**
+     * The message for a place that no option names.
+     *
+     * @param place  what was to be written
+     * @param fault  what the system said
+     * @param remedy what can be done
+     */
+    public static Problem problem(Path place, IOException fault, String remedy) {
+        IOException cause = fault instanceof NotWrittenException e && e.getCause() instanceof IOException c ? c : fault;
+        Optional<String> target = fault instanceof NotWrittenException e ? Optional.of(e.target()) : Optional.empty();
+        return new Problem(Origin.of(place.toString()), "could not be written: " + reason(target, cause), remedy);
+    }
+
     private static Problem problem(Path out, String reason, String standing) {
         return new Problem(
                 Origin.of(out.toString()),

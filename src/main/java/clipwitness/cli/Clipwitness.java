@@ -1,6 +1,6 @@
 package clipwitness.cli;
 
-import clipwitness.batch.Exhausted;
+import clipwitness.batch.load.Exhausted;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -38,8 +38,11 @@ public final class Clipwitness {
         line = new CommandLine(new Root())
                 .addSubcommand(new ReportCommand(out, err))
                 .addSubcommand(new LookCommand(out, err))
+                .addSubcommand(new DraftCommand(out, err))
                 .addSubcommand(new ReadyCommand(out, err))
                 .addSubcommand(new PairCommand(out, err))
+                .addSubcommand(new TemplateCommand(out, err))
+                .addSubcommand(new VerifyCommand(out, err))
                 .registerConverter(Path.class, PathArgument::of)
                 .setExpandAtFiles(false)
                 .setOut(out)
@@ -51,6 +54,11 @@ public final class Clipwitness {
         line.setParameterExceptionHandler((fault, args) -> isUnknownCommand(fault)
                 ? unknownCommand(args[0])
                 : usual.handleParseException(UnknownOption.insteadOf(fault), args));
+    }
+
+    /** The commands with their options, for what is made of them: completion and manual page. */
+    CommandLine commands() {
+        return line;
     }
 
     private boolean isUnknownCommand(ParameterException fault) {
@@ -128,9 +136,10 @@ public final class Clipwitness {
         public void run() {
             throw new ParameterException(
                     spec.commandLine(),
-                    "Name a command: report makes a report, look says what an export holds,"
+                    "Name a command: report makes a report, look says what an export holds, draft begins a job of a folder of exports,"
                             + " ready whether what was captured before the work is good enough,"
-                            + " pair ranks traced devices into pairs");
+                            + " pair ranks traced devices into pairs, template copies a template of the report, to be changed,"
+                            + " verify says whether a report still matches its data");
         }
     }
 }

@@ -26,12 +26,9 @@ public final class Main {
         System.setProperty("java.awt.headless", "true"); // pictures are drawn in memory, whatever display the user has
         PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
         PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
-        ParentWatch.start();
         Optional<String> fault = Surroundings.fault(Charset.defaultCharset(), NativeNames.here(), List.of(args));
         fault.ifPresent(err::println);
-        int status = fault.isPresent()
-                ? Clipwitness.TROUBLE
-                : ShortRun.of(args).orElseGet(() -> new Clipwitness(out, err).run(args));
+        int status = fault.isPresent() ? Clipwitness.TROUBLE : new Clipwitness(out, err).run(args);
         out.flush();
         err.flush();
         System.exit(status);

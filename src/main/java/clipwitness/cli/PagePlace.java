@@ -23,11 +23,16 @@ final class PagePlace {
 
     /** What to say of a place that is taken. */
     static Problem taken(Path page) {
+        return taken(page, "--out");
+    }
+
+    /** The same where another option names the place. */
+    static Problem taken(Path page, String option) {
         return Files.isDirectory(page)
-                ? new Problem(Origin.of(page.toString()), "this is a folder", "Name a file in it with --out")
+                ? new Problem(Origin.of(page.toString()), "this is a folder", "Name a file in it with " + option)
                 : new Problem(
                         Origin.of(page.toString()),
                         "a file stands there that is no page of this program, and it is left as it is",
-                        "Name another file with --out");
+                        "Name another file with " + option);
     }
 }

@@ -4,6 +4,7 @@ import clipwitness.batch.Batch;
 import clipwitness.batch.BatchSummary;
 import clipwitness.batch.JobOutcome;
 import clipwitness.batch.ReportOptions;
+import clipwitness.fault.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -64,6 +65,19 @@ final class ReportCommand implements Callable<Integer> {
     private int pages;
 
     @Option(
+            names = "--sign",
+            paramLabel = "KEYSTORE.p12",
+            description = "Sign each PDF with the shop's own key, from a key store (PKCS #12).")
+    private Path keyStore;
+
+    @Option(
+            names = "--sign-password-file",
+            paramLabel = "FILE",
+            description =
+                    "File whose first line is the password of the key store; without it the terminal asks for it.")
+    private Path passwordFile;
+
+    @Option(
             names = "--changed-only",
             description =
                     "Leave a report as it is that would come out the same: same inputs, templates and version of the program.")
@@ -89,6 +103,18 @@ final class ReportCommand implements Callable<Integer> {
         ReportOptions options = new ReportOptions(Optional.ofNullable(folder), templates, Clipwitness.software())
                 .within(Duration.ofSeconds(atLeast1("--page-time", pageTime)), atLeast1("--pages", pages))
                 .changedOnly(changedOnly);
+        if (keyStore == null && passwordFile != null) {
+            throw new ParameterException(spec.commandLine(), "--sign-password-file goes with --sign");
+        }
+        try {
+            return run(keyStore == null ? options : options.signedWith(ShopKey.of(keyStore, passwordFile)));
+        } catch (InputException e) {
+            Messages.print(err, e.problems());
+            return Clipwitness.TROUBLE;
+        }
+    }
+
+    private int run(ReportOptions options) {
         List<JobOutcome> outcomes;
         ReadingBar reading = quiet ? new ReadingBar(err, false) : ReadingBar.onTerminal(err);
         try (ReportConsole console = new ReportConsole(out, err, talk(), reading)) {

@@ -44,11 +44,11 @@ public final class Examination {
     }
 
     private static JobResults ofReplicates(Job job, String inputsDigest, List<CaptureResult> captures) {
-        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
+        Catalogue catalogue = Catalogue.of(captures, job.sheet()::called);
         Repeatability repeatability = new Repeatability(catalogue, job.sheet().bench());
-        NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::label);
+        NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::called);
         NoiseItems noiseItems = new NoiseItems(job, noise, catalogue, repeatability);
-        ResponseCatalogue responses = ResponseCatalogue.of(captures, job.sheet()::label);
+        ResponseCatalogue responses = ResponseCatalogue.of(captures, job.sheet()::called);
         ResponseItems responseItems = new ResponseItems(job.sheet(), responses, catalogue, repeatability);
         List<String> states = job.sheet().states().stream().map(State::name).toList();
         Devices devices = DeviceExamination.of(job, captures, catalogue, repeatability);

@@ -17,62 +17,105 @@ import clipwitness.measure.CycleTrace;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /** Mean cycles of all states over one another, at one setting of the gain control or at all. */
 final class CycleFigures {
     private static final double SINGLE_SHAPE = 0.46;
-    private static final double PANEL_SHAPE = 0.62;
-    private static final int MOST_COLUMNS = 3;
+    private static final double TIERED_SHAPE = 0.6;
+    private static final double HEIGHT = 86;
+    private static final double TIERED_HEIGHT = 130;
+
+    /** Height of the plot of the states that dwarf the others, over that of the others. */
+    private static final double SHARE_OF_LARGE = 0.7;
 
     private final FigureContext context;
     private final WaveGroup group;
+    private final ScaleGroups scales;
 
     CycleFigures(FigureContext context, WaveGroup group) {
         this.context = context;
         this.group = group;
+        this.scales = ScaleGroups.of(sizes(group), context.palette());
+    }
+
+    private static Map<String, Double> sizes(WaveGroup group) {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        for (WaveSetting setting : group.settings()) {
+            setting.waves().forEach((state, wave) -> {
+                Samples swing = wave.cycle().orElseThrow().swing();
+                sizes.merge(state, Math.max(swing.maximum(), -swing.minimum()), Math::max);
+            });
+        }
+        return sizes;
     }
 
     /** The cycles at the main setting. */
     Figure chosen() {
         WaveSetting setting = group.chosen();
-        Axis y = context.output(range(List.of(setting)), 6);
-        Panel panel = Panel.of("", Cycles.timeAxis(context, setting, 8), y, curves(setting));
+        Panel panel = new Panel(
+                "", Cycles.timeAxis(context, setting, 8), tiers(setting, axes(List.of(setting), isTiered() ? 4 : 6)));
         return new PanelFigure(
                 context.title("figure.cycles-main.title", setting.gainPercent(), group.condition()),
-                finding(setting),
-                PanelGrid.single(panel, SINGLE_SHAPE),
+                finding(setting) + scales.finding(context),
+                PanelGrid.single(panel, isTiered() ? TIERED_SHAPE : SINGLE_SHAPE),
                 legend(),
-                List.of());
+                scales.legend(context));
     }
 
-    /** The cycles at every setting, all to one scale. */
+    /** The cycles at every setting, all to one scale but those of a state that dwarfs the others. */
     Figure all() {
-        Axis y = context.output(range(group.settings()), 5);
+        List<Axis> axes = axes(group.settings(), isTiered() ? 4 : 5);
+        Axis time = Cycles.timeAxis(context, group.settings().get(0), 4);
         List<Panel> panels = group.settings().stream()
-                .map(s -> Panel.of(
-                        context.conditions().gain(s.gainPercent()),
-                        Cycles.timeAxis(context, group.settings().get(0), 4),
-                        y,
-                        curves(s)))
+                .map(s -> new Panel(context.conditions().gain(s.gainPercent()), time, tiers(s, axes)))
                 .toList();
         return new PanelFigure(
                 context.title("figure.cycles.title", group.condition()),
-                allFinding(),
-                new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, PANEL_SHAPE),
+                allFinding() + scales.finding(context),
+                PanelGrid.inRows(panels, true, isTiered() ? TIERED_HEIGHT : HEIGHT),
                 legend(),
-                List.of());
+                scales.legend(context));
+    }
+
+    private boolean isTiered() {
+        return scales.groups().size() > 1;
+    }
+
+    /** The output's axis of each group of states. */
+    private List<Axis> axes(List<WaveSetting> settings, int steps) {
+        return scales.groups().stream()
+                .map(states -> context.output(range(settings, states), steps))
+                .toList();
+    }
+
+    private List<Panel.Tier> tiers(WaveSetting setting, List<Axis> axes) {
+        List<Panel.Tier> tiers = new ArrayList<>();
+        for (int i = 0; i < axes.size(); i++) {
+            double weight = i < axes.size() - 1 ? SHARE_OF_LARGE : 1;
+            tiers.add(new Panel.Tier(
+                    axes.get(i), weight, curves(setting, scales.groups().get(i))));
+        }
+        return tiers;
     }
 
     private List<LegendEntry> legend() {
         return context.palette().entries(group.states(), LegendEntry::line);
     }
 
-    private List<Curve> curves(WaveSetting setting) {
-        List<Curve> curves = new ArrayList<>();
-        setting.waves()
-                .forEach((state, wave) -> curves.add(curve(context.palette().of(state), wave)));
-        return curves;
+    /** The cycles of a setting as they were captured. */
+    List<Curve> curves(WaveSetting setting) {
+        return curves(setting, List.copyOf(setting.waves().keySet()));
+    }
+
+    private List<Curve> curves(WaveSetting setting, List<String> states) {
+        return states.stream()
+                .filter(setting.waves()::containsKey)
+                .map(state -> curve(context.palette().of(state), setting.waves().get(state)))
+                .toList();
     }
 
     private static Curve curve(StateStyle style, WaveformResult wave) {
@@ -81,13 +124,24 @@ final class CycleFigures {
         return new Curve(style, Cycles.times(cycle, Cycles.period(wave)), swing);
     }
 
-    private static Extent range(List<WaveSetting> settings) {
+    /** What all waves of some settings span. */
+    static Extent range(List<WaveSetting> settings) {
         return Extent.ofAll(settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .map(w -> w.cycle().orElseThrow().swing()));
     }
 
-    private String finding(WaveSetting setting) {
+    private Extent range(List<WaveSetting> settings, List<String> states) {
+        List<Samples> swings = settings.stream()
+                .flatMap(s -> states.stream()
+                        .flatMap(state -> Stream.ofNullable(s.waves().get(state))))
+                .map(w -> w.cycle().orElseThrow().swing())
+                .toList();
+        return swings.isEmpty() ? range(group.settings(), states) : Extent.ofAll(swings.stream());
+    }
+
+    /** Level and distortion of the compared states at a setting. */
+    String finding(WaveSetting setting) {
         Condition condition = group.conditionOf(setting);
         List<String> parts = context.comparisons().levelAndDistortion(condition);
         if (parts.isEmpty()) {
@@ -102,7 +156,7 @@ final class CycleFigures {
             parts.add(context.say(
                     "figure.levels",
                     "state",
-                    context.quoted(state),
+                    context.called(state),
                     "level",
                     value(setting, state, WaveformQuantity.RMS),
                     "thd",

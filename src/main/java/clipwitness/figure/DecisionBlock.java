@@ -25,9 +25,10 @@ final class DecisionBlock {
     private static final double ROW = 11;
     private static final double FOOT = 13;
     private static final double GAP = 5;
-    private static final double MOST_NAME = 0.34;
+    private static final double MOST_NAME = 0.42;
     private static final double VERDICT = 46;
     private static final double FARTHEST = 3;
+    private static final int BRIEF = 20;
 
     private final ItemQuantity quantity;
     private final List<Item> items;
@@ -44,6 +45,11 @@ final class DecisionBlock {
         this.quantity = quantity;
         this.items = List.copyOf(items);
         this.context = context;
+    }
+
+    /** Whether the names of its rows are short enough for a narrow column. */
+    boolean isBrief() {
+        return items.stream().allMatch(i -> name(i).length() <= BRIEF);
     }
 
     /** Height at its natural size, points. */

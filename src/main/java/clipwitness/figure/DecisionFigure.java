@@ -7,6 +7,7 @@ import clipwitness.figure.canvas.Canvas;
 import clipwitness.figure.canvas.Figure;
 import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ final class DecisionFigure implements Figure {
     private static final double NOMINAL_WIDTH = 482;
     private static final double COLUMN_GAP = 18;
     private static final double BLOCK_GAP = 8;
+    private static final int COLUMNS = 2;
+    private static final int BRIEF_COLUMNS = 3;
 
     private final Comparison comparison;
     private final FigureContext context;
@@ -42,9 +45,9 @@ final class DecisionFigure implements Figure {
         return context.say(
                 "figure.decisions.title",
                 "to",
-                context.palette().of(comparison.to()).label(),
+                context.called(comparison.to()),
                 "from",
-                context.palette().of(comparison.from()).label());
+                context.called(comparison.from()));
     }
 
     @Override
@@ -87,38 +90,49 @@ final class DecisionFigure implements Figure {
                 .count();
     }
 
+    /** Blocks side by side: three where their rows have short names. */
     private int columns() {
-        return Math.min(2, blocks.size());
+        boolean brief = blocks.stream().allMatch(DecisionBlock::isBrief);
+        return Math.min(brief ? BRIEF_COLUMNS : COLUMNS, blocks.size());
+    }
+
+    /** The blocks of each column: each stands in the column that is the shortest so far. */
+    private List<List<DecisionBlock>> arranged() {
+        List<List<DecisionBlock>> columns = new ArrayList<>();
+        for (int i = 0; i < columns(); i++) {
+            columns.add(new ArrayList<>());
+        }
+        for (DecisionBlock block : blocks) {
+            columns.stream()
+                    .min(Comparator.comparingDouble(DecisionFigure::height))
+                    .ifPresent(shortest -> shortest.add(block));
+        }
+        return columns;
+    }
+
+    private static double height(List<DecisionBlock> column) {
+        return column.stream().mapToDouble(b -> b.height() + BLOCK_GAP).sum();
     }
 
     @Override
     public double aspect() {
-        double total = 0;
-        for (int row = 0; row * columns() < blocks.size(); row++) {
-            total += rowHeight(row) + (row == 0 ? 0 : BLOCK_GAP);
-        }
-        return total / NOMINAL_WIDTH;
-    }
-
-    private double rowHeight(int row) {
-        int from = row * columns();
-        return blocks.subList(from, Math.min(from + columns(), blocks.size())).stream()
-                .mapToDouble(DecisionBlock::height)
-                .max()
-                .orElse(0);
+        double highest =
+                arranged().stream().mapToDouble(DecisionFigure::height).max().orElse(BLOCK_GAP);
+        return (highest - BLOCK_GAP) / NOMINAL_WIDTH;
     }
 
     @Override
     public void paint(Canvas canvas, double width, double height) {
         double column = (width - (columns() - 1) * COLUMN_GAP) / columns();
         double stretch = height / (aspect() * NOMINAL_WIDTH);
-        double y = 0;
-        for (int i = 0; i < blocks.size(); i++) {
-            int place = i % columns();
-            blocks.get(i).paint(canvas, place * (column + COLUMN_GAP), y, column, stretch);
-            if (place == columns() - 1) {
-                y += (rowHeight(i / columns()) + BLOCK_GAP) * stretch;
+        double x = 0;
+        for (List<DecisionBlock> blocksBelow : arranged()) {
+            double y = 0;
+            for (DecisionBlock block : blocksBelow) {
+                block.paint(canvas, x, y, column, stretch);
+                y += (block.height() + BLOCK_GAP) * stretch;
             }
+            x += column + COLUMN_GAP;
         }
     }
 }

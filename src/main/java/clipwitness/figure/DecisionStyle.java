@@ -8,14 +8,14 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/** How a decision looks: a sign drawn as a shape, and a colour; its word stands beside it. */
+/** How a decision looks: a sign drawn as a shape, and the colour that it has in the text; its word stands beside it. */
 enum DecisionStyle {
     /** A tick. */
-    PASS(new Color(0x1B6E43)),
+    PASS(new Color(0x1F7446)),
     /** A cross. */
-    FAIL(new Color(0xB3261E)),
+    FAIL(new Color(0xB02A20)),
     /** An open circle. */
-    UNDECIDED(new Color(0x7A5B00));
+    UNDECIDED(new Color(0x8F6200));
 
     /** Width of a sign, points. */
     static final double WIDTH = 6.5;

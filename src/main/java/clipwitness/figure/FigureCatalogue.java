@@ -5,6 +5,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveGroups;
 import clipwitness.figure.canvas.Figure;
@@ -16,12 +17,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * The figures of a job. A figure that has nothing to show is absent. Names, in reading order:
  *
  * <ul>
+ *   <li>{@code answer}: mean cycles at the setting of which the first page speaks: as captured, set equally loud, and what is left
  *   <li>{@code cycles-main}: mean cycles of all states at the main setting of the gain control
  *   <li>{@code cycles}: the same at every setting, {@code cycles-matched}: each over its rms, with differences
  *   <li>{@code transfer}: output against input at that setting, {@code transfer-all}: at every setting
@@ -77,6 +80,7 @@ public final class FigureCatalogue {
         Condition main = conditions.stream().findFirst().orElseGet(FigureCatalogue::noCondition);
         FigureContext context = FigureContext.of(results, main, speech);
         List<Condition> numbered = List.copyOf(conditions);
+        addAnswer(context, groups);
         for (WaveGroup group : groups) {
             addWaves(context, group, suffix(numbered.indexOf(group.condition())));
         }
@@ -98,6 +102,16 @@ public final class FigureCatalogue {
         }
         addDecisions(context);
         figures.putAll(new DeviceFigures(context).all());
+    }
+
+    private void addAnswer(FigureContext context, List<WaveGroup> groups) {
+        Optional<Condition> page = Findings.of(results).page();
+        for (WaveGroup group : groups) {
+            group.settings().stream()
+                    .filter(s -> page.equals(Optional.of(group.conditionOf(s))))
+                    .findFirst()
+                    .ifPresent(s -> figures.put("answer", new AnswerFigure(context, group, s).figure()));
+        }
     }
 
     /** The condition of a job without waves. */

@@ -102,9 +102,9 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
         return new ValueWords(speech);
     }
 
-    /** A state's label in a sentence. */
-    String quoted(String state) {
-        return say("list.quoted", "text", palette.of(state).label());
+    /** What a sentence calls a state. */
+    String called(String state) {
+        return results.job().sheet().called(state);
     }
 
     /** The title of a figure at a position of the gain control, and under another condition than the main one. */

@@ -21,17 +21,19 @@ import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Harmonics over the fundamental as grouped bars with their uncertainty. */
 final class HarmonicFigures {
     private static final double SINGLE_SHAPE = 0.42;
-    private static final double PANEL_SHAPE = 0.62;
-    private static final int MOST_COLUMNS = 3;
+    private static final double HEIGHT = 86;
 
-    /** Four panels stand two by two. */
-    private static final int SQUARE = 2;
+    /** Panels side by side for a number of states up to the key: a bar takes at least a point and a half. */
+    private static final NavigableMap<Integer, Integer> MOST_COLUMNS = new TreeMap<>(Map.of(0, 6, 4, 4, 5, 3, 7, 2));
 
     private static final int MOST_IN_PANELS = 10;
     private static final double GROUP_WIDTH = 0.78;
@@ -61,22 +63,15 @@ final class HarmonicFigures {
         return figure(
                 context.title("figure.harmonics.title", setting.gainPercent(), group.condition()),
                 List.of(setting),
-                1,
                 Integer.MAX_VALUE);
     }
 
     /** The lower harmonics at every setting. */
     Figure all() {
-        int settings = group.settings().size();
-        int columns = settings == SQUARE * SQUARE ? SQUARE : Math.min(MOST_COLUMNS, settings);
-        return figure(
-                context.title("figure.harmonics-all.title", group.condition()),
-                group.settings(),
-                columns,
-                MOST_IN_PANELS);
+        return figure(context.title("figure.harmonics-all.title", group.condition()), group.settings(), MOST_IN_PANELS);
     }
 
-    private Figure figure(String title, List<WaveSetting> settings, int columns, int most) {
+    private Figure figure(String title, List<WaveSetting> settings, int most) {
         int last = settings.stream()
                 .flatMap(s -> s.waves().values().stream())
                 .flatMap(w -> w.harmonics().stream())
@@ -86,19 +81,27 @@ final class HarmonicFigures {
                 .orElse(2);
         Axis x = orders(last);
         Axis y = levels(settings, last);
+        boolean one = most > MOST_IN_PANELS;
         List<Panel> panels = settings.stream()
                 .map(s -> Panel.of(
-                        columns == 1 ? "" : context.conditions().gain(s.gainPercent()),
+                        one ? "" : context.conditions().gain(s.gainPercent()),
                         x,
                         y,
                         layers(s, last, y.scale().low())))
                 .toList();
         return new PanelFigure(
                 title,
-                finding(columns == 1 ? group.chosen() : group.further()),
-                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                finding(one ? group.chosen() : group.further()),
+                grid(panels),
                 context.palette().entries(group.states(), LegendEntry::bar),
                 signs(settings, last));
+    }
+
+    private PanelGrid grid(List<Panel> panels) {
+        int most = MOST_COLUMNS.floorEntry(group.states().size()).getValue();
+        return panels.size() == 1
+                ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                : PanelGrid.inRows(panels, true, HEIGHT, most);
     }
 
     private Axis orders(int last) {
@@ -158,7 +161,7 @@ final class HarmonicFigures {
         return context.say(
                 "figure.harmonics.state",
                 "state",
-                context.quoted(state),
+                context.called(state),
                 "order",
                 Integer.toString(harmonic.order()),
                 "level",

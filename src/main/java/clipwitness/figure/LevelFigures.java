@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 /** Output against input over level steps, a panel for each setting of the gain control that has them. */
 final class LevelFigures {
     private static final double SINGLE_SHAPE = 0.42;
-    private static final double PANEL_SHAPE = 0.75;
-    private static final int MOST_COLUMNS = 3;
+    private static final double HEIGHT = 110;
+    private static final int MOST_COLUMNS = 4;
 
     private final FigureContext context;
     private final List<Series> series;
@@ -50,17 +50,19 @@ final class LevelFigures {
         Map<OptionalDouble, List<PointSeries>> lines = lines();
         Axis x = axis(context.say("axis.input.peak"), points(lines).map(Point::x));
         Axis y = axis(context.say("axis.output.peak"), points(lines).map(Point::y));
-        int columns = Math.min(MOST_COLUMNS, lines.size());
+        boolean one = lines.size() == 1;
         List<Panel> panels = new ArrayList<>();
         lines.forEach((gain, states) -> panels.add(
-                Panel.of(columns == 1 ? "" : context.conditions().gain(gain), x, y, List.of(new PointLayer(states)))));
+                Panel.of(one ? "" : context.conditions().gain(gain), x, y, List.of(new PointLayer(states)))));
         return new PanelFigure(
                 context.title(
                         "figure.levels.title",
-                        columns == 1 ? lines.keySet().iterator().next() : OptionalDouble.empty(),
+                        one ? lines.keySet().iterator().next() : OptionalDouble.empty(),
                         series.get(0).condition()),
                 finding(),
-                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                one
+                        ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                        : PanelGrid.inRows(panels, true, HEIGHT, MOST_COLUMNS),
                 series.stream()
                         .map(s -> LegendEntry.points(context.palette().of(s.state())))
                         .toList(),
@@ -103,7 +105,7 @@ final class LevelFigures {
                 parts.add(context.say(
                         "figure.levels.state",
                         "state",
-                        context.quoted(state.state()),
+                        context.called(state.state()),
                         "input",
                         compression(levels),
                         "condition",

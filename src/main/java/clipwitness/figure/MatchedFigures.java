@@ -26,9 +26,8 @@ import java.util.stream.Stream;
 
 /** Mean cycles of all states, each over its own rms, with what the compared states then differ by. */
 final class MatchedFigures {
-    private static final double PANEL_SHAPE = 0.95;
+    private static final double HEIGHT = 116;
     private static final double WIDE_SHAPE = 0.55;
-    private static final int MOST_COLUMNS = 3;
     private static final double WAVES_WEIGHT = 1.7;
 
     private final FigureContext context;
@@ -49,6 +48,11 @@ final class MatchedFigures {
     /** Whether there are two waves to set side by side. */
     boolean hasPairs() {
         return group.settings().stream().anyMatch(s -> !differences(s).isEmpty());
+    }
+
+    /** Those waves of a setting that have a level. */
+    WaveSetting levelled(WaveSetting setting) {
+        return setting.where(MatchedFigures::hasRms);
     }
 
     /** The cycles at every setting where there are two or more. */
@@ -76,15 +80,17 @@ final class MatchedFigures {
     }
 
     private static PanelGrid grid(List<Panel> panels) {
-        int columns = Math.min(MOST_COLUMNS, panels.size());
-        return new PanelGrid(panels, columns, true, columns == 1 ? WIDE_SHAPE : PANEL_SHAPE);
+        return panels.size() == 1
+                ? PanelGrid.single(panels.get(0), WIDE_SHAPE)
+                : PanelGrid.inRows(panels, true, HEIGHT);
     }
 
     private Axis axis(String label, Stream<Curve> curves, int steps) {
         return context.axes().round(label, Unit.ONE, Extent.ofAll(curves.map(Curve::y)), steps);
     }
 
-    private List<Curve> matched(WaveSetting setting) {
+    /** The cycles of a setting, each over its own rms. */
+    List<Curve> matched(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
         setting.waves().forEach((state, wave) -> {
             double rms = rms(wave);
@@ -95,7 +101,8 @@ final class MatchedFigures {
         return curves;
     }
 
-    private List<Curve> differences(WaveSetting setting) {
+    /** What is left between the compared states of a setting. */
+    List<Curve> differences(WaveSetting setting) {
         List<Curve> curves = new ArrayList<>();
         Map<String, WaveformResult> waves = setting.waves();
         for (Comparison comparison : context.results().comparisons()) {

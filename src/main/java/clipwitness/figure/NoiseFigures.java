@@ -31,9 +31,9 @@ import java.util.TreeMap;
 
 /** Noise of all states over frequency, the lines of the mains named; a panel for each condition. */
 final class NoiseFigures {
-    private static final double SINGLE_SHAPE = 0.42;
-    private static final double PANEL_SHAPE = 0.75;
-    private static final int MOST_COLUMNS = 2;
+    private static final double SINGLE_SHAPE = 0.36;
+    private static final double HEIGHT = 110;
+    private static final int MOST_COLUMNS = 3;
     private static final double STEPS_AN_OCTAVE = 48;
     private static final double MOST_DECADES = 4;
     private static final double ROOM_FOR_NAMES = 2;
@@ -74,7 +74,9 @@ final class NoiseFigures {
                         single ? conditions.get(0).gainPercent() : OptionalDouble.empty(),
                         conditions.get(0)),
                 finding(),
-                new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, single ? SINGLE_SHAPE : PANEL_SHAPE),
+                single
+                        ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                        : PanelGrid.inRows(panels, true, HEIGHT, MOST_COLUMNS),
                 context.palette().entries(states, LegendEntry::line),
                 List.of());
     }
@@ -149,7 +151,7 @@ final class NoiseFigures {
             parts.add(context.say(
                     "figure.noise.state",
                     "state",
-                    context.quoted(n.state()),
+                    context.called(n.state()),
                     "rms",
                     value(n, NoiseFigure.RMS),
                     "weighted",

@@ -65,9 +65,9 @@ public final class PictureWords {
         return context.say(
                 "figure.against",
                 "from",
-                context.quoted(subject.earlier()),
+                context.called(subject.earlier()),
                 "to",
-                context.quoted(subject.later()),
+                context.called(subject.later()),
                 "told",
                 told.get(0),
                 "more",
@@ -104,9 +104,9 @@ public final class PictureWords {
         return context.say(
                 one ? "figure.leaves" : "figure.leaves.range",
                 "to",
-                context.quoted(remainders.subject().later()),
+                context.called(remainders.subject().later()),
                 "from",
-                context.quoted(remainders.subject().earlier()),
+                context.called(remainders.subject().earlier()),
                 "depth",
                 depth(deepest),
                 "most",

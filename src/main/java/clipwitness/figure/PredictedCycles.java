@@ -38,9 +38,9 @@ import java.util.stream.Stream;
  * drawn around its own mean, and the figure says so.
  */
 final class PredictedCycles {
-    private static final double SHAPE = 0.62;
+    private static final double HEIGHT = 88;
     private static final double SINGLE_SHAPE = 0.42;
-    private static final int MOST_COLUMNS = 3;
+    private static final int MOST_COLUMNS = 4;
     private static final int STEPS = 5;
     private static final int MARKS_A_CYCLE = 40;
 
@@ -67,11 +67,12 @@ final class PredictedCycles {
         List<Panel> panels = shown.stream().map(this::panel).toList();
         Set<String> states = new LinkedHashSet<>();
         shown.forEach(p -> states.add(p.state()));
-        int columns = Math.min(MOST_COLUMNS, panels.size());
         return new PanelFigure(
                 context.say("figure.devices-predicted.title"),
                 finding(),
-                new PanelGrid(panels, columns, false, columns == 1 ? SINGLE_SHAPE : SHAPE),
+                panels.size() == 1
+                        ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                        : PanelGrid.inRows(panels, false, HEIGHT, MOST_COLUMNS),
                 context.palette().entries(states, LegendEntry::line),
                 List.of(LegendEntry.marker(predictedStyle.label(), true)));
     }
@@ -152,7 +153,7 @@ final class PredictedCycles {
             parts.add(context.say(
                     "figure.devices-predicted.state",
                     "state",
-                    context.quoted(p.state()),
+                    context.called(p.state()),
                     "count",
                     Long.toString(agreeing),
                     "all",

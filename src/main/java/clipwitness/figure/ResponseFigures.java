@@ -33,9 +33,9 @@ import java.util.stream.Collectors;
 
 /** Gain of all states over frequency, and below it the change of each compared state with the band of the limit; a panel for each condition. */
 final class ResponseFigures {
-    private static final double SINGLE_SHAPE = 0.52;
-    private static final double PANEL_SHAPE = 0.9;
-    private static final int MOST_COLUMNS = 2;
+    private static final double SINGLE_SHAPE = 0.4;
+    private static final double HEIGHT = 150;
+    private static final int MOST_COLUMNS = 3;
     private static final int STEPS = 5;
 
     /** Space about a curve that is all but level, dB. */
@@ -77,7 +77,9 @@ final class ResponseFigures {
                         single ? conditions.get(0).gainPercent() : OptionalDouble.empty(),
                         context.main().withoutGain()),
                 finding(),
-                new PanelGrid(panels, Math.min(MOST_COLUMNS, panels.size()), true, single ? SINGLE_SHAPE : PANEL_SHAPE),
+                single
+                        ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                        : PanelGrid.inRows(panels, true, HEIGHT, MOST_COLUMNS),
                 context.palette().entries(states, LegendEntry::points),
                 List.of());
     }
@@ -174,9 +176,9 @@ final class ResponseFigures {
                 parts.add(context.say(
                         "figure.response.change",
                         "to",
-                        context.quoted(c.to()),
+                        context.called(c.to()),
                         "from",
-                        context.quoted(c.from()),
+                        context.called(c.from()),
                         "change",
                         context.values().of(change),
                         "frequency",

@@ -26,8 +26,14 @@ import java.util.stream.Stream;
 /** Figures of the states against the gain control. */
 final class SeriesFigures {
     private static final double SINGLE_SHAPE = 0.42;
-    private static final double PANEL_SHAPE = 0.52;
-    private static final double NARROW_SHAPE = 0.75;
+    private static final double HEIGHT = 78;
+    private static final int MOST_COLUMNS = 3;
+    private static final int MOST_COLUMNS_OF_MANY = 4;
+    private static final int MANY = 7;
+
+    /** With more states than this the halves of a quantity have a panel each. */
+    private static final int MOST_TOGETHER = 3;
+
     private static final int MOST_POSITIONS = 6;
     private static final double SIDESTEP = 0.009;
     private static final double NARROW_SIDESTEP = 0.013;
@@ -81,10 +87,16 @@ final class SeriesFigures {
 
     /** One quantity. */
     Figure of(SeriesQuantity quantity) {
+        boolean apart = isApart(quantity);
+        List<Panel> panels = apart
+                ? panels(quantity, NARROW_SIDESTEP)
+                : List.of(panel(quantity, quantity.quantities(), "", 6, SIDESTEP));
         return new PanelFigure(
                 title("figure.series.title", "quantity", capital(quantity)),
                 finding(quantity),
-                PanelGrid.single(panel(quantity, "", 6, SIDESTEP), SINGLE_SHAPE),
+                apart
+                        ? PanelGrid.inRows(panels, false, HEIGHT, MOST_COLUMNS)
+                        : PanelGrid.single(panels.get(0), SINGLE_SHAPE),
                 legend(),
                 signs(List.of(quantity)));
     }
@@ -92,15 +104,39 @@ final class SeriesFigures {
     /** Several quantities, a panel each. */
     Figure of(List<SeriesQuantity> quantities) {
         List<Panel> panels = quantities.stream()
-                .map(q -> panel(q, capital(q), 4, NARROW_SIDESTEP))
+                .flatMap(q -> panels(q, NARROW_SIDESTEP).stream())
                 .toList();
         return new PanelFigure(
-                title("figure.series.all.title"), panelsFinding(quantities), grid(panels), legend(), signs(quantities));
+                title("figure.series.all.title"),
+                panelsFinding(quantities),
+                PanelGrid.inRows(panels, false, HEIGHT, panels.size() < MANY ? MOST_COLUMNS : MOST_COLUMNS_OF_MANY),
+                legend(),
+                signs(quantities));
     }
 
-    private static PanelGrid grid(List<Panel> panels) {
-        int columns = panels.size() > 4 ? 3 : Math.min(2, panels.size());
-        return new PanelGrid(panels, columns, false, columns > 2 ? NARROW_SHAPE : PANEL_SHAPE);
+    /** Whether a quantity's halves have a panel each: with many states one panel would hold too many lines. */
+    private boolean isApart(SeriesQuantity quantity) {
+        return quantity.hasHalves() && legend().size() > MOST_TOGETHER;
+    }
+
+    private List<Panel> panels(SeriesQuantity quantity, double sidestep) {
+        if (!isApart(quantity)) {
+            return List.of(panel(quantity, quantity.quantities(), capital(quantity), 4, sidestep));
+        }
+        List<Panel> panels = new ArrayList<>();
+        for (int half = 0; half < quantity.quantities().size(); half++) {
+            List<WaveformQuantity> one = quantity.quantities().subList(half, half + 1);
+            if (!lines(one, 0).isEmpty()) {
+                String heading = context.say(
+                        "figure.series.half",
+                        "quantity",
+                        capital(quantity),
+                        "half",
+                        context.say(half == 0 ? "legend.upper" : "legend.lower"));
+                panels.add(panel(quantity, one, heading, 4, sidestep));
+            }
+        }
+        return panels;
     }
 
     private String title(String name, String... holes) {
@@ -125,7 +161,7 @@ final class SeriesFigures {
 
     private List<LegendEntry> signs(List<SeriesQuantity> quantities) {
         List<LegendEntry> signs = new ArrayList<>();
-        if (quantities.stream().anyMatch(SeriesQuantity::hasHalves)) {
+        if (quantities.stream().anyMatch(q -> q.hasHalves() && !isApart(q))) {
             signs.add(LegendEntry.marker(context.say("legend.upper"), false));
             signs.add(LegendEntry.marker(context.say("legend.lower"), true));
         }
@@ -136,11 +172,14 @@ final class SeriesFigures {
     }
 
     private boolean hasBounds(SeriesQuantity quantity) {
-        return lines(quantity, 0).stream().flatMap(l -> l.points().stream()).anyMatch(Point::upperBound);
+        return lines(quantity.quantities(), 0).stream()
+                .flatMap(l -> l.points().stream())
+                .anyMatch(Point::upperBound);
     }
 
-    private Panel panel(SeriesQuantity quantity, String heading, int steps, double sidestep) {
-        List<PointSeries> lines = lines(quantity, sidestep);
+    private Panel panel(
+            SeriesQuantity quantity, List<WaveformQuantity> shown, String heading, int steps, double sidestep) {
+        List<PointSeries> lines = lines(shown, sidestep);
         Extent range = Extent.over(lines.stream()
                 .flatMap(l -> l.points().stream())
                 .map(Point::covered)
@@ -152,14 +191,14 @@ final class SeriesFigures {
                 List.of(new PointLayer(lines)));
     }
 
-    private List<PointSeries> lines(SeriesQuantity quantity, double sidestep) {
+    private List<PointSeries> lines(List<WaveformQuantity> quantities, double sidestep) {
         List<PointSeries> lines = new ArrayList<>();
         for (int i = 0; i < series.size(); i++) {
             double aside = (i - (series.size() - 1) / 2.0)
                     * sidestep
                     * (gain.scale().high() - gain.scale().low());
-            for (int q = 0; q < quantity.quantities().size(); q++) {
-                List<Point> points = points(series.get(i), quantity.quantities().get(q), aside);
+            for (int q = 0; q < quantities.size(); q++) {
+                List<Point> points = points(series.get(i), quantities.get(q), aside);
                 if (!points.isEmpty()) {
                     lines.add(new PointSeries(context.palette().of(series.get(i).state()), q > 0, true, points));
                 }
@@ -190,7 +229,7 @@ final class SeriesFigures {
                 parts.add(context.say(
                         "figure.series.state",
                         "state",
-                        context.quoted(one.state()),
+                        context.called(one.state()),
                         "first",
                         at(known.get(0), first),
                         "last",

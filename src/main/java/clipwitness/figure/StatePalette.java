@@ -23,7 +23,7 @@ final class StatePalette {
     private StatePalette(List<State> states) {
         for (int i = 0; i < states.size(); i++) {
             State state = states.get(i);
-            styles.put(state.name(), PALETTE.style(i, state.label()));
+            styles.put(state.name(), PALETTE.style(i, Sentences.capital(state.called())));
         }
     }
 

@@ -20,22 +20,41 @@ import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Output against input with the onset of clipping marked. */
 final class TransferFigures {
     private static final double SINGLE_SHAPE = 0.5;
-    private static final double PANEL_SHAPE = 0.8;
-    private static final int MOST_COLUMNS = 3;
+    private static final double HEIGHT = 86;
+    private static final double TIERED_HEIGHT = 130;
+
+    /** Height of the plot of the states that dwarf the others, over that of the others. */
+    private static final double SHARE_OF_LARGE = 0.7;
 
     private final FigureContext context;
     private final WaveGroup group;
+    private final ScaleGroups scales;
 
     TransferFigures(FigureContext context, WaveGroup group) {
         this.context = context;
         this.group = group.where(wave -> wave.transfer().isPresent());
+        this.scales = ScaleGroups.of(sizes(), context.palette());
+    }
+
+    private Map<String, Double> sizes() {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        for (WaveSetting setting : group.settings()) {
+            setting.waves().forEach((state, wave) -> {
+                Extent reached = Extent.ofAll(outputs(wave.transfer().orElseThrow()));
+                sizes.merge(state, Math.max(reached.high(), -reached.low()), Math::max);
+            });
+        }
+        return sizes;
     }
 
     /** Whether any capture has an input channel. */
@@ -49,41 +68,62 @@ final class TransferFigures {
         return figure(
                 context.title("figure.transfer.title", setting.gainPercent(), group.condition()),
                 List.of(setting),
-                1,
                 6,
                 false);
     }
 
     /** The curves at every setting. */
     Figure all() {
-        int columns = Math.min(MOST_COLUMNS, group.settings().size());
-        return figure(
-                context.title("figure.transfer-all.title", group.condition()), group.settings(), columns, 4, true);
+        return figure(context.title("figure.transfer-all.title", group.condition()), group.settings(), 4, true);
     }
 
-    private Figure figure(String title, List<WaveSetting> settings, int columns, int steps, boolean headings) {
-        Axis x = context.input(range(settings, true), steps);
-        Axis y = context.output(range(settings, false), steps);
-        List<Panel> panels = settings.stream()
-                .map(s -> Panel.of(headings ? context.conditions().gain(s.gainPercent()) : "", x, y, layers(s)))
+    private Figure figure(String title, List<WaveSetting> settings, int steps, boolean headings) {
+        Axis x = context.input(range(settings, group.states(), true), steps);
+        List<Axis> y = scales.groups().stream()
+                .map(states -> context.output(range(settings, states, false), steps))
                 .toList();
-        List<LegendEntry> signs =
-                settings.stream().flatMap(s -> onsets(s).stream()).findAny().isPresent()
-                        ? List.of(LegendEntry.marker(context.say("legend.onset"), true))
-                        : List.of();
+        List<Panel> panels = settings.stream()
+                .map(s -> new Panel(headings ? context.conditions().gain(s.gainPercent()) : "", x, tiers(s, y)))
+                .toList();
         return new PanelFigure(
                 title,
-                finding(headings ? group.further() : group.chosen()),
-                new PanelGrid(panels, columns, true, columns == 1 ? SINGLE_SHAPE : PANEL_SHAPE),
+                finding(headings ? group.further() : group.chosen()) + scales.finding(context),
+                grid(panels),
                 context.palette().entries(group.states(), LegendEntry::line),
-                signs);
+                Lists.joined(signs(settings), scales.legend(context)));
     }
 
-    private static Extent range(List<WaveSetting> settings, boolean input) {
-        return Extent.ofAll(settings.stream()
-                .flatMap(s -> s.waves().values().stream())
+    private PanelGrid grid(List<Panel> panels) {
+        return panels.size() == 1
+                ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
+                : PanelGrid.inRows(panels, true, scales.groups().size() > 1 ? TIERED_HEIGHT : HEIGHT);
+    }
+
+    private List<LegendEntry> signs(List<WaveSetting> settings) {
+        boolean marked =
+                settings.stream().anyMatch(s -> !onsets(s, s.waves().keySet()).isEmpty());
+        return marked ? List.of(LegendEntry.marker(context.say("legend.onset"), true)) : List.of();
+    }
+
+    private List<Panel.Tier> tiers(WaveSetting setting, List<Axis> axes) {
+        List<Panel.Tier> tiers = new ArrayList<>();
+        for (int i = 0; i < axes.size(); i++) {
+            double weight = i < axes.size() - 1 ? SHARE_OF_LARGE : 1;
+            tiers.add(new Panel.Tier(
+                    axes.get(i), weight, layers(setting, scales.groups().get(i))));
+        }
+        return tiers;
+    }
+
+    private Extent range(List<WaveSetting> settings, Collection<String> states, boolean input) {
+        List<TransferCurve> curves = settings.stream()
+                .flatMap(s -> states.stream()
+                        .flatMap(state -> Stream.ofNullable(s.waves().get(state))))
                 .map(w -> w.transfer().orElseThrow())
-                .flatMap(t -> input ? Stream.of(t.input()) : outputs(t)));
+                .toList();
+        return curves.isEmpty()
+                ? range(group.settings(), states, input)
+                : Extent.ofAll(curves.stream().flatMap(t -> input ? Stream.of(t.input()) : outputs(t)));
     }
 
     private static Stream<Samples> outputs(TransferCurve curve) {
@@ -91,10 +131,10 @@ final class TransferFigures {
                 Stream.of(curve.output()), curve.loop().stream().flatMap(l -> Stream.of(l.rising(), l.falling())));
     }
 
-    private List<Layer> layers(WaveSetting setting) {
+    private List<Layer> layers(WaveSetting setting, List<String> states) {
         List<Layer> curves = new ArrayList<>();
-        setting.waves().forEach((state, wave) -> {
-            TransferCurve curve = wave.transfer().orElseThrow();
+        states.stream().filter(setting.waves()::containsKey).forEach(state -> {
+            TransferCurve curve = setting.waves().get(state).transfer().orElseThrow();
             StateStyle style = context.palette().of(state);
             StateStyle ofBranches = curve.follows() ? style.pale() : style;
             curve.loop()
@@ -105,12 +145,13 @@ final class TransferFigures {
                 curves.add(new Curve(style, curve.input(), curve.output()));
             }
         });
-        return Lists.joined(curves, onsets(setting));
+        return Lists.joined(curves, onsets(setting, states));
     }
 
-    private List<Marker> onsets(WaveSetting setting) {
+    private List<Marker> onsets(WaveSetting setting, Collection<String> states) {
         List<Marker> marks = new ArrayList<>();
-        setting.waves().forEach((state, wave) -> {
+        states.stream().filter(setting.waves()::containsKey).forEach(state -> {
+            WaveformResult wave = setting.waves().get(state);
             mark(state, wave, WaveformQuantity.ONSET_UP, 1).ifPresent(marks::add);
             mark(state, wave, WaveformQuantity.ONSET_DOWN, -1).ifPresent(marks::add);
         });
@@ -143,7 +184,7 @@ final class TransferFigures {
             parts.add(context.say(
                     "figure.transfer.state",
                     "state",
-                    context.quoted(state),
+                    context.called(state),
                     "upper",
                     onset(setting, state, WaveformQuantity.ONSET_UP),
                     "lower",
@@ -159,7 +200,7 @@ final class TransferFigures {
         setting.waves()
                 .forEach((state, wave) -> wave.transfer()
                         .filter(t -> t.loop().isPresent())
-                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.quoted(state))));
+                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.called(state))));
         return loops("figure.transfer.straightened", straightened) + loops("figure.transfer.refused", refused);
     }
 

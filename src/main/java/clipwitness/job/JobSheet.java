@@ -66,6 +66,15 @@ public record JobSheet(
         return state(name).label();
     }
 
+    /**
+     * What sentences call a state.
+     *
+     * @throws IllegalArgumentException if the sheet has no such state
+     */
+    public String called(String name) {
+        return state(name).called();
+    }
+
     /** States of a role, in the sheet's order. */
     public List<State> states(Role role) {
         return states.stream().filter(s -> s.role() == role).toList();

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
@@ -21,6 +22,9 @@ public final class Budget {
 
     /** Beyond so many degrees of freedom Student's factor is 2.000. */
     private static final double AS_GOOD_AS_INFINITE = 1e5;
+
+    private static final int MOST_FACTORS = 10_000;
+    private static final Map<Double, Double> FACTORS = new ConcurrentHashMap<>();
 
     private Budget() {}
 
@@ -59,8 +63,19 @@ public final class Budget {
     /** Factor from the combined standard uncertainty to the expanded one. */
     public static double coverageFactor(Collection<Contribution> parts) {
         double freedom = degreesOfFreedom(parts);
-        return freedom < AS_GOOD_AS_INFINITE
-                ? new TDistribution(null, freedom).inverseCumulativeProbability((1 + LEVEL_OF_CONFIDENCE) / 2)
-                : OF_A_NORMAL_DISTRIBUTION;
+        return freedom < AS_GOOD_AS_INFINITE ? factor(freedom) : OF_A_NORMAL_DISTRIBUTION;
+    }
+
+    /** Student's factor; the same few degrees of freedom are asked for again and again, so they are kept, up to a number. */
+    private static double factor(double freedom) {
+        Double kept = FACTORS.get(freedom);
+        if (kept != null) {
+            return kept;
+        }
+        double factor = new TDistribution(null, freedom).inverseCumulativeProbability((1 + LEVEL_OF_CONFIDENCE) / 2);
+        if (FACTORS.size() < MOST_FACTORS) {
+            FACTORS.put(freedom, factor);
+        }
+        return factor;
     }
 }

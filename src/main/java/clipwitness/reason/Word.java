@@ -55,6 +55,8 @@ public enum Word implements RemarkCode {
     THE_OTHER,
     /** A state's label. */
     QUOTED("state"),
+    /** Two names, the first of which may be several. */
+    BOTH("first", "second"),
     /** A harmonic by its order. */
     HARMONIC("order"),
     /** The harmonic that is spoken of. */

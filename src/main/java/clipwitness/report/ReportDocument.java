@@ -21,12 +21,10 @@ import clipwitness.report.paper.PdfPrinter;
 import clipwitness.report.paper.StyleFault;
 import clipwitness.words.WordBundle;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 
 /** The report as a PDF. */
 public final class ReportDocument {
-    private static final String WORDS = "words.properties";
     private static final long BYTES_PER_MEGABYTE = 1_000_000;
 
     private ReportDocument() {}
@@ -44,7 +42,8 @@ public final class ReportDocument {
             JobResults results, Map<String, Figure> figures, TemplateSource template, Printing printing)
             throws InputException {
         try {
-            return InTime.run(printing.budget().time(), () -> rendered(results, figures, template, printing));
+            TemplateSource inLanguage = template.in(language(results.job()));
+            return InTime.run(printing.budget().time(), () -> rendered(results, figures, inLanguage, printing));
         } catch (TimeoutException e) {
             throw new InputException(
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
@@ -64,8 +63,7 @@ public final class ReportDocument {
             throws InputException {
         ReportFiles files = new ReportFiles(template, results.job());
         files.check();
-        WordBundle words = words(template);
-        checkLanguage(results.job(), words, template);
+        WordBundle words = TemplateWords.of(template, results.job());
         ReportModel model =
                 new ReportModels(words).of(results, figures, files.logo(), files.photos(), printing.software());
         FilledPage page = new PageTemplate(template, words).fill(model);
@@ -119,26 +117,13 @@ public final class ReportDocument {
      * @throws InputException if the template's words have a fault
      */
     public static Map<String, Figure> figures(JobResults results, TemplateSource template) throws InputException {
-        return FigureCatalogue.of(results, words(template)).all();
+        Job job = results.job();
+        return FigureCatalogue.of(results, TemplateWords.of(template.in(language(job)), job))
+                .all();
     }
 
-    /** The program's own words, some of them reworded by the template. */
-    private static WordBundle words(TemplateSource template) throws InputException {
-        WordBundle words = WordBundle.builtIn();
-        Optional<String> own = TemplateSource.text(template.own(WORDS));
-        return own.isPresent() ? words.reworded(own.get(), template.nameOf(WORDS)) : words;
-    }
-
-    /** A page in one language must not say that it is in another. */
-    private static void checkLanguage(Job job, WordBundle words, TemplateSource template) throws InputException {
-        String wanted = job.sheet().report().language();
-        if (!words.speaks(wanted)) {
-            throw new InputException(
-                    new Origin(job.folder().resolve(Job.SHEET_FILE).toString(), 0, "report.language"),
-                    "the template " + template.name() + " has no words in " + wanted,
-                    "Its words are in " + words.language() + ": write language: " + words.language()
-                            + ", or name a template folder whose words.properties has the line language = " + wanted);
-        }
+    private static String language(Job job) {
+        return job.sheet().report().language();
     }
 
     private static DocumentInfo info(JobResults results, ReportModel model) {

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Prints a page that is discarded, so that the libraries are loaded while another core still reads captures. */
 final class WarmUp {
@@ -28,9 +29,15 @@ final class WarmUp {
             <tbody><tr><th scope="row">r</th></tr></tbody></table></body></html>
             """;
 
+    private static final AtomicBoolean DONE = new AtomicBoolean();
+
     private WarmUp() {}
 
+    /** Prints the page, once in the life of the program. */
     static void run() throws InputException, PageException {
+        if (DONE.getAndSet(true)) {
+            return;
+        }
         TemplateSource template = TemplateSource.find("customer", Path.of(""));
         new PageTemplate(template, WordBundle.builtIn()).check();
         DocumentInfo info = new DocumentInfo("t", "a", "s", "en", LocalDate.EPOCH, "s", "0".repeat(64));

@@ -22,20 +22,36 @@ final class FitTable {
     private final double[] slopes = new double[SIZE + 1];
 
     FitTable(HarmonicFit fit) {
-        for (int i = 0; i <= QUARTER; i++) {
-            double[] value = {0, 0, 0, 0};
-            double[] slope = {0, 0, 0, 0};
-            for (int k = 1; k <= fit.count(); k++) {
-                int at = k * i & (SIZE - 1);
-                int kind = 2 * (k & 1);
-                value[kind] += fit.cosine(k) * COS[at];
-                value[kind + 1] += fit.sine(k) * SIN[at];
-                slope[kind] += k * fit.sine(k) * COS[at];
-                slope[kind + 1] -= k * fit.cosine(k) * SIN[at];
-            }
-            spread(values, i, value, 1, fit.mean());
-            spread(slopes, i, slope, 2 * Math.PI / SIZE, 0);
+        double[] cosines = new double[fit.count() + 1];
+        double[] sines = new double[fit.count() + 1];
+        for (int k = 1; k <= fit.count(); k++) {
+            cosines[k] = fit.cosine(k);
+            sines[k] = fit.sine(k);
         }
+        for (int i = 0; i <= QUARTER; i++) {
+            double[] even = sums(cosines, sines, i, 2);
+            double[] odd = sums(cosines, sines, i, 1);
+            spread(values, i, new double[] {even[0], even[1], odd[0], odd[1]}, 1, fit.mean());
+            spread(slopes, i, new double[] {even[2], even[3], odd[2], odd[3]}, 2 * Math.PI / SIZE, 0);
+        }
+    }
+
+    /** Sums over every second harmonic at a place: cosines, sines, and those of the slope. */
+    private static double[] sums(double[] cosines, double[] sines, int place, int first) {
+        double ofCosines = 0;
+        double ofSines = 0;
+        double slopeOfSines = 0;
+        double slopeOfCosines = 0;
+        for (int k = first; k < cosines.length; k += 2) {
+            int at = k * place & (SIZE - 1);
+            double cos = COS[at];
+            double sin = SIN[at];
+            ofCosines += cosines[k] * cos;
+            ofSines += sines[k] * sin;
+            slopeOfSines += k * sines[k] * cos;
+            slopeOfCosines -= k * cosines[k] * sin;
+        }
+        return new double[] {ofCosines, ofSines, slopeOfSines, slopeOfCosines};
     }
 
     /** Four places a quarter apart or mirrored, from the sums over even cosines, even sines, odd cosines and odd sines at one. */

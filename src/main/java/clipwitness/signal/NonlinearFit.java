@@ -21,6 +21,19 @@ import org.apache.commons.math3.util.Pair;
  * triangular factor of J with its columns scaled to one, so that no digits are lost by squaring it.
  */
 public final class NonlinearFit {
+    /** A curve with parameters, to be fitted to points: y = f(x; p). */
+    public interface Regression {
+        /**
+         * Value of the curve, and its derivatives to the parameters.
+         *
+         * @param x          abscissa
+         * @param parameters p
+         * @param gradient   receives df/dp, one element a parameter
+         * @return f(x; p)
+         */
+        double at(double x, double[] parameters, double[] gradient);
+    }
+
     private static final int MOST_ROUNDS = 2_000;
     private static final double COST_TOLERANCE = 1e-14;
     private static final double PARAMETER_TOLERANCE = 1e-13;

@@ -2,9 +2,7 @@ package clipwitness.signal;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /** Weighted least-squares polynomial y = c0 + c1 z + c2 z^2 + .. in z = (x - centre) / scale. */
@@ -13,13 +11,17 @@ public final class PolynomialFit {
     private static final int POINTS_PER_PARAMETER = 4;
     private static final double SHRINKAGE = 1.5;
     private static final double SELDOM = 3; // standard deviations of chi-squared
+    private static final double LEAST_PIVOT = 1e-14;
 
+    private final WeightedPoints data;
+    private final int from;
+    private final int to;
     private final double centre;
     private final double scale;
+    private final SmallCholesky normal;
     private final double[] coefficients;
-    private final double[][] covariance;
-    private final double residualEnergy;
-    private final int points;
+    private double[][] covariance;
+    private double residualEnergy = Double.NaN;
 
     /**
      * Fits a polynomial.
@@ -28,45 +30,70 @@ public final class PolynomialFit {
      * @param degree 0 or more
      */
     public PolynomialFit(WeightedPoints data, int degree) {
-        double low = data.x(0);
-        double high = data.x(data.size() - 1);
+        this(data, 0, data.size(), degree);
+    }
+
+    /** Fits a polynomial to the points from an index up to another. */
+    private PolynomialFit(WeightedPoints data, int from, int to, int degree) {
+        this.data = data;
+        this.from = from;
+        this.to = to;
+        double low = data.x(from);
+        double high = data.x(to - 1);
         centre = (low + high) / 2;
         scale = high > low ? (high - low) / 2 : 1;
-        points = data.size();
         double[] powers = new double[2 * degree + 1];
         double[] right = new double[degree + 1];
-        for (int i = 0; i < data.size(); i++) {
+        for (int i = from; i < to; i++) {
             double z = (data.x(i) - centre) / scale;
             double power = data.weight(i);
+            double y = data.y(i);
             for (int p = 0; p < powers.length; p++) {
                 powers[p] += power;
                 if (p <= degree) {
-                    right[p] += power * data.y(i);
+                    right[p] += power * y;
                 }
                 power *= z;
             }
         }
-        DecompositionSolver solver = new CholeskyDecomposition(normal(powers, degree), 1e-9, 1e-14).getSolver();
-        coefficients = solver.solve(new ArrayRealVector(right, false)).toArray();
-        covariance = solver.getInverse().getData();
-        residualEnergy = energy(data);
+        normal = new SmallCholesky(normal(powers, degree), LEAST_PIVOT);
+        coefficients = normal.solve(right);
     }
 
-    private static Array2DRowRealMatrix normal(double[] powers, int degree) {
+    private static double[][] normal(double[] powers, int degree) {
         double[][] normal = new double[degree + 1][degree + 1];
         for (int p = 0; p <= degree; p++) {
             System.arraycopy(powers, p, normal[p], 0, degree + 1);
         }
-        return new Array2DRowRealMatrix(normal, false);
+        return normal;
     }
 
-    private double energy(WeightedPoints data) {
+    /** Worked out when it is first asked for: many fits are asked for their values alone. */
+    private double[][] covariance() {
+        if (covariance == null) {
+            covariance = normal.inverse();
+        }
+        return covariance;
+    }
+
+    private double residualEnergy() {
+        if (Double.isNaN(residualEnergy)) {
+            residualEnergy = energy();
+        }
+        return residualEnergy;
+    }
+
+    private double energy() {
         double sum = 0;
-        for (int i = 0; i < data.size(); i++) {
+        for (int i = from; i < to; i++) {
             double distance = data.y(i) - at(data.x(i));
             sum += data.weight(i) * distance * distance;
         }
         return sum;
+    }
+
+    private int points() {
+        return to - from;
     }
 
     /** Value at x. */
@@ -99,11 +126,35 @@ public final class PolynomialFit {
      * variance, the products at two places to their covariance, for samples of unit variance.
      */
     public double[][] noiseShares(double[] places) {
-        Array2DRowRealMatrix whole = new Array2DRowRealMatrix(covariance, false);
+        Array2DRowRealMatrix whole = new Array2DRowRealMatrix(covariance(), false);
         RealMatrix factor = new CholeskyDecomposition(whole, 1e-6, 0).getL();
         return Arrays.stream(places)
                 .mapToObj(x -> factor.preMultiply(powers(x, 0)))
                 .toArray(double[][]::new);
+    }
+
+    /**
+     * What the slope at x holds of each ordinate: the sum of the shares times the ordinates is the slope, whatever these are.
+     *
+     * @return one share a point, the first of them that of the point at {@link #first}
+     */
+    public double[] slopeShares(double x) {
+        double[] ofPowers = normal.solve(powers(x, 1));
+        double[] shares = new double[points()];
+        for (int i = 0; i < shares.length; i++) {
+            double z = (data.x(from + i) - centre) / scale;
+            double sum = 0;
+            for (int p = ofPowers.length - 1; p >= 0; p--) {
+                sum = sum * z + ofPowers[p];
+            }
+            shares[i] = data.weight(from + i) * sum;
+        }
+        return shares;
+    }
+
+    /** Index of the first point that was fitted. */
+    public int first() {
+        return from;
     }
 
     /** Variance of the slope at x for samples of unit variance. */
@@ -123,10 +174,11 @@ public final class PolynomialFit {
     }
 
     private double quadratic(double[] gradient) {
+        double[][] known = covariance();
         double sum = 0;
         for (int i = 0; i < gradient.length; i++) {
             for (int j = 0; j < gradient.length; j++) {
-                sum += gradient[i] * covariance[i][j] * gradient[j];
+                sum += gradient[i] * known[i][j] * gradient[j];
             }
         }
         return sum;
@@ -139,8 +191,8 @@ public final class PolynomialFit {
      * @param deviations how many standard deviations of chi-squared are allowed
      */
     public boolean fits(double scatter, double deviations) {
-        int freedom = points - coefficients.length;
-        return residualEnergy <= (freedom + deviations * Math.sqrt(2.0 * freedom)) * scatter * scatter;
+        int freedom = points() - coefficients.length;
+        return residualEnergy() <= (freedom + deviations * Math.sqrt(2.0 * freedom)) * scatter * scatter;
     }
 
     /**
@@ -150,8 +202,8 @@ public final class PolynomialFit {
      * @param known standard deviation of one sample
      */
     public double scatter(double known) {
-        int freedom = points - coefficients.length;
-        return fits(known, SELDOM) || freedom < 1 ? known : Math.sqrt(residualEnergy / freedom);
+        int freedom = points() - coefficients.length;
+        return fits(known, SELDOM) || freedom < 1 ? known : Math.sqrt(residualEnergy() / freedom);
     }
 
     /**
@@ -182,7 +234,7 @@ public final class PolynomialFit {
     }
 
     private double energyAbove(PolynomialFit higher) {
-        return residualEnergy - higher.residualEnergy;
+        return residualEnergy() - higher.residualEnergy();
     }
 
     /**
@@ -202,11 +254,12 @@ public final class PolynomialFit {
             reach /= NARROWING;
         }
         while (true) {
-            WeightedPoints stretch = data.between(centre - reach, centre + reach);
-            PolynomialFit fit = new PolynomialFit(stretch, degree);
+            int from = data.indexFrom(centre - reach, false);
+            int to = Math.max(from, data.indexFrom(centre + reach, true));
+            PolynomialFit fit = new PolynomialFit(data, from, to, degree);
             reach *= NARROWING;
             if (Double.isInfinite(scatter)
-                    || fit.suffices(stretch, scatter)
+                    || fit.suffices(scatter)
                     || !data.holds(fewest, centre - reach, centre + reach)) {
                 return fit;
             }
@@ -214,10 +267,10 @@ public final class PolynomialFit {
     }
 
     /** Whether neither the residuals nor a polynomial two degrees higher show that this one does not follow its points. */
-    private boolean suffices(WeightedPoints data, double scatter) {
+    private boolean suffices(double scatter) {
         int higher = coefficients.length + 1;
         return fits(scatter, SELDOM)
-                && (!data.holds(POINTS_PER_PARAMETER * (higher + 1))
-                        || fitsAsWellAs(new PolynomialFit(data, higher), scatter, SELDOM));
+                && (!data.part(from, to).holds(POINTS_PER_PARAMETER * (higher + 1))
+                        || fitsAsWellAs(new PolynomialFit(data, from, to, higher), scatter, SELDOM));
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.signal;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 
 /**
  * Points in ascending order of x, each with a weight: the number of samples that it represents, so that its variance is a sample's over the
@@ -44,8 +45,22 @@ public final class WeightedPoints {
     /** The same points in the order of new abscissae. */
     public WeightedPoints over(DoubleUnaryOperator newX) {
         double[] unsorted = Arrays.stream(x).map(newX).toArray();
-        int[] order = order(unsorted);
+        return inOrder(unsorted, order(unsorted));
+    }
+
+    private WeightedPoints inOrder(double[] unsorted, int[] order) {
         return new WeightedPoints(picked(unsorted, order), picked(y, order), picked(weights, order));
+    }
+
+    /**
+     * The same with what changes places kept, for many points over the same abscissae: their order is found once.
+     *
+     * @param newX the new abscissae
+     */
+    public UnaryOperator<WeightedPoints> reordering(DoubleUnaryOperator newX) {
+        double[] unsorted = Arrays.stream(x).map(newX).toArray();
+        int[] order = order(unsorted);
+        return others -> others.inOrder(unsorted, order);
     }
 
     /** Order of ascending values; values equal to 12 digits may stand either way. */
@@ -133,7 +148,11 @@ public final class WeightedPoints {
     /** The points with an abscissa from low to high. */
     public WeightedPoints between(double low, double high) {
         int from = indexFrom(low, false);
-        int to = Math.max(from, indexFrom(high, true));
+        return part(from, Math.max(from, indexFrom(high, true)));
+    }
+
+    /** The points from an index up to another. */
+    WeightedPoints part(int from, int to) {
         return new WeightedPoints(
                 Arrays.copyOfRange(x, from, to),
                 Arrays.copyOfRange(y, from, to),
@@ -141,7 +160,7 @@ public final class WeightedPoints {
     }
 
     /** Index of the first abscissa on a bound or above, or only above it. */
-    private int indexFrom(double bound, boolean above) {
+    int indexFrom(double bound, boolean above) {
         int low = 0;
         int high = x.length;
         while (low < high) {

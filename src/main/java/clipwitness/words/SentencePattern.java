@@ -1,5 +1,6 @@
 package clipwitness.words;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -15,18 +16,23 @@ import java.util.regex.Pattern;
 record SentencePattern(String name, String text) {
     private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
 
+    /** A first word that is written with a capital everywhere, as a noun in German. */
+    private static final Pattern KEPT = Pattern.compile("\\[[^\\[\\]|{}]*\\]");
+
     private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]|]*)(?:\\|([^\\[\\]|]*))?\\]");
 
     /** Names of all holes. */
     Set<String> holes() {
         Set<String> holes = new TreeSet<>();
-        HOLE.matcher(text).results().forEach(m -> holes.add(m.group(1)));
+        HOLE.matcher(text).results().forEach(m -> holes.add(small(m.group(1))));
         return holes;
     }
 
-    /** Whether the sentence begins with a word of its own, not with a hole. */
+    /** Whether the sentence begins with a word of its own that is small elsewhere: not with a hole, nor with a word in brackets. */
     boolean beginsWithWord() {
-        return !text.startsWith("{") && !text.startsWith("[{");
+        return !text.startsWith("{")
+                && !text.startsWith("[{")
+                && !KEPT.matcher(text).lookingAt();
     }
 
     /**
@@ -50,7 +56,19 @@ record SentencePattern(String name, String text) {
         return part.group(2) == null ? "" : part.group(2);
     }
 
+    /** The text of a hole; one that is written with a capital, {@code {State}}, has its text begin with a capital. */
     private String filling(String hole, String... holes) {
+        String text = text(small(hole), holes);
+        return small(hole).equals(hole) || text.isEmpty()
+                ? text
+                : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String small(String hole) {
+        return hole.substring(0, 1).toLowerCase(Locale.ROOT) + hole.substring(1);
+    }
+
+    private String text(String hole, String... holes) {
         for (int i = 0; i < holes.length; i += 2) {
             if (holes[i].equals(hole)) {
                 return holes[i + 1];

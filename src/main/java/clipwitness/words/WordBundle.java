@@ -1,6 +1,7 @@
 package clipwitness.words;
 
 import clipwitness.fault.InputException;
+import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import java.io.IOException;
@@ -18,6 +19,8 @@ import java.util.Set;
 /** The sentences of a report, by name, with holes for finished texts. */
 public final class WordBundle {
     private static final String FILE = "/report-templates/common/words.properties";
+
+    private static final String LANGUAGE = "language";
 
     private final Map<String, String> sentences;
 
@@ -70,7 +73,10 @@ public final class WordBundle {
                 problems.add(new Problem(
                         Origin.of(name, line.number()),
                         "the report makes no sentence called '" + line.name() + "'",
-                        "Its sentences are listed in report-templates/common/words.properties"));
+                        Nearest.slipOf(line.name(), sentences.keySet())
+                                        .map(n -> "Did you mean '" + n + "'? ")
+                                        .orElse("")
+                                + "Its sentences are listed in report-templates/common/words.properties"));
             } else if (!holes(own).containsAll(holes(line.sentence()))) {
                 problems.add(new Problem(
                         Origin.of(name, line.number()),
@@ -88,7 +94,17 @@ public final class WordBundle {
 
     /** The language that the sentences are in, a tag after BCP 47. */
     public String language() {
-        return say("language");
+        return say(LANGUAGE);
+    }
+
+    /** Whether the sentences say which language they are in. */
+    public boolean namesLanguage() {
+        return has(LANGUAGE);
+    }
+
+    /** Whether there is no sentence. */
+    public boolean isEmpty() {
+        return sentences.isEmpty();
     }
 
     /** Whether the sentences are in a language; which country's does not matter. */
@@ -126,7 +142,7 @@ public final class WordBundle {
     }
 
     /** Names of all sentences. */
-    Set<String> names() {
+    public Set<String> names() {
         return sentences.keySet();
     }
 

@@ -56,7 +56,7 @@ class AnswersTest {
     void theSameClipperBehindAnAttenuatorIsOnlyQuieter() throws IOException, InputException {
         JobResults results = captured(AnswerCircuits.attenuated());
         assertThat(answer(results).word()).isEqualTo("only-level");
-        assertThat(text(results)).endsWith(": only quieter.");
+        assertThat(text(results)).startsWith("Only quieter. ");
         FindingValue level = answer(results).values().get(0);
         assertThat(level.value())
                 .isCloseTo(-6.02, within(level.expandedUncertainty().orElseThrow()));

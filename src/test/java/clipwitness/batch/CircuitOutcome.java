@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.bench.circuit.CircuitJob;
 import clipwitness.bench.circuit.Truth;
 import clipwitness.compare.Examination;

@@ -2,6 +2,7 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.JobResults;
 import clipwitness.fault.InputException;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -75,29 +77,32 @@ class FindingsAgreeTest {
                 "even-harmonics",
                 "same-shape",
                 "moved"));
-        assertThat(String.join(" ", page.findings())).isEqualTo(String.join(" ", told.subList(0, told.size() - 2)));
-        assertThat(page.findings()).hasSize(5);
-    }
-
-    @Test
-    void theVerdictsSayWhatDiffersAsTheResultsDo() {
-        List<String> whats = texts(findings("differs")
-                .filter(f -> f.get("to").equals("new") && f.get("from").equals("received")));
-        String sentence = page.verdicts().get(1).sentence();
-        assertThat(whats)
-                .isNotEmpty()
-                .allSatisfy(what ->
-                        assertThat(sentence).contains(what.substring(what.indexOf(": ") + 2, what.length() - 1)));
+        String answers =
+                page.changed().stream().map(v -> v.word() + " " + v.sentence()).collect(Collectors.joining(" "));
+        String others =
+                page.findings().stream().map(f -> f.lead() + " " + f.text()).collect(Collectors.joining(" "));
+        assertThat(answers + " " + others).isEqualTo(String.join(" ", told.subList(0, told.size() - 2)));
+        assertThat(page.findings()).hasSize(4);
     }
 
     @Test
     void theMainPictureSaysWhatTheResultsSayOfIt() {
-        String finding = pictures.get("cycles-main").finding();
+        assertSaysWhatTheResultsSay("cycles-main", 50.0);
+    }
+
+    @Test
+    void thePictureOfTheFirstPageSaysWhatTheResultsSayOfIt() {
+        assertSaysWhatTheResultsSay("answer", 100.0);
+    }
+
+    private static void assertSaysWhatTheResultsSay(String name, double gain) {
+        String finding = pictures.get(name).finding();
         String opening = finding.substring(0, finding.indexOf(": ") + 2);
-        List<String> pictured = texts(findings("pictured"));
+        List<String> pictured =
+                texts(findings("pictured").filter(f -> f.get("gainPercent").equals(gain)));
         assertThat(pictured).hasSize(3).allSatisfy(t -> assertThat(t).startsWith(opening));
         assertThat(finding)
-                .isEqualTo(opening
+                .startsWith(opening
                         + String.join(
                                 "; ",
                                 pictured.stream()
@@ -109,17 +114,18 @@ class FindingsAgreeTest {
     @Test
     void thePictureAtEqualLoudnessSaysWhatTheResultsSayOfIt() {
         String finding = pictures.get("cycles-matched").finding();
-        assertThat(texts(findings("remainder")))
+        assertThat(texts(findings("remainder").filter(f -> f.get("word").equals("range"))))
                 .hasSize(3)
-                .allSatisfy(t -> assertThat(finding).contains(t.substring(t.indexOf('“'), t.length() - 1)));
+                .allSatisfy(t -> assertThat(finding).contains(t.substring(t.indexOf(", ") + 2, t.length() - 1)));
     }
 
     @Test
-    void pictureTableAndResultsSpeakOfOneMainCondition() {
-        assertThat(pictures.get("cycles-main").title()).endsWith("at 50\u00a0% gain");
-        assertThat(page.keyFigures().title()).endsWith("at 50\u00a0% gain");
-        assertThat(findings("pictured"))
-                .allSatisfy(f -> assertThat(f.get("gainPercent")).isEqualTo(50.0));
+    void pictureAndTableOfTheFirstPageSpeakOfTheSettingOfTheAnswer() {
+        assertThat(pictures.get("answer").title()).endsWith("at full gain");
+        assertThat(page.keyFigures().title()).endsWith("at full gain");
+        assertThat(page.changed().get(0).sentence()).contains("at full gain");
+        assertThat(findings("character").limit(1))
+                .allSatisfy(f -> assertThat(f.get("gainPercent")).isEqualTo(100.0));
     }
 
     /** What a finding says of an item is the item's own change, and its word is the change's sign. */

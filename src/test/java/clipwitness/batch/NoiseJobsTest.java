@@ -3,6 +3,7 @@ package clipwitness.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.ready.Readiness;
 import clipwitness.compare.result.CaptureResult;

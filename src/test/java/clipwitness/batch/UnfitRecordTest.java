@@ -2,6 +2,7 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.CaptureLoader;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.JobFolder;

@@ -2,6 +2,7 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.NotExamined;

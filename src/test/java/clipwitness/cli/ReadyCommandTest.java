@@ -25,7 +25,7 @@ class ReadyCommandTest {
         assertThat(run("ready", job.path())).isEqualTo(0);
         assertThat(out.toString())
                 .startsWith("Quantity       Where")
-                .contains("To do at the bench, most important first:\n  1. No setting of “Before the repair”")
+                .contains("To do at the bench, most important first:\n  1. Before the repair: no setting was")
                 .endsWith(
                         "Good enough: wherever these captures are compared, a change as large as its limit would show.\n");
         assertThat(err.toString()).isEmpty();

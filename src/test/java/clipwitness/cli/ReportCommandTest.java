@@ -185,9 +185,9 @@ class ReportCommandTest {
         assertThat(run("frobnicate")).isEqualTo(2);
         assertThat(err.toString().lines())
                 .containsExactly(
-                        "Unknown command 'reprot'. Did you mean report? Commands are report, look, ready and pair; --help says what they "
+                        "Unknown command 'reprot'. Did you mean report? Commands are report, look, draft, ready and pair; --help says what they "
                                 + "do.",
-                        "Unknown command 'frobnicate'. Commands are report, look, ready and pair; --help says what they do.");
+                        "Unknown command 'frobnicate'. Commands are report, look, draft, ready and pair; --help says what they do.");
         assertThat(run("--verson")).isEqualTo(2);
         assertThat(err.toString()).contains("Unknown option: '--verson'");
     }

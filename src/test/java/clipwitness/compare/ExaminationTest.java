@@ -42,8 +42,8 @@ class ExaminationTest {
         Comparison old = comparison(MadeUpCapture.ordinary("before", 25), MadeUpCapture.ordinary("old", 75));
         assertThat(old.verdict()).isEqualTo(Decision.UNDECIDED);
         assertThat(Said.reason(old.reason()))
-                .hasValue("there is no waveform capture of “As it came” and “Old pair” under the same gain, frequency,"
-                        + " level and setting, so nothing says whether it is unchanged");
+                .hasValue("no waveform capture of as it came and old pair under the same gain, frequency, level and "
+                        + "setting, so nothing says whether it is unchanged");
         assertThat(old.notExamined())
                 .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
@@ -80,9 +80,9 @@ class ExaminationTest {
                         .notExamined())
                 .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        tuple(ItemQuantity.NOISE, "no noise capture of “As it came”"),
-                        tuple(ItemQuantity.HUM, "no noise capture of “As it came”"),
-                        tuple(ItemQuantity.RESPONSE, "no response capture of “As it came”"),
+                        tuple(ItemQuantity.NOISE, "no noise capture of as it came"),
+                        tuple(ItemQuantity.HUM, "no noise capture of as it came"),
+                        tuple(ItemQuantity.RESPONSE, "no response capture of as it came"),
                         tuple(ItemQuantity.RAIL, "the sheet has no meter readings"));
     }
 
@@ -95,13 +95,13 @@ class ExaminationTest {
                 .extracting(Doubt::code, Said::doubt)
                 .containsExactly(tuple(
                         DoubtCode.NOT_COMPARABLE,
-                        "the same export, byte for byte, is also listed for “As it came” (line 2 of the captures table): the"
-                                + " two are not compared"));
+                        "the same export, byte for byte, is also listed for as it came (line 2 of the captures table): "
+                                + "the two are not compared"));
         assertThat(results.comparisons().get(0).verdict()).isEqualTo(Decision.UNDECIDED);
         assertThat(Said.reason(results.comparisons().get(0).reason()))
                 .hasValue(
-                        "one export, byte for byte, stands for “As it came” and “Old pair”, so nothing says whether it is"
-                                + " unchanged");
+                        "one export, byte for byte, stands for as it came and old pair, so nothing says whether it is "
+                                + "unchanged");
     }
 
     @Test

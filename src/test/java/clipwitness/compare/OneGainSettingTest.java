@@ -51,9 +51,9 @@ class OneGainSettingTest {
     @Test
     void theFirstPageSaysNothingOfWhereItBeginsToDistort() throws IOException, InputException {
         JobResults results = results();
-        List<String> findings =
-                new FindingText(new JobWording(WordBundle.builtIn(), results)).firstPage(Findings.of(results));
-        assertThat(findings).noneMatch(f -> f.contains("does not reach") || f.contains("distortion at"));
+        assertThat(new FindingText(new JobWording(WordBundle.builtIn(), results)).firstPage(Findings.of(results)))
+                .noneMatch(
+                        f -> f.text().contains("at every setting") || f.text().contains("distortion at"));
     }
 
     @Test

@@ -19,6 +19,7 @@ class FigureCatalogueTest {
     void aFullJobHasEveryFigureInReadingOrder() {
         assertThat(figures(DemoJob.usual()).keySet())
                 .containsExactly(
+                        "answer",
                         "cycles-main",
                         "cycles",
                         "cycles-matched",
@@ -46,7 +47,7 @@ class FigureCatalogueTest {
     @Test
     void oneSettingMakesNoSeries() {
         assertThat(figures(DemoJob.usual().gains(50)).keySet())
-                .containsExactly("cycles-main", "cycles-matched", "transfer", "harmonics", "decisions");
+                .containsExactly("answer", "cycles-main", "cycles-matched", "transfer", "harmonics", "decisions");
     }
 
     @Test
@@ -71,10 +72,10 @@ class FigureCatalogueTest {
         Figure levels = figures(DemoJob.usual().levelSteps(50)).get("levels");
         assertThat(levels.title()).isEqualTo("Output against input over level steps at 50\u00a0% gain");
         assertThat(levels.finding())
-                .isEqualTo("The output falls 1 dB short of the line through its lowest step at these inputs: "
-                        + "“As received” 62.3\u00a0mV at 50\u00a0% gain; "
-                        + "“After, original clippers” 62.3\u00a0mV at 50\u00a0% gain; "
-                        + "“After, new clippers” none of those captured at 50\u00a0% gain.");
+                .isEqualTo(
+                        "The output falls 1 dB short of the line through its lowest step at these inputs: as received "
+                                + "62.3\u00a0mV at 50\u00a0% gain; original clippers 62.3\u00a0mV at 50\u00a0% gain; "
+                                + "new clippers none of those captured at 50\u00a0% gain.");
         assertThat(figures(DemoJob.usual()).keySet()).doesNotContain("levels");
     }
 

@@ -103,8 +103,14 @@ class FullSheetTest {
     void states() {
         assertThat(sheet.states())
                 .containsExactly(
-                        new State("received", "As received", Role.BEFORE, Optional.empty(), List.of()),
-                        new State("warm", "As received, warm", Role.BEFORE, Optional.empty(), List.of("received")),
+                        new State("received", "As received", "received", Role.BEFORE, Optional.empty(), List.of()),
+                        new State(
+                                "warm",
+                                "As received, warm",
+                                "warm",
+                                Role.BEFORE,
+                                Optional.empty(),
+                                List.of("received")),
                         new State("fault", "fault", Role.SHOWN, Optional.empty(), List.of()),
                         new State(
                                 "original",

@@ -11,6 +11,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -48,6 +49,31 @@ class PhotosTest {
             }
             assertThat(images).isEqualTo(2);
         }
+    }
+
+    /** A4 has room for two in a row: the state before the work on the left, one after it on the right, whatever the order on the sheet. */
+    @Test
+    void beforeAndAfterStandSideBySide() throws Exception {
+        ExampleSheet sheet = sheet(
+                new Photo("photos/board.jpg", "top", Optional.empty()),
+                new Photo("photos/board.jpg", "solder before", Optional.of("received")),
+                new Photo("photos/board.jpg", "switch before", Optional.of("received")),
+                new Photo("photos/board.jpg", "solder after", Optional.of("original")),
+                new Photo("photos/board.jpg", "switch after", Optional.of("new")));
+        try (Rendered report = Rendered.of(ExampleJob.with(sheet).results(), "customer")) {
+            assertThat(report.text())
+                    .containsSubsequence("solder before", "solder after", "switch before", "switch after", "top ");
+        }
+    }
+
+    @Test
+    void aPhotoThatBreaksOffIsAnErrorThatNamesIt() throws Exception {
+        ExampleSheet sheet = sheet(new Photo("photos/half.jpg", "", Optional.empty()));
+        byte[] whole = Files.readAllBytes(folder.resolve("photos/board.jpg"));
+        Files.write(folder.resolve("photos/half.jpg"), Arrays.copyOf(whole, whole.length / 2));
+        assertThatThrownBy(() -> Rendered.bytes(ExampleJob.with(sheet).results(), "customer"))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("photos/half.jpg: this picture breaks off: the end of the file is missing.");
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.Map;
 /** A picture for tests: a frame, a curve, texts level and turned. */
 record StandInFigure(String title, String finding, double aspect) implements Figure {
     private static final List<String> NAMES = List.of(
+            "answer",
             "cycles-main",
             "cycles",
             "cycles-matched",
@@ -32,7 +33,12 @@ record StandInFigure(String title, String finding, double aspect) implements Fig
     static Map<String, Figure> all() {
         Map<String, Figure> all = new LinkedHashMap<>();
         for (String name : NAMES) {
-            all.put(name, new StandInFigure("Stands for " + name, "What " + name + " says in a sentence.", 0.5));
+            all.put(
+                    name,
+                    new StandInFigure(
+                            "Stands for " + name,
+                            "What " + name + " says in a sentence.",
+                            name.equals("answer") ? 0.28 : 0.5));
         }
         return all;
     }

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TemplateTest {
     @TempDir
@@ -52,26 +54,72 @@ class TemplateTest {
     @Test
     void aTemplateRewordsSentences() throws Exception {
         String template = template("{% for v in report.verdicts %}<p>{{ v.word }}</p>{% endfor %}");
-        Files.writeString(folder.resolve("words.properties"), "verdict.pass = Bestanden\n");
+        Files.writeString(folder.resolve("words.properties"), "verdict.lead.pass = Unversehrt\n");
         try (Rendered report = Rendered.of(ExampleJob.good().results(), template)) {
-            assertThat(report.text()).isEqualTo("Bestanden Bestanden: polarity Described ");
+            assertThat(report.text()).isEqualTo("Unversehrt Quieter, harsher. Different, as meant. ");
         }
     }
 
     @Test
     void aReportIsPrintedInNoLanguageThatItsWordsAreNotIn() throws Exception {
-        JobResults german = ExampleJob.with(ExampleSheet.plain().in("de-AT")).results();
-        assertThatThrownBy(() -> Rendered.bytes(german, "customer"))
+        JobResults dutch = ExampleJob.with(ExampleSheet.plain().in("nl-BE")).results();
+        assertThatThrownBy(() -> Rendered.bytes(dutch, "customer"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "job/job.yaml, report.language: the template customer has no words in de-AT. Its words are in en: "
-                                + "write language: en, or name a template folder whose words.properties has the line language = "
-                                + "de-AT");
+                        "job/job.yaml, report.language: the template customer has no words in nl-BE. Its words are in en and de: "
+                                + "write one of these as the language, or name a template folder whose words.properties has the "
+                                + "line language = nl-BE");
         String template = template("<p>{{ report.conformity.limits[0].value }}</p>");
-        Files.writeString(folder.resolve("words.properties"), "language = de\n");
-        try (Rendered report = Rendered.of(german, template)) {
+        Files.writeString(folder.resolve("words.properties"), "language = nl\n");
+        try (Rendered report = Rendered.of(dutch, template)) {
             assertThat(report.text()).isEqualTo("0,5 dB ");
         }
+    }
+
+    @Test
+    void aTemplateInGermanHasTheProgramsGermanSentences() throws Exception {
+        JobResults german = ExampleJob.with(ExampleSheet.plain().in("de-AT")).results();
+        String template = template("<p>{{ report.conformity.limits[0].value }} {{ report.verdicts[0].word }}</p>");
+        try (Rendered report = Rendered.of(german, template)) {
+            assertThat(report.text()).isEqualTo("0,5 dB Bestanden ");
+        }
+        Files.writeString(folder.resolve("words-de.properties"), "verdict.pass = Unversehrt\n");
+        try (Rendered report = Rendered.of(german, template)) {
+            assertThat(report.text()).isEqualTo("0,5 dB Unversehrt ");
+        }
+    }
+
+    @Test
+    void sentencesOfOneLanguageDoNotStandBetweenThoseOfAnother() throws Exception {
+        JobResults german = ExampleJob.with(ExampleSheet.plain().in("de")).results();
+        String template = template("<p>{{ report.verdicts[0].word }}</p>");
+        Files.writeString(folder.resolve("words.properties"), "verdict.pass = Unharmed\n");
+        assertThatThrownBy(() -> Rendered.bytes(german, template))
+                .isInstanceOf(InputException.class)
+                .hasMessageEndingWith(
+                        "words its sentences in en, not in de. Write language: en, or put the sentences in "
+                                + "the report's language into a file words-de.properties in the template's folder");
+        Files.writeString(folder.resolve("words.properties"), "# verdict.pass = Unharmed\n");
+        try (Rendered report = Rendered.of(german, template)) {
+            assertThat(report.text()).isEqualTo("Bestanden ");
+        }
+    }
+
+    @Test
+    void aPageForALanguageTakesThePlaceOfTheOther() throws Exception {
+        String template = template("{% include \"part.html\" %}");
+        Files.writeString(folder.resolve("part.html"), "<p>one</p>");
+        Files.writeString(folder.resolve("part-de.html"), "<p>eins</p>");
+        try (Rendered english = Rendered.of(ExampleJob.good().results(), template);
+                Rendered german = Rendered.of(
+                        ExampleJob.with(ExampleSheet.plain().in("de")).results(), template)) {
+            assertThat(english.text()).isEqualTo("one ");
+            assertThat(german.text()).isEqualTo("eins ");
+        }
+        Files.writeString(folder.resolve("part-de.html"), "<p>eins</p>\n{{ report.x }}");
+        assertThatThrownBy(() -> Rendered.bytes(
+                        ExampleJob.with(ExampleSheet.plain().in("de")).results(), template))
+                .hasMessageContaining("part-de.html, line 2: the template cannot be filled: there is no 'x' here");
     }
 
     @Test
@@ -97,8 +145,8 @@ class TemplateTest {
         String template = template("\n<p>{{ report.identity.numbr }}</p>");
         assertThatThrownBy(() -> render(template))
                 .isInstanceOf(InputException.class)
-                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: Attribute [numbr]")
-                .hasMessageEndingWith("report-templates/README.md lists the names that a template may use");
+                .hasMessage(place() + ", line 2: the template cannot be filled: there is no 'numbr' here. "
+                        + "Did you mean 'number'? report-templates/README.md lists the names that a template may use");
     }
 
     @Test
@@ -106,12 +154,34 @@ class TemplateTest {
         String unknown = template("\n<p>{{ say(\"page.verdikt\") }}</p>");
         assertThatThrownBy(() -> render(unknown))
                 .isInstanceOf(InputException.class)
-                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: no sentence page.verdikt");
+                .hasMessageStartingWith(place() + ", line 2: the template cannot be filled: there is no sentence "
+                        + "'page.verdikt' in words.properties. Did you mean 'page.verdict'?");
         String open = template("<p>{{ say(\"page.foot\", \"nummer\", \"1\") }}</p>");
         assertThatThrownBy(() -> render(open))
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith(place()
                         + ", line 1: the template cannot be filled: hole number of sentence page.foot stays open");
+    }
+
+    /** What the template engine names in its own words is found again in them: a new version of the engine may word it otherwise. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '`',
+            value = {
+                "{{ nots(report) }} ; [nots] ; notes",
+                "{{ report.identity.number|uper }} ; [uper] ; upper",
+                "{% iff 1 %}{% endif %} ; iff ; if",
+                "{{ picture(report.figures['cycles-mian'], 80) }} ; 'cycles-mian' ; cycles-main",
+                "{% include 'macro.html' %} ; 'macro.html' ; macros.html"
+            })
+    void theNameThatWasProbablyMeantIsSaid(String body, String wrong, String meant) throws IOException {
+        String template = template("{% import \"macros.html\" %}\n" + body);
+        assertThatThrownBy(() -> render(template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(place() + ", line ")
+                .hasMessageContaining(wrong)
+                .hasMessageContaining("Did you mean '" + meant + "'? ");
     }
 
     @Test

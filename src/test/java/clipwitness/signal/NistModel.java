@@ -30,7 +30,7 @@ final class NistModel {
     private NistModel() {}
 
     /** The model of a data set. */
-    static Regression of(String set) {
+    static NonlinearFit.Regression of(String set) {
         Formula formula = MODELS.get(set);
         return (x, parameters, gradient) -> {
             int n = parameters.length;

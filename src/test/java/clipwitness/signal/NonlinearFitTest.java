@@ -69,7 +69,7 @@ class NonlinearFitTest {
     /** Two parameters of which only the sum matters. */
     @Test
     void pointsThatDoNotDetermineTheCurveAreSaidToBeSo() {
-        Regression sum = (x, p, gradient) -> {
+        NonlinearFit.Regression sum = (x, p, gradient) -> {
             gradient[0] = x;
             gradient[1] = x;
             return (p[0] + p[1]) * x;
@@ -83,7 +83,7 @@ class NonlinearFitTest {
     /** Least squares of a mean: a point of a tenth of the uncertainty weighs a hundred times as much. */
     @Test
     void pointsWeighByTheirUncertainty() {
-        Regression mean = (x, p, gradient) -> {
+        NonlinearFit.Regression mean = (x, p, gradient) -> {
             gradient[0] = 1;
             return p[0];
         };

@@ -49,7 +49,7 @@ class SpeechTest {
                 FrameReason.IN_STATE,
                 Argument.name("As received"),
                 Argument.inner(Reason.of(FigureReason.NOT_REACHED)));
-        assertThat(SPEECH.clause(framed)).isEqualTo("in “As received”: not reached");
+        assertThat(SPEECH.clause(framed)).isEqualTo("for As received, not reached");
         assertThat(framed.resultCode()).isEqualTo("not-reached");
         assertThat(framed.is(FigureReason.NOT_REACHED)).isTrue();
     }

@@ -41,6 +41,16 @@ class WordBundleTest {
                 .hasMessage("hole place of sentence moved stays open");
     }
 
+    /** A noun in German is written with a capital in the middle of a sentence, too. */
+    @Test
+    void aFirstWordInBracketsKeepsItsCapital() {
+        WordBundle words = WordBundle.of("a = [Rauschen] liegt darüber\nb = Es rauscht\nc = [Bei {x} der|Der] Pegel\n");
+        assertThat(words.say("a")).isEqualTo("Rauschen liegt darüber");
+        assertThat(words.beginsWithWord("a")).isFalse();
+        assertThat(words.beginsWithWord("b")).isTrue();
+        assertThat(words.beginsWithWord("c")).isTrue();
+    }
+
     @Test
     void anOpenHoleIsOurMistake() {
         assertThatThrownBy(() -> OWN.say("greeting", "name", "A"))
@@ -60,7 +70,7 @@ class WordBundleTest {
         assertThatThrownBy(() -> OWN.reworded("\ngreting = Hi\ngreeting = {nam}\n", "x/words.properties"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "x/words.properties, line 2: the report makes no sentence called 'greting'. Its sentences are "
+                        "x/words.properties, line 2: the report makes no sentence called 'greting'. Did you mean 'greeting'? Its sentences are "
                                 + "listed in report-templates/common/words.properties\n"
                                 + "x/words.properties, line 3: 'greeting' has a hole that is never filled. Use only these: "
                                 + "[name, time]");

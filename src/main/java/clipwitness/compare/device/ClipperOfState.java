@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
@@ -35,6 +36,7 @@ final class ClipperOfState {
     private final Map<String, NamedDevice> devices;
     private final Optional<Reason> missing;
     private final Optional<ClippingPair> legs;
+    private final Map<Temperature, ClippingPair> inUnitAt = new ConcurrentHashMap<>();
 
     ClipperOfState(ClipperPair pair, Map<String, NamedDevice> devices) {
         this.pair = pair;
@@ -70,9 +72,7 @@ final class ClipperOfState {
      * @param inUnit temperature of the capture that is predicted
      */
     ClipperCircuit circuit(Clipper clipper, boolean inverting, Temperature inUnit) {
-        ClippingPair referred = new ClippingPair(
-                leg(pair.up(), t -> TemperatureSlope.shift(t, inUnit)),
-                leg(pair.down(), t -> TemperatureSlope.shift(t, inUnit)));
+        ClippingPair referred = inUnitAt.computeIfAbsent(inUnit, this::referred);
         return switch (clipper.topology()) {
             case SHUNT ->
                 new ClipperCircuit.Shunt(referred, clipper.sourceResistance().orElseThrow());
@@ -83,6 +83,12 @@ final class ClipperOfState {
                         clipper.feedbackResistance().orElseThrow(),
                         inverting);
         };
+    }
+
+    private ClippingPair referred(Temperature inUnit) {
+        return new ClippingPair(
+                leg(pair.up(), t -> TemperatureSlope.shift(t, inUnit)),
+                leg(pair.down(), t -> TemperatureSlope.shift(t, inUnit)));
     }
 
     /** The legs side by side, where none of their devices is missing. */

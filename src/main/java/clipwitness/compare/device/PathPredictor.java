@@ -63,8 +63,7 @@ final class PathPredictor {
         }
         double input =
                 setting.figure(WaveformQuantity.INPUT_FUNDAMENTAL).value().orElseThrow();
-        ClipperPrediction prediction =
-                ClipperPrediction.ofPaths(fits, input, wave.get().curve().inverting());
+        ClipperPrediction prediction = ClipperPrediction.ofPaths(fits, input);
         return new StatePrediction(
                 setting.state(),
                 setting.condition(),

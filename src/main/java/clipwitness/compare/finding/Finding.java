@@ -17,6 +17,7 @@ public sealed interface Finding
                 Moved,
                 Treble,
                 Headroom,
+                Deciding,
                 Differs,
                 Pictured,
                 Remainders {

@@ -2,6 +2,7 @@ package clipwitness.compare.finding;
 
 import clipwitness.compare.result.Item;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How far a judged figure of an unchanged state moved.
@@ -10,10 +11,17 @@ import java.util.List;
  * @param farthest the change that reaches farthest, among those beyond the limit where there are any
  * @param beyond   whether it is beyond the limit
  * @param settings where it moved so far, and where it was judged
+ * @param figures  the figure of both states there
  * @param part     whether some settings were left unjudged because there is next to no distortion in both states
  */
-public record Moved(Subject subject, Item farthest, boolean beyond, Settings settings, boolean part)
+public record Moved(
+        Subject subject, Item farthest, boolean beyond, Settings settings, Optional<Difference> figures, boolean part)
         implements Finding {
+    /** Which way it moved, where that is beyond the limit. */
+    public Optional<Telling.Kind> way() {
+        return beyond ? Optional.of(Items.isFall(farthest) ? Telling.Kind.LESS : Telling.Kind.MORE) : Optional.empty();
+    }
+
     @Override
     public String code() {
         return "moved";

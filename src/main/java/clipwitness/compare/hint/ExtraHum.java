@@ -35,7 +35,7 @@ final class ExtraHum implements HintRule {
                 .map(p -> new Hint(
                         HintCode.EXTRA_HUM,
                         Optional.of(state.name()),
-                        Remark.of(HintRemark.SLOW_WAVE, Argument.name(state.label())),
+                        Remark.of(HintRemark.SLOW_WAVE, Argument.name(state.called())),
                         evidence(p)));
     }
 

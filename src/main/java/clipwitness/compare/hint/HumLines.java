@@ -41,7 +41,7 @@ final class HumLines {
         return new Hint(
                 HintCode.EXTRA_HUM,
                 Optional.of(state.name()),
-                Remark.of(suggestion(place.growth.evenShare()), Argument.name(state.label()), lines(place.growth)),
+                Remark.of(suggestion(place.growth.evenShare()), Argument.name(state.called()), lines(place.growth)),
                 evidence(place));
     }
 

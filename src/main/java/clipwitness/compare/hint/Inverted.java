@@ -42,7 +42,7 @@ final class Inverted implements HintRule {
         return Optional.of(new Hint(
                 HintCode.INVERTED,
                 Optional.of(state.name()),
-                Remark.of(turned ? HintRemark.INVERTED : HintRemark.UPSIDE_DOWN, Argument.name(state.label())),
+                Remark.of(turned ? HintRemark.INVERTED : HintRemark.UPSIDE_DOWN, Argument.name(state.called())),
                 turned ? byPhase(pair, phase) : byNull(pair, upright, over)));
     }
 

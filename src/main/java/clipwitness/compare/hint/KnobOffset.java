@@ -142,7 +142,7 @@ final class KnobOffset implements HintRule {
         return new Hint(
                 HintCode.KNOB_OFFSET,
                 Optional.of(state.name()),
-                Remark.of(HintRemark.KNOB_OFFSET, Argument.name(state.label())),
+                Remark.of(HintRemark.KNOB_OFFSET, Argument.name(state.called())),
                 Remark.of(
                         HintRemark.KNOB_OFFSET_BY,
                         Argument.signed(shift, Unit.PERCENT, 1),

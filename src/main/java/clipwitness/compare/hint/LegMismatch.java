@@ -8,11 +8,11 @@ import clipwitness.job.Role;
 import clipwitness.job.State;
 import clipwitness.reason.Argument;
 import clipwitness.reason.HintCode;
+import clipwitness.reason.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -58,9 +58,12 @@ final class LegMismatch implements HintRule {
                 first.evidence());
     }
 
-    /** Labels of states for a sentence that quotes one. */
+    /** One or more states for a sentence about one. */
     static Argument labels(List<State> states) {
-        return Argument.name(states.stream().map(State::label).collect(Collectors.joining("” and “")));
+        return states.stream()
+                .map(s -> Argument.name(s.called()))
+                .reduce((first, second) -> Argument.word(Word.BOTH, first, second))
+                .orElseThrow();
     }
 
     private static Optional<Deviation> deviation(Evidence evidence, State state) {

@@ -34,7 +34,7 @@ final class NoOutput implements HintRule {
         return Optional.of(new Hint(
                 HintCode.NO_OUTPUT,
                 Optional.of(state.name()),
-                Remark.of(HintRemark.NO_OUTPUT, Argument.name(state.label())),
+                Remark.of(HintRemark.NO_OUTPUT, Argument.name(state.called())),
                 level.isPresent()
                         ? Remark.of(
                                 HintRemark.NO_OUTPUT_BY_LEVEL,

@@ -60,8 +60,8 @@ final class StatesSwapped implements HintRule {
 
     private static Hint hint(State unchanged, State changed, List<Item> ofChanged) {
         long settings = ofChanged.stream().map(Item::condition).distinct().count();
-        Argument moved = Argument.name(changed.label());
-        Argument kept = Argument.name(unchanged.label());
+        Argument moved = Argument.name(changed.called());
+        Argument kept = Argument.name(unchanged.called());
         return new Hint(
                 HintCode.STATES_SWAPPED,
                 List.of(unchanged.name(), changed.name()),

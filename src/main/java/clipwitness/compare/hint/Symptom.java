@@ -72,7 +72,7 @@ enum Symptom {
         Remark says = says(seen.get(0).state);
         Remark evidence = seen.get(0).evidence;
         for (Seen also : seen.subList(1, seen.size())) {
-            Argument label = Argument.name(also.state.label());
+            Argument label = Argument.name(also.state.called());
             says = Remark.of(HintRemark.ALSO_IN, Argument.inner(says), label);
             evidence = Remark.of(HintRemark.ALSO_BY, Argument.inner(evidence), label, Argument.inner(also.evidence));
         }
@@ -80,7 +80,7 @@ enum Symptom {
     }
 
     private Remark says(State state) {
-        List<Argument> arguments = new ArrayList<>(List.of(Argument.name(state.label())));
+        List<Argument> arguments = new ArrayList<>(List.of(Argument.name(state.called())));
         half.ifPresent(h -> arguments.add(Argument.word(h)));
         return new Remark(text, arguments);
     }

@@ -71,7 +71,7 @@ public final class PairDoubts {
     private Reason role(CaptureResult capture, CaptureResult other) {
         Argument line = Argument.place(other.row().row());
         if (!other.row().state().equals(capture.row().state())) {
-            String label = other.row().state().map(job.sheet()::label).orElse("");
+            String label = other.row().state().map(job.sheet()::called).orElse("");
             return Reason.of(DoubtReason.NOT_COMPARABLE_TWO_STATES, Argument.name(label), line);
         }
         return other.row().condition().equals(capture.row().condition())

@@ -89,7 +89,7 @@ public final class Remedy {
             double knob) {
         About about = new About(
                 Argument.word(RemedyRemark.STATE_AGAIN, to.name()),
-                Argument.word(Word.QUOTED, from.name()),
+                from.name(),
                 Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from.name()),
                 Optional.of(Remark.of(
                         RemedyRemark.KNOB_BEFORE,
@@ -125,7 +125,7 @@ public final class Remedy {
             Measured.Value change, double distance, Argument from, Argument to, int runs, Map<Source, Double> stays) {
         About about = new About(
                 Argument.word(RemedyRemark.STATE_AGAIN, to),
-                Argument.word(Word.QUOTED, from),
+                from,
                 Remark.of(RemedyRemark.BEFORE_TOO_UNCERTAIN, from),
                 Optional.empty());
         return new Remedy(change, stays, about, runs, Optional.empty(), distance).remark(distance);

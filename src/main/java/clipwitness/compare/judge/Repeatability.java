@@ -8,14 +8,17 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.series.GainSlope;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -38,7 +41,12 @@ public final class Repeatability {
     private final SlopeOverGain slopes;
     private final List<StateAtCondition> repeated;
     private final RunFit level;
-    private final Map<String, Fits> fits = new HashMap<>();
+    private final Map<String, Fits> fits = new ConcurrentHashMap<>();
+
+    /** What was worked out before, by the figure's name: the same settings are compared with many others. */
+    private final Map<String, Map<StateAtCondition, List<Contribution>>> known = new ConcurrentHashMap<>();
+
+    private final Map<Integer, Map<StateAtCondition, Measured>> matched = new ConcurrentHashMap<>();
 
     public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
@@ -82,6 +90,23 @@ public final class Repeatability {
     }
 
     private List<Contribution> of(StateAtCondition setting, Figure figure) {
+        return kept(known, figure.name, setting, () -> worked(setting, figure));
+    }
+
+    /** A value of a setting, by its identity: comparing two settings would compare all of their captures. */
+    private static <K, V> V kept(
+            Map<K, Map<StateAtCondition, V>> all, K key, StateAtCondition setting, Supplier<V> work) {
+        Map<StateAtCondition, V> some =
+                all.computeIfAbsent(key, k -> Collections.synchronizedMap(new IdentityHashMap<>()));
+        V found = some.get(setting);
+        if (found == null) {
+            found = work.get();
+            some.put(setting, found);
+        }
+        return found;
+    }
+
+    private List<Contribution> worked(StateAtCondition setting, Figure figure) {
         double runs = effectiveRuns(setting, figure);
         Fits known = fits(figure);
         if (!isBetweenStops(setting)) {
@@ -121,7 +146,7 @@ public final class Repeatability {
 
     /** A harmonic of a setting over the rms with this contribution. */
     Measured levelMatched(StateAtCondition setting, int order) {
-        Figure figure = new Figure("matched " + order, s -> s.levelMatched(order));
+        Figure figure = new Figure("matched " + order, s -> kept(matched, order, s, () -> s.levelMatched(order)));
         return with(figure.at.apply(setting), of(setting, figure));
     }
 

@@ -8,7 +8,6 @@ import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.noise.NoiseFigure;
-import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
@@ -72,8 +71,9 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
     }
 
     private static Measured level(NoisePair pair, NoiseAtCondition setting) {
-        NoisyPower power = setting.power(pair.lines());
-        return power.levelOver(1, 0, Unit.DECIBEL, FigureReason.LINE_HIDDEN);
+        return setting.humRefused()
+                .<Measured>map(reason -> Measured.refused(Unit.DECIBEL, reason))
+                .orElseGet(() -> setting.power(pair.lines()).levelOver(1, 0, Unit.DECIBEL, FigureReason.LINE_HIDDEN));
     }
 
     private static NoiseChange between(NoisePair pair, Measured before, Measured after, InputGain gain) {

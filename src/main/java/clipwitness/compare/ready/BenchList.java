@@ -64,7 +64,7 @@ final class BenchList {
 
     private void waves(State state) {
         if (catalogue.of(state.name()).isEmpty()) {
-            add(true, BenchRemark.NO_WAVEFORM, Argument.name(state.label()));
+            add(true, BenchRemark.NO_WAVEFORM, Argument.name(state.called()));
         }
     }
 
@@ -97,7 +97,7 @@ final class BenchList {
         if (settings.isEmpty()) {
             return;
         }
-        Argument label = Argument.name(state.label());
+        Argument label = Argument.name(state.called());
         boolean hasControl =
                 settings.stream().anyMatch(s -> s.condition().gainPercent().isPresent());
         if (hasControl
@@ -133,7 +133,7 @@ final class BenchList {
     private void absent(BenchRemark what, State state, LimitQuantity... needing) {
         boolean wanted =
                 List.of(needing).stream().anyMatch(q -> !job.sheet().limits().isDefault(q));
-        add(wanted, what, Argument.name(state.label()));
+        add(wanted, what, Argument.name(state.called()));
     }
 
     private void length(CaptureResult noise) {

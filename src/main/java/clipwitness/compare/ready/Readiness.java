@@ -53,12 +53,12 @@ public final class Readiness {
     public static ReadyResult of(Job job, List<CaptureResult> measured) {
         List<CaptureResult> captures = MainsChoice.made(
                 ReplicatesThatDiffer.refused(measured), job.sheet().bench().mains());
-        Catalogue catalogue = Catalogue.of(captures, job.sheet()::label);
+        Catalogue catalogue = Catalogue.of(captures, job.sheet()::called);
         Readiness readiness = new Readiness(job, catalogue);
-        NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::label);
+        NoiseCatalogue noise = NoiseCatalogue.of(captures, job.sheet()::called);
         NoiseReadiness ofNoise = new NoiseReadiness(readiness.limits, catalogue, readiness.repeatability);
         ResponseReadiness ofResponse = new ResponseReadiness(
-                job.sheet(), ResponseCatalogue.of(captures, job.sheet()::label), catalogue, readiness.repeatability);
+                job.sheet(), ResponseCatalogue.of(captures, job.sheet()::called), catalogue, readiness.repeatability);
         List<ReadyItem> items = new ArrayList<>();
         for (State state : job.sheet().states(Role.BEFORE)) {
             catalogue.of(state.name()).forEach(s -> items.addAll(readiness.items(s)));

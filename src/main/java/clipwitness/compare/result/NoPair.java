@@ -34,6 +34,6 @@ public record NoPair(JobSheet sheet, String from, String to) {
     }
 
     private Argument label(String state) {
-        return Argument.name(sheet.label(state));
+        return Argument.name(sheet.called(state));
     }
 }

@@ -1,9 +1,11 @@
 package clipwitness.compare.rule;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Deciding;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Paragraph;
+import clipwitness.compare.finding.Pictured;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.result.CaptureResult;
@@ -22,13 +24,21 @@ import java.util.stream.Stream;
  * The findings of a job, by the same rules for whoever asks.
  *
  * @param paragraphs findings as they are read, the weightiest first: what became of the sound, what could not be measured, then what changed, then what did not
+ * @param deciding   the change that decides each verdict which is fail or undecided
  * @param differing  what differs in each comparison, as its verdict says it
- * @param pictured   what the pictures of the waves under the main condition show
+ * @param pictured   what the pictures of the waves under the main condition, and under that of the first page, show
+ * @param page       the setting of which the first page speaks; empty where no waveform was captured
  */
-public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List<Finding> pictured) {
+public record Findings(
+        List<Paragraph> paragraphs,
+        List<Deciding> deciding,
+        List<Differs> differing,
+        List<Finding> pictured,
+        Optional<Condition> page) {
     /** Copies what it is given. */
     public Findings {
         paragraphs = List.copyOf(paragraphs);
+        deciding = List.copyOf(deciding);
         differing = List.copyOf(differing);
         pictured = List.copyOf(pictured);
     }
@@ -39,18 +49,23 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
         List<Paragraph> paragraphs = new ArrayList<>(answers.paragraphs());
         paragraphs.addAll(refused(results).toList());
         paragraphs.addAll(told(results, answers));
+        List<Deciding> deciding = deciding(results);
+        Optional<Condition> page = PageCondition.of(results, paragraphs, deciding);
         return new Findings(
                 paragraphs,
+                deciding,
                 results.comparisons().stream()
                         .flatMap(c -> DiffersRule.of(c).stream())
                         .toList(),
-                pictured(results));
+                pictured(results, page),
+                page);
     }
 
     /** All findings in one list. */
     public List<Finding> all() {
         List<Finding> all = new ArrayList<>();
         paragraphs.forEach(p -> all.addAll(p.findings()));
+        all.addAll(deciding);
         all.addAll(differing);
         all.addAll(pictured);
         return all;
@@ -64,7 +79,7 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
                 new TrebleRule(results),
                 new MatchedRule(results),
                 new AsymmetricRule(results),
-                new UnchangedRule());
+                new UnchangedRule(results));
     }
 
     private static List<Paragraph> told(JobResults results, Answers answers) {
@@ -85,6 +100,11 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
         return paragraphs;
     }
 
+    private static List<Deciding> deciding(JobResults results) {
+        DecidingRule rule = new DecidingRule(results);
+        return results.comparisons().stream().flatMap(c -> rule.of(c).stream()).toList();
+    }
+
     private static Stream<Paragraph> refused(JobResults results) {
         return results.captures().stream()
                 .flatMap(c -> c.doubts().stream()
@@ -99,7 +119,7 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
                 Optional.empty(), capture.row().state(), capture.row().condition());
     }
 
-    private static List<Finding> pictured(JobResults results) {
+    private static List<Finding> pictured(JobResults results, Optional<Condition> page) {
         List<Finding> pictured = new ArrayList<>();
         List<WaveGroup> groups = WaveGroups.of(results);
         groups.stream().limit(1).forEach(main -> {
@@ -108,6 +128,13 @@ public record Findings(List<Paragraph> paragraphs, List<Differs> differing, List
             pictured.addAll(PicturedRule.changes(results, main.conditionOf(main.chosen())));
             pictured.addAll(PicturedRule.remainders(results, conditions));
         });
+        page.filter(p -> pictured.stream()
+                        .noneMatch(f ->
+                                f instanceof Pictured && f.subject().condition().equals(p)))
+                .ifPresent(p -> pictured.addAll(PicturedRule.changes(results, p)));
+        page.ifPresent(p -> PicturedRule.remainders(results, List.of(p)).stream()
+                .filter(f -> !pictured.contains(f))
+                .forEach(pictured::add));
         return pictured;
     }
 }

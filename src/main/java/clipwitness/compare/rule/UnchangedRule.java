@@ -1,5 +1,6 @@
 package clipwitness.compare.rule;
 
+import clipwitness.compare.finding.Deciding;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Moved;
@@ -11,6 +12,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.JobResults;
 import clipwitness.quantity.ItemQuantity;
 import java.util.List;
 import java.util.Optional;
@@ -20,15 +22,29 @@ import java.util.stream.Stream;
 final class UnchangedRule implements FindingRule {
     private static final List<ItemQuantity> MOVED = List.of(ItemQuantity.THD, ItemQuantity.ASYMMETRY);
 
+    private final DecidingRule deciding;
+
+    UnchangedRule(JobResults results) {
+        this.deciding = new DecidingRule(results);
+    }
+
     @Override
     public List<Paragraph> of(Comparison comparison) {
         if (comparison.intent() != Intent.UNCHANGED) {
             return List.of();
         }
         Stream<Finding> moved = MOVED.stream().flatMap(q -> moved(comparison, q).stream());
+        Optional<Item> said = deciding.of(comparison).map(Deciding::item);
         return Stream.concat(shape(comparison).stream(), moved)
+                .filter(f -> said.filter(i -> isAbout(f, i)).isEmpty())
                 .map(f -> new Paragraph(List.of(f)))
                 .toList();
+    }
+
+    /** Whether a finding is about the change that the verdict names: then it is told already. */
+    private static boolean isAbout(Finding finding, Item item) {
+        return (finding instanceof Moved moved && moved.farthest().equals(item))
+                || (finding instanceof SameShape shape && shape.nullDepth().equals(item));
     }
 
     /** The judged items, none where one of them is undecided: then nothing is known of all settings. */
@@ -61,7 +77,7 @@ final class UnchangedRule implements FindingRule {
         return Items.isBound(worst) ? SameShape.Kind.BOUND : SameShape.Kind.WITHIN;
     }
 
-    private static Optional<Finding> moved(Comparison comparison, ItemQuantity quantity) {
+    private Optional<Finding> moved(Comparison comparison, ItemQuantity quantity) {
         List<Item> items = known(comparison, quantity);
         if (items.isEmpty()) {
             return Optional.empty();
@@ -74,6 +90,7 @@ final class UnchangedRule implements FindingRule {
                 farthest,
                 !failing.isEmpty(),
                 Settings.of(told, items, comparison),
+                deciding.figures(comparison, farthest),
                 isPart(comparison, quantity)));
     }
 

@@ -35,7 +35,7 @@ public record Curve(StateStyle style, Samples x, Samples y) implements Layer {
     }
 
     private Path2D path(Plot plot) {
-        int[] indices = ThinnedCurve.indices(y);
+        int[] indices = ThinnedCurve.indices(y, plot.area().width());
         Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, indices.length);
         boolean pen = false;
         for (int i : indices) {
@@ -54,7 +54,7 @@ public record Curve(StateStyle style, Samples x, Samples y) implements Layer {
     @Override
     public List<Trace> traces(Plot plot) {
         List<Point2D> points = new ArrayList<>();
-        for (int i : ThinnedCurve.indices(y)) {
+        for (int i : ThinnedCurve.indices(y, plot.area().width())) {
             if (!Double.isNaN(y.at(i))) {
                 points.add(new Point2D.Double(plot.px(x.at(i)), plot.py(y.at(i))));
             }

@@ -5,6 +5,7 @@ import clipwitness.figure.canvas.Ink;
 import clipwitness.figure.canvas.Texts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Entries side by side in as many rows as they need; an entry too long for a row is cut with an ellipsis.
@@ -17,6 +18,9 @@ record Legend(List<LegendEntry> entries) {
     private static final double ROW = Ink.SMALL * 1.45;
     private static final double BELOW = 3;
 
+    /** Width of a letter over the size of the text, of the widest usual words. */
+    private static final double LETTER = 0.55;
+
     /** Copies what it is given. */
     Legend {
         entries = List.copyOf(entries);
@@ -24,7 +28,16 @@ record Legend(List<LegendEntry> entries) {
 
     /** Height that the legend takes at a width, room below it included; nothing where it is empty. */
     double height(Canvas canvas, double width) {
-        int rows = places(canvas, width).stream().mapToInt(Place::row).max().orElse(-1) + 1;
+        return height(places(canvas, width));
+    }
+
+    /** The same before anything is drawn, with letters of one width. */
+    double likelyHeight(double width) {
+        return height(places(text -> text.length() * LETTER * Ink.SMALL, width));
+    }
+
+    private static double height(List<Place> places) {
+        int rows = places.stream().mapToInt(Place::row).max().orElse(-1) + 1;
         return rows == 0 ? 0 : rows * ROW + BELOW;
     }
 
@@ -47,11 +60,15 @@ record Legend(List<LegendEntry> entries) {
     }
 
     private List<Place> places(Canvas canvas, double width) {
+        return places(text -> canvas.textWidth(text, Ink.SMALL, false), width);
+    }
+
+    private List<Place> places(ToDoubleFunction<String> widths, double width) {
         List<Place> places = new ArrayList<>();
         double x = 0;
         int row = 0;
         for (LegendEntry entry : entries) {
-            double needs = textStart(entry) + canvas.textWidth(entry.text(), Ink.SMALL, false);
+            double needs = textStart(entry) + widths.applyAsDouble(entry.text());
             if (x > 0 && x + needs > width) {
                 row++;
                 x = 0;

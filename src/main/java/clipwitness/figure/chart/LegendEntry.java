@@ -56,6 +56,11 @@ public record LegendEntry(String text, double width, Sample sample) {
         return new LegendEntry(text, SIGN, (g, x, y) -> BoundMark.paint(g, x + SIGN / 2, y - 4, y + 5, Ink.TEXT));
     }
 
+    /** Words without a sign. */
+    public static LegendEntry words(String text) {
+        return new LegendEntry(text, 0, (g, x, y) -> {});
+    }
+
     private static void paintLine(Graphics2D g, StateStyle style, double x, double y) {
         g.setColor(style.color());
         g.setStroke(style.line());

@@ -47,7 +47,7 @@ public final class PanelFigure implements Figure {
 
     @Override
     public double aspect() {
-        return grid.aspect(states.size() + signs.size());
+        return grid.aspect(new Legend(Lists.joined(states, signs)));
     }
 
     @Override

@@ -9,8 +9,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Panels in rows and columns, plots of one size. The lowest panel of each column carries the numbers of the x axis; those of the
- * y axis stand left of the first column, or left of every panel where the panels' y axes differ.
+ * Panels in rows and columns, plots of one size, over the whole width. The lowest panel of each column carries the numbers of the x axis,
+ * whose label is written once; the numbers of the y axis stand left of the first column, or left of every panel where the panels' y axes
+ * differ.
  *
  * @param panels    panels, row by row
  * @param columns   panels a row
@@ -26,6 +27,13 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double ROW_GAP = 7;
     private static final double TIER_GAP = 7;
     private static final double TOP = 4;
+    private static final double LEAST_PLOT = 6;
+    private static final int MOST_COLUMNS = 6;
+
+    /** Height of panels in two rows over that of panels in one, and of those in more rows. */
+    private static final double OF_TWO_ROWS = 0.8;
+
+    private static final double OF_MORE_ROWS = 0.6;
 
     /** Copies what it is given. */
     public PanelGrid {
@@ -35,6 +43,34 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     /** A figure of one panel. */
     public static PanelGrid single(Panel panel, double plotShape) {
         return new PanelGrid(List.of(panel), 1, true, plotShape);
+    }
+
+    /**
+     * Panels side by side in as few rows as they find room in, all rows alike as far as their number permits.
+     *
+     * @param height height of a panel's plots, points at the nominal width
+     * @param most   columns at most
+     */
+    public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height, int most) {
+        int columns = columns(panels.size(), most);
+        int rows = (panels.size() + columns - 1) / columns;
+        double less = rows == 1 ? 1 : rows == 2 ? OF_TWO_ROWS : OF_MORE_ROWS;
+        return new PanelGrid(panels, columns, sharedY, less * height / plotWidth(columns, sharedY));
+    }
+
+    /** The same with as many columns as a page is wide enough for. */
+    public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height) {
+        return inRows(panels, sharedY, height, panels.size() > 2 * MOST_COLUMNS ? MOST_COLUMNS + 1 : MOST_COLUMNS);
+    }
+
+    private static int columns(int panels, int most) {
+        int rows = (panels + most - 1) / most;
+        return (panels + rows - 1) / rows;
+    }
+
+    private static double plotWidth(int columns, boolean sharedY) {
+        double lefts = sharedY ? NOMINAL_LEFT : columns * NOMINAL_LEFT;
+        return (NOMINAL_WIDTH - lefts - RIGHT - (columns - 1) * GAP) / columns;
     }
 
     private int rows() {
@@ -49,14 +85,20 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
         return hasHeadings() ? Ink.HEADING * Ink.LEADING + 2 : TOP;
     }
 
-    /** Height over width of a figure with this grid and so many legend entries; never more than a page has room for. */
-    double aspect(int legendEntries) {
-        double lefts = sharedY ? NOMINAL_LEFT : columns * NOMINAL_LEFT;
-        double plotWidth = (NOMINAL_WIDTH - lefts - RIGHT - (columns - 1) * GAP) / columns;
-        double row = headingHeight() + plotWidth * plotShape;
-        double legend = Math.ceil(legendEntries / 4.0) * Ink.SMALL * 1.45;
-        double height = rows() * row + (rows() - 1) * ROW_GAP + Plot.bottomMargin() + legend + 3;
-        return Math.min(height / NOMINAL_WIDTH, MOST_ASPECT);
+    /**
+     * Height over width of a figure with this grid and a legend; never more than a page has room for. At half of a page's width, where the
+     * legend needs more rows, there is still room for it.
+     */
+    double aspect(Legend legend) {
+        double row = headingHeight() + plotWidth(columns, sharedY) * plotShape;
+        double least = headingHeight() + LEAST_PLOT;
+        double whole = height(row) + legend.likelyHeight(NOMINAL_WIDTH);
+        double half = height(least) + legend.likelyHeight(NOMINAL_WIDTH / 2);
+        return Math.min(Math.max(whole / NOMINAL_WIDTH, half / (NOMINAL_WIDTH / 2)), MOST_ASPECT);
+    }
+
+    private double height(double row) {
+        return rows() * row + (rows() - 1) * ROW_GAP + Plot.bottomMargin();
     }
 
     /** The plot of a grid that has but one. */
@@ -79,6 +121,20 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
             paintHeading(canvas, panels.get(i), plots.get(i).get(0).area());
             paintPanel(plots.get(i), panels.get(i), i);
         }
+        paintXLabel(plots);
+    }
+
+    /** The label of the x axis, once below the last row. */
+    private void paintXLabel(List<List<Plot>> plots) {
+        List<Plot> first = plots.get((rows() - 1) * columns);
+        Plot lowest = first.get(first.size() - 1);
+        Box last = plots.get(panels.size() - 1).get(0).area();
+        Box row = new Box(
+                lowest.area().x(),
+                lowest.area().y(),
+                last.right() - lowest.area().x(),
+                lowest.area().height());
+        lowest.paintXLabel(row);
     }
 
     private void paintPanel(List<Plot> plots, Panel panel, int index) {
@@ -91,7 +147,7 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
             }
         }
         if (index + columns >= panels.size()) {
-            plots.get(plots.size() - 1).paintXTexts();
+            plots.get(plots.size() - 1).paintXNumbers();
         }
     }
 

@@ -70,18 +70,21 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
         return tick.value() == 0 && axis.scale().share(0) > ZERO_SHARE ? Ink.ZERO : Ink.GRID;
     }
 
-    /** Numbers and label of the x axis. */
-    void paintXTexts() {
-        double base = paintXNumbers();
-        double labelBase = base + LABEL_GAP + Ink.SMALL * Ink.CAP_HEIGHT;
-        String label = Texts.fitted(canvas, x.label(), Ink.SMALL, false, area.width());
-        canvas.text(label, area.middleX(), labelBase, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+    /** The label of the x axis below its numbers, in the middle of a row of plots. */
+    void paintXLabel(Box row) {
+        double base = numbersBase() + LABEL_GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+        String label = Texts.fitted(canvas, x.label(), Ink.SMALL, false, row.width());
+        canvas.text(label, row.middleX(), base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
     }
 
-    /** Numbers of the x axis with their marks; their base line is the result. */
-    public double paintXNumbers() {
+    private double numbersBase() {
+        return area.bottom() + MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+    }
+
+    /** Numbers of the x axis with their marks. */
+    public void paintXNumbers() {
         Graphics2D g = canvas.graphics();
-        double base = area.bottom() + MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+        double base = numbersBase();
         List<Span> spans = new ArrayList<>();
         for (Axis.Tick tick : x.ticks()) {
             double half = canvas.textWidth(tick.text(), Ink.SMALL, false) / 2 + GAP;
@@ -95,7 +98,6 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
             g.draw(new Line2D.Double(at, area.bottom(), at, area.bottom() + MARK));
             canvas.text(tick.text(), at, base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
         }
-        return base;
     }
 
     /** Numbers and label of the y axis. */

@@ -11,20 +11,34 @@ final class ThinnedCurve {
     /** Points that a drawn curve has at most. */
     static final int MOST_POINTS = 2000;
 
+    private static final int LEAST_POINTS = 200;
+
+    /** Three parts a point: 216 to the inch. */
+    private static final double POINTS_A_POINT = 12;
+
     private static final int PER_PART = 4;
 
     private ThinnedCurve() {}
 
+    /** Indices of the points to draw over a width in points, rising: never more than print can show there. */
+    static int[] indices(Samples values, double width) {
+        return thinned(values, (int) Math.max(LEAST_POINTS, Math.min(MOST_POINTS, POINTS_A_POINT * width)));
+    }
+
     /** Indices of the points to draw, rising. */
     static int[] indices(Samples values) {
+        return thinned(values, MOST_POINTS);
+    }
+
+    private static int[] thinned(Samples values, int most) {
         int count = values.size();
-        if (count <= MOST_POINTS) {
+        if (count <= most) {
             int[] all = new int[count];
             Arrays.setAll(all, i -> i);
             return all;
         }
-        int parts = MOST_POINTS / PER_PART;
-        int[] chosen = new int[MOST_POINTS];
+        int parts = most / PER_PART;
+        int[] chosen = new int[parts * PER_PART];
         int used = 0;
         for (int part = 0; part < parts; part++) {
             int from = (int) ((long) part * count / parts);

@@ -4,6 +4,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
+import clipwitness.job.JobSheet;
 import clipwitness.job.ReadJob;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,6 +25,19 @@ public final class JobReader {
      */
     public static Job read(Path folder) throws InputException {
         return readWhole(folder).job();
+    }
+
+    /**
+     * Reads and checks a job's sheet alone: the captures need not exist yet.
+     *
+     * @throws InputException with every fault of the sheet
+     */
+    public static JobSheet readSheet(Path folder) throws InputException {
+        Faults faults = new Faults();
+        TextFile sheet = TextFile.read(folder, Job.SHEET_FILE, "Write one; the README shows a first one");
+        SheetReader.Outcome outcome = new SheetReader(new JobFiles(folder)).read(sheet.text(Optional.empty()), faults);
+        Faults.throwIfAny(faults);
+        return outcome.sheet().orElseThrow();
     }
 
     /** Reads and checks a job, as {@link #read} does, and keeps what was read. */

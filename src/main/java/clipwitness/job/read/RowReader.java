@@ -114,7 +114,10 @@ final class RowReader {
         Optional<Field> field = row.isJunction()
                 ? row.field(TableColumn.STATE)
                 : row.required(TableColumn.STATE, "Write " + NameWords.either(terms.states()));
-        return field.flatMap(f -> f.oneOf(terms.states(), "state"));
+        return field.flatMap(
+                f -> terms.states().contains(f.text()) || !terms.open().asks(f)
+                        ? f.oneOf(terms.states(), "state")
+                        : Optional.empty());
     }
 
     private Optional<String> setting(Field field) {

@@ -44,8 +44,14 @@ final class SheetReader {
      * @param settings    names of the settings, the first being the default
      * @param stimulus    stimulus of every capture that names no other
      * @param instruments instruments of the bench
+     * @param open        states in lines that are commented out
      */
-    record Terms(List<String> states, List<String> settings, Stimulus stimulus, List<Instrument> instruments) {}
+    record Terms(
+            List<String> states,
+            List<String> settings,
+            Stimulus stimulus,
+            List<Instrument> instruments,
+            OpenStates open) {}
 
     /**
      * Reads the text of a sheet.
@@ -56,10 +62,11 @@ final class SheetReader {
      */
     Outcome read(String text, Faults faults) throws InputException {
         YamlNode.Mapping root = YamlTree.of(Job.SHEET_FILE, text, faults);
-        return Section.read(new SheetNode(root, Origin.of(Job.SHEET_FILE, root.line()), faults), this::sheet);
+        OpenStates open = new OpenStates(text);
+        return Section.read(new SheetNode(root, Origin.of(Job.SHEET_FILE, root.line()), faults), s -> sheet(s, open));
     }
 
-    private Outcome sheet(Section root) {
+    private Outcome sheet(Section root, OpenStates open) {
         Optional<ReportInfo> report = root.section("report", ReportSection::read);
         Shop shop = root.section("shop", this::shop);
         String customer = root.text("customer");
@@ -68,7 +75,9 @@ final class SheetReader {
         Bench bench = root.section("bench", BenchSection::read);
         Stimulus stimulus = root.section("stimulus", SheetReader::stimulus);
         Map<String, String> settings = root.section("settings", SheetReader::settings);
-        StatesSection states = root.section("states", StatesSection::new);
+        StatesSection states = root.section(
+                "states",
+                s -> new StatesSection(s, report.map(ReportInfo::language).orElse("")));
         List<String> names = states.names();
         Limits limits = root.section("limits", LimitsSection::read);
         List<Rail> rails = RailsSection.read(root, names);
@@ -90,7 +99,7 @@ final class SheetReader {
                         rails,
                         clipper,
                         photos)),
-                new Terms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments()));
+                new Terms(names, List.copyOf(settings.keySet()), stimulus, bench.instruments(), open));
     }
 
     private Shop shop(Section section) {

@@ -1,6 +1,7 @@
 package clipwitness.job.read;
 
 import clipwitness.job.Role;
+import clipwitness.job.ShortName;
 import clipwitness.job.State;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,23 +21,36 @@ final class StatesSection {
             SheetNode node,
             String name,
             Optional<Field> written,
+            Optional<Field> brief,
             Optional<Role> role,
             Optional<Field> against,
             List<Field> also) {
         String label() {
             return written.map(Field::text).orElse(name);
         }
+
+        /** What sentences call it, as far as the sheet says so. */
+        Optional<String> called() {
+            return brief.map(Field::text);
+        }
     }
 
+    private final String language;
     private final List<Draft> drafts = new ArrayList<>();
     private final List<String> names;
     private final List<String> befores;
 
-    /** Reads the section. */
-    StatesSection(Section section) {
+    /**
+     * Reads the section.
+     *
+     * @param language language of the report
+     */
+    StatesSection(Section section, String language) {
+        this.language = language;
         section.values().forEach((name, node) -> drafts.add(draft(node, name)));
         names = drafts.stream().map(Draft::name).toList();
         drafts.forEach(this::checkLabel);
+        drafts.forEach(this::checkShort);
         befores = drafts.stream()
                 .filter(d -> d.role().filter(r -> r == Role.BEFORE).isPresent())
                 .map(Draft::name)
@@ -63,6 +77,39 @@ final class StatesSection {
                                 "Give each state a label of its own")));
     }
 
+    /** A short name is short, and no other state's label or short name. */
+    private void checkShort(Draft draft) {
+        draft.brief().ifPresent(field -> {
+            if (ShortName.words(field.text()) > ShortName.MOST_WORDS) {
+                field.fault(
+                        "the short name " + field.quoted() + " has more than " + ShortName.MOST_WORDS + " words",
+                        "Write one to four words, for example short: new position");
+            }
+            drafts.stream()
+                    .filter(other -> !other.name().equals(draft.name()))
+                    .filter(other -> Stream.of(other.label(), other.called().orElse(other.label()))
+                            .anyMatch(field.text()::equalsIgnoreCase))
+                    .findFirst()
+                    .ifPresent(other -> field.fault(
+                            "the short name " + field.quoted() + " also stands for the state "
+                                    + NameWords.quoted(other.name()),
+                            "Give each state a short name of its own"));
+        });
+    }
+
+    /** The short name on the sheet, else one that follows from the label; the name in the captures table where two would be the same. */
+    private String called(Draft draft) {
+        String own = derived(draft);
+        boolean shared = drafts.stream()
+                .filter(other -> !other.name().equals(draft.name()))
+                .anyMatch(other -> derived(other).equalsIgnoreCase(own));
+        return draft.called().orElse(shared ? ShortName.ofName(draft.name()) : own);
+    }
+
+    private String derived(Draft draft) {
+        return draft.called().orElseGet(() -> ShortName.of(draft.label(), draft.name(), language));
+    }
+
     /** Names of all states, also of those that are faulty otherwise. */
     List<String> names() {
         return names;
@@ -82,6 +129,7 @@ final class StatesSection {
                         node,
                         name,
                         s.field("label"),
+                        s.field("short"),
                         s.required("role", "Write one of " + NameWords.either(ROLES))
                                 .flatMap(StatesSection::role),
                         s.field("against"),
@@ -103,7 +151,7 @@ final class StatesSection {
         for (Field field : draft.also()) {
             alsoAgainst(field, draft, against, also).ifPresent(also::add);
         }
-        return Optional.of(new State(draft.name(), draft.label(), role, against, also));
+        return Optional.of(new State(draft.name(), draft.label(), called(draft), role, against, also));
     }
 
     private Optional<String> against(Draft draft) {

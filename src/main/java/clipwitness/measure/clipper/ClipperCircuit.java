@@ -27,6 +27,16 @@ public sealed interface ClipperCircuit {
      */
     DoubleUnaryOperator clipped(double highest);
 
+    /**
+     * The output, V, over the source, V: that of {@link #outputAt} from a table, for waves of many values.
+     *
+     * @param highest highest magnitude of the source that will be asked for, V, above 0
+     */
+    default DoubleUnaryOperator output(double highest) {
+        DoubleUnaryOperator clipped = clipped(highest);
+        return x -> passed() * x + clipped.applyAsDouble(x);
+    }
+
     /** The same circuit with its resistances changed: each times a factor above 0. */
     ClipperCircuit withResistances(double factor);
 

@@ -1,11 +1,9 @@
 package clipwitness.measure.clipper;
 
 import clipwitness.measure.CycleTrace;
-import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
-import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Decibels;
 import clipwitness.reason.FigureReason;
 import clipwitness.reason.Reason;
@@ -31,11 +29,11 @@ public final class ClipperPrediction {
     /** Smallest onset over the input's amplitude that can be read. */
     private static final double LEAST_ONSET = 0.12;
 
-    private final WaveformResult base;
-    private final Map<Source, WaveformResult> changed;
+    private final PredictedWave base;
+    private final Map<Source, PredictedWave> changed;
     private final double inputAmplitude;
 
-    private ClipperPrediction(WaveformResult base, Map<Source, WaveformResult> changed, double inputAmplitude) {
+    private ClipperPrediction(PredictedWave base, Map<Source, PredictedWave> changed, double inputAmplitude) {
         this.inputAmplitude = inputAmplitude;
         this.base = base;
         this.changed = changed;
@@ -51,16 +49,24 @@ public final class ClipperPrediction {
      */
     public static ClipperPrediction of(
             ClipperCircuit circuit, Drive drive, double scale, JunctionUncertainty junctions) {
-        double driven = drive.amplitude() * (1 + Math.hypot(drive.relativeUncertainty(), PathFits.RESISTANCE));
+        double driven = 1 + Math.hypot(drive.relativeUncertainty(), PathFits.RESISTANCE);
+        double highest = drive.amplitude() * driven;
+        double input = drive.inputAmplitude();
         ClippingPair pair = circuit.pair();
-        Map<Source, WaveformResult> changed = new EnumMap<>(Source.class);
-        changed.put(Source.STIMULUS, PredictedWave.of(circuit, drive.of(driven), scale));
-        changed.put(
-                Source.TEMPERATURE,
-                PredictedWave.of(circuit.with(pair.scaled(1 + junctions.together())), drive, scale));
-        changed.put(
-                Source.NOISE, PredictedWave.of(circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())), drive, scale));
-        return new ClipperPrediction(PredictedWave.of(circuit, drive, scale), changed, drive.inputAmplitude());
+        DoubleUnaryOperator output = circuit.output(highest);
+        DoubleUnaryOperator warmer =
+                circuit.with(pair.scaled(1 + junctions.together())).output(highest);
+        DoubleUnaryOperator unlike =
+                circuit.with(pair.unbalanced(1 + junctions.ofOneLeg())).output(highest);
+        Map<Source, PredictedWave> changed = new EnumMap<>(Source.class);
+        changed.put(Source.STIMULUS, wave(output, highest, scale, input));
+        changed.put(Source.TEMPERATURE, wave(warmer, drive.amplitude(), scale, input));
+        changed.put(Source.NOISE, wave(unlike, drive.amplitude(), scale, input));
+        return new ClipperPrediction(wave(output, drive.amplitude(), scale, input), changed, input);
+    }
+
+    private static PredictedWave wave(DoubleUnaryOperator output, double amplitude, double scale, double input) {
+        return PredictedWave.of(p -> scale * output.applyAsDouble(amplitude * p), input);
     }
 
     /**
@@ -69,18 +75,13 @@ public final class ClipperPrediction {
      *
      * @param fits           the fits
      * @param inputAmplitude peak of the unit's input, V
-     * @param inverting      whether the unit inverts
      */
-    public static ClipperPrediction ofPaths(PathFits fits, double inputAmplitude, boolean inverting) {
-        double peak = inverting ? -inputAmplitude : inputAmplitude;
-        Map<Source, WaveformResult> changed = new EnumMap<>(Source.class);
-        fits.changed().forEach((source, fit) -> changed.put(source, wave(fit, inputAmplitude, peak)));
-        return new ClipperPrediction(wave(fits.base(), inputAmplitude, peak), changed, inputAmplitude);
-    }
-
-    private static WaveformResult wave(PathFit fit, double inputAmplitude, double peak) {
-        DoubleUnaryOperator output = fit.wave();
-        return PredictedWave.of(phase -> output.applyAsDouble(inputAmplitude * phase), peak);
+    public static ClipperPrediction ofPaths(PathFits fits, double inputAmplitude) {
+        Map<Source, PredictedWave> changed = new EnumMap<>(Source.class);
+        fits.changed()
+                .forEach((source, fit) -> changed.put(source, wave(fit.wave(), inputAmplitude, 1, inputAmplitude)));
+        return new ClipperPrediction(
+                wave(fits.base().wave(), inputAmplitude, 1, inputAmplitude), changed, inputAmplitude);
     }
 
     /** A figure. */
@@ -100,16 +101,14 @@ public final class ClipperPrediction {
     /** Levels of the harmonics 2 to 9 by their order, dBc. */
     public Map<Integer, Measured> harmonics() {
         Map<Integer, Measured> levels = new TreeMap<>();
-        for (Harmonic h : base.harmonics()) {
-            int place = h.order() - 2;
-            if (h.order() <= HIGHEST_HARMONIC) {
-                Measured level = withBudget(r -> r.harmonics().get(place).level());
-                levels.put(
-                        h.order(),
-                        level.asValue()
-                                .map(v -> (Measured) v.plus(Source.METHOD, filter(h.order())))
-                                .orElse(level));
-            }
+        for (int order = 2; order <= HIGHEST_HARMONIC; order++) {
+            int k = order;
+            Measured level = withBudget(r -> r.levels().get(k));
+            levels.put(
+                    k,
+                    level.asValue()
+                            .map(v -> (Measured) v.plus(Source.METHOD, filter(k)))
+                            .orElse(level));
         }
         return levels;
     }
@@ -122,16 +121,16 @@ public final class ClipperPrediction {
 
     /** The predicted mean cycle. */
     public Optional<CycleTrace> cycle() {
-        return base.cycle();
+        return Optional.of(base.cycle());
     }
 
-    private Measured withBudget(Function<WaveformResult, Measured> figure) {
+    private Measured withBudget(Function<PredictedWave, Measured> figure) {
         Measured measured = figure.apply(base);
         if (measured.asValue().isEmpty()) {
             return measured;
         }
         Measured.Value value = measured.asValue().get();
-        for (Map.Entry<Source, WaveformResult> e : changed.entrySet()) {
+        for (Map.Entry<Source, PredictedWave> e : changed.entrySet()) {
             OptionalDouble other = figure.apply(e.getValue()).value();
             if (other.isPresent()) {
                 value = value.plus(e.getKey(), Math.abs(other.getAsDouble() - value.number()));

@@ -15,9 +15,4 @@ public record Drive(double amplitude, double relativeUncertainty, double inputAm
                     + " V, relative uncertainty " + relativeUncertainty);
         }
     }
-
-    /** The same drive with another amplitude, V. */
-    Drive of(double other) {
-        return new Drive(other, relativeUncertainty, inputAmplitude);
-    }
 }

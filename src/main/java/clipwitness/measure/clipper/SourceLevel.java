@@ -2,6 +2,7 @@ package clipwitness.measure.clipper;
 
 import clipwitness.signal.Root;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Peak amplitude of a clipper's source, from what the output would be if the pair did not clip.
@@ -10,6 +11,9 @@ public final class SourceLevel {
     private static final int PHASES = 96;
     private static final double LEAST = 1e-6;
     private static final double MOST = 1e4;
+
+    /** No clipping stage has a higher source, V. */
+    private static final double USUAL = 100;
 
     private SourceLevel() {}
 
@@ -34,19 +38,20 @@ public final class SourceLevel {
      * @param ratio   captured rms over captured peak without clipping
      */
     public static OptionalDouble matching(ClipperCircuit circuit, double gain, double ratio) {
+        DoubleUnaryOperator output = circuit.output(USUAL);
         OptionalDouble log = Root.between(
-                a -> ratio - rms(circuit, Math.exp(a)) / (Math.abs(gain) * Math.exp(a)),
+                a -> ratio - rms(output, Math.exp(a)) / (Math.abs(gain) * Math.exp(a)),
                 Math.log(LEAST),
                 Math.log(MOST));
         return log.isPresent() ? OptionalDouble.of(Math.exp(log.getAsDouble())) : OptionalDouble.empty();
     }
 
     /** Root mean square of the output about its mean, V. */
-    private static double rms(ClipperCircuit circuit, double amplitude) {
+    private static double rms(DoubleUnaryOperator output, double amplitude) {
         double sum = 0;
         double square = 0;
         for (int i = 0; i < PHASES; i++) { // half a period suffices: the other is its mirror image
-            double v = circuit.outputAt(amplitude * Math.cos(Math.PI * (i + 0.5) / PHASES));
+            double v = output.applyAsDouble(amplitude * Math.cos(Math.PI * (i + 0.5) / PHASES));
             sum += v / PHASES;
             square += v * v / PHASES;
         }

@@ -1,13 +1,12 @@
 package clipwitness.measure.junction;
 
 import clipwitness.signal.NonlinearFit;
-import clipwitness.signal.Regression;
 
 /**
  * Voltage over current of {@link JunctionModel} as a curve to be fitted. Parameters: ln Is, ln nVt, Rs, and ln Gp where the model has a
  * shunt; logarithms keep what must be positive so.
  */
-final class ModelRegression implements Regression {
+final class ModelRegression implements NonlinearFit.Regression {
     static final int SATURATION = 0;
     static final int SLOPE = 1;
     static final int SERIES = 2;

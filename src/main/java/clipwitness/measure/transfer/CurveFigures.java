@@ -39,13 +39,18 @@ final class CurveFigures {
      * @param down lower extreme of the output
      */
     CurveFigures(FittedWave output, FittedWave input, Extreme up, Extreme down) {
-        MeanCrossing centre = MeanCrossing.of(output, input);
+        this(output, input, new Inputs(output, input), up, down);
+    }
+
+    /** The same of one of several outputs over the same inputs. */
+    CurveFigures(FittedWave output, FittedWave input, Inputs inputs, Extreme up, Extreme down) {
+        MeanCrossing centre = MeanCrossing.of(output, inputs.aligned());
         ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
         values.put(WaveformQuantity.CLIP_UP, bound(up.distanceFrom(level), centre.apart()));
         values.put(WaveformQuantity.CLIP_DOWN, bound(down.distanceFrom(level), centre.apart()));
         double share = 200 / (up.value() - down.value());
         values.put(WaveformQuantity.CLIP_ASYMMETRY, bound(Asymmetry.of(up, down, level), share * centre.apart()));
-        transfer = Transfer.of(output, input);
+        transfer = Transfer.of(output, inputs);
         SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
         if (answer instanceof SmallSignal.Answer.Unknown unknown) {
             OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
@@ -86,8 +91,8 @@ final class CurveFigures {
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
         values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
-        values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope));
-        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope));
+        values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope, found.smallerOnset(transfer)));
+        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope, found.smallerOnset(transfer)));
     }
 
     private static Measured onset(

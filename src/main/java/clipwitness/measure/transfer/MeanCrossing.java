@@ -21,7 +21,10 @@ record MeanCrossing(double value, double noise, double apart) {
     private static final double AROUND = 0.1;
 
     static MeanCrossing of(FittedWave output, FittedWave input) {
-        AlignedInput aligned = new AlignedInput(output, input);
+        return of(output, new AlignedInput(output, input));
+    }
+
+    static MeanCrossing of(FittedWave output, AlignedInput aligned) {
         double rising = crossing(aligned, 0);
         double falling = crossing(aligned, 0.5);
         PolynomialFit up = around(output, rising);

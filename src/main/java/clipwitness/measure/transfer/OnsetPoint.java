@@ -4,23 +4,19 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
-import clipwitness.signal.PolynomialFit;
-import clipwitness.signal.Root;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Onset of clipping on the upper side of a transfer curve: the distance of the input from its mean beyond which the output stays 1 dB
  * or more short of the small-signal line. The last crossing counts; it is looked for from the input's peak inwards on the curve averaged
  * over short stretches, then found on a parabola through the samples around it; the distance of the two counts as uncertainty.
- * Where that neighbourhood lies in the line's own window, the noise of both correlates.
  *
  * @param input   distance, V
  * @param noise   standard uncertainty, V
  * @param leaving how fast the output leaves the lowered line there, as a slope
  */
 record OnsetPoint(double input, double noise, double leaving) {
-    private static final double NEIGHBOURHOOD = 0.08;
+    private static final int MOST_SHIFTS = 4;
     private static final double NEAR = 1.08;
     private static final double WIDE = 1.15;
     private static final double KNOWN = 0.15;
@@ -29,9 +25,6 @@ record OnsetPoint(double input, double noise, double leaving) {
     private static final double TWO_STRETCHES = 1.8;
 
     private static final double LEAST_LEAVING = 0.02;
-
-    /** Variance of a cubic's slope at the middle of n evenly spread points of unit variance over -1 to 1, times n. */
-    private static final double SLOPE_VARIANCE = 75.0 / 4;
 
     static Optional<OnsetPoint> of(OutputProfile profile, SmallSignalLine line) {
         int place = profile.places() - 1;
@@ -42,32 +35,13 @@ record OnsetPoint(double input, double noise, double leaving) {
             place--;
         }
         double rough = rough(profile, line, place);
-        PolynomialFit local = PolynomialFit.around(
-                profile.transfer().points(),
-                rough,
-                NEIGHBOURHOOD * rough,
-                2,
-                profile.transfer().scatter());
-        double found = crossing(local, line, rough);
-        double own = profile.transfer().scatter() * Math.sqrt(local.varianceAt(found));
+        OuterStretch stretch = around(profile, line, rough);
+        double found = stretch.crossing(line);
+        double own = profile.transfer().scatter() * Math.sqrt(stretch.parabola().varianceAt(found));
         double leaving = leaving(profile, line, found, own);
-        double ofLine = line.loweredUncertainty(found);
-        double spread = (found - rough) / Math.sqrt(12);
-        double correlation = correlation(found / line.window());
-        double both = Math.sqrt(own * own + ofLine * ofLine - 2 * correlation * own * ofLine);
-        return Optional.of(new OnsetPoint(found, Math.hypot(both / leaving, spread), leaving));
-    }
-
-    /**
-     * Correlation of the output around a place with the line there, which its samples help to find: positive inside the window, where a
-     * sample that rises lifts both, negative at its ends, where it tilts the line down. The slope of a cubic holds a sample at z, the window's
-     * half width being 1, with a share of (75 z - 105 z³) / 4n.
-     *
-     * @param z distance of the place from the middle, over half the window
-     */
-    private static double correlation(double z) {
-        double inside = Math.max(0, Math.min((1 - z * (1 - NEIGHBOURHOOD)) / (2 * NEIGHBOURHOOD * z), 1));
-        return inside * Math.sqrt(SLOPE_VARIANCE * NEIGHBOURHOOD * z) * (z - 1.4 * z * z * z);
+        double both = Math.hypot(own, line.loweredUncertainty(found)) / leaving;
+        double spread = (found - rough) * (stretch.sparse() ? 1 / Math.sqrt(3) : 1 / Math.sqrt(12));
+        return Optional.of(new OnsetPoint(found, Math.hypot(both, spread), leaving));
     }
 
     private static double rough(OutputProfile profile, SmallSignalLine line, int place) {
@@ -77,13 +51,16 @@ record OnsetPoint(double input, double noise, double leaving) {
         return profile.input(place) + share * (profile.input(place + 1) - profile.input(place));
     }
 
-    private static double crossing(PolynomialFit local, SmallSignalLine line, double near) {
-        double below = near * (1 - NEIGHBOURHOOD);
-        double above = near * (1 + NEIGHBOURHOOD);
-        DoubleUnaryOperator excess = x -> local.at(x) - line.lowered(x);
-        return excess.applyAsDouble(below) > 0
-                ? Root.between(excess, below, above).orElse(near)
-                : near;
+    /** The stretch that holds the crossing: few samples leave the first one beside it. */
+    private static OuterStretch around(OutputProfile profile, SmallSignalLine line, double rough) {
+        OuterStretch stretch = OuterStretch.of(
+                profile.transfer().points(), rough, profile.transfer().scatter());
+        for (int shift = 0; shift < MOST_SHIFTS && stretch.liesBeyond(line); shift++) {
+            double inner = stretch.place() * (1 - OuterStretch.REACH);
+            stretch = OuterStretch.of(
+                    profile.transfer().points(), inner, profile.transfer().scatter());
+        }
+        return stretch;
     }
 
     /**

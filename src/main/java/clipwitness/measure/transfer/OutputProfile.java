@@ -1,6 +1,5 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.signal.PolynomialFit;
 import java.util.Arrays;
 
 /**
@@ -11,7 +10,6 @@ final class OutputProfile {
     private static final int PLACES = 96;
     private static final double INNERMOST = 0.01;
     private static final double OUTERMOST = 0.99;
-    private static final double STRETCH = 0.05;
 
     private final Transfer transfer;
     private final double[] inputs = new double[PLACES];
@@ -23,8 +21,7 @@ final class OutputProfile {
         for (int i = 0; i < PLACES; i++) {
             double input = outermost * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
             inputs[i] = input;
-            outputs[i] = PolynomialFit.around(transfer.points(), input, STRETCH * input, 1, Double.POSITIVE_INFINITY)
-                    .at(input);
+            outputs[i] = OuterStretch.averaged(transfer.points(), input);
         }
     }
 

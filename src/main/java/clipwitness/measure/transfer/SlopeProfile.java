@@ -1,10 +1,10 @@
 package clipwitness.measure.transfer;
 
-import clipwitness.signal.PolynomialFit;
+import clipwitness.quantity.Decibels;
 
 /**
  * Slope of the upper side of a transfer curve, from parabolas over stretches that are just wide enough for the slope to be known to 3 % of
- * the small-signal slope, at places from 2 % of the input's amplitude up to its peak.
+ * the small-signal slope, at places from 2 % of the input's amplitude, or a third of the onset where that is less, up to its peak.
  */
 final class SlopeProfile {
     private static final double WELL_KNOWN = 0.03;
@@ -12,6 +12,7 @@ final class SlopeProfile {
     private static final double WIDEST = 0.2;
     private static final double WIDER = 1.5;
     private static final double INNERMOST = 0.02;
+    private static final double SHARE_OF_ONSET = 1.0 / 3;
     private static final int FEWEST_POINTS = 12;
     private static final int PLACES = 64;
     private static final int HALVINGS = 6;
@@ -23,40 +24,39 @@ final class SlopeProfile {
     private final double[] slopes = new double[PLACES];
 
     /**
+     * @param onset    the smaller onset of the curve, or its end, V
      * @param widening factor on the width of each stretch
      */
-    SlopeProfile(Transfer transfer, double smallSignalSlope, double widening) {
+    SlopeProfile(Transfer transfer, double smallSignalSlope, double onset, double widening) {
         this.transfer = transfer;
         this.wanted = WELL_KNOWN * smallSignalSlope;
         this.widening = widening;
+        double innermost = Math.min(INNERMOST, SHARE_OF_ONSET * onset / transfer.amplitude());
         for (int i = 0; i < PLACES; i++) {
-            places[i] = transfer.amplitude() * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
+            places[i] = transfer.amplitude() * Math.pow(innermost, 1 - i / (PLACES - 1.0));
             slopes[i] = slopeAt(places[i]);
         }
     }
 
     private double slopeAt(double input) {
-        return parabola(input, reach(input) * widening).slopeAt(input);
+        return transfer.stretches().at(input, reach(input) * widening).slopeOf(transfer.points());
     }
 
     private double reach(double input) {
         double reach = NARROWEST * transfer.amplitude();
-        while (reach < WIDEST * transfer.amplitude()
-                && (!transfer.points().holds(FEWEST_POINTS, input - reach, input + reach)
-                        || uncertainty(input, reach) > wanted)) {
+        while (reach < WIDEST * transfer.amplitude() && !isWellKnown(input, reach)) {
             reach *= WIDER;
         }
         return reach;
     }
 
-    /** Standard uncertainty of a slope; steps that no noise dithers lift both ends of a stretch by their own errors. */
-    private double uncertainty(double input, double reach) {
-        double noise = transfer.scatter() * Math.sqrt(parabola(input, reach).slopeVarianceAt(input));
-        return Math.hypot(noise, transfer.undithered() / (Math.sqrt(2) * reach));
+    private boolean isWellKnown(double input, double reach) {
+        return transfer.stretches().at(input, reach).isDense() && uncertainty(input, reach) <= wanted;
     }
 
-    private PolynomialFit parabola(double input, double reach) {
-        return PolynomialFit.around(transfer.points(), input, reach, 2, Double.POSITIVE_INFINITY);
+    /** Standard uncertainty of a slope. */
+    private double uncertainty(double input, double reach) {
+        return transfer.stretches().at(input, reach).uncertainty(transfer.scatter(), transfer.undithered());
     }
 
     /** Slope at the input's peak. */
@@ -69,13 +69,39 @@ final class SlopeProfile {
         return Math.sqrt(refined(first(level), level) * refined(last(level), level));
     }
 
-    /** Standard uncertainty of that over its value, 1 at most. */
-    double relativeUncertainty(double level) {
+    /**
+     * Standard uncertainty of that over its value, 1 at most.
+     *
+     * @param ofLast how far the level moves with the slope at the peak, as a share
+     */
+    double relativeUncertainty(double level, double ofLast) {
         int low = Math.max(0, Math.min(first(level), last(level)) - 2);
         int high = Math.min(PLACES - 1, Math.max(first(level), last(level)) + 3);
         double perLogarithm = (slopes[low] - slopes[high]) / Math.log(places[high] / places[low]);
         double place = places[last(level)];
-        return perLogarithm > 0 ? Math.min(1, uncertainty(place, reach(place)) / perLogarithm) : 1;
+        double peak = places[PLACES - 1];
+        double both = Math.hypot(uncertainty(place, reach(place)), ofLast * uncertainty(peak, reach(peak)));
+        return perLogarithm > 0 ? Math.min(1, both / perLogarithm) : 1;
+    }
+
+    /** Whether enough samples lie between the middle and twice the place of a level. */
+    boolean resolves(double level) {
+        return transfer.points().holds(FEWEST_POINTS, 0, 2 * places[first(level)]);
+    }
+
+    /**
+     * How far curvature may move a crossing, over its place. A parabola by least squares over half a width r misses y''' r² / 10 of the slope; where the
+     * slope bends over its own distance x, y''' = 2 y'' / x, that moves the crossing by (r / x)² / 5.
+     */
+    double curved(double level) {
+        double place = places[last(level)];
+        double share = reach(place) * widening / place;
+        return share * share / 5;
+    }
+
+    /** Distance of the first and the last crossing of a level, dB. */
+    double ambiguity(double level) {
+        return Decibels.ofAmplitude(refined(last(level), level) / refined(first(level), level));
     }
 
     private int first(double level) {

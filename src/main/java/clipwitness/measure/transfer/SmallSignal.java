@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
 
 /**
  * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
- * input's mean, repeated until it no longer changes; the first window is 15 % of the input's amplitude, none is under 5 %.
+ * input's mean, repeated until it no longer changes; the first window is 15 % of the input's amplitude. Far above its onset a unit is
+ * straight over so short a part of the input that too few samples or codes of it lie there: then there is no line.
  *
  * @param line      the straight part
  * @param onsetUp   onset on the side where the output goes up, where reached
@@ -18,7 +19,6 @@ import java.util.OptionalDouble;
  */
 record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<OnsetPoint> onsetDown) {
     private static final double FIRST_WINDOW = 0.15;
-    private static final double SMALLEST_WINDOW = 0.05;
     private static final double SHARE_OF_ONSET = 0.75;
     private static final double FEWEST_CODES = 5;
     private static final int FEWEST_POINTS = 8;
@@ -44,12 +44,12 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
 
     static Answer of(Transfer transfer, OptionalDouble inputStep) {
         double window = FIRST_WINDOW * transfer.amplitude();
+        if (holdsFew(window, inputStep)) {
+            return new Answer.Unknown(FigureReason.FEW_INPUT_CODES);
+        }
         OutputProfile up = new OutputProfile(transfer);
         OutputProfile down = new OutputProfile(transfer.mirrored());
         for (int round = 0; ; round++) {
-            if (inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES) {
-                return new Answer.Unknown(FigureReason.FEW_INPUT_CODES);
-            }
             if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
                 return new Answer.Unknown(FigureReason.FEW_STRAIGHT_SAMPLES);
             }
@@ -59,10 +59,16 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
             }
             double next = found.next(transfer);
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
-                return new Answer.Found(found.fedBack(window, up, down));
+                return holdsFew(window, inputStep)
+                        ? new Answer.Unknown(FigureReason.FEW_INPUT_CODES)
+                        : new Answer.Found(found.fedBack(window, up, down));
             }
             window = round < ROUNDS_AT_FULL_STEP ? next : (next + window) / 2;
         }
+    }
+
+    private static boolean holdsFew(double window, OptionalDouble inputStep) {
+        return inputStep.isPresent() && 2 * window / inputStep.getAsDouble() < FEWEST_CODES;
     }
 
     private static SmallSignal over(double window, OutputProfile up, OutputProfile down) {
@@ -72,7 +78,7 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
 
     /** The window that these onsets ask for. */
     private double next(Transfer transfer) {
-        return Math.max(SMALLEST_WINDOW * transfer.amplitude(), SHARE_OF_ONSET * smallerOnset(transfer));
+        return SHARE_OF_ONSET * smallerOnset(transfer);
     }
 
     /**
@@ -81,7 +87,8 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
      */
     private SmallSignal fedBack(double window, OutputProfile up, OutputProfile down) {
         double wide = window * WIDER;
-        double narrow = window / WIDER;
+        double narrow =
+                up.transfer().points().holds(FEWEST_POINTS, -window / WIDER, window / WIDER) ? window / WIDER : window;
         double asked = over(wide, up, down).next(up.transfer())
                 - over(narrow, up, down).next(up.transfer());
         double share = Math.max(0, Math.min(asked / (wide - narrow), MOST_FEEDBACK));
@@ -89,7 +96,8 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
                 line, onsetUp.map(o -> o.wider(1 / (1 - share))), onsetDown.map(o -> o.wider(1 / (1 - share))));
     }
 
-    private double smallerOnset(Transfer transfer) {
+    /** The smaller onset, or the amplitude of the input where neither is reached, V. */
+    double smallerOnset(Transfer transfer) {
         double up = onsetUp.map(OnsetPoint::input).orElse(transfer.amplitude());
         double down = onsetDown.map(OnsetPoint::input).orElse(transfer.amplitude());
         return Math.min(up, down);

@@ -30,11 +30,13 @@ final class Straightening {
     private final FittedWave wave;
     private final FittedWave input;
     private final CornerSearch search;
+    private final Inputs inputs;
 
     Straightening(FittedWave wave, FittedWave input, Branches branches) {
         this.wave = wave;
         this.input = input;
         this.search = new CornerSearch(branches);
+        this.inputs = new Inputs(wave, input);
     }
 
     private static double noNoise() {
@@ -58,7 +60,7 @@ final class Straightening {
     /** The figures from the straightened wave. */
     CurveFigures figures() {
         FittedWave straight = straight(search.best(), ALL, Straightening::noNoise);
-        return new CurveFigures(straight, input, ExtremeSearch.of(straight, 1), ExtremeSearch.of(straight, -1));
+        return new CurveFigures(straight, input, inputs, ExtremeSearch.of(straight, 1), ExtremeSearch.of(straight, -1));
     }
 
     /**
@@ -110,7 +112,7 @@ final class Straightening {
     private Map<WaveformQuantity, Double> drawn(Corners corners, int most, DoubleSupplier gauss) {
         FittedWave straight = straight(corners, most, gauss);
         Map<WaveformQuantity, Double> numbers = new EnumMap<>(WaveformQuantity.class);
-        CurveFigures figures = new CurveFigures(straight, input, extreme(straight, 1), extreme(straight, -1));
+        CurveFigures figures = new CurveFigures(straight, input, inputs, extreme(straight, 1), extreme(straight, -1));
         figures.values().forEach((quantity, figure) -> {
             OptionalDouble value = figure.value();
             if (value.isPresent()) {

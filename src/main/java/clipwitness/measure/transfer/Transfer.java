@@ -16,6 +16,7 @@ import clipwitness.signal.WeightedPoints;
  * @param scatter   scatter of one sample of the output, V; with that share of the converter step
  * @param undithered what the converter step adds to one value where noise does not dither it, V
  * @param amplitude amplitude of the input, V
+ * @param stretches stretches of the points
  */
 record Transfer(
         WeightedPoints points,
@@ -25,10 +26,17 @@ record Transfer(
         boolean inverting,
         double scatter,
         double undithered,
-        double amplitude) {
+        double amplitude,
+        Stretches stretches) {
 
     static Transfer of(FittedWave output, FittedWave input) {
-        AlignedInput aligned = new AlignedInput(output, input);
+        return of(output, new Inputs(output, input));
+    }
+
+    /** The same of one of several outputs over the same inputs. */
+    static Transfer of(FittedWave output, Inputs inputs) {
+        AlignedInput aligned = inputs.aligned();
+        WeightedPoints points = inputs.over(output.cycle().points());
         double[] cycle = output.cycle().values();
         int half = cycle.length / 2;
         double[] x = new double[half];
@@ -41,14 +49,15 @@ record Transfer(
             y[i] = (cycle[rising] + cycle[falling]) / 2;
         }
         return new Transfer(
-                output.cycle().points().over(aligned::at),
+                points,
                 Samples.of(x),
                 Samples.of(y),
                 gap(output, half),
-                LinearResponse.inverts(output, input),
+                inputs.inverting(),
                 Math.hypot(output.scatter(), output.undithered()),
                 output.undithered(),
-                aligned.amplitude());
+                aligned.amplitude(),
+                inputs.stretches(points));
     }
 
     /** Phase of place i of the rising branch, from a quarter period before the middle to a quarter after it. */
@@ -74,7 +83,15 @@ record Transfer(
     /** The curve seen from the other end, so that its lower half becomes the upper one. */
     Transfer mirrored() {
         return new Transfer(
-                points.mirrored(), backwards(input), backwards(output), gap, inverting, scatter, undithered, amplitude);
+                points.mirrored(),
+                backwards(input),
+                backwards(output),
+                gap,
+                inverting,
+                scatter,
+                undithered,
+                amplitude,
+                stretches.mirrored());
     }
 
     private static Samples backwards(Samples samples) {

@@ -6,6 +6,9 @@ import clipwitness.signal.MeanCycle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.transform.DftNormalization;
+import org.apache.commons.math3.transform.FastFourierTransformer;
+import org.apache.commons.math3.transform.TransformType;
 
 /**
  * The converter's share in the uncertainty of the mean and of each harmonic. Where the noise is under half a code it does not blur the
@@ -125,37 +128,22 @@ final class CoefficientNoise {
         return Arrays.stream(values).min().orElseThrow();
     }
 
-    /** Adds |G_k|² + |G_-k|² of e^(i turn y), y the cycle, times a factor; |G_0|² / 2 for the mean. */
+    /** Adds |G_k|² + |G_-k|² of e^(i turn y), y the cycle of a power of two of values, times a factor; |G_0|² / 2 for the mean. */
     private static void addPowers(double[] cycle, double turn, double factor, double[] powers) {
         int n = cycle.length;
-        double[] cosines = new double[n];
-        double[] sines = new double[n];
+        double[][] circle = new double[2][n];
         for (int i = 0; i < n; i++) {
-            cosines[i] = Math.cos(turn * cycle[i]);
-            sines[i] = Math.sin(turn * cycle[i]);
+            circle[0][i] = Math.cos(turn * cycle[i]);
+            circle[1][i] = Math.sin(turn * cycle[i]);
         }
+        FastFourierTransformer.transformInPlace(circle, DftNormalization.STANDARD, TransformType.FORWARD);
         for (int k = 0; k < powers.length; k++) {
-            double whole = coefficientSquare(cosines, k) + coefficientSquare(sines, k);
-            powers[k] += factor * (k == 0 ? whole / 2 : 2 * whole);
+            double both = square(circle, k) + square(circle, (n - k) % n);
+            powers[k] += factor / n / n * (k == 0 ? both / 4 : both);
         }
     }
 
-    /** Square of Fourier coefficient k, |c_k|², of a real cycle. */
-    private static double coefficientSquare(double[] values, int k) {
-        int n = values.length;
-        double turnCos = Math.cos(2 * Math.PI * k / n);
-        double turnSin = Math.sin(2 * Math.PI * k / n);
-        double cos = 1;
-        double sin = 0;
-        double real = 0;
-        double imaginary = 0;
-        for (double value : values) {
-            real += value * cos;
-            imaginary += value * sin;
-            double next = cos * turnCos - sin * turnSin;
-            sin = sin * turnCos + cos * turnSin;
-            cos = next;
-        }
-        return (real * real + imaginary * imaginary) / n / n;
+    private static double square(double[][] values, int at) {
+        return values[0][at] * values[0][at] + values[1][at] * values[1][at];
     }
 }

@@ -98,7 +98,7 @@ final class BenchBuilder {
         return new Fact(
                 state.label(),
                 state.against()
-                        .map(from -> wording.say("role.against", "role", role, "from", wording.label(from)))
+                        .map(from -> wording.say("role.against", "role", role, "from", wording.called(from)))
                         .orElse(role));
     }
 }

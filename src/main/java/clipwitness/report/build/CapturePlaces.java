@@ -20,7 +20,7 @@ import java.util.function.Predicate;
 record CapturePlaces(JobWording wording) {
     /** State of a capture, or the device of a traced curve. */
     String name(CaptureRow row) {
-        return row.state().map(wording::label).or(row::device).orElse("");
+        return row.state().map(wording::called).or(row::device).orElse("");
     }
 
     /** The condition; of what is no wave its kind too, and the frequency of a point of the response. */
@@ -43,7 +43,7 @@ record CapturePlaces(JobWording wording) {
     }
 
     /**
-     * {@code 4 captures: “As received” at 25 % gain and full gain; “After” at all 2}.
+     * {@code 4 captures: as received at 25 % gain and full gain; new position in all 2}.
      *
      * @param meant captures that are spoken of
      * @param all   all captures of the job
@@ -67,15 +67,14 @@ record CapturePlaces(JobWording wording) {
     }
 
     private String places(String state, List<CaptureRow> rows, List<CaptureRow> ofState) {
-        String quoted = wording.say("list.quoted", "text", state);
         if (rows.size() > 1 && rows.size() == ofState.size()) {
-            return wording.say("captures.of.all", "state", quoted, "count", Integer.toString(rows.size()));
+            return wording.say("captures.of.all", "state", state, "count", Integer.toString(rows.size()));
         }
         List<String> places = rows.stream()
                 .filter(r -> r.kind() == CaptureKind.WAVEFORM)
                 .map(r -> place(r, ofState))
                 .toList();
-        return wording.say("captures.of", "state", quoted, "places", wording.list(places))
+        return wording.say("captures.of", "state", state, "places", wording.list(places))
                 + others(rows.stream()
                         .filter(r -> r.kind() != CaptureKind.WAVEFORM)
                         .map(this::condition)

@@ -10,6 +10,7 @@ import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Makes rows and columns of figures of one table. A figure that is missing is a dash with the number of the note that says why. */
 final class Cells {
@@ -19,14 +20,38 @@ final class Cells {
 
     private final JobWording wording;
     private final List<String> reasons = new ArrayList<>();
+    private final List<String> leftOut = new ArrayList<>();
 
     Cells(JobWording wording) {
         this.wording = wording;
     }
 
-    /** The notes to the dashes made so far, each reason once. */
+    /** The rows that have a figure; the others are named in the notes. */
+    List<Row> kept(List<Row> rows) {
+        List<Row> kept = new ArrayList<>();
+        for (Row row : rows) {
+            if (row.cells().stream().allMatch(c -> c.text().startsWith(NONE))) {
+                leftOut.add(row.name() + marks(row));
+            } else {
+                kept.add(row);
+            }
+        }
+        return kept;
+    }
+
+    private static String marks(Row row) {
+        return row.cells().stream()
+                .map(c -> c.text().substring(NONE.length()))
+                .distinct()
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The notes to the dashes made so far, each reason once, and what rows are left out. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
+        if (!leftOut.isEmpty()) {
+            notes.add(wording.say("table.left-out", "list", String.join(", ", leftOut)));
+        }
         for (int i = 0; i < reasons.size(); i++) {
             notes.add(raised(i + 1) + "\u00A0" + reasons.get(i));
         }

@@ -11,6 +11,8 @@ import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
+import clipwitness.reason.FigureReason;
+import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.Cell;
@@ -30,6 +32,9 @@ final class ComparisonBuilder {
     /** Conditions side by side in one table: what a page is wide enough for. */
     private static final int COLUMNS = 5;
 
+    /** A factor of two, dB. */
+    private static final double FACTOR_OF_TWO = 6;
+
     private final JobWording wording;
     private final JobResults results;
     private final VerdictBuilder verdicts;
@@ -47,9 +52,9 @@ final class ComparisonBuilder {
                 wording.say(
                         "comparison.title",
                         "to",
-                        wording.label(comparison.to()),
+                        wording.called(comparison.to()),
                         "from",
-                        wording.label(comparison.from())),
+                        wording.called(comparison.from())),
                 verdicts.of(comparison),
                 quantities(comparison),
                 new DescribedChanges(wording)
@@ -80,9 +85,9 @@ final class ComparisonBuilder {
                 : List.of(wording.say(
                         "clock",
                         "to",
-                        wording.label(comparison.to()),
+                        wording.called(comparison.to()),
                         "from",
-                        wording.label(comparison.from()),
+                        wording.called(comparison.from()),
                         "list",
                         wording.list(differences)));
     }
@@ -127,7 +132,7 @@ final class ComparisonBuilder {
                 block.titled(wording.say("matched.title")),
                 wording.say("table.order"),
                 conditions.stream().map(wording::condition).toList(),
-                block.rows(),
+                cells.kept(block.rows()),
                 cells.notes());
     }
 
@@ -138,9 +143,16 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason is about its row, so that all rows share it. */
+    /** The change; a reason is about its row, so that all rows share it. One that is known to no factor of two says nothing. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
         Measured change = harmonic.change();
+        boolean saysNothing = change.asValue()
+                .filter(v -> v.expanded() > FACTOR_OF_TWO && Math.abs(v.number()) < v.expanded())
+                .isPresent();
+        if (saysNothing) {
+            return Measured.refused(
+                    change.unit(), Reason.of(FigureReason.HARMONIC_BURIED, Argument.word(Word.THIS_HARMONIC)));
+        }
         return change.reason()
                 .<Measured>map(r -> Measured.refused(change.unit(), r.map(ComparisonBuilder::ofRow)))
                 .orElse(change);
@@ -152,24 +164,23 @@ final class ComparisonBuilder {
     }
 
     private List<Table> equalGain(Comparison comparison) {
-        if (comparison.equivalentGain().isEmpty()) {
-            return List.of();
-        }
-        String from = wording.label(comparison.from());
-        String to = wording.label(comparison.to());
-        Cells cells = new Cells(wording);
-        List<Row> rows =
-                comparison.equivalentGain().stream().map(e -> equal(e, cells)).toList();
-        return List.of(new Table(
-                wording.say("equal.title", "from", from, "to", to),
-                wording.say("equal.corner", "from", from),
-                List.of(to),
-                cells.aligned(rows),
-                cells.notes()));
+        return Parts.of(comparison.equivalentGain(), COLUMNS + 1).stream()
+                .map(part -> equalGain(comparison, part))
+                .toList();
     }
 
-    private Row equal(EquivalentGain equal, Cells cells) {
-        Cell cell = cells.cell(wording.rotation(equal.toGainPercent()));
-        return new Row(wording.percent(equal.fromGainPercent()), "", List.of(cell), "");
+    private Table equalGain(Comparison comparison, List<EquivalentGain> equal) {
+        String from = wording.called(comparison.from());
+        String to = wording.called(comparison.to());
+        Cells cells = new Cells(wording);
+        List<Cell> found = equal.stream()
+                .map(e -> cells.cell(wording.rotation(e.toGainPercent())))
+                .toList();
+        return new Table(
+                wording.say("equal.title", "from", from, "to", to),
+                wording.say("equal.corner", "from", from),
+                equal.stream().map(e -> wording.percent(e.fromGainPercent())).toList(),
+                List.of(new Row(wording.say("equal.row", "to", to), "", found, "")),
+                cells.notes());
     }
 }

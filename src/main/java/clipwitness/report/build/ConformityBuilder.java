@@ -9,7 +9,6 @@ import clipwitness.quantity.ItemQuantity;
 import clipwitness.report.model.ConformityPart;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,12 +19,10 @@ import java.util.TreeSet;
 final class ConformityBuilder {
     private final JobWording wording;
     private final ItemText texts;
-    private final VerdictText verdicts;
 
     ConformityBuilder(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
-        this.verdicts = new VerdictText(wording);
     }
 
     ConformityPart of(JobResults results) {
@@ -43,8 +40,8 @@ final class ConformityBuilder {
     }
 
     private String statement(Comparison comparison) {
-        String from = wording.label(comparison.from());
-        String to = wording.label(comparison.to());
+        String from = wording.called(comparison.from());
+        String to = wording.called(comparison.to());
         if (comparison.verdict() == Decision.DESCRIBED) {
             return wording.say("conformity.described", "to", to, "from", from);
         }
@@ -58,7 +55,7 @@ final class ConformityBuilder {
                     "reason",
                     wording.reason(comparison.reason()),
                     "verdict",
-                    verdicts.word(comparison.verdict()));
+                    wording.decision(comparison.verdict()));
         }
         return wording.say(
                 "conformity.judged",
@@ -69,7 +66,7 @@ final class ConformityBuilder {
                 "quantities",
                 wording.list(comparison.judged().stream().map(wording::quantity).toList()),
                 "verdict",
-                verdicts.word(comparison.verdict()));
+                wording.decision(comparison.verdict()));
     }
 
     private Optional<ConformityPart.LimitText> limit(ItemQuantity quantity, Limits limits) {

@@ -9,7 +9,6 @@ import clipwitness.report.words.AlignedNumbers;
 import clipwitness.report.words.Amount;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,15 +16,14 @@ import java.util.stream.Collectors;
 /** Decisions item by item. */
 final class DecisionBuilder {
     private static final double CERTAIN = 0.999;
+    private static final double NEGLIGIBLE = 0.01;
 
     private final JobWording wording;
     private final ItemText texts;
-    private final VerdictText verdicts;
 
     DecisionBuilder(JobWording wording) {
         this.wording = wording;
         this.texts = new ItemText(wording);
-        this.verdicts = new VerdictText(wording);
     }
 
     /** The decisions about one quantity, decimal marks under one another. */
@@ -56,8 +54,9 @@ final class DecisionBuilder {
                 probability(item),
                 item.decision().code(),
                 Signs.of(item.decision()),
-                verdicts.word(item.decision()),
+                wording.decision(item.decision()),
                 budget(item),
+                shares(item),
                 wording.speech()
                         .text(item.remedy())
                         .orElseGet(() -> wording.reason(item.change().reason())));
@@ -82,10 +81,34 @@ final class DecisionBuilder {
     }
 
     private String budget(Item item) {
-        return item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of()).stream()
-                .filter(c -> c.standardUncertainty() > 0)
-                .map(this::part)
-                .collect(Collectors.joining(", "));
+        return contributions(item).stream().map(this::part).collect(Collectors.joining(", "));
+    }
+
+    /** The contributions that count, the largest first; one below a hundredth of the largest changes no digit of the sum. */
+    private static List<Contribution> contributions(Item item) {
+        List<Contribution> all =
+                item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of());
+        return all.stream()
+                .filter(c -> c.standardUncertainty() > NEGLIGIBLE * all.get(0).standardUncertainty())
+                .toList();
+    }
+
+    /** Shares of the sum of squares, in whole percent. */
+    private static List<ListedDecision.Share> shares(Item item) {
+        List<Contribution> parts = contributions(item);
+        double variance = parts.stream().mapToDouble(DecisionBuilder::variance).sum();
+        List<ListedDecision.Share> shares = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            long percent = (long) Math.floor(100 * variance(parts.get(i)) / variance);
+            if (percent > 0) {
+                shares.add(new ListedDecision.Share(Integer.toString(i + 1), Long.toString(percent)));
+            }
+        }
+        return shares;
+    }
+
+    private static double variance(Contribution part) {
+        return part.standardUncertainty() * part.standardUncertainty();
     }
 
     private String part(Contribution part) {

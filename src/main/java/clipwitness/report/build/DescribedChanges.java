@@ -46,7 +46,7 @@ final class DescribedChanges {
                 wording.say("described.title"),
                 wording.say("table.quantity"),
                 conditions.stream().map(wording::condition).toList(),
-                cells.aligned(rows),
+                cells.aligned(cells.kept(rows)),
                 cells.notes());
     }
 

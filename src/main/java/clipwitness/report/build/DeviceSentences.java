@@ -41,7 +41,7 @@ final class DeviceSentences {
             sentences.add(wording.say(
                     "device.fitted",
                     "state",
-                    wording.label(e.getKey()),
+                    wording.called(e.getKey()),
                     "devices",
                     wording.list(e.getValue().devices()),
                     "mismatch",
@@ -61,7 +61,7 @@ final class DeviceSentences {
                 .forEach(p -> refusal(p)
                         .ifPresent(reason -> byReason.computeIfAbsent(
                                         wording.speech().clause(reason), r -> new ArrayList<>())
-                                .add(wording.say("list.quoted", "text", wording.label(p.state())))));
+                                .add(wording.called(p.state()))));
         return byReason.entrySet().stream()
                 .map(e -> wording.say("device.unpredicted", "states", wording.list(e.getValue()), "reason", e.getKey()))
                 .toList();
@@ -88,7 +88,7 @@ final class DeviceSentences {
         for (boolean agreeing : new boolean[] {true, false}) {
             List<String> states = devices.highest().stream()
                     .filter(p -> agrees(p).equals(Optional.of(agreeing)))
-                    .map(p -> wording.say("list.quoted", "text", wording.label(p.state())))
+                    .map(p -> wording.called(p.state()))
                     .toList();
             if (!states.isEmpty()) {
                 sentences.add(wording.say(
@@ -115,14 +115,14 @@ final class DeviceSentences {
                 || down.isEmpty()
                 || up.get().difference().isEmpty()
                 || down.get().difference().isEmpty()) {
-            return wording.say("device.scale-free", "state", wording.label(p.state()));
+            return wording.say("device.scale-free", "state", wording.called(p.state()));
         }
         return wording.say(
                 "device." + agreement(up.get(), down.get()),
                 "condition",
                 wording.apart(wording.condition(p.condition())),
                 "state",
-                wording.label(p.state()),
+                wording.called(p.state()),
                 "predictedUp",
                 volts(up.get().predicted(), up.get()),
                 "predictedDown",

@@ -13,11 +13,14 @@ import clipwitness.measure.match.MatchedPair;
 import clipwitness.quantity.Unit;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.DevicesPart;
+import clipwitness.report.model.GroupTable;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -125,40 +128,37 @@ final class DevicesBuilder {
                 wording.numbers().rounded(pair.leftByTemperature(), Unit.VOLT, 2));
     }
 
-    private List<Table> predicted(Devices devices) {
-        List<Table> tables = new ArrayList<>();
-        for (String state : devices.predictions().stream()
-                .map(StatePrediction::state)
-                .distinct()
-                .toList()) {
-            List<StatePrediction> predictions = devices.predictions().stream()
-                    .filter(p -> p.state().equals(state)
-                            && p.figure(WaveformQuantity.CLIP_UP.key())
-                                    .filter(f -> f.predicted().asValue().isPresent())
-                                    .isPresent())
-                    .toList();
-            if (!predictions.isEmpty()) {
-                tables.add(predicted(state, predictions));
-            }
-        }
-        return tables;
+    private List<GroupTable> predicted(Devices devices) {
+        List<StatePrediction> known = devices.predictions().stream()
+                .filter(p -> p.figure(WaveformQuantity.CLIP_UP.key())
+                        .filter(f -> f.predicted().asValue().isPresent())
+                        .isPresent())
+                .toList();
+        return known.isEmpty() ? List.of() : List.of(clips(known));
     }
 
-    private Table predicted(String state, List<StatePrediction> predictions) {
+    private GroupTable clips(List<StatePrediction> predictions) {
         Cells cells = new Cells(wording);
         Block block = cells.block(
                 predictions.stream().map(p -> wording.condition(p.condition())).toList(),
                 predictions.stream().map(DevicesBuilder::clipLevels).toList(),
                 false);
-        return new Table(
-                block.titled(wording.say("predicted.title", "state", wording.label(state))),
-                wording.say("predicted.corner"),
+        Map<String, List<Row>> byState = new LinkedHashMap<>();
+        for (int i = 0; i < predictions.size(); i++) {
+            byState.computeIfAbsent(predictions.get(i).state(), s -> new ArrayList<>())
+                    .add(block.rows().get(i));
+        }
+        return new GroupTable(
+                block.titled(wording.say("predicted.title")),
+                List.of(wording.say("table.state"), wording.say("predicted.corner")),
                 List.of(
                         wording.say("predicted.up"),
                         wording.say("measured.up"),
                         wording.say("predicted.down"),
                         wording.say("measured.down")),
-                block.rows(),
+                byState.entrySet().stream()
+                        .map(e -> new GroupTable.Group(wording.label(e.getKey()), "", e.getValue()))
+                        .toList(),
                 cells.notes());
     }
 

@@ -2,7 +2,7 @@ package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.JobResults;
-import clipwitness.compare.rule.MainCondition;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.StateValues;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
@@ -24,7 +24,7 @@ final class KeyTable {
     }
 
     Table of(JobResults results) {
-        Optional<Condition> main = MainCondition.of(results);
+        Optional<Condition> main = Findings.of(results).page();
         return main.map(c -> at(c, results)).orElse(new Table("", "", List.of(), List.of()));
     }
 
@@ -47,7 +47,7 @@ final class KeyTable {
         for (int i = 0; i < states.size(); i++) {
             int row = i;
             rows.add(new Row(
-                    states.get(i).label(),
+                    wording.say("table.state.name", "state", states.get(i).called()),
                     "",
                     blocks.stream().map(b -> b.rows().get(row).cells().get(0)).toList(),
                     ""));

@@ -15,7 +15,6 @@ import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import clipwitness.report.words.Amount;
 import clipwitness.report.words.JobWording;
-import clipwitness.report.words.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -90,7 +89,7 @@ final class RailTable {
                 "deviation",
                 Amount.ofChange(rail.deviation(), wording.numbers()).full(),
                 "verdict",
-                new VerdictText(wording).word(rail.decision()).toLowerCase(Locale.ROOT));
+                wording.decision(rail.decision()).toLowerCase(Locale.ROOT));
     }
 
     private String stated(Quantity quantity) {

@@ -8,6 +8,7 @@ import clipwitness.job.Photo;
 import clipwitness.report.model.Fact;
 import clipwitness.report.model.ReportModel;
 import clipwitness.report.model.ShownFigure;
+import clipwitness.report.model.ShownFinding;
 import clipwitness.report.model.ShownPhoto;
 import clipwitness.report.words.FindingText;
 import clipwitness.report.words.JobWording;
@@ -16,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** Makes what a template receives. */
 public final class ReportModels {
@@ -40,15 +40,22 @@ public final class ReportModels {
             JobResults results, Map<String, Figure> figures, String logo, List<String> photos, String software) {
         JobWording wording = new JobWording(words, results);
         VerdictBuilder verdicts = new VerdictBuilder(wording);
+        FindingText findings = new FindingText(wording);
+        MarksBuilder marks = new MarksBuilder(wording);
         ComparisonBuilder comparisons = new ComparisonBuilder(wording, results);
-        CaptureBuilder captures = new CaptureBuilder(wording, results);
+        SeriesBuilder series = new SeriesBuilder(wording);
+        CaptureBuilder captures = new CaptureBuilder(wording);
         return new ReportModel(
                 new IdentityBuilder(wording).of(results, logo, software),
                 results.comparisons().stream().map(verdicts::of).toList(),
-                new MarksBuilder(wording).of(results),
-                new FindingText(wording).firstPage(Findings.of(results)),
+                marks.about(results),
+                marks.of(results),
+                findings.firstPage(Findings.of(results)).stream()
+                        .map(f -> new ShownFinding(f.lead(), f.text()))
+                        .toList(),
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
+                new ExaminedList(wording).of(results),
                 new KeyTable(wording).of(results),
                 figures(figures),
                 photos(results, photos, wording),
@@ -60,8 +67,10 @@ public final class ReportModels {
                 new DoubtBuilder(wording).all(results.captures()),
                 new ConformityBuilder(wording).of(results),
                 cautions(wording),
-                new SeriesBuilder(wording).of(results),
+                series.overGain(results),
+                series.of(results),
                 results.comparisons().stream().map(comparisons::of).toList(),
+                new CaptureSheets(wording, results).all(),
                 results.captures().stream().map(captures::of).toList(),
                 LayoutList.of(results.captures(), wording.speech()));
     }
@@ -78,8 +87,9 @@ public final class ReportModels {
 
     private static List<ShownPhoto> photos(JobResults results, List<String> sources, JobWording wording) {
         List<Photo> photos = results.job().sheet().photos();
-        return IntStream.range(0, sources.size())
-                .mapToObj(i -> photo(photos.get(i), sources.get(i), wording))
+        return PhotoOrder.of(photos, results.job().sheet().states()).stream()
+                .filter(i -> i < sources.size())
+                .map(i -> photo(photos.get(i), sources.get(i), wording))
                 .toList();
     }
 

@@ -12,21 +12,27 @@ import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.Cell;
+import clipwitness.report.model.GroupTable;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
 import clipwitness.report.words.Amount;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 
-/** Figures over the gain control: a table for each quantity, states side by side. */
+/** Figures over the gain control, and over level. */
 final class SeriesBuilder {
     /** States side by side in one table: what a page is wide enough for. */
     private static final int STATES = 4;
+
+    /** Settings side by side in one table. */
+    private static final int GAINS = 5;
 
     private final JobWording wording;
 
@@ -34,50 +40,70 @@ final class SeriesBuilder {
         this.wording = wording;
     }
 
+    /** Figures over the gain control, those of one condition together. */
+    List<GroupTable> overGain(JobResults results) {
+        List<GroupTable> tables = new ArrayList<>();
+        Map<Condition, List<Series>> all = byCondition(results);
+        all.forEach((condition, series) -> {
+            TreeSet<Double> gains = new TreeSet<>();
+            series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
+            String title = wording.say("series.title", "condition", all.size() > 1 ? wording.condition(condition) : "");
+            Parts.of(List.copyOf(gains), GAINS).forEach(part -> tables.add(table(title, series, part)));
+        });
+        return tables;
+    }
+
+    /** Where distortion reaches a mark, and level steps. */
     List<Table> of(JobResults results) {
         List<Table> tables = new ArrayList<>();
-        results.series().stream().map(Series::condition).distinct().forEach(c -> tables.addAll(of(c, results)));
+        byCondition(results)
+                .values()
+                .forEach(series -> Parts.of(series, STATES).stream()
+                        .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
+                        .forEach(part -> tables.add(onsets(part))));
         results.series().forEach(s -> s.levelSeries().forEach(l -> tables.add(levels(s, l))));
         return tables;
     }
 
-    private List<Table> of(Condition condition, JobResults results) {
-        List<Series> series = results.series().stream()
-                .filter(s -> s.condition().equals(condition))
-                .toList();
-        List<Table> tables = new ArrayList<>();
-        for (WaveformQuantity quantity : WaveformQuantity.tabled()) {
-            if (series.stream()
-                    .anyMatch(s -> s.points().stream()
-                            .anyMatch(p -> value(p, quantity)
-                                    .flatMap(Measured::asValue)
-                                    .isPresent()))) {
-                Parts.of(series, STATES).forEach(part -> tables.add(table(part, quantity)));
-            }
-        }
-        Parts.of(series, STATES).stream()
-                .filter(part -> part.stream().anyMatch(SeriesBuilder::hasOnset))
-                .forEach(part -> tables.add(onsets(part)));
-        return tables;
+    private static Map<Condition, List<Series>> byCondition(JobResults results) {
+        Map<Condition, List<Series>> byCondition = new LinkedHashMap<>();
+        results.series()
+                .forEach(s -> byCondition
+                        .computeIfAbsent(s.condition(), c -> new ArrayList<>())
+                        .add(s));
+        return byCondition;
     }
 
-    private Table table(List<Series> series, WaveformQuantity quantity) {
-        TreeSet<Double> gains = new TreeSet<>();
-        series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
+    private GroupTable table(String title, List<Series> series, List<Double> gains) {
         Cells cells = new Cells(wording);
-        Block block = cells.block(
-                gains.stream().map(wording::percent).toList(),
+        List<GroupTable.Group> groups = new ArrayList<>();
+        for (WaveformQuantity quantity : WaveformQuantity.tabled()) {
+            if (series.stream().anyMatch(s -> s.points().stream().anyMatch(p -> hasValue(p, quantity)))) {
+                groups.add(group(series, gains, quantity, cells));
+            }
+        }
+        return new GroupTable(
+                title,
+                List.of(wording.say("table.quantity"), wording.say("table.state")),
                 gains.stream()
-                        .map(g -> series.stream().map(s -> at(s, g, quantity)).toList())
+                        .map(g -> wording.say("series.gain", "gain", wording.percent(g)))
+                        .toList(),
+                groups,
+                cells.notes());
+    }
+
+    private GroupTable.Group group(List<Series> series, List<Double> gains, WaveformQuantity quantity, Cells cells) {
+        Block block = cells.block(
+                labels(series),
+                series.stream()
+                        .map(s -> gains.stream().map(g -> at(s, g, quantity)).toList())
                         .toList(),
                 false);
-        String name = wording.say("value." + quantity.key());
-        return new Table(
-                block.titled(wording.say("series.title", "value", name)),
-                wording.say("table.gain"),
-                labels(series),
-                block.rows(),
-                cells.notes());
+        return new GroupTable.Group(wording.say("value." + quantity.key()), block.unit(), block.rows());
+    }
+
+    private static boolean hasValue(SeriesPoint point, WaveformQuantity quantity) {
+        return value(point, quantity).flatMap(Measured::asValue).isPresent();
     }
 
     private static Optional<Measured> at(Series series, double gain, WaveformQuantity quantity) {

@@ -10,64 +10,66 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * A value of a JSON document that was read. What is not there, or is of another kind than is asked for, is empty.
- *
- * @param value a map, a list, a text, or null for everything else
- */
-record JsonTree(Object value) {
-    /**
-     * Reads a document.
-     *
-     * @throws IOException if it is none
-     */
-    static JsonTree read(byte[] document) throws IOException {
-        try (JsonParser parser = new JsonFactory().createParser(document)) {
+/** A JSON document read back as maps, lists, texts, numbers (as double), booleans and null. */
+final class JsonTree {
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    /** Results nest eight levels deep; so much is room for more. */
+    private static final int DEEPEST = 50;
+
+    private final JsonParser parser;
+
+    private JsonTree(JsonParser parser) {
+        this.parser = parser;
+    }
+
+    /** The document's outermost object; empty where the bytes are no JSON object. */
+    static Optional<Map<?, ?>> read(byte[] json) {
+        try (JsonParser parser = FACTORY.createParser(json)) {
             parser.nextToken();
-            return new JsonTree(value(parser));
+            return new JsonTree(parser).value(0) instanceof Map<?, ?> map ? Optional.of(map) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
         }
     }
 
-    private static Object value(JsonParser parser) throws IOException {
+    private Object value(int depth) throws IOException {
+        if (depth > DEEPEST) {
+            throw new IOException("nested too deeply");
+        }
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
-            Map<String, Object> fields = new LinkedHashMap<>();
-            while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                String name = parser.currentName();
-                parser.nextToken();
-                fields.put(name, value(parser));
-            }
-            return fields;
+            return object(depth);
         }
         if (token == JsonToken.START_ARRAY) {
-            List<Object> elements = new ArrayList<>();
-            while (parser.nextToken() != JsonToken.END_ARRAY && parser.currentToken() != null) {
-                elements.add(value(parser));
-            }
-            return elements;
+            return array(depth);
         }
-        return token == JsonToken.VALUE_STRING ? parser.getText() : null;
+        if (token == JsonToken.VALUE_STRING) {
+            return parser.getText();
+        }
+        if (token == JsonToken.VALUE_TRUE || token == JsonToken.VALUE_FALSE) {
+            return parser.getBooleanValue();
+        }
+        return token == JsonToken.VALUE_NUMBER_INT || token == JsonToken.VALUE_NUMBER_FLOAT
+                ? (Object) parser.getDoubleValue()
+                : null;
     }
 
-    /** A field of an object. */
-    JsonTree at(String name) {
-        return new JsonTree(value instanceof Map<?, ?> fields ? fields.get(name) : null);
+    private Map<String, Object> object(int depth) throws IOException {
+        Map<String, Object> object = new LinkedHashMap<>();
+        while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            String name = parser.currentName();
+            parser.nextToken();
+            object.put(name, value(depth + 1));
+        }
+        return object;
     }
 
-    /** The elements of an array. */
-    List<JsonTree> elements() {
-        return value instanceof List<?> list
-                ? list.stream().map(e -> new JsonTree(e)).toList()
-                : List.of();
-    }
-
-    /** A text. */
-    Optional<String> text() {
-        return value instanceof String text ? Optional.of(text) : Optional.empty();
-    }
-
-    /** The text of a field; empty text where it has none. */
-    String textAt(String name) {
-        return at(name).text().orElse("");
+    private List<Object> array(int depth) throws IOException {
+        List<Object> array = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY && parser.currentToken() != null) {
+            array.add(value(depth + 1));
+        }
+        return array;
     }
 }

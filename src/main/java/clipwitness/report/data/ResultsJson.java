@@ -25,6 +25,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /** The results of a job as JSON, schema {@code clipwitness-results/1}. */
@@ -33,11 +34,13 @@ public final class ResultsJson {
     private static final Pattern HEAD = Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\"clipwitness-results/\\d");
 
     private final JobResults results;
+    private final Map<String, String> inputs;
     private final List<String> templates;
     private final JsonText json;
 
-    private ResultsJson(JobResults results, List<String> templates, JsonText json) {
+    private ResultsJson(JobResults results, Map<String, String> inputs, List<String> templates, JsonText json) {
         this.results = results;
+        this.inputs = inputs;
         this.templates = templates;
         this.json = json;
     }
@@ -47,20 +50,27 @@ public final class ResultsJson {
         return HEAD.matcher(text).lookingAt();
     }
 
-    /** The document as UTF-8, without a PDF beside it. */
-    public static byte[] bytes(JobResults results, String software) {
-        return bytes(results, software, List.of());
-    }
-
     /**
      * The document as UTF-8.
      *
-     * @param results   results
-     * @param software  name and version of the program
-     * @param templates of the PDFs beside it, in order: the name of one of the program's own, name and digest of any other
+     * @param results  results
+     * @param software name and version of the program
      */
-    public static byte[] bytes(JobResults results, String software, List<String> templates) {
-        return JsonText.bytes(json -> new ResultsJson(results, templates, json).write(software));
+    public static byte[] bytes(JobResults results, String software) {
+        return bytes(results, Map.of(), List.of(), software);
+    }
+
+    /**
+     * The document as UTF-8, with a list of the inputs, over which the digest is made, and of the templates.
+     *
+     * @param results   results
+     * @param inputs    SHA-256 of each input by its name within the job folder
+     * @param templates of the PDFs beside it, in order: the name of one of the program's own, name and digest of any other
+     * @param software  name and version of the program
+     */
+    public static byte[] bytes(
+            JobResults results, Map<String, String> inputs, List<String> templates, String software) {
+        return JsonText.bytes(json -> new ResultsJson(results, inputs, templates, json).write(software));
     }
 
     private void write(String software) throws IOException {
@@ -96,8 +106,14 @@ public final class ResultsJson {
             json.text("date", info.date().toString());
             json.text("software", software);
             json.text("inputsDigest", results.inputsDigest());
+            json.array("inputs", () -> each(List.copyOf(new TreeMap<>(inputs).entrySet()), this::input));
             json.texts("templates", templates);
         });
+    }
+
+    private void input(Map.Entry<String, String> input) throws IOException {
+        json.text("file", input.getKey());
+        json.text("sha256", input.getValue());
     }
 
     private void capture(CaptureResult c) throws IOException {

@@ -2,7 +2,6 @@ package clipwitness.report.data;
 
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
-import java.io.IOException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,16 +24,13 @@ public record StandingResults(String software, String digest, List<String> templ
 
     /** Reads {@code N-results.json}; empty where it is no such document, or of another version. */
     public static Optional<StandingResults> read(byte[] document) {
-        try {
-            JsonTree whole = JsonTree.read(document);
-            return whole.textAt("schema").equals(ResultsJson.SCHEMA) ? of(whole) : Optional.empty();
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return JsonValue.read(document)
+                .filter(whole -> whole.textAt("schema").equals(ResultsJson.SCHEMA))
+                .flatMap(StandingResults::of);
     }
 
-    private static Optional<StandingResults> of(JsonTree whole) {
-        JsonTree report = whole.at("report");
+    private static Optional<StandingResults> of(JsonValue whole) {
+        JsonValue report = whole.at("report");
         List<Optional<JobSummary.Compared>> comparisons = whole.at("comparisons").elements().stream()
                 .map(StandingResults::compared)
                 .toList();
@@ -54,9 +50,9 @@ public record StandingResults(String software, String digest, List<String> templ
                 new StandingResults(report.textAt("software"), report.textAt("inputsDigest"), templates, summary));
     }
 
-    private static Optional<JobSummary.Compared> compared(JsonTree comparison) {
+    private static Optional<JobSummary.Compared> compared(JsonValue comparison) {
         Map<String, Tally> tallies = new LinkedHashMap<>();
-        for (JsonTree item : comparison.at("items").elements()) {
+        for (JsonValue item : comparison.at("items").elements()) {
             Optional<Decision> decision = decision(item.textAt("decision"));
             if (decision.isEmpty()) {
                 return Optional.empty();

@@ -44,5 +44,11 @@ public record ComparisonPart(
         public QuantityPart {
             decisions = List.copyOf(decisions);
         }
+
+        /** Rows that the quantity's name stands beside: a row for each decision, and one for each note. */
+        public String span() {
+            long notes = decisions.stream().filter(d -> !d.note().isEmpty()).count();
+            return Long.toString(decisions.size() + notes);
+        }
     }
 }

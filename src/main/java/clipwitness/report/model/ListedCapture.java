@@ -3,7 +3,7 @@ package clipwitness.report.model;
 import java.util.List;
 
 /**
- * A capture with all that was read and measured.
+ * A capture with all that was read of it; what was measured is in a {@link CaptureSheet}.
  *
  * @param number    row of the captures table
  * @param file      file
@@ -18,10 +18,6 @@ import java.util.List;
  * @param inputSha256 digest of the input's file, empty where it is the same
  * @param evidence  how the layout was read
  * @param note      note of the captures table
- * @param together  how other captures of the same setting are taken together with it; empty where there are none
- * @param values    figures
- * @param harmonics harmonics
- * @param notes     why figures are missing, each reason once
  * @param doubts    doubts
  */
 public record ListedCapture(
@@ -38,23 +34,10 @@ public record ListedCapture(
         String inputSha256,
         List<String> evidence,
         String note,
-        List<String> together,
-        List<Row> values,
-        List<Row> harmonics,
-        List<String> notes,
         List<ListedDoubt> doubts) {
     /** Copies what it is given. */
     public ListedCapture {
         evidence = List.copyOf(evidence);
-        together = List.copyOf(together);
-        values = List.copyOf(values);
-        harmonics = List.copyOf(harmonics);
-        notes = List.copyOf(notes);
         doubts = List.copyOf(doubts);
-    }
-
-    /** The figures in two columns that end evenly. */
-    public List<List<Row>> valueColumns() {
-        return Parts.halves(values);
     }
 }

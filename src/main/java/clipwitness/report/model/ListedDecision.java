@@ -1,5 +1,7 @@
 package clipwitness.report.model;
 
+import java.util.List;
+
 /**
  * One figure of a comparison with its decision.
  *
@@ -13,6 +15,7 @@ package clipwitness.report.model;
  * @param sign        the decision's sign
  * @param word        the decision's word
  * @param budget      contributions to the uncertainty, largest first
+ * @param shares      their shares of the variance, the same order; those too small to be seen are left out
  * @param note        why there is no figure, or what would decide it
  */
 public record ListedDecision(
@@ -26,4 +29,18 @@ public record ListedDecision(
         String sign,
         String word,
         String budget,
-        String note) {}
+        List<Share> shares,
+        String note) {
+    /** Copies what it is given. */
+    public ListedDecision {
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * One piece of the bar that shows the contributions.
+     *
+     * @param place   place in the order, from 1
+     * @param percent percent of the bar
+     */
+    public record Share(String place, String percent) {}
+}

@@ -17,6 +17,15 @@ public final class Parts {
         return parts;
     }
 
+    /** Two by two, the last alone where their number is odd. */
+    static <T> List<List<T>> pairs(List<T> all) {
+        List<List<T>> pairs = new ArrayList<>();
+        for (int i = 0; i < all.size(); i += 2) {
+            pairs.add(List.copyOf(all.subList(i, Math.min(i + 2, all.size()))));
+        }
+        return pairs;
+    }
+
     /** Two columns that end evenly, the first the longer by one at most. */
     static <T> List<List<T>> halves(List<T> all) {
         int half = (all.size() + 1) / 2;

@@ -19,6 +19,13 @@ public record Table(String title, String corner, List<String> columns, List<Row>
         notes = List.copyOf(notes);
     }
 
+    /** The same in two parts that end evenly, to stand side by side; notes and title are this table's. */
+    public List<Table> halves() {
+        return Parts.halves(rows).stream()
+                .map(half -> new Table("", corner, columns, half))
+                .toList();
+    }
+
     /** A table with nothing to explain. */
     public Table(String title, String corner, List<String> columns, List<Row> rows) {
         this(title, corner, columns, rows, List.of());

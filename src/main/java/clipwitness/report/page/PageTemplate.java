@@ -19,6 +19,7 @@ public final class PageTemplate {
     private static final String XHTML = "xhtml";
 
     private final TemplateSource source;
+    private final WordBundle words;
     private final PebbleEngine engine;
 
     /**
@@ -28,6 +29,7 @@ public final class PageTemplate {
      */
     public PageTemplate(TemplateSource source, WordBundle words) {
         this.source = source;
+        this.words = words;
         this.engine = new PebbleEngine.Builder()
                 .loader(new TemplateLoader(source))
                 .strictVariables(true)
@@ -41,18 +43,12 @@ public final class PageTemplate {
                 .build();
     }
 
-    /**
-     * Reads the template without filling it.
-     *
-     * @throws InputException if it cannot be read; names its file and line
-     */
-    public void check() throws InputException {
+    /** Reads one of the program's own templates without filling it, so that the engine is loaded. */
+    public void check() {
         try {
             engine.getTemplate(TemplateSource.PAGE);
         } catch (PebbleException e) {
-            throw failure(e);
-        } catch (StackOverflowError e) {
-            throw tooDeep();
+            throw new IllegalArgumentException("the program's own template has a fault", e);
         }
     }
 
@@ -67,7 +63,7 @@ public final class PageTemplate {
         try {
             engine.getTemplate(TemplateSource.PAGE).evaluate(page, Map.of("report", model), Locale.ROOT);
         } catch (PebbleException e) {
-            throw failure(e);
+            throw new TemplateFault(source, new KnownNames(model, source, words)).of(e);
         } catch (IOException e) {
             throw new UncheckedIOException("writing to memory failed", e);
         } catch (StackOverflowError e) {
@@ -100,18 +96,5 @@ public final class PageTemplate {
                         || object instanceof Collection
                         || object instanceof Map.Entry
                         || object.getClass().getName().startsWith(ENGINE));
-    }
-
-    private InputException failure(PebbleException e) {
-        String file = e.getFileName() == null ? TemplateSource.PAGE : e.getFileName();
-        int line = e.getLineNumber() == null ? 0 : e.getLineNumber();
-        return new InputException(
-                Origin.of(source.nameOf(file), Math.max(0, line)),
-                "the template cannot be filled: " + message(e),
-                "report-templates/README.md lists the names that a template may use");
-    }
-
-    private static String message(PebbleException e) {
-        return e.getCause() instanceof PebbleException inner ? message(inner) : e.getPebbleMessage();
     }
 }

@@ -81,7 +81,10 @@ public final class ReportFiles implements PageFiles {
             problems.add(new Problem(
                     template.placeOf(name),
                     "the page names '" + name + "', which is no file of the template folder",
-                    "A template uses its own files only; nothing is fetched from elsewhere"));
+                    template.fileLike(name)
+                                    .map(n -> "Did you mean '" + n + "'? ")
+                                    .orElse("")
+                            + "A template uses its own files only; nothing is fetched from elsewhere"));
         }
         return found;
     }

@@ -34,8 +34,12 @@ final class Saying extends AbstractExtension implements Function {
         for (int i = 0; i < holes.length; i++) {
             holes[i] = String.valueOf(args.get(Integer.toString(i + 1)));
         }
+        String name = String.valueOf(args.get("0"));
+        if (!words.has(name)) {
+            throw new TemplateFault.UnknownSentence(name, lineNumber, self.getName());
+        }
         try {
-            return words.say(String.valueOf(args.get("0")), holes);
+            return words.say(name, holes);
         } catch (IllegalArgumentException e) {
             throw new PebbleException(e, e.getMessage(), lineNumber, self.getName());
         }

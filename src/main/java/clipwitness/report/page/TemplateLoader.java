@@ -17,7 +17,7 @@ final class TemplateLoader implements Loader<String> {
     public Reader getReader(String file) {
         return TemplateSource.text(source.any(file))
                 .map(StringReader::new)
-                .orElseThrow(() -> new LoaderException(null, "there is no file " + file));
+                .orElseThrow(() -> new LoaderException(null, "there is no file '" + file + "'"));
     }
 
     @Override

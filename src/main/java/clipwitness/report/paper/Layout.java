@@ -87,6 +87,7 @@ final class Layout {
         builder.withDiagnosticConsumer(complaints);
         builder.withW3cDocument(page, "");
         builder.usePdfUaAccessibility(true);
+        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
         builder.addDOMMutator(sizes);
         builder.useUnicodeLineBreaker(new WordBreaker());
         builder.useObjectDrawerFactory(new FigureDrawer(figures, fonts, glyphs));

@@ -60,7 +60,9 @@ public final class PdfPrinter {
             sizes.check(parsed.document());
             Layout layout = new Layout(files, figures, sizes, mostPages);
             layout.of(parsed, document, fonts, glyphs).forEach(remarks);
+            StructureTree.tidy(document);
             Metadata.write(document, info);
+            OutputIntent.write(document);
             Attachments.attach(document, attachments, Metadata.date(info));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);

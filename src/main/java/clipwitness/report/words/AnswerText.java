@@ -46,7 +46,7 @@ final class AnswerText {
         return wording.say(
                 key,
                 "from",
-                wording.label(answer.subject().earlier()),
+                wording.called(answer.subject().earlier()),
                 "change",
                 distortion(answer),
                 "answer",
@@ -57,14 +57,14 @@ final class AnswerText {
         List<String> sentences = new ArrayList<>(List.of(loud(answer)));
         if (answer.kind() == Kind.CLEAN) {
             sentences.add(wording.say(
-                    "answer.clean",
+                    "answer.clean.why",
                     "limit",
                     wording.percent(CommonPractice.LEAST_JUDGED_PERCENT),
                     "settings",
                     wording.apart(wording.say("answer.clean.settings"))));
         } else {
             left(answer).ifPresent(sentences::add);
-            sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.of(answer)));
+            sentences.add(wording.say("answer.thd", "change", distortion(answer), "answer", words.beyondLead(answer)));
         }
         return String.join(" ", sentences);
     }
@@ -74,9 +74,9 @@ final class AnswerText {
         return wording.say(
                 "answer.loud." + direction(level),
                 "to",
-                wording.label(answer.subject().later()),
+                wording.called(answer.subject().later()),
                 "from",
-                wording.label(answer.subject().earlier()),
+                wording.called(answer.subject().earlier()),
                 "condition",
                 wording.apart(wording.condition(answer.subject().condition())),
                 "change",

@@ -17,6 +17,40 @@ final class AnswerWords {
         this.wording = wording;
     }
 
+    /** In two to five words, as a lead; what the harmonics above the seventh add has words of its own. */
+    String lead(Answer answer) {
+        String name = "answer.lead." + answer.kind().code();
+        String words = switch (answer.kind()) {
+            case GENTLER, HARSHER -> plain(answer);
+            case ONLY_LEVEL -> wording.say(name + "." + answer.loudness().code());
+            case SAME, DIFFERENT, OTHER_SHAPE, OPEN, CLEAN -> wording.say(name);
+        };
+        return wording.say("lead.character", "answer", words);
+    }
+
+    /** Level and distortion: {@code about as loud, gentler}. */
+    private String plain(Answer answer) {
+        String kind =
+                wording.say("answer." + answer.kind().code() + (answer.degree() == Degree.PLAIN ? "" : ".little"));
+        if (answer.degree() == Degree.MOSTLY_LEVEL && level(answer).isPresent()) {
+            return wording.say("answer.mostly", "level", level(answer).orElseThrow(), "answer", kind);
+        }
+        String level = level(answer)
+                .orElseGet(() ->
+                        wording.say(answer.loudness() == Loudness.BOTH ? "answer.level.both" : "answer.level.same"));
+        return wording.say("answer.both", "level", level, "answer", kind);
+    }
+
+    /** The words where the lead does not say all of them; else empty. */
+    String beyondLead(Answer answer) {
+        boolean more = answer.timbre().isPresent()
+                || answer.kind() == Kind.OPEN
+                || answer.kind() == Kind.OTHER_SHAPE
+                || (answer.kind() == Kind.ONLY_LEVEL && answer.loudness() == Loudness.BOTH);
+        return more ? of(answer) : "";
+    }
+
+    /** All of it. */
     String of(Answer answer) {
         return switch (answer.kind()) {
             case ONLY_LEVEL -> wording.say("answer.only." + answer.loudness().code());

@@ -21,7 +21,7 @@ final class AsymmetricText {
         return wording.say(
                 finding.clippedAlike() ? "finding.symmetry" : "finding.asymmetry",
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "condition",
                 wording.apart(wording.condition(finding.subject().condition())),
                 "which",

@@ -27,9 +27,9 @@ final class DiffersText {
         return wording.say(
                 "finding.differs",
                 "from",
-                wording.label(differs.subject().earlier()),
+                wording.called(differs.subject().earlier()),
                 "to",
-                wording.label(differs.subject().later()),
+                wording.called(differs.subject().later()),
                 "what",
                 part(differs));
     }

@@ -2,6 +2,7 @@ package clipwitness.report.words;
 
 import clipwitness.compare.finding.Answer;
 import clipwitness.compare.finding.Asymmetric;
+import clipwitness.compare.finding.Deciding;
 import clipwitness.compare.finding.Differs;
 import clipwitness.compare.finding.EqualGain;
 import clipwitness.compare.finding.EvenHarmonics;
@@ -15,9 +16,11 @@ import clipwitness.compare.finding.OtherDrive;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
+import clipwitness.compare.finding.Telling;
 import clipwitness.compare.finding.Treble;
 import clipwitness.compare.rule.Findings;
 import clipwitness.quantity.Unit;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +34,27 @@ public final class FindingText {
     /** So many paragraphs fit on a first page. */
     private static final int MOST = 5;
 
+    /** So many paragraphs are told beside the answers, where there are so many. */
+    private static final int LEAST = 2;
+
+    private static final String LEAD = "lead.";
+
+    /** Findings that begin with a lead where they begin a paragraph. */
+    private static final Set<Class<? extends Finding>> LED = Set.of(
+            RefusedCapture.class,
+            LevelOnly.class,
+            Onset.class,
+            Matched.class,
+            Asymmetric.class,
+            SameShape.class,
+            Moved.class,
+            Headroom.class,
+            Treble.class);
+
     private static final int VOLT_DIGITS = 2;
 
     private final JobWording wording;
+    private final AnswerWords answers;
     private final Map<Class<? extends Finding>, Function<Finding, String>> sentences = new LinkedHashMap<>();
 
     /** Sentences in a wording. */
@@ -56,7 +77,9 @@ public final class FindingText {
         put(Moved.class, unchanged::of);
         put(Headroom.class, this::headroom);
         put(Treble.class, new TrebleText(wording)::of);
+        put(Deciding.class, new DecidingText(wording)::of);
         put(Differs.class, differs::sentence);
+        this.answers = new AnswerWords(wording);
     }
 
     private <F extends Finding> void put(Class<F> kind, Function<F, String> sentence) {
@@ -68,26 +91,78 @@ public final class FindingText {
         return Collections.unmodifiableSet(sentences.keySet());
     }
 
-    /** A finding in a sentence; empty where a picture says it. */
+    /** A finding in sentences, its lead first; empty where a picture says it. */
     public Optional<String> of(Finding finding) {
+        return body(finding)
+                .map(body -> lead(finding)
+                        .map(lead -> wording.say("finding.led", "lead", lead, "text", body))
+                        .orElse(body));
+    }
+
+    /** The sentences of a finding without its lead; empty where a picture says it. */
+    Optional<String> body(Finding finding) {
         return Optional.ofNullable(sentences.get(finding.getClass())).map(sentence -> sentence.apply(finding));
     }
 
-    /** The paragraphs of the first page: at most five. What failed or stays open stands beside the verdicts. */
-    public List<String> firstPage(Findings findings) {
-        return findings.paragraphs().stream().limit(MOST).map(this::of).toList();
+    /** What a finding says in two to five words; empty for one that is told behind another. */
+    Optional<String> lead(Finding finding) {
+        if (finding instanceof Answer answer) {
+            return answer.place() == Answer.Place.FIRST ? Optional.of(answers.lead(answer)) : Optional.empty();
+        }
+        if (!LED.contains(finding.getClass())) {
+            return Optional.empty();
+        }
+        return Optional.of(wording.say(LEAD + finding.code() + "." + variant(finding)));
     }
 
-    private String of(Paragraph paragraph) {
-        return String.join(
-                " ", paragraph.findings().stream().flatMap(f -> of(f).stream()).toList());
+    /** What distinguishes the leads of one kind of finding. */
+    private static String variant(Finding finding) {
+        if (finding instanceof Moved moved) {
+            String way = moved.way().map(Telling.Kind::code).orElse("within");
+            return moved.farthest().quantity().key() + "." + way;
+        }
+        if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
+            return matched.word() + ".but";
+        }
+        if (finding instanceof RefusedCapture) {
+            return "capture";
+        }
+        return finding instanceof Onset onset && onset.halves().isPresent() ? "halves" : finding.word();
+    }
+
+    /**
+     * The paragraphs of the first page that are told beside no verdict: at most so many that they and the answers are five. What became of a sound, and what
+     * failed or stays open, stands beside the verdicts.
+     */
+    public List<LedText> firstPage(Findings findings) {
+        List<Paragraph> others = findings.paragraphs().stream()
+                .filter(p -> !(p.findings().get(0) instanceof Answer))
+                .toList();
+        int answered = findings.paragraphs().size() - others.size();
+        return others.stream()
+                .limit(Math.max(LEAST, MOST - answered))
+                .map(this::led)
+                .toList();
+    }
+
+    /** A paragraph, its lead apart. */
+    LedText led(Paragraph paragraph) {
+        return new LedText(lead(paragraph.findings().get(0)).orElse(""), body(paragraph));
+    }
+
+    /** The sentences of a paragraph without its lead. */
+    String body(Paragraph paragraph) {
+        List<Finding> all = paragraph.findings();
+        List<String> sentences = new ArrayList<>(body(all.get(0)).stream().toList());
+        all.stream().skip(1).flatMap(f -> of(f).stream()).forEach(sentences::add);
+        return String.join(" ", sentences);
     }
 
     private String headroom(Headroom finding) {
         return wording.say(
                 "finding.headroom",
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "swing",
                 wording.numbers().rounded(finding.swing().number(), Unit.VOLT, VOLT_DIGITS),
                 "condition",

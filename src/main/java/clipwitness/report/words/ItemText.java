@@ -17,7 +17,16 @@ import java.util.Optional;
 /** Figures of a comparison as text. */
 public final class ItemText {
     private static final int LEAST_DECIMALS = 2;
-    private static final int MOST_DECIMALS = 2;
+    private static final int MOST_DECIMALS = 1;
+
+    /** What is smaller would be printed as 0.0 or 0.1. */
+    private static final double SMALL = 0.1;
+
+    /** An uncertainty that begins with 1 is shown with two digits: rounded up to one it could be twice as large. */
+    private static final double FIRST_DIGIT_ALONE = 2;
+
+    /** What is smaller still is nothing. */
+    private static final double LEAST = 0.005;
 
     private final JobWording wording;
 
@@ -66,29 +75,6 @@ public final class ItemText {
         return withUnit(wording.numbers().nominal(limit, Unit.ONE), quantity);
     }
 
-    /**
-     * The size of a change and its uncertainty, both rounded up so that "at most" holds: {@code 0.18 ± 0.74 dB}. As many decimals as show
-     * the first digit of the uncertainty, so the size is never 0.
-     */
-    String reaching(Item item) {
-        double uncertainty = Items.uncertainty(item);
-        int decimals = decimals(uncertainty);
-        return new NumberParts(
-                        wording.numbers()
-                                .atMost(Math.max(Items.size(item), Math.pow(10, -decimals)), Unit.ONE, decimals),
-                        wording.numbers().atMost(uncertainty, Unit.ONE, decimals),
-                        wording.unit(item.quantity()))
-                .full();
-    }
-
-    private static int decimals(double uncertainty) {
-        if (!(uncertainty > 0)) {
-            return LEAST_DECIMALS;
-        }
-        int first = (int) -Math.floor(Math.log10(uncertainty));
-        return Math.min(4, first > 0 ? Math.max(first, LEAST_DECIMALS) : Math.max(0, first + 1));
-    }
-
     /** How far the true change can lie from none, rounded up. */
     String within(Item item) {
         return withUnit(
@@ -113,12 +99,28 @@ public final class ItemText {
         return withUnit(round(Items.size(item), Items.uncertainty(item), Unit.ONE), item.quantity());
     }
 
-    /** A figure to the place of the first digit of its uncertainty, whole where that is above 1; nobody hears or sees more than two decimals. */
+    /** A figure to the place of the first digit of its uncertainty, whole where that is above 1; nobody hears or sees more than one decimal. */
     String round(double value, double uncertainty, Unit unit) {
-        int decimals = uncertainty > 0
-                ? (int) Math.max(0, Math.min(MOST_DECIMALS, -Math.floor(Math.log10(uncertainty))))
-                : MOST_DECIMALS;
+        int most = Math.abs(value) < SMALL && Math.abs(value) >= LEAST ? LEAST_DECIMALS : MOST_DECIMALS;
+        int decimals = uncertainty > 0 ? (int) Math.max(0, Math.min(most, -Math.floor(Math.log10(uncertainty)))) : most;
         return wording.numbers().fixed(value, unit, decimals);
+    }
+
+    /** Size of a change with its uncertainty, to the first digit of that, or two where the first is 1, rounded up: {@code 5.5 ± 0.5 dB}. */
+    String spread(Item item) {
+        return spread(Items.size(item), Items.uncertainty(item), wording.unit(item.quantity()));
+    }
+
+    /** A figure with its uncertainty, to the first digit of that, which is rounded up. */
+    String spread(double value, double uncertainty, String unit) {
+        int decimals = uncertainty > 0
+                ? (int) Math.max(0, Math.min(LEAST_DECIMALS, -Math.floor(Math.log10(uncertainty / FIRST_DIGIT_ALONE))))
+                : MOST_DECIMALS;
+        return new NumberParts(
+                        wording.numbers().fixed(value, Unit.ONE, decimals),
+                        uncertainty > 0 ? wording.numbers().atMost(uncertainty, Unit.ONE, decimals) : "",
+                        unit)
+                .full();
     }
 
     /** Where something holds: {@code all five gain settings}, {@code four of five gain settings}. */

@@ -2,6 +2,7 @@ package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.ItemSubject;
 import clipwitness.compare.result.JobResults;
@@ -28,6 +29,7 @@ public final class JobWording {
     private static final String COUNT = "count.";
 
     private static final int FREQUENCY_DIGITS = 2;
+    private static final int LEAST_OF_A_RUN = 3;
 
     private final WordBundle words;
     private final NumberText numbers;
@@ -104,6 +106,11 @@ public final class JobWording {
         return results.job().sheet().label(state);
     }
 
+    /** What a sentence calls a state. */
+    public String called(String state) {
+        return results.job().sheet().called(state);
+    }
+
     /** The results that are spoken of. */
     JobResults results() {
         return results;
@@ -140,6 +147,11 @@ public final class JobWording {
     /** Name of a quantity inside a sentence. */
     public String quantity(ItemQuantity quantity) {
         return words.say("quantity." + quantity.key());
+    }
+
+    /** The word of a decision: pass, fail, undecided, described. */
+    public String decision(Decision decision) {
+        return say("verdict." + decision.code());
     }
 
     /** The unit of a quantity's change. */
@@ -203,10 +215,44 @@ public final class JobWording {
                 .map(i -> subject(i).orElseGet(() -> condition(controls(i))))
                 .distinct()
                 .toList();
+        Optional<String> run = runOfSettings(items);
+        if (run.isPresent()) {
+            return run.get();
+        }
         boolean told = several || items.stream().anyMatch(i -> i.subject().isPresent());
         String range = range(items);
         String list = told ? list(places) : "";
         return range.isEmpty() || list.isEmpty() ? range + list : range + ", " + list;
+    }
+
+    /** From which to which setting, where some items are of three or more neighbouring settings of all that were captured; else empty. */
+    private Optional<String> runOfSettings(List<Item> items) {
+        List<Condition> captured = results.captures().stream()
+                .map(CaptureResult::row)
+                .filter(r -> r.kind() == CaptureKind.WAVEFORM)
+                .map(CaptureRow::condition)
+                .distinct()
+                .sorted(Comparator.comparingDouble(c -> c.gainPercent().orElse(-1)))
+                .toList();
+        List<Condition> meant = captured.stream()
+                .filter(c -> items.stream().anyMatch(i -> i.condition().equals(c)))
+                .toList();
+        boolean alone = items.stream()
+                .allMatch(i -> i.quantity().isOfWaves() && subject(i).isEmpty());
+        if (!alone
+                || meant.size() < LEAST_OF_A_RUN
+                || meant.size() != items.size()
+                || severalFrequencies
+                || severalLevels
+                || severalSettings) {
+            return Optional.empty();
+        }
+        Condition first = meant.get(0);
+        Condition last = meant.get(meant.size() - 1);
+        boolean neighbours = captured.indexOf(last) - captured.indexOf(first) == meant.size() - 1;
+        return neighbours
+                ? Optional.of(say("range", "from", condition(first), "to", condition(last)))
+                : Optional.empty();
     }
 
     private String range(List<Item> items) {

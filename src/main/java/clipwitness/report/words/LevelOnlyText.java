@@ -18,9 +18,9 @@ final class LevelOnlyText {
         return wording.say(
                 finding.isLouder() ? "finding.level.only.louder" : "finding.level.only.quieter",
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "from",
-                wording.label(finding.subject().earlier()),
+                wording.called(finding.subject().earlier()),
                 "condition",
                 wording.apart(wording.condition(finding.subject().condition())),
                 "change",

@@ -37,8 +37,6 @@ final class MatchedText {
                 "finding.matched." + finding.kind().code(),
                 "lead",
                 lead(finding),
-                "to",
-                wording.label(finding.subject().later()),
                 "change",
                 high.significant() ? texts.size(high, Unit.DECIBEL) : "",
                 "uncertainty",
@@ -48,6 +46,8 @@ final class MatchedText {
     private String lead(Matched finding) {
         return wording.say(
                 "finding.matched.equal",
+                "to",
+                wording.called(finding.subject().later()),
                 "condition",
                 wording.apart(wording.condition(finding.subject().condition())));
     }

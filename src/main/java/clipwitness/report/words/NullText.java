@@ -25,9 +25,22 @@ final class NullText {
         return wording.numbers().fixed(100 * Decibels.toAmplitude(depth), Unit.PERCENT, decimalsOfShare(item));
     }
 
-    /** The bound of the depth, rounded up: {@code −46.6 dB}. */
-    String bound(Item item) {
-        return wording.numbers().fixed(Math.ceil(10 * Items.reach(item)) / 10, Unit.DECIBEL, 1);
+    /** What is left as a share of the wave with its uncertainty; where noise or repeatability bounds it, what it is at most. */
+    String spread(Item item) {
+        if (Items.isBound(item)) {
+            return wording.say("amount.most", "amount", most(item));
+        }
+        double share = 100 * Decibels.toAmplitude(item.change().value().orElseThrow());
+        double uncertainty = share * (Decibels.toAmplitude(Items.uncertainty(item)) - 1);
+        return new ItemText(wording).spread(share, uncertainty, Unit.PERCENT.symbol());
+    }
+
+    /** The limit as a share of the wave; empty where there is none. */
+    String limit(Item item) {
+        return item.limit().isEmpty()
+                ? ""
+                : wording.numbers()
+                        .fixed(100 * Decibels.toAmplitude(item.limit().getAsDouble()), Unit.PERCENT, 1);
     }
 
     private static int decimalsOfShare(Item item) {

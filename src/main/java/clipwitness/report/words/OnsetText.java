@@ -53,9 +53,9 @@ final class OnsetText {
     private String said(String key, Onset onset, String... more) {
         List<String> holes = new ArrayList<>(List.of(
                 "from",
-                wording.label(onset.subject().earlier()),
+                wording.called(onset.subject().earlier()),
                 "to",
-                wording.label(onset.subject().later()),
+                wording.called(onset.subject().later()),
                 "mark",
                 wording.percent(onset.markPercent()),
                 "fromGain",
@@ -71,9 +71,9 @@ final class OnsetText {
         return wording.say(
                 "finding.equal",
                 "from",
-                wording.label(equal.subject().earlier()),
+                wording.called(equal.subject().earlier()),
                 "to",
-                wording.label(equal.subject().later()),
+                wording.called(equal.subject().later()),
                 "fromGain",
                 wording.speech().gain(equal.fromGainPercent()),
                 "toGain",

@@ -20,9 +20,9 @@ final class TrebleText {
         return wording.say(
                 "finding.treble." + finding.word(),
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "from",
-                wording.label(finding.subject().earlier()),
+                wording.called(finding.subject().earlier()),
                 "parts",
                 wording.list(parts));
     }
@@ -32,7 +32,7 @@ final class TrebleText {
         double uncertainty = part.change().expanded();
         String key = moved ? change < 0 ? "finding.treble.less" : "finding.treble.more" : "finding.treble.within";
         String size = moved
-                ? texts.round(Math.abs(change), uncertainty, Unit.DECIBEL)
+                ? texts.spread(Math.abs(change), uncertainty, Unit.DECIBEL.symbol())
                 : wording.numbers().atMost(Math.abs(change) + uncertainty, Unit.DECIBEL, 2);
         return wording.say(
                 key, "change", size, "frequency", wording.numbers().nominal(1000.0 * part.kilohertz(), Unit.HERTZ));

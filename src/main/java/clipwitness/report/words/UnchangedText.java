@@ -1,10 +1,13 @@
 package clipwitness.report.words;
 
-import clipwitness.compare.finding.Items;
+import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Moved;
 import clipwitness.compare.finding.SameShape;
+import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
+import clipwitness.quantity.Unit;
 import java.util.Map;
+import java.util.function.Function;
 
 /** What an unchanged state kept, in words. */
 final class UnchangedText {
@@ -29,36 +32,46 @@ final class UnchangedText {
 
     String of(SameShape finding) {
         boolean beyond = finding.kind() == SameShape.Kind.BEYOND;
-        boolean bound = Items.isBound(finding.nullDepth());
         return wording.say(
                 SHAPE.get(finding.kind()),
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "from",
-                wording.label(finding.subject().earlier()),
+                wording.called(finding.subject().earlier()),
                 "share",
-                beyond ? nulls.share(finding.nullDepth()) : nulls.most(finding.nullDepth()),
-                "depth",
-                bound ? nulls.bound(finding.nullDepth()) : texts.said(finding.nullDepth()),
+                beyond ? nulls.spread(finding.nullDepth()) : nulls.most(finding.nullDepth()),
                 "condition",
                 wording.apart(wording.condition(finding.subject().condition())),
                 "settings",
                 wording.apart(texts.settings(finding.settings())),
                 "limit",
-                texts.limit(finding.nullDepth()));
+                nulls.limit(finding.nullDepth()));
     }
 
     String of(Moved finding) {
         String moved = wording.say(
                 MOVED.get(finding.farthest().quantity()) + (finding.beyond() ? ".beyond" : ""),
                 "to",
-                wording.label(finding.subject().later()),
+                wording.called(finding.subject().later()),
                 "change",
-                texts.reaching(finding.farthest()),
+                finding.beyond() ? texts.spread(finding.farthest()) : texts.within(finding.farthest()),
+                "condition",
+                wording.apart(wording.condition(finding.subject().condition())),
+                "now",
+                percent(finding, Difference::now),
+                "before",
+                percent(finding, Difference::before),
                 "settings",
-                wording.apart(texts.settings(finding.settings())),
+                finding.beyond() && finding.settings().all() ? "" : wording.apart(texts.settings(finding.settings())),
                 "limit",
                 texts.limit(finding.farthest()));
         return finding.part() ? wording.say("finding.moved.part", "sentence", moved) : moved;
+    }
+
+    private String percent(Moved finding, Function<Difference, Measured.Value> of) {
+        return finding.figures()
+                .map(of)
+                .map(v -> texts.round(v.shown(), v.expanded(), Unit.PERCENT))
+                .orElse("");
     }
 }

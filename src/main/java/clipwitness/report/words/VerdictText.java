@@ -1,13 +1,18 @@
 package clipwitness.report.words;
 
+import clipwitness.compare.finding.Answer;
+import clipwitness.compare.finding.Deciding;
+import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
+import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Settings;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.Item;
-import clipwitness.compare.result.ItemSubject;
+import clipwitness.compare.rule.DecidingRule;
 import clipwitness.compare.rule.DiffersRule;
+import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.OtherDriveRule;
 import clipwitness.compare.rule.SpokenCondition;
 import clipwitness.quantity.ItemQuantity;
@@ -15,58 +20,99 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A comparison's verdict as a sentence for the first page. */
+/** What the first page says of a comparison: two to five words, a sentence, and what else did not pass. */
 public final class VerdictText {
     private final JobWording wording;
+    private final Findings found;
+    private final FindingText findings;
     private final ItemText texts;
     private final DriveText drives;
     private final OtherDriveRule drive;
+    private final DecidingRule deciding;
 
     /** Sentences in a wording. */
     public VerdictText(JobWording wording) {
         this.wording = wording;
+        this.found = Findings.of(wording.results());
+        this.findings = new FindingText(wording);
         this.texts = new ItemText(wording);
         this.drives = new DriveText(wording);
         this.drive = new OtherDriveRule(wording.results());
+        this.deciding = new DecidingRule(wording.results());
     }
 
-    /** The verdict's word: pass, fail, undecided, described. */
-    public String word(Decision decision) {
-        return wording.say("verdict." + decision.code());
+    /** What it comes to, in two to five words: {@code Unharmed}; of a state that was to change what became of its sound. */
+    public String lead(Comparison comparison) {
+        return switch (comparison.verdict()) {
+            case FAIL -> wording.say("verdict.lead.fail." + comparison.intent().code());
+            case UNDECIDED ->
+                wording.say(isForGood(comparison) ? "verdict.lead.undecided.remains" : "verdict.lead.undecided");
+            case PASS, DESCRIBED ->
+                comparison.intent() == Intent.UNCHANGED ? unchangedLead(comparison) : differingLead(comparison);
+        };
     }
 
-    /**
-     * The verdict's word on the first page. Where a state was meant to differ, it says what the verdict is about, so that it is not read as praise
-     * of the sound: {@code Pass: polarity}.
-     */
-    public String head(Comparison comparison) {
-        String word = word(comparison.verdict());
-        return isNarrow(comparison) ? wording.say("verdict.narrow", "word", word, "judged", judged(comparison)) : word;
+    private boolean isForGood(Comparison comparison) {
+        return deciding.of(comparison).filter(Deciding::forGood).isPresent();
     }
 
-    /** Whether the verdict is about less than the sound. */
-    public static boolean isNarrow(Comparison comparison) {
-        return comparison.intent() == Intent.CHANGED && comparison.verdict() == Decision.PASS;
+    private String unchangedLead(Comparison comparison) {
+        if (comparison.verdict() == Decision.DESCRIBED) {
+            return wording.say("verdict.lead.none");
+        }
+        boolean sound = comparison.judged().stream().anyMatch(ItemQuantity::isOfWaves);
+        return wording.say(sound ? "verdict.lead.pass" : "verdict.lead.pass.part");
     }
 
-    private String judged(Comparison comparison) {
-        return wording.list(comparison.judged().stream().map(wording::quantity).toList());
+    private String differingLead(Comparison comparison) {
+        return answer(comparison)
+                .flatMap(findings::lead)
+                .orElseGet(
+                        () -> wording.say(DiffersRule.any(comparison) ? "verdict.lead.differs" : "verdict.lead.same"));
     }
 
-    /** The sentence. */
+    /** The answer about a comparison. */
+    private Optional<Finding> answer(Comparison comparison) {
+        return found.all().stream()
+                .filter(Answer.class::isInstance)
+                .filter(f -> f.subject().from().equals(Optional.of(comparison.from()))
+                        && f.subject().to().equals(Optional.of(comparison.to())))
+                .findFirst();
+    }
+
+    /** Whether a comparison is told together with an earlier one about the same state. */
+    public boolean isToldBefore(Comparison comparison) {
+        return answer(comparison)
+                .filter(f ->
+                        paragraphs().stream().noneMatch(p -> p.findings().get(0).equals(f)))
+                .isPresent();
+    }
+
+    private List<Paragraph> paragraphs() {
+        return found.paragraphs();
+    }
+
+    /** The sentences. */
     public String sentence(Comparison comparison) {
         if (comparison.items().isEmpty()) {
             return wording.say("verdict.nothing", "reason", wording.reason(comparison.reason()));
         }
         return switch (comparison.verdict()) {
-            case PASS -> comparison.intent() == Intent.CHANGED ? changedPass(comparison) : unchangedPass(comparison);
-            case FAIL -> about(comparison, "fail");
-            case UNDECIDED -> about(comparison, "undecided");
-            case DESCRIBED -> described(comparison);
+            case FAIL, UNDECIDED ->
+                deciding.of(comparison).flatMap(findings::body).orElseGet(() -> noneJudged(comparison));
+            case PASS, DESCRIBED ->
+                comparison.intent() == Intent.UNCHANGED ? unchanged(comparison) : differing(comparison);
         };
     }
 
-    private String unchangedPass(Comparison comparison) {
+    private String noneJudged(Comparison comparison) {
+        return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
+    }
+
+    private String unchanged(Comparison comparison) {
+        if (comparison.verdict() == Decision.DESCRIBED) {
+            return noneJudged(comparison);
+        }
         int passed = Items.decided(comparison, Decision.PASS).size();
         List<Item> levels = Items.judged(comparison, ItemQuantity.LEVEL);
         if (levels.isEmpty()) {
@@ -78,71 +124,53 @@ public final class VerdictText {
                 "settings",
                 texts.settings(Settings.of(levels, levels, comparison)),
                 "level",
-                texts.reaching(Items.farthest(levels)),
+                texts.within(Items.farthest(levels)),
                 "limit",
                 texts.limit(levels.get(0)),
                 "items",
                 wording.counted("items.further", further));
     }
 
-    private String changedPass(Comparison comparison) {
-        return wording.say(
-                differing("verdict.changed.pass", comparison), "what", what(comparison), "judged", judged(comparison));
+    /** What became of the sound; where no answer says it, what differs. */
+    private String differing(Comparison comparison) {
+        return told(comparison)
+                .orElseGet(() -> wording.say(
+                        DiffersRule.any(comparison) ? "verdict.differs" : "verdict.differs.none",
+                        "what",
+                        new DiffersText(wording).what(DiffersRule.of(comparison))));
     }
 
-    private String described(Comparison comparison) {
-        if (comparison.intent() == Intent.UNCHANGED) {
-            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
-        }
-        String key = "verdict." + comparison.intent().code() + ".described";
-        return wording.say(
-                comparison.intent() == Intent.CHANGED ? differing(key, comparison) : key, "what", what(comparison));
+    /** The answer, with what is told behind it about the same state. */
+    private Optional<String> told(Comparison comparison) {
+        return answer(comparison)
+                .map(f -> paragraphs().stream()
+                        .filter(p -> p.findings().get(0).equals(f))
+                        .findFirst()
+                        .map(findings::body)
+                        .orElseGet(() -> findings.body(f).orElseThrow()));
     }
 
-    private String differing(String key, Comparison comparison) {
-        return DiffersRule.any(comparison) ? key : key + ".none";
-    }
-
-    private String about(Comparison comparison, String decision) {
-        Decision wanted = comparison.verdict();
-        String key = "verdict." + comparison.intent().code() + "." + decision;
-        Optional<Item> worst = Items.worst(Items.decided(comparison, wanted));
-        if (worst.isEmpty()) {
-            return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
-        }
-        Item item = worst.get();
-        String quantity = wording.quantity(item.quantity());
-        String condition = wording.named(item);
-        if (item.change().value().isEmpty()) {
-            return wording.say(
-                    key + ".refused",
-                    "condition",
-                    condition,
-                    "quantity",
-                    quantity,
-                    "reason",
-                    wording.reason(item.change().reason()));
-        }
-        boolean expected = item.subject()
-                .filter(s -> s.against() == ItemSubject.Against.EXPECTATION)
-                .isPresent();
-        return wording.say(
-                expected ? key + ".expected" : key,
-                "condition",
-                condition,
-                "quantity",
-                wording.subject(item)
-                        .filter(s -> item.quantity() == ItemQuantity.RAIL)
-                        .orElse(quantity),
-                "change",
-                texts.said(item),
-                "limit",
-                texts.limit(item));
-    }
-
-    /** What else did not pass, and what would decide it. */
+    /** What else did not pass, what would decide it, and of a state that was to change what must not change and did not. */
     public List<String> more(Comparison comparison) {
         List<String> more = new ArrayList<>();
+        boolean judgedSound = comparison.verdict() == Decision.FAIL || comparison.verdict() == Decision.UNDECIDED;
+        if (comparison.intent() == Intent.CHANGED && judgedSound) {
+            told(comparison).ifPresent(more::add);
+        }
+        others(comparison, more);
+        if (comparison.intent() == Intent.CHANGED && comparison.verdict() == Decision.PASS) {
+            more.add(wording.say("verdict.changed.kept", "judged", judged(comparison)));
+        }
+        if (comparison.intent() == Intent.UNCHANGED || answer(comparison).isEmpty()) {
+            SpokenCondition.of(comparison)
+                    .flatMap(condition -> drive.of(comparison, condition))
+                    .map(drives::of)
+                    .ifPresent(more::add);
+        }
+        return more;
+    }
+
+    private void others(Comparison comparison, List<String> more) {
         int judged = (int) comparison.items().stream().filter(Item::judged).count();
         for (Decision decision : List.of(Decision.FAIL, Decision.UNDECIDED)) {
             List<Item> items = Items.decided(comparison, decision);
@@ -161,14 +189,9 @@ public final class VerdictText {
                     .map(wording.speech()::text)
                     .ifPresent(more::add);
         }
-        SpokenCondition.of(comparison)
-                .flatMap(condition -> drive.of(comparison, condition))
-                .map(drives::of)
-                .ifPresent(more::add);
-        return more;
     }
 
-    private String what(Comparison comparison) {
-        return new DiffersText(wording).what(DiffersRule.of(comparison));
+    private String judged(Comparison comparison) {
+        return wording.list(comparison.judged().stream().map(wording::quantity).toList());
     }
 }

@@ -214,8 +214,16 @@ class FindingValuesTest {
     void aFigureMovedBeyondOrWithinItsLimit() {
         Settings settings = new Settings(List.of(AT, Condition.NONE), List.of(AT), List.of(AT));
         Item thd = item(ItemQuantity.THD, 0.8, 0.1);
-        holds(new Moved(SUBJECT, thd, false, settings, false), "moved", "within", "thd 0.8 dB +- 0.1", "limit 1.0 dB");
-        assertThat(new Moved(SUBJECT, thd, true, settings, false).word()).isEqualTo("beyond");
+        holds(
+                new Moved(SUBJECT, thd, false, settings, Optional.empty(), false),
+                "moved",
+                "within",
+                "thd 0.8 dB +- 0.1",
+                "limit 1.0 dB");
+        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false).word())
+                .isEqualTo("beyond");
+        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false).way())
+                .contains(Telling.Kind.MORE);
         assertThat(settings.all()).isFalse();
         assertThat(new Settings(List.of(AT), List.of(AT), List.of()).all()).isTrue();
     }

@@ -31,8 +31,8 @@ class BesideTheClipperTest {
                     assertThat(h.code()).isEqualTo("beside-the-clipper");
                     assertThat(h.text())
                             .isEqualTo(
-                                    "“Old pair” is duller at all settings alike, also where nothing clips: look at filters"
-                                            + " behind or before the clipper.");
+                                    "Old pair: it is duller at all settings alike, also where nothing clips. Look at filters behind "
+                                            + "or before the clipper.");
                     assertThat(h.evidence())
                             .isEqualTo(
                                     "the fundamental moved by −0.5 dB, at 0\u00a0% gain too, where nothing clips; harmonic 3 over"
@@ -45,8 +45,8 @@ class BesideTheClipperTest {
         assertThat(hints(k -> k / Math.sqrt(1 + k * k), k -> k / Math.sqrt(1 + k * k)))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "“Old pair” is thinner at all settings alike, also where nothing clips: look at coupling"
-                                + " capacitors and filters behind or before the clipper.");
+                        "Old pair: it is thinner at all settings alike, also where nothing clips. Look at coupling "
+                                + "capacitors and filters behind or before the clipper.");
     }
 
     @Test
@@ -54,8 +54,8 @@ class BesideTheClipperTest {
         assertThat(hints(k -> 0.8, k -> 0.8))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "“Old pair” has another level at all settings alike, also where nothing clips: look at the volume"
-                                + " control and at what sets the level behind or before the clipper.");
+                        "Old pair: it has another level at all settings alike, also where nothing clips. Look at the "
+                                + "volume control and at what sets the level behind or before the clipper.");
     }
 
     /** Another clipper changes nothing where nothing clips. */

@@ -15,9 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Measurement book, section 9: hum of twice the amplitude of before, uncertainties counted, or where there was none. */
 class ExtraHumTest {
-    private static final String TEXT =
-            "In the waves of “Old pair” hum or another slow wave runs under the tone that was not there before: look at"
-                    + " grounds, shields, the supply and how the leads lie.";
+    private static final String TEXT = "Old pair: hum or another slow wave runs under the tone that was not there "
+            + "before. Look at grounds, shields, the supply and how the leads lie.";
 
     @TempDir
     private Path folder;

@@ -8,8 +8,10 @@ import clipwitness.fault.InputException;
 import clipwitness.fixture.MadeUpCapture;
 import clipwitness.fixture.TestExamination;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtReason;
+import clipwitness.reason.FigureReason;
 import clipwitness.reason.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -35,10 +37,10 @@ class HintsTest {
                 .containsExactly(new SaidHint(
                         "states-swapped",
                         Optional.of("old"),
-                        "“New pair” sounds as the unit did before and “Old pair” does not: the two positions, or their"
-                                + " captures, look swapped.",
-                        "“New pair” meets every limit for an unchanged state at 1 clipped setting; “Old pair” fails the"
-                                + " null-depth limit"));
+                        "New pair sounds as the unit did before, old pair does not: the two positions, or their "
+                                + "captures, look swapped.",
+                        "new pair meets every limit for an unchanged state at 1 clipped setting; old pair fails the "
+                                + "null-depth limit"));
     }
 
     @Test
@@ -61,8 +63,8 @@ class HintsTest {
                 .contains(new SaidHint(
                         "not-clipping",
                         Optional.of("old"),
-                        "“Old pair” does not clip where the unit did before: look for clippers that are not connected, a switch"
-                                + " that leaves them out, or devices that do not conduct.",
+                        "Old pair: it does not clip where the unit did before. Look for clippers that are not connected, "
+                                + "a switch that leaves them out, or devices that do not conduct.",
                         "at full gain the distortion is 1.0 % instead of 10 %, and the level is 4.0 dB higher"));
     }
 
@@ -116,9 +118,19 @@ class HintsTest {
                 .containsExactly(new SaidHint(
                         "no-output",
                         Optional.of("old"),
-                        "“Old pair” gives no output where the unit did before: look for a broken connection, a switch without"
-                                + " contact, a missing supply, or a probe in the wrong place.",
+                        "Old pair: it gives no output where the unit did before. Look for a broken connection, a switch "
+                                + "without contact, a missing supply, or a probe in the wrong place.",
                         "at 50\u00a0% gain the test tone does not stand out of the noise"));
+    }
+
+    /** That figures are refused for another reason does not say that there is no tone. */
+    @Test
+    void aCaptureThatWasRefusedForAnotherReasonIsNoMissingOutput() throws IOException, InputException {
+        MadeUpCapture shortened = MadeUpCapture.capture("old")
+                .gain(50)
+                .refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED)
+                .doubting(Doubt.of(Severity.REFUSAL, DoubtReason.TOO_FEW_PERIODS, Argument.count(1)));
+        assertThat(hints(MadeUpCapture.ordinary("before", 50), shortened)).isEmpty();
     }
 
     /** 20 lg(0.7 / 0.0035) = 46 dB. */
@@ -139,8 +151,7 @@ class HintsTest {
                 .extracting(SaidHint::code, SaidHint::text)
                 .containsExactly(tuple(
                         "inverted",
-                        "The wave of “Old pair” is upside down: look for a pair fitted the other way round, or a stage that"
-                                + " inverts."));
+                        "Old pair: its wave is upside down. Look for a reversed pair, or a stage that inverts."));
     }
 
     @Test
@@ -157,8 +168,8 @@ class HintsTest {
                 .containsExactly(new SaidHint(
                         "inverted",
                         Optional.of("new"),
-                        "“New pair” turns the wave over, which the unit did not before: look for a stage wired the other way"
-                                + " round, or probes exchanged.",
+                        "New pair: it turns the wave over, which the unit did not before. Look for a stage wired the "
+                                + "other way round, or probes exchanged.",
                         "at 50\u00a0% gain the phase moved by 179°"));
     }
 
@@ -170,8 +181,8 @@ class HintsTest {
                 .containsExactly(new SaidHint(
                         "knob-offset",
                         Optional.of("old"),
-                        "All changes of “Old pair” are what the gain control would make if it stood elsewhere: the knob may sit"
-                                + " differently on its shaft, or was set by another mark.",
+                        "Old pair: all its changes are what the gain control would make if it stood elsewhere. The knob "
+                                + "may sit differently on its shaft, or was set by another mark.",
                         "turning it by +5.0 % of its rotation leaves no change of level or distortion above 0.00 dB"));
     }
 

@@ -32,8 +32,8 @@ class LegHintsTest {
                 .extracting(SaidHint::code, SaidHint::text, SaidHint::evidence)
                 .containsExactly(tuple(
                         "one-side-not-clipping",
-                        "In “Old pair” the lower half of the wave does not clip where the other does: look for an open leg, a lifted"
-                                + " joint or a device that does not conduct.",
+                        "Old pair: the lower half of the wave does not clip where the other does. Look for an open leg, "
+                                + "a lifted joint or a device that does not conduct.",
                         "at full gain the peak of the lower half is 1.97 times the other, before it was 1.00 times; the clip"
                                 + " levels likewise 10.0 and 1.00 times"));
     }
@@ -79,8 +79,8 @@ class LegHintsTest {
         assertThat(hints(captures))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "In “Old pair” the upper half of the wave does not clip where the other does: look for an open leg, a lifted joint"
-                                + " or a device that does not conduct. The same is true of “New pair”.");
+                        "Old pair: the upper half of the wave does not clip where the other does. Look for an open leg, "
+                                + "a lifted joint or a device that does not conduct. The same holds for new pair.");
     }
 
     /** A stage that runs out of supply clips by itself at full gain. */
@@ -90,10 +90,11 @@ class LegHintsTest {
         captures.addAll(control("old", 3, 3));
         assertThat(hints(captures))
                 .extracting(SaidHint::code, SaidHint::text)
-                .containsExactly(tuple(
-                        "not-clipping",
-                        "“Old pair” hardly clips at settings where the unit did before: look for clippers that are not connected, a switch"
-                                + " that leaves them out, or a leg that is open behind a coupling capacitor."));
+                .containsExactly(
+                        tuple(
+                                "not-clipping",
+                                "Old pair: it hardly clips at settings where the unit did before. Look for clippers that are not "
+                                        + "connected, a switch that leaves them out, or a leg that is open behind a coupling capacitor."));
     }
 
     /** A changed pair may clip at six times the level, as lamps do beside silicon. */

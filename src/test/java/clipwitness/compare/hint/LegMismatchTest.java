@@ -30,9 +30,8 @@ class LegMismatchTest {
     void aHalfThatClipsHigherIsNamedWithItsFigures() throws IOException, InputException {
         assertThat(hints(at(100, 0.912, 0.6, 0.6, 0.6), at(75, 0.85, 0.59, 0.59, 0.59)))
                 .containsExactly(mismatch(
-                        "In “New pair” the upper half clips higher than the traced devices make it: look for an open leg, a"
-                                + " device the wrong way round, or other devices than the traced ones in this leg,"
-                                + " or a trace of a device that was still warm.",
+                        "New pair: the upper half clips higher than the traced devices make it. Look for an open leg, a "
+                                + "reversed device, other devices than the traced ones in this leg, or a trace made while warm.",
                         "at full gain the upper clip level is 912\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
@@ -41,9 +40,8 @@ class LegMismatchTest {
     void aHalfThatClipsLowerIsNamedToo() throws IOException, InputException {
         assertThat(hints(at(100, 0.6, 0.6, 0.02, 0.6)))
                 .containsExactly(mismatch(
-                        "In “New pair” the lower half clips lower than the traced devices make it: look for a shorted device"
-                                + " or switch, or other devices than the traced ones in this leg,"
-                                + " or a trace of a device that was still warm.",
+                        "New pair: the lower half clips lower than the traced devices make it. Look for a shorted device "
+                                + "or switch, other devices than the traced ones in this leg, or a trace made while warm.",
                         "at full gain the lower clip level is 20\u00A0mV instead of 600\u00A0mV (± 10\u00A0mV on the"
                                 + " difference)"));
     }
@@ -53,18 +51,17 @@ class LegMismatchTest {
         assertThat(hints(at(100, 0.3, 0.6, 0.31, 0.6)))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "In “New pair” the wave clips lower than the traced devices make it: look for other devices"
-                                + " than the traced ones, another source resistance, or another gain behind the clipper than the sheet"
-                                + " states, or a trace of a device that was still warm.");
+                        "New pair: the wave clips lower than the traced devices make it. Look for other devices than the "
+                                + "traced ones, another source resistance, another gain behind the clipper, or a trace made while "
+                                + "warm.");
     }
 
     @Test
     void halvesInUnlikeDirectionsAreAPairTheOtherWayRound() throws IOException, InputException {
         assertThat(hints(at(100, 0.6, 1.2, 1.2, 0.6)))
                 .containsExactly(mismatch(
-                        "In “New pair” the upper half clips lower and the lower half clips higher than the traced devices"
-                                + " make it: look for a pair fitted the other way round, or legs named in the other order in the"
-                                + " sheet.",
+                        "New pair: the upper half clips lower and the lower half clips higher than the traced devices "
+                                + "make it. Look for a reversed pair, or legs named in the other order in the sheet.",
                         "at full gain the upper clip level is 600\u00A0mV instead of 1.20\u00A0V (± 10\u00A0mV on the"
                                 + " difference) and the lower clip level is 1.20\u00A0V instead of 600\u00A0mV (± 10\u00A0mV"
                                 + " on the difference)"));
@@ -88,6 +85,21 @@ class LegMismatchTest {
     void nothingIsSaidWhereTheStateBeforeShowsTheSame() throws IOException, InputException {
         StatePrediction now = at("new", 100, 0.912, 0.6, 0.6, 0.6);
         assertThat(look(at("before", 100, 0.9, 0.6, 0.6, 0.6), now)).isEmpty();
+    }
+
+    /** The prediction of the state before at the same setting counts, not that at another. */
+    @Test
+    void theStateBeforeIsLookedAtUnderTheSameCondition() throws IOException, InputException {
+        assertThat(look(
+                        at("before", 75, 0.6, 0.6, 0.6, 0.6),
+                        at("before", 100, 0.9, 0.6, 0.6, 0.6),
+                        at("new", 100, 0.912, 0.6, 0.6, 0.6)))
+                .isEmpty();
+        assertThat(look(
+                        at("before", 75, 0.9, 0.6, 0.6, 0.6),
+                        at("before", 100, 0.6, 0.6, 0.6, 0.6),
+                        at("new", 100, 0.912, 0.6, 0.6, 0.6)))
+                .hasSize(1);
     }
 
     /** A loop in the transfer curve moves the output at the input's centre: one clip level up, the other down, the peaks where they were. */

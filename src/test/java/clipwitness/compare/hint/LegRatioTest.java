@@ -50,9 +50,9 @@ class LegRatioTest {
                 .containsExactly(new SaidHint(
                         "leg-mismatch",
                         Optional.of("new"),
-                        "In “New pair” the two halves of the wave clip at another ratio than the traced devices make it: look for"
-                                + " a shorted device or switch, other devices than the traced ones in one leg, or a trace of a"
-                                + " device that was still warm.",
+                        "New pair: the two halves of the wave clip at another ratio than the traced devices make it. "
+                                + "Look for a shorted device or switch, other devices than the traced ones in one leg, or a trace "
+                                + "made while warm.",
                         "at full gain the asymmetry of the clip levels is +12.0 % instead of +2.0 % (± 2.0 % on the"
                                 + " difference)"));
         assertThat(hints(at("new", 100, -8, -5))).hasSize(1);

@@ -66,9 +66,8 @@ class PathHintsTest {
                 .contains(new SaidHint(
                         "leg-mismatch",
                         Optional.of("new"),
-                        "In “New pair” the wave is not one that the traced devices make beside a clean path: look for other"
-                                + " devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
-                                + " device that was still warm.",
+                        "New pair: the wave is not one that the traced devices make beside a clean path. Look for other "
+                                + "devices than the traced ones, an open leg, a reversed device, or a trace made while warm.",
                         "at full gain 5.0 % of the wave remains unexplained, before 0.40 %"));
     }
 
@@ -94,9 +93,9 @@ class PathHintsTest {
                 .contains(new SaidHint(
                         "leg-mismatch",
                         Optional.of("new"),
-                        "In “New pair” the clipped path clips higher than the traced devices make it beside a clean path: look for"
-                                + " other devices than the traced ones, an open leg, a device the wrong way round, or a trace of a"
-                                + " device that was still warm.",
+                        "New pair: the clipped path clips higher than the traced devices make it beside a clean path. "
+                                + "Look for other devices than the traced ones, an open leg, a reversed device, or a trace made "
+                                + "while warm.",
                         "at full gain the clipped path has 1.3 of the devices' voltage, before 1.0"));
         assertThat(hint(BEFORE, scaled(0.75, 0.005)))
                 .map(SaidHint::text)
@@ -111,6 +110,18 @@ class PathHintsTest {
         assertThat(hint(scaled(1, 0.1), scaled(1.5, 0.1))).isEmpty();
         assertThat(hint(scaled(1, 0.1), scaled(1.55, 0.1))).isPresent();
         assertThat(hint(BEFORE, scaled(-1.5, 0.005))).isEmpty();
+    }
+
+    /** 0.65 of the devices' voltage is 1.3 times 0.5, and 1.5 is three quarters of 2. */
+    @Test
+    void aScaleIsComparedWithThatOfBefore() throws IOException, InputException {
+        assertThat(hint(scaled(0.5, 0.005), scaled(0.65, 0.005)))
+                .map(SaidHint::text)
+                .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips higher than"));
+        assertThat(hint(scaled(2, 0.005), scaled(1.5, 0.005)))
+                .map(SaidHint::text)
+                .hasValueSatisfying(t -> assertThat(t).contains("the clipped path clips lower than"));
+        assertThat(hint(scaled(2, 0.005), scaled(2.2, 0.005))).isEmpty();
     }
 
     @Test
@@ -151,8 +162,8 @@ class PathHintsTest {
                 .containsExactly(new SaidHint(
                         "clean-path",
                         Optional.empty(),
-                        "In “As it came” and “New pair” a part of the signal goes round the clipper, which the sheet does not say:"
-                                + " write clean-path: true under clipper, if the circuit has such a path.",
+                        "As it came and new pair: a part of the signal goes round the clipper, which the sheet does not "
+                                + "say. If the circuit has such a path, write clean-path: true under clipper.",
                         "at 50\u00A0% gain a clean share of 35 % (± 2.0 %) beside the traced devices leaves 0.42 % of the wave"
                                 + " unexplained, under a fifth of what the devices alone leave"));
     }

@@ -96,8 +96,8 @@ class DriftTest {
         assertThat(DRIFT.doubts(a, b))
                 .extracting(Said::doubt)
                 .containsExactly(
-                        "captured 10.0 K away from “State a”: a junction's clip level moves by about 2 mV/K",
-                        "coupling is ac here and dc in “State a”: what changed may be that");
+                        "captured 10.0 K away from State a: a junction's clip level moves by about 2 mV/K",
+                        "coupling is ac here and dc in State a: what changed may be that");
     }
 
     private static Contribution ofLevel(MadeUpCapture from, MadeUpCapture to) {

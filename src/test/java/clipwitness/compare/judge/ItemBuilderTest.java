@@ -91,9 +91,9 @@ class ItemBuilderTest {
                 MadeUpCapture.ordinary("b", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
         Item level = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, MadeUpCapture.ordinary("a", 50), b));
         assertThat(level.decision()).isEqualTo(Decision.UNDECIDED);
-        assertThat(Said.reason(level.change().reason())).contains("in “State b”: the capture could not be measured");
+        assertThat(Said.reason(level.change().reason())).contains("for State b, the capture could not be measured");
         assertThat(Said.remark(level.remedy()))
-                .contains("Capture it again: in “State b”: the capture could not be measured.");
+                .contains("Capture it again: for State b, the capture could not be measured.");
     }
 
     @Test
@@ -102,8 +102,9 @@ class ItemBuilderTest {
                 MadeUpCapture.ordinary("a", 50).refused(WaveformQuantity.RMS, FigureReason.CAPTURE_NOT_MEASURED);
         assertThat(Said.remark(item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
                         .remedy()))
-                .contains("Capture it again if the unit can be put back into this state: in “State a”: the capture "
-                        + "could not be measured.");
+                .contains(
+                        "Capture it again if the unit can be put back into this state: for State a, the capture could not be "
+                                + "measured.");
     }
 
     @Test
@@ -113,7 +114,7 @@ class ItemBuilderTest {
         assertThat(Said.reason(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, MadeUpCapture.ordinary("b", 50)))
                         .change()
                         .reason()))
-                .hasValue("in “State a”: the capture could not be measured");
+                .hasValue("for State a, the capture could not be measured");
     }
 
     @Test
@@ -157,10 +158,8 @@ class ItemBuilderTest {
                 .isEqualTo(Source.KNOB);
         assertThat(Said.remark(level.remedy()))
                 .hasValue(
-                        "Setting the gain control again (to 5\u00a0% of its rotation, one standard deviation) hides changes up to"
-                                + " 2.0\u00a0dB here, and “State a” cannot be captured again. More runs of “State b” at this setting would"
-                                + " help if they show that the control is set better than that; at an end stop or in a detent nothing is"
-                                + " hidden.");
+                        "Resetting the knob (5\u00a0%) hides changes up to 2.0\u00a0dB here, and State a cannot be captured again. "
+                                + "More runs of State b help only if they show that the knob is set better; an end stop hides nothing.");
     }
 
     /** Three runs whose level scatters by 0.2 dB, where no slope says what the knob has to do with it. */

@@ -57,9 +57,9 @@ class RemedyTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            STIMULUS | 0.6 | Capture “State b” again with the generator set as it was for “State a”.
-            TEMPERATURE | 0.6 | Capture “State b” again at the temperature at which “State a” was captured.
-            VERTICAL_ACCURACY | 0.6 | Capture “State b” again at the vertical range, and with the instrument, at which “State a” was captured.
+            STIMULUS | 0.6 | Capture State b again with the generator set as it was for State a.
+            TEMPERATURE | 0.6 | Capture State b again at the temperature at which State a was captured.
+            VERTICAL_ACCURACY | 0.6 | Capture State b again at the vertical range, and with the instrument, at which State a was captured.
             """)
     void whatASecondOccasionBroughtCanBeTakenAway(Source source, double uncertainty, String remedy) {
         assertThat(after(Map.of(), new Contribution(source, uncertainty))).isEqualTo(remedy);
@@ -69,8 +69,9 @@ class RemedyTest {
     @Test
     void afterTheWorkOnlyTheLaterStateCanBeCapturedAgain() {
         assertThat(after(Map.of(Source.NOISE, 1.0 / 6), new Contribution(Source.NOISE, 0.06)))
-                .isEqualTo("Capture “State b” again with a record 2 times as long, or average 2 captures: noise hides"
-                        + " the change.");
+                .isEqualTo(
+                        "Capture State b again with a record 2 times as long, or average 2 captures: noise hides the "
+                                + "change.");
     }
 
     /** Half of 0.1² is more than 0.05². */
@@ -78,8 +79,7 @@ class RemedyTest {
     void whatTheStateBeforeBringsCannotBeMended() {
         assertThat(after(Map.of(Source.NOISE, 0.5), new Contribution(Source.NOISE, 0.1)))
                 .isEqualTo(
-                        "What was captured of “State a” is too uncertain so near the limit, and it cannot be captured"
-                                + " again.");
+                        "What was captured of State a is too uncertain for this limit, and it cannot be captured again.");
     }
 
     /** The knob leaves 0.1 dB and is half the earlier state's: without it all would be known; twice 0.1 dB with as good as known a knob. */
@@ -87,10 +87,9 @@ class RemedyTest {
     void whereTheKnobOfTheStateBeforeIsAllThatHidesItIsNamed() {
         assertThat(after(Map.of(Source.KNOB, 0.5), new Contribution(Source.KNOB, 0.1)))
                 .isEqualTo(
-                        "Setting the gain control again (to 0.4\u00a0% of its rotation, one standard deviation) hides"
-                                + " changes up to 0.20\u00a0dB here, and “State a” cannot be captured again. More runs of “State"
-                                + " b” at this setting would help if they show that the control is set better than that; at an"
-                                + " end stop or in a detent nothing is hidden.");
+                        "Resetting the knob (0.4\u00a0%) hides changes up to 0.20\u00a0dB here, and State a cannot be "
+                                + "captured again. More runs of State b help only if they show that the knob is set better; an end "
+                                + "stop hides nothing.");
     }
 
     /** Two runs that there are, four times as many that are needed. */

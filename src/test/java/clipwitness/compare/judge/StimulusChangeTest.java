@@ -21,8 +21,7 @@ class StimulusChangeTest {
                 .isCloseTo(3.4346, within(1e-3));
         assertThat(StimulusChange.doubt(from, to))
                 .map(Said::doubt)
-                .contains(
-                        "the input is 3.43 dB stronger than in “State a”: what changed may be the drive, not the unit");
+                .contains("the input is 3.43 dB stronger than in State a: what changed may be the drive, not the unit");
     }
 
     @Test

@@ -234,7 +234,7 @@ class NoiseItemsTest {
         List<Item> noise = items("old", ItemQuantity.NOISE, hiss("before", 1), shortRecord);
         assertThat(noise).hasSize(2).allSatisfy(i -> {
             assertThat(i.decision()).isEqualTo(Decision.UNDECIDED);
-            assertThat(Said.reason(i.change().reason()).orElseThrow()).contains("Old pair");
+            assertThat(Said.reason(i.change().reason()).orElseThrow()).contains("old pair");
             assertThat(Said.remark(i.remedy())).isPresent();
         });
         CaptureResult shortBefore = MadeUpQuiet.of("before").gain(50).noise(MadeUpQuiet.tooShort());
@@ -243,7 +243,7 @@ class NoiseItemsTest {
                                 .change()
                                 .reason())
                         .orElseThrow())
-                .contains("As it came");
+                .contains("as it came");
         assertThat(items("old", ItemQuantity.HUM, shortBefore, humming("old", 3e-3)))
                 .extracting(Item::decision)
                 .containsExactly(Decision.UNDECIDED);
@@ -255,15 +255,15 @@ class NoiseItemsTest {
         CaptureResult before = hiss("before", 1);
         assertThat(source(job, before, hiss("old", 1)).whyNot(ItemQuantity.LEVEL, "before", "old"))
                 .isEmpty();
-        assertThat(whyNot(ItemQuantity.NOISE, before)).contains("noise").contains("Old pair");
-        assertThat(whyNot(ItemQuantity.HUM, hiss("old", 1))).contains("As it came");
+        assertThat(whyNot(ItemQuantity.NOISE, before)).contains("noise").contains("old pair");
+        assertThat(whyNot(ItemQuantity.HUM, hiss("old", 1))).contains("as it came");
         String same = whyNot(
                 ItemQuantity.NOISE,
                 before,
                 MadeUpQuiet.of("old").gain(50).export("export of before").noise(MadeUpQuiet.hiss(1)));
         String other =
                 whyNot(ItemQuantity.HUM, before, MadeUpQuiet.of("old").gain(75).noise(MadeUpQuiet.hiss(1)));
-        assertThat(same).isNotEqualTo(other).contains("Old pair").contains("As it came");
+        assertThat(same).isNotEqualTo(other).contains("old pair").contains("as it came");
     }
 
     @Test

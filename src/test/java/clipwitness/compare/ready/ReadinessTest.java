@@ -64,10 +64,10 @@ class ReadinessTest {
         ReadyItem level =
                 item(ready("", end().refused(WaveformQuantity.RMS, DoubtReason.NO_FUNDAMENTAL)), ItemQuantity.LEVEL);
         assertThat(Said.reason(level.smallestChange().reason()))
-                .hasValue("in “As it came”: no periodic line stands above the noise");
+                .hasValue("for as it came, no periodic line stands above the noise");
         assertThat(level.sufficient()).isFalse();
         assertThat(Said.remark(level.remedy()))
-                .hasValue("Capture it again: in “As it came”: no periodic line stands above the noise.");
+                .hasValue("Capture it again: for as it came, no periodic line stands above the noise.");
     }
 
     /**
@@ -125,8 +125,8 @@ class ReadinessTest {
                 .extracting(Missing::code, Said::missing, Missing::grave)
                 .containsExactly(
                         "no-waveform",
-                        "“As it came” has no waveform capture: capture the test tone at several positions of the gain control,"
-                                + " input and output together.",
+                        "As it came: it has no waveform capture. Capture the test tone at several positions of the gain "
+                                + "control, input and output together.",
                         true);
     }
 
@@ -169,8 +169,8 @@ class ReadinessTest {
                 .filteredOn(Missing::grave)
                 .extracting(Said::missing)
                 .containsExactly(
-                        "“As it came” has no noise capture: terminate the input and capture the output for at least 5"
-                                + " periods of the mains, or noise and hum cannot be compared.");
+                        "As it came: it has no noise capture. Terminate the input and capture the output for at least 5 "
+                                + "periods of the mains, or noise and hum cannot be compared.");
         assertThat(result.sufficient()).isFalse();
     }
 

@@ -135,7 +135,7 @@ class ResponseItemsTest {
                 MadeUpQuiet.of("old").gain(50).frequency(100).response(MadeUpQuiet.steady(MadeUpQuiet.hidden(100)));
         List<Item> items = items("old", sine("before", 100, 10), hidden);
         assertThat(items).extracting(Item::decision).containsExactly(Decision.UNDECIDED);
-        assertThat(Said.reason(items.get(0).change().reason()).orElseThrow()).contains("Old pair");
+        assertThat(Said.reason(items.get(0).change().reason()).orElseThrow()).contains("old pair");
         CaptureResult before =
                 MadeUpQuiet.of("before").gain(50).frequency(100).response(MadeUpQuiet.steady(MadeUpQuiet.hidden(100)));
         assertThat(Said.reason(items("old", before, sine("old", 100, 10))
@@ -143,7 +143,7 @@ class ResponseItemsTest {
                                 .change()
                                 .reason())
                         .orElseThrow())
-                .contains("As it came");
+                .contains("as it came");
         CaptureResult sweep = MadeUpQuiet.of("old")
                 .gain(50)
                 .response(MadeUpQuiet.sweep(List.of(MadeUpQuiet.hidden(500), MadeUpQuiet.point(1000, 10, 0.03))));
@@ -214,9 +214,9 @@ class ResponseItemsTest {
         CaptureResult before = sine("before", 100, 10);
         assertThat(source(before).whyNot(ItemQuantity.NOISE, "before", "old")).isEmpty();
         assertThat(Said.reason(source(before).whyNot(ItemQuantity.RESPONSE, "before", "old")))
-                .hasValueSatisfying(s -> assertThat(s).contains("Old pair").contains("response"));
+                .hasValueSatisfying(s -> assertThat(s).contains("old pair").contains("response"));
         assertThat(Said.reason(source(sine("old", 100, 10)).whyNot(ItemQuantity.RESPONSE, "before", "old")))
-                .hasValueSatisfying(s -> assertThat(s).contains("As it came"));
+                .hasValueSatisfying(s -> assertThat(s).contains("as it came"));
         var other = source(before, MadeUpQuiet.of("old").response(MadeUpQuiet.steady(MadeUpQuiet.point(100, 1, 0))))
                 .whyNot(ItemQuantity.RESPONSE, "before", "old");
         CaptureResult same = MadeUpQuiet.of("old")

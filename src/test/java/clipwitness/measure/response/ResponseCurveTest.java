@@ -59,4 +59,78 @@ class ResponseCurveTest {
         assertThat(curve.gainAt(4000)).isEmpty(); // two octaves between its neighbours
         assertThat(curve.gainAt(500)).isEmpty();
     }
+
+    private static double part(Measured.Value value, Source source) {
+        return value.budget().stream()
+                .filter(c -> c.source() == source)
+                .mapToDouble(Contribution::standardUncertainty)
+                .reduce(0, Math::hypot);
+    }
+
+    private static ResponsePoint known(double frequency, double decibels, double uncertainty) {
+        return new ResponsePoint(
+                frequency,
+                Measured.of(decibels, Unit.DECIBEL, new Contribution(Source.NOISE, uncertainty)),
+                Measured.of(0, Unit.DEGREE),
+                OptionalDouble.empty());
+    }
+
+    /**
+     * A quarter of the way from 1 kHz to 2 kHz: three quarters of 0.04 dB and a quarter of 0.12 dB of noise; of a step of 4 dB between the points half, and of
+     * that half, since half way would leave all of it, as a bound.
+     */
+    @Test
+    void aGainBetweenPointsIsUncertainByBothAndByTheStep() {
+        ResponseCurve curve = new ResponseCurve(List.of(known(1000, 1, 0.04), known(2000, -3, 0.12)));
+        Measured.Value at = curve.gainAt(1000 * Math.pow(2, 0.25)).orElseThrow();
+        assertThat(at.number()).isCloseTo(0, within(1e-9));
+        assertThat(part(at, Source.NOISE)).isCloseTo(0.03 * Math.sqrt(2), within(1e-9));
+        assertThat(part(at, Source.METHOD)).isCloseTo(1 / Math.sqrt(3), within(1e-9));
+        Measured.Value other = curve.gainAt(1000 * Math.pow(2, 0.75)).orElseThrow();
+        assertThat(part(other, Source.NOISE)).isCloseTo(Math.hypot(0.01, 0.09), within(1e-9));
+        assertThat(part(other, Source.METHOD)).isCloseTo(1 / Math.sqrt(3), within(1e-9));
+    }
+
+    /** 1.1 octaves are the widest step that is read between; half a percent beside a point is the point. */
+    @Test
+    void stepsBeyondElevenTenthsOfAnOctaveAreNotReadBetween() {
+        assertThat(new ResponseCurve(List.of(known(1000, 0, 1), known(1000 * Math.pow(2, 1.09), 0, 1))).gainAt(1500))
+                .isPresent();
+        assertThat(new ResponseCurve(List.of(known(1000, 0, 1), known(1000 * Math.pow(2, 1.11), 0, 1))).gainAt(1500))
+                .isEmpty();
+        ResponseCurve one = new ResponseCurve(List.of(known(1000, 3, 1)));
+        assertThat(one.at(1004)).isPresent();
+        assertThat(one.at(1006)).isEmpty();
+        assertThat(one.at(994)).isEmpty();
+        assertThat(one.gainAt(1006)).isEmpty();
+        assertThat(one.highest().orElseThrow().number()).isEqualTo(3);
+    }
+
+    /**
+     * From 0 dB at 1 kHz to 6.0206 dB less at 2 kHz: 3.0103 dB less lies half way, at 1,414.2 Hz. Noise of 0.1 dB and 0.05 dB counts as root 2 times
+     * the larger, over 6.0206 dB an octave; half way the curve may bend by a quarter of the octave, as a bound.
+     */
+    @Test
+    void aCornerIsUncertainByNoiseAndByWhatLiesBetweenThePoints() {
+        ResponseCurve curve = new ResponseCurve(
+                List.of(known(500, 0, 0.1), known(1000, 0, 0.1), known(2000, -20 * Math.log10(2), 0.05)));
+        Measured.Value corner = curve.upperCorner().asValue().orElseThrow();
+        assertThat(corner.number()).isCloseTo(1414.2, within(0.1));
+        double perDecibel = 1414.2 * Math.log(2) / 6.0206;
+        assertThat(part(corner, Source.NOISE)).isCloseTo(0.1 * Math.sqrt(2) * perDecibel, within(0.01));
+        assertThat(part(corner, Source.METHOD)).isCloseTo(1414.2 * Math.log(2) / 4 / Math.sqrt(3), within(0.1));
+        assertThat(curve.lowerCorner().value()).isEmpty();
+        ResponseCurve mirrored = new ResponseCurve(
+                List.of(known(500, -20 * Math.log10(2), 0.1), known(1000, 0, 0.1), known(2000, 0, 0.05)));
+        assertThat(mirrored.lowerCorner().value().orElseThrow()).isCloseTo(707.1, within(0.1));
+        assertThat(new ResponseCurve(List.of()).upperCorner().value()).isEmpty();
+    }
+
+    /** Exactly half of the power less: the corner is that point. */
+    @Test
+    void aPointAtHalfThePowerIsTheCorner() {
+        double half = 10 * Math.log10(2);
+        ResponseCurve curve = new ResponseCurve(List.of(known(1000, 0, 0.1), known(1500, -half, 0.1)));
+        assertThat(curve.upperCorner().value().orElseThrow()).isCloseTo(1500, within(1e-6));
+    }
 }

@@ -28,7 +28,7 @@ class KnownTransferTest {
     }
 
     /** Output and input, the output's cycle beginning where its fundamental rises through zero. */
-    private static FittedWave[] pair(DoubleUnaryOperator output, DoubleUnaryOperator input, double noise, long seed) {
+    static FittedWave[] pair(DoubleUnaryOperator output, DoubleUnaryOperator input, double noise, long seed) {
         List<Samples> both = List.of(record(output, noise, seed), record(input, noise, seed + 1));
         JointFit joint = JointFit.of(both, 1 / 600.7, 20);
         double origin = (-Math.PI / 2 - joint.channels().get(0).phase(1)) / CYCLE;
@@ -164,7 +164,7 @@ class KnownTransferTest {
     }
 
     /** Odd harmonics of a clipped sine behind both filters, synthesized one by one. */
-    private static DoubleUnaryOperator filtered(double low, double high) {
+    static DoubleUnaryOperator filtered(double low, double high) {
         double[] sines = new double[16];
         for (int k = 1; k < sines.length; k++) {
             for (int i = 0; i < 2000; i++) {
@@ -240,12 +240,12 @@ class KnownTransferTest {
         assertThat(found.onsetDown().orElseThrow().input()).isCloseTo(onset, within(0.02));
         assertThat(found.gain(0.01).asValue().orElseThrow().standardUncertainty())
                 .isCloseTo(0.0868589, within(0.01));
-        Measured knee = Knee.of(transfer, 1);
+        Measured knee = Knee.of(transfer, 1, onset);
         assertThat(knee.value().orElseThrow()).isCloseTo(14.9, within(0.5));
-        SlopeProfile slopes = new SlopeProfile(transfer, 1, 1);
+        SlopeProfile slopes = new SlopeProfile(transfer, 1, onset, 1);
         assertThat(slopes.crossing(0.5)).isCloseTo(0.8814, within(0.02)); // acosh(root 2)
         assertThat(slopes.last()).isCloseTo(0, within(0.01));
-        assertThat(slopes.relativeUncertainty(0.5)).isBetween(1e-4, 0.05);
+        assertThat(slopes.relativeUncertainty(0.5, 0.5)).isBetween(1e-4, 0.05);
     }
 
     @Test
@@ -261,7 +261,7 @@ class KnownTransferTest {
         for (double x : new double[] {0.02, 0.333, 1, 1.48, profile.input(40), profile.input(95)}) {
             assertThat(profile.at(x)).isCloseTo(0.1 + 2 * x, within(4e-4));
         }
-        assertThat(Knee.of(profile.transfer(), 2).value()).isEmpty();
+        assertThat(Knee.of(profile.transfer(), 2, 1.5).value()).isEmpty();
         SmallSignal found = SmallSignal.of(profile.transfer(), OptionalDouble.empty())
                 .found()
                 .orElseThrow();

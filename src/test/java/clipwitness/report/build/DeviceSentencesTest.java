@@ -27,38 +27,37 @@ class DeviceSentencesTest {
     void clipLevelsThatAgreeAreSaidWithTheUncertaintyOfEachHalf() {
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
                 .containsExactly(
-                        "At full gain the traced devices of “After, original clippers” predict clip levels of 605 mV"
-                                + " up and 720 mV down; 600 mV and 700 mV were measured, alike within the uncertainties of the"
-                                + " differences, ± 10 mV and ± 50 mV (source from the gain for small signals).");
+                        "At full gain the traced devices of original clippers predict clip levels of 605 mV up and 720 "
+                                + "mV down; 600 mV and 700 mV were measured, alike within the uncertainties of the differences, ± "
+                                + "10 mV and ± 50 mV (source from the gain for small signals).");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
-                .isEqualTo(
-                        "At the highest gain the clip levels of “After, original clippers” are those that the curves of the"
-                                + " traced devices predict, within the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of original clippers are those that the curves of "
+                        + "the traced devices predict, within the uncertainty of the difference.");
     }
 
     @Test
     void theHalfThatDiffersIsNamed() {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.72)))
                 .containsExactly(
-                        "At full gain the traced devices of “After, original clippers” predict clip levels of 650 mV"
-                                + " up and 720 mV down; 600 mV and 700 mV were measured: the upper one differs by more than the"
-                                + " uncertainty of the difference, ± 10 mV, the lower one is alike within ± 50 mV (source from the"
-                                + " gain for small signals).");
+                        "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 720 "
+                                + "mV down; 600 mV and 700 mV were measured: the upper one differs by more than the uncertainty of "
+                                + "the difference, ± 10 mV, the lower one is alike within ± 50 mV (source from the gain for small "
+                                + "signals).");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
                 .containsExactly(
-                        "At full gain the traced devices of “After, original clippers” predict clip levels of 605 mV"
-                                + " up and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty"
-                                + " of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain for"
-                                + " small signals).");
+                        "At full gain the traced devices of original clippers predict clip levels of 605 mV up "
+                                + "and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty "
+                                + "of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain "
+                                + "for small signals).");
     }
 
     @Test
     void bothHalvesMayDiffer() {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.9)))
                 .containsExactly(
-                        "At full gain the traced devices of “After, original clippers” predict clip levels of 650 mV"
-                                + " up and 900 mV down, but 600 mV and 700 mV were measured: both differ by more than the uncertainties"
-                                + " of the differences, ± 10 mV and ± 50 mV (source from the gain for small signals).");
+                        "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 900 "
+                                + "mV down, but 600 mV and 700 mV were measured: both differ by more than the uncertainties of the "
+                                + "differences, ± 10 mV and ± 50 mV (source from the gain for small signals).");
     }
 
     /** The setting below, where they do not agree, is not spoken of. */
@@ -71,11 +70,10 @@ class DeviceSentencesTest {
         };
         assertThat(said(predictions)).hasSize(2);
         assertThat(summary(predictions))
-                .isEqualTo(
-                        "At the highest gain the clip levels of “As received” are those that the curves of the traced devices"
-                                + " predict, within the uncertainty of the difference. At the highest gain the clip levels of “After,"
-                                + " original clippers” are not those that the curves of the traced devices predict: one or both differ"
-                                + " by more than the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of as received are those that the curves of the traced "
+                        + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
+                        + "of original clippers are not those that the curves of the traced devices predict: one or both "
+                        + "differ by more than the uncertainty of the difference.");
     }
 
     @Test
@@ -91,8 +89,7 @@ class DeviceSentencesTest {
                         ExampleJob.value(0.6, Unit.VOLT, 0.01))),
                 Optional.empty(),
                 false);
-        assertThat(said(none))
-                .containsExactly("For “After, original clippers” nothing is predicted: D2 was not traced.");
+        assertThat(said(none)).containsExactly("Nothing is predicted for original clippers: D2 was not traced.");
         assertThat(summary(none)).isEmpty();
     }
 

@@ -34,7 +34,7 @@ class DoubtBuilderTest {
                 .startsWith("rising and falling input give two curves (gap 2.1 % to 3.4 %)")
                 .endsWith("calculated for the wave without its low-pass of 3.3 kHz to 3.4 kHz");
         assertThat(plain(doubts.get(0).places()))
-                .isEqualTo("4 captures: “As received” at 25 % gain and full gain; “After, new clippers” in all 2");
+                .isEqualTo("4 captures: as received at 25 % gain and full gain; new clippers in all 2");
     }
 
     @Test
@@ -42,7 +42,7 @@ class DoubtBuilderTest {
         List<CaptureResult> captures = List.of(
                 straightened("received", 50, 0.021, 3400),
                 MadeUpCapture.ordinary("received", 50).run(2).done());
-        assertThat(plain(BUILDER.all(captures).get(0).places())).isEqualTo("“As received” at 50 % gain, run 1");
+        assertThat(plain(BUILDER.all(captures).get(0).places())).isEqualTo("as received at 50 % gain, run 1");
     }
 
     private static CaptureResult straightened(String state, double gain, double gap, double corner) {

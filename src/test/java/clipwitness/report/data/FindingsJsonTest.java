@@ -20,7 +20,7 @@ class FindingsJsonTest {
     void theFindingsAreInEnglishWhateverTheLanguageOfTheReport() {
         JobResults german = ExampleJob.with(ExampleSheet.plain().in("de")).results();
         assertThat(findings(german))
-                .contains("quieter than “As received” at full gain")
+                .contains("quieter than as received at full gain")
                 .contains("5.93")
                 .isEqualTo(findings(ExampleJob.good().results()));
     }
@@ -37,7 +37,7 @@ class FindingsJsonTest {
                         "\"clipAsymmetryNow\" : -33.1",
                         "\"clipAsymmetryNow\" : \"%\"",
                         "\"clipAsymmetryNow\" : 0.")
-                .containsPattern("\"text\" : \"The two halves of the wave of “After, new clippers” are clipped");
+                .containsPattern("\"text\" : \"Clips unevenly. New clippers: its two halves are clipped");
     }
 
     @Test

@@ -6,12 +6,14 @@ import clipwitness.compare.result.JobResults;
 import clipwitness.fixture.ExampleJob;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What a results file says is read back from it alone. */
 class StandingResultsTest {
     private static final JobResults RESULTS = ExampleJob.good().results();
-    private static final byte[] DOCUMENT = ResultsJson.bytes(RESULTS, "clipwitness 1.2.3", List.of("customer"));
+    private static final byte[] DOCUMENT =
+            ResultsJson.bytes(RESULTS, Map.of(), List.of("customer"), "clipwitness 1.2.3");
 
     @Test
     void aFileIsReadBackAsWhatWasWritten() {

@@ -87,8 +87,8 @@ class AnswerTest {
         assertThat(answer(results).word()).isEqualTo("only-level");
         assertThat(text(results))
                 .isEqualTo(
-                        "“After, new clippers” is 2.3 dB quieter than “As received” at full gain. Turned up to the same"
-                                + " level, 1.3 % of the wave still differs. Its distortion is 0.3 dB lower: only quieter.");
+                        "Only quieter. New clippers: 2.3 dB quieter than as received at full gain. Turned up to the same "
+                                + "level, 1.3 % of the wave still differs. Its distortion is 0.3 dB lower.");
     }
 
     /** The limits of the measurement book: under 1 dB of distortion, and a null depth under -32 dB with its whole uncertainty. */
@@ -120,8 +120,8 @@ class AnswerTest {
         assertThat(answer(results).word()).isEqualTo("same");
         assertThat(text(results))
                 .isEqualTo(
-                        "“After, new clippers” is as loud as “As received” at full gain within 0.2 dB. Set equally loud, "
-                                + "1.0 % of the wave differs. Its distortion is the same within 0.2 dB: no change that would be heard.");
+                        "No change heard. New clippers and as received: as loud at full gain within 0.2 dB. Set equally "
+                                + "loud, 1.0 % of the wave differs. Its distortion is the same within 0.2 dB.");
     }
 
     @Test
@@ -137,18 +137,25 @@ class AnswerTest {
         assertThat(answer(results).word()).isEqualTo("gentler");
         assertThat(text(results))
                 .isEqualTo(
-                        "“After, new clippers” is 2.3 dB quieter than “As received” at full gain. Turned up to the same"
-                                + " level, 2.0 % of the wave still differs. Its distortion is 0.3 dB lower (1.9 dB at 50 % gain):"
-                                + " mostly quieter, a little gentler.");
+                        "Mostly quieter, a little gentler. New clippers: 2.3 dB quieter than as received at full gain. "
+                                + "Turned up to the same level, 2.0 % of the wave still differs. Its distortion is 0.3 dB lower "
+                                + "(1.9 dB at 50 % gain).");
     }
 
     @Test
     void aLittleEndsAtTwoDecibels() {
-        assertThat(text(job(at(100, 0, -20, -1.9)))).endsWith("1.9 dB lower: a little gentler.");
-        assertThat(text(job(at(100, 0, -20, -2.1)))).endsWith("2.1 dB lower: gentler.");
-        assertThat(text(job(at(100, 4, -20, 1.9)))).endsWith("1.9 dB higher: louder and a little harsher.");
+        assertThat(text(job(at(100, 0, -20, -1.9))))
+                .startsWith("About as loud, a little gentler. ")
+                .endsWith("1.9 dB lower.");
+        assertThat(text(job(at(100, 0, -20, -2.1))))
+                .startsWith("About as loud, gentler. ")
+                .endsWith("2.1 dB lower.");
+        assertThat(text(job(at(100, 4, -20, 1.9))))
+                .startsWith("Louder, a little harsher. ")
+                .endsWith("1.9 dB higher.");
         assertThat(text(job(at(50, 4, -20, 6), at(100, 4, -20, 1.9))))
-                .endsWith("1.9 dB higher (6.0 dB at 50 % gain): louder and harsher.");
+                .startsWith("Louder, harsher. ")
+                .endsWith("1.9 dB higher (6.0 dB at 50 % gain).");
     }
 
     @Test
@@ -162,17 +169,18 @@ class AnswerTest {
     void lowerAtOneSettingAndHigherAtAnotherIsDifferent() {
         JobResults results = job(at(50, 0, -20, 2), at(100, 0, -20, -3));
         assertThat(answer(results).word()).isEqualTo("different");
-        assertThat(text(results)).endsWith("Its distortion is 3.0 dB lower (2.0 dB higher at 50 % gain): different.");
+        assertThat(text(results))
+                .startsWith("Gentler here, harsher there. ")
+                .endsWith("Its distortion is 3.0 dB lower (2.0 dB higher at 50 % gain).");
         assertThat(text(job(at(0, 0, -20, 1.5), at(50, 0, -20, -2), at(100, 0, -20, 0))))
-                .endsWith("Its distortion is 2.0 dB lower at 50 % gain and 1.5 dB higher at 0 % gain: different.");
+                .endsWith("Its distortion is 2.0 dB lower at 50 % gain and 1.5 dB higher at 0 % gain.");
     }
 
     /** Where the distortion stays at the setting that is spoken of, the sentence says that it is meant there and not everywhere. */
     @Test
     void theSameAtOneSettingIsNotSaidOfAll() {
         assertThat(text(job(at(50, 3, -17, -0.7), at(100, 3, -21, 0.01))))
-                .endsWith("Its distortion is the same within 0.2 dB at full gain, but 0.7 dB lower at 50 % gain:"
-                        + " louder and a little gentler.");
+                .endsWith("Its distortion is the same within 0.2 dB at full gain, but 0.7 dB lower at 50 % gain.");
     }
 
     /** 51.2 - 11.7 = 39.5 dB at least at 25 % gain; 44.5 - 41.4 = 3.1 dB at 50 % gain, which is less though its figure is near. */
@@ -181,9 +189,8 @@ class AnswerTest {
         List<Item> full = at(100, 20, -16, -2.4);
         List<Item> half = at(50, 20, -17, 0.5, -44.5, 41.4);
         assertThat(text(job(at(25, 20, -17, 0.5, -51.2, 11.7), half, full)))
-                .endsWith("Its distortion is 2.4 dB lower (at least 39 dB at 25 % gain): louder and gentler.");
-        assertThat(text(job(half, full)))
-                .endsWith("Its distortion is 2.4 dB lower (at least 3 dB at 50 % gain): louder and gentler.");
+                .endsWith("Its distortion is 2.4 dB lower (at least 39 dB at 25 % gain).");
+        assertThat(text(job(half, full))).endsWith("Its distortion is 2.4 dB lower (at least 3 dB at 50 % gain).");
     }
 
     @Test
@@ -213,11 +220,10 @@ class AnswerTest {
         JobResults clean = distorting(job(at(50, 5, -20, -20), at(100, 5.9, -20, -20)), "new", 0.5);
         assertThat(answer(clean).word()).isEqualTo("clean");
         assertThat(answer(clean).values()).extracting(FindingValue::name).containsExactly("level");
-        assertThat(new FindingText(Sentences.wording(clean)).firstPage(Findings.of(clean)))
-                .extracting(Sentences::plain)
+        assertThat(Sentences.told(clean))
                 .containsExactly(
-                        "“After, new clippers” is 5.9 dB louder than “As received” at full gain. Its distortion stays "
-                                + "under 1 % at every setting captured: clean.");
+                        "Clean throughout. New clippers: 5.9 dB louder than as received at full gain. Its distortion "
+                                + "stays under 1 % at every setting captured: clean.");
         assertThat(answer(with(clean, "new", 75, WaveformQuantity.THD, 1.1)).word())
                 .as("it clips at a setting that was not compared")
                 .isEqualTo("gentler");
@@ -239,7 +245,9 @@ class AnswerTest {
                 100,
                 WaveformQuantity.THD,
                 Sentences.bound(0.1, Unit.PERCENT, 0.3));
-        assertThat(text(results)).endsWith("Its distortion is higher (noise hides by how much): harsher.");
+        assertThat(text(results))
+                .startsWith("About as loud, harsher. ")
+                .endsWith("Its distortion is higher (noise hides by how much).");
     }
 
     @Test
@@ -382,12 +390,9 @@ class AnswerTest {
     @Test
     void theSameAnswerAgainstAnotherStateIsSaidInOneSentence() {
         JobResults results = Sentences.with(changed(at(100, -6, -20, 3)), described(at(100, -5.9, -21, 3.2)));
-        assertThat(new FindingText(Sentences.wording(results))
-                        .firstPage(Findings.of(results))
-                        .get(0))
-                .endsWith(
-                        ": quieter and harsher. Against “After, original clippers” the answer is the same: quieter and"
-                                + " harsher.");
+        assertThat(Sentences.told(results).get(0))
+                .startsWith("Quieter, harsher. ")
+                .endsWith(" Against original clippers the answer is the same.");
         assertThat(Findings.of(results).all())
                 .filteredOn(Answer.class::isInstance)
                 .hasSize(2);
@@ -396,12 +401,9 @@ class AnswerTest {
     @Test
     void anotherAnswerAgainstAnotherStateTellsItsDistortionAlone() {
         JobResults results = Sentences.with(changed(at(100, -6, -20, 3)), described(at(100, -5.9, -21, -3.2)));
-        assertThat(Sentences.plain(new FindingText(Sentences.wording(results))
-                        .firstPage(Findings.of(results))
-                        .get(0)))
-                .endsWith(
-                        ": quieter and harsher. Against “After, original clippers” its distortion is 3.2 dB lower: quieter"
-                                + " and gentler.");
+        assertThat(Sentences.told(results).get(0))
+                .startsWith("Quieter, harsher. ")
+                .endsWith(" Against original clippers: quieter and gentler. Its distortion is 3.2 dB lower.");
     }
 
     private static Comparison described(List<Item> items) {

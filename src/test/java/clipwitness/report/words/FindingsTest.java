@@ -14,7 +14,6 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
-import clipwitness.compare.rule.Findings;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -37,15 +36,14 @@ class FindingsTest {
             Doubt.of(Severity.WARNING, DoubtReason.STIMULUS_CHANGED_SHEET, Argument.count(120), Argument.count(100));
 
     private static final String EQUAL =
-            " “After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 % gain.";
+            " The same distortion: new clippers at 31.0 ± 1.5 % of gain, as received at 50 % gain.";
     /** How the answer begins, the first of all findings. */
-    private static final String ANSWER = "“After, new clippers” is 5.9 dB quieter";
+    private static final String ANSWER = "Quieter, harsher. New clippers: 5.9 dB quieter";
 
     private static final Measured NEVER = Measured.refused(Unit.PERCENT, FigureReason.NOT_REACHED);
 
     private static List<String> findings(JobResults results) {
-        return new FindingText(Sentences.wording(results))
-                .firstPage(Findings.of(results)).stream().map(Sentences::plain).toList();
+        return Sentences.told(results);
     }
 
     /** What is found of an unchanged state that passes with these items. */
@@ -86,39 +84,35 @@ class FindingsTest {
     void theGoodExampleHasFiveFindings() {
         assertThat(findings(ExampleJob.good().results()))
                 .containsExactly(
-                        "“After, new clippers” is 5.9 dB quieter than “As received” at full gain. Turned up to the same "
-                                + "level, 15.8 % of the wave still differs. Its distortion is 3.1 dB higher (9.1 dB at 0 % "
-                                + "gain): quieter and harsher. Against “After, original clippers” the answer is the same: "
-                                + "quieter and harsher.",
-                        "“After, new clippers” distorts earlier: 3 % distortion at 22 % of gain instead of 41 %. "
-                                + "“After, new clippers” at 31.0 ± 1.5 % of gain distorts as “As received” does at 50 % gain.",
-                        "Set equally loud at full gain, the harmonics above the seventh of “After, new clippers” are 4.3 dB "
-                                + "lower, though of these the harmonics 8, 10 and 12 are up to 6.0 dB higher.",
-                        "The two halves of the wave of “After, new clippers” are clipped at different heights: asymmetry "
-                                + "of the clip levels −33.1 % at full gain, 0.4 % before. Its even harmonics are 39 dB higher.",
-                        "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
-                                + "1.5 % of their size at all five gain settings (null depth −37.87 ± 0.80 dB at full gain; "
-                                + "limit −32 dB).");
+                        "Quieter, harsher. New clippers: 5.9 dB quieter than as received at full gain. Turned up to the "
+                                + "same level, 15.8 % of the wave still differs. Its distortion is 3.1 dB higher (9.1 dB at 0 % "
+                                + "gain). Against original clippers the answer is the same.",
+                        "Distorts earlier. New clippers: 3 % distortion at 22 % of gain instead of 41 %. The same "
+                                + "distortion: new clippers at 31.0 ± 1.5 % of gain, as received at 50 % gain.",
+                        "Less edge. New clippers, set equally loud at full gain: the harmonics above the seventh (the "
+                                + "edge) are 4.3 dB lower, though of these the harmonics 8, 10 and 12 are up to 6.0 dB higher.",
+                        "Clips unevenly. New clippers: its two halves are clipped at different heights. Asymmetry of the "
+                                + "clip levels: −33.1 % at full gain, before 0.4 %. Its even harmonics are 39 dB higher.",
+                        "The same wave. Original clippers and as received: laid over one another, their waves differ by "
+                                + "at most 1.5 % of their size at all five gain settings (limit 2.5 %).");
     }
 
     @Test
     void distortionThatBeginsLaterIsLater() {
         assertThat(onset(gain(20), gain(35)))
-                .isEqualTo("“After, new clippers” distorts later: 3 % distortion at 35 % of gain instead of 20 %."
-                        + EQUAL);
+                .isEqualTo("Distorts later. New clippers: 3 % distortion at 35 % of gain instead of 20 %." + EQUAL);
     }
 
     @Test
     void aDifferenceWithinTheUncertaintyIsNone() {
         assertThat(onset(gain(20), gain(21), alike()))
                 .isEqualTo(
-                        "“After, new clippers” begins to distort where “As received” does: 3 % distortion at 21 % and 20 % of "
-                                + "gain, the same within their uncertainty."
+                        "Distorts where it did. New clippers and as received reach 3 % distortion at 21 % and 20 % of gain, "
+                                + "the same within their uncertainty."
                                 + EQUAL);
         assertThat(onset(gain(15.1), gain(15.4), alike()))
                 .isEqualTo(
-                        "“After, new clippers” begins to distort where “As received” does: 3 % distortion at 15 % of gain in "
-                                + "both, within their uncertainty."
+                        "Distorts where it did. New clippers and as received both reach 3 % distortion at 15 % of gain."
                                 + EQUAL);
     }
 
@@ -127,20 +121,20 @@ class FindingsTest {
     void aHalfThatBeginsElsewhereIsSaidThoughTheDistortionIsTheSame() {
         assertThat(onset(gain(20), gain(21)))
                 .isEqualTo(
-                        "“After, new clippers” reaches 3 % distortion where “As received” does (at 21 % and 20 % of gain), but "
-                                + "at 25 % gain the upper half of its wave begins to clip earlier, at 84 mV of input instead "
-                                + "of 180 mV." + EQUAL);
+                        "One half clips elsewhere. New clippers: 3 % distortion where as received has it (at 21 % and 20 % of "
+                                + "gain). But at 25 % gain the upper half of its wave begins to clip earlier, at 84 mV of input "
+                                + "instead of 180 mV." + EQUAL);
     }
 
     @Test
     void distortionBelowTheLowestSettingIsNotGivenAPlace() {
         assertThat(onset(gain(20), BELOW))
                 .isEqualTo(
-                        "“After, new clippers” is already beyond 3 % distortion at the lowest setting captured; “As received” "
-                                + "reaches it at 20 % of gain." + EQUAL);
+                        "Distorts from the start. New clippers: beyond 3 % distortion already at the lowest setting captured; "
+                                + "as received: from 20 % of gain on." + EQUAL);
         assertThat(onset(BELOW, gain(20)))
                 .isEqualTo(
-                        "“After, new clippers” reaches 3 % distortion at 20 % of gain; “As received” is beyond it already at "
+                        "Distorts later. New clippers: 3 % distortion from 20 % of gain on; as received: beyond it already at "
                                 + "the lowest setting captured." + EQUAL);
     }
 
@@ -148,12 +142,12 @@ class FindingsTest {
     void distortionThatIsNotReachedIsNot() {
         assertThat(onset(gain(20), NEVER))
                 .isEqualTo(
-                        "“After, new clippers” does not reach 3 % distortion at any setting captured; “As received” does at "
-                                + "20 % of gain." + EQUAL);
+                        "Hardly distorts now. New clippers: less than 3 % distortion at every setting captured; as received: "
+                                + "more from 20 % of gain on." + EQUAL);
         assertThat(onset(NEVER, gain(20)))
                 .isEqualTo(
-                        "“After, new clippers” reaches 3 % distortion at 20 % of gain; “As received” does not at any setting "
-                                + "captured." + EQUAL);
+                        "Distorts now. New clippers: 3 % distortion from 20 % of gain on; as received: less at every "
+                                + "setting captured." + EQUAL);
     }
 
     @Test
@@ -181,8 +175,8 @@ class FindingsTest {
                 .hasSize(5)
                 .element(1)
                 .isEqualTo(
-                        "No figures from captures/received-g0.csv: runs of up to 7 samples lie on the upper end of the converter's"
-                                + " range.");
+                        "A capture is unusable. No figures from captures/received-g0.csv: runs of up to 7 samples lie on "
+                                + "the upper end of the converter's range.");
     }
 
     @Test
@@ -192,13 +186,12 @@ class FindingsTest {
                         item(ItemQuantity.THD, 100, -0.112, 0.05, Decision.PASS),
                         item(ItemQuantity.ASYMMETRY, 100, 0.3, 0.1, Decision.PASS)))
                 .containsExactly(
-                        "Laid over one another, the waves of “After, original clippers” and “As received” differ by at most "
-                                + "0.6 % of their size at the one gain setting captured (null depth −46.20 ± 0.80 dB at full "
-                                + "gain; limit −32 dB).",
-                        "The distortion of “After, original clippers” moved by at most 0.12 ± 0.05 dB at the one gain setting "
-                                + "captured (limit 1 dB).",
-                        "The asymmetry of “After, original clippers” moved by at most 0.30 ± 0.10 points at the one gain "
-                                + "setting captured (limit 2 points).");
+                        "The same wave. Original clippers and as received: laid over one another, their waves differ by "
+                                + "at most 0.6 % of their size at the one gain setting captured (limit 2.5 %).",
+                        "The same distortion. Original clippers: its distortion moved by at most 0.17 dB at the one gain "
+                                + "setting captured (limit 1 dB).",
+                        "The same symmetry. Original clippers: the asymmetry of its peaks moved by at most 0.40 points "
+                                + "at the one gain setting captured (limit 2 points).");
     }
 
     /** 10^((-58.33 + 11.72) / 20) = 0.467 %; the setting with the larger value but the smaller sum does not count. */
@@ -208,8 +201,8 @@ class FindingsTest {
                         item(ItemQuantity.NULL_DEPTH, 0, Sentences.bound(-58.33, Unit.DECIBEL, 11.72), Decision.PASS),
                         item(ItemQuantity.NULL_DEPTH, 100, Sentences.bound(-55, Unit.DECIBEL, 2), Decision.PASS)))
                 .containsExactly(
-                        "Laid over one another, the waves of “After, original clippers” and “As received” differ by less "
-                                + "than 0.5 % of their size at both gain settings (null depth below −46.6 dB; limit −32 dB).");
+                        "The same wave. Original clippers and as received: laid over one another, their waves differ by "
+                                + "less than 0.5 % of their size at both gain settings (limit 2.5 %).");
     }
 
     @Test
@@ -219,12 +212,12 @@ class FindingsTest {
                         item(ItemQuantity.THD, 50, 0, 0.74, Decision.PASS),
                         item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))
                 .containsExactly(
-                        "The distortion of “After, original clippers” moved by at most 0.01 ± 0.74 dB at both gain settings "
-                                + "where it is judged (limit 1 dB). Where it is under 1 % in both states it is not judged.");
+                        "The same distortion. Original clippers: its distortion moved by at most 0.74 dB at both gain "
+                                + "settings where it is judged (limit 1 dB). It is not judged where it is under 1 % in both states.");
         assertThat(findingsOf(item(ItemQuantity.THD, 100, 0.0001, 0.0012, Decision.PASS)))
                 .first()
                 .asString()
-                .contains("moved by at most 0.001 ± 0.002 dB at the one gain setting captured");
+                .contains("moved by at most 0.01 dB at the one gain setting captured");
     }
 
     @Test
@@ -235,7 +228,8 @@ class FindingsTest {
                         Decision.FAIL,
                         item(ItemQuantity.ASYMMETRY, 0, 0.1, 0.3, Decision.PASS),
                         item(ItemQuantity.ASYMMETRY, 50, 6.8, 0.2, Decision.FAIL),
-                        item(ItemQuantity.ASYMMETRY, 100, 21.4, 0.2, Decision.FAIL)))))
+                        item(ItemQuantity.ASYMMETRY, 100, 21.4, 0.2, Decision.FAIL),
+                        item(ItemQuantity.LEVEL, 100, 9, 0.2, Decision.FAIL)))))
                 .anyMatch(f -> f.contains("two of three gain settings") && f.contains("21.4"));
     }
 
@@ -263,8 +257,8 @@ class FindingsTest {
                 before, "new", 100, WaveformQuantity.HIGH_HARMONICS, Sentences.bound(-60, Unit.DBC, 7));
         assertThat(findings(both))
                 .anyMatch(f -> f.endsWith(
-                        "full gain, noise hides whether the harmonics above the seventh of “After, new clippers” "
-                                + "changed, but at 50 % gain they are 4.3 dB lower."));
+                        "full gain: noise hides whether the harmonics above the seventh (the edge) changed, but 4.3 dB "
+                                + "lower at 50 % gain."));
     }
 
     @Test
@@ -277,8 +271,8 @@ class FindingsTest {
                 ExampleJob.value(-31, Unit.DBC, 0.4));
         assertThat(findings(results))
                 .anyMatch(f ->
-                        f.endsWith("the harmonics above the seventh of “After, new clippers” are 4.3 dB lower, but at "
-                                + "75 % gain they are 7.6 dB higher."));
+                        f.endsWith("the harmonics above the seventh (the edge) are 4.3 dB lower, but 7.6 dB higher at "
+                                + "75 % gain."));
     }
 
     /** A sum falls while a part of it rises: an ear may hear the part. */
@@ -354,23 +348,22 @@ class FindingsTest {
         JobResults results = Sentences.withDoubt(driven, "new", STIMULUS);
         String doubt = "The input was 3.4 dB stronger at full gain, so the drive may explain the difference.";
         assertThat(findings(results).get(0)).contains(" at 75 % gain. ").containsOnlyOnce(doubt);
-        assertThat(new VerdictText(Sentences.wording(results))
-                        .more(results.comparisons().get(1)))
-                .extracting(Sentences::plain)
-                .containsExactly(doubt);
+        assertThat(Sentences.plain(new VerdictText(Sentences.wording(results))
+                        .sentence(results.comparisons().get(1))))
+                .containsOnlyOnce(doubt);
     }
 
     @Test
     void theSameWaveSixDecibelsLouderIsNoChangeButLevel() {
         assertThat(findings(Sentences.with(louder(Intent.CHANGED, 0.3))))
                 .containsExactly(
-                        "“After, new clippers” is 6.0 dB louder than “As received” at full gain. Turned down to the same level, "
-                                + "at most 0.3 % of the wave differs. Its distortion is the same within 0.3 dB: only louder.");
+                        "Only louder. New clippers: 6.0 dB louder than as received at full gain. Turned down to the same "
+                                + "level, at most 0.3 % of the wave differs. Its distortion is the same within 0.3 dB.");
         assertThat(findings(Sentences.with(louder(Intent.UNCHANGED, 0.3))))
                 .first()
                 .isEqualTo(
-                        "No change but level: at full gain “After, new clippers” is 6.02 dB louder than “As received”. Set "
-                                + "equally loud, their waves differ by less than 0.3 % of their size, and no harmonic has moved.");
+                        "Only louder. New clippers: at full gain 6.0 dB louder than as received. Set equally loud, their "
+                                + "waves differ by less than 0.3 % of their size, and no harmonic has moved.");
     }
 
     @Test

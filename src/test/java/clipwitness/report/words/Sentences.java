@@ -8,6 +8,7 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.compare.rule.Findings;
 import clipwitness.fixture.ExampleJob;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -36,6 +37,16 @@ final class Sentences {
 
     static JobWording wording(JobResults results) {
         return new JobWording(words(), results);
+    }
+
+    /** The first five paragraphs of findings, each with its lead. */
+    static List<String> told(JobResults results) {
+        FindingText text = new FindingText(wording(results));
+        return Findings.of(results).paragraphs().stream()
+                .limit(5)
+                .map(text::led)
+                .map(led -> plain(led.lead().isEmpty() ? led.text() : led.lead() + " " + led.text()))
+                .toList();
     }
 
     /** The good example with other comparisons. */

@@ -5,6 +5,7 @@ import clipwitness.reading.number.CellReader;
 import clipwitness.reading.number.Delimiter;
 import clipwitness.reading.number.GapMarks;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Reads a row whose cells are plain numbers, eight bytes at a time: an optional sign, digits with at most one decimal mark, an
@@ -32,7 +33,7 @@ final class PlainRow {
     private final int[] keptBy;
     private final int time;
     private final double[] row;
-    private final boolean any;
+    private boolean any;
     private double value;
     private long mantissa;
     private long timeMantissa;
@@ -50,14 +51,22 @@ final class PlainRow {
         Dialect dialect = plan.dialect();
         this.any = dialect.delimiter() != Delimiter.MIXED
                 && !dialect.delimiter().ends(dialect.mark())
-                && !plan.annotated()
-                && plan.repeats().isEmpty();
+                && !plan.annotated();
         this.delimiter = (byte) dialect.delimiter().first();
         this.mark = (byte) dialect.mark();
         this.end = end;
         this.keptBy = plan.keptBy();
         this.time = plan.time();
         this.row = row;
+    }
+
+    /** Lines that are no rows: where one of them could be read as a plain row, none is read as such. */
+    void except(List<byte[]> lines) {
+        for (byte[] line : lines) {
+            byte[] row = Arrays.copyOf(line, line.length + 1 + SLACK);
+            row[line.length] = end;
+            any &= read(row, 0) < 0;
+        }
     }
 
     /** Characters of the last number from its decimal mark on, exponent included. */

@@ -20,6 +20,7 @@ final class RowScanner {
     private final RowFaults faults;
     private final int[] keptBy;
     private final int lastAxis;
+    private final boolean[] axis;
     private final CellSplitter splitter;
     private final CellReader reader;
     private final double[] row;
@@ -45,6 +46,8 @@ final class RowScanner {
         this.faults = new RowFaults(file, plan);
         this.keptBy = plan.keptBy();
         this.lastAxis = plan.axes().stream().max(Integer::compare).orElse(-1);
+        this.axis = new boolean[plan.places().size()];
+        plan.axes().forEach(a -> axis[a] = true);
         this.splitter = new CellSplitter(plan.dialect().delimiter());
         this.reader = plan.dialect().reader();
         this.row = new double[plan.places().size()];
@@ -52,6 +55,7 @@ final class RowScanner {
         this.alikeRows = new AlikeRows(plan, table);
         this.table = table;
         this.repeats = plan.repeats().stream().map(r -> r.getBytes(charset)).toList();
+        plainRow.except(repeats);
     }
 
     /** The rows read so far. */
@@ -239,12 +243,16 @@ final class RowScanner {
             }
             if (column >= 0) {
                 read(bytes, column, empty, line, ended);
-                valued = valued || (!empty && !plan.axes().contains(column) && !isAbsent(bytes));
+                valued = valued || isValue(bytes, column, empty);
                 kept++;
             }
             place++;
         } while (splitter.next());
         return filled ? kept : 0;
+    }
+
+    private boolean isValue(byte[] bytes, int column, boolean empty) {
+        return !axis[column] && (!Double.isNaN(row[column]) || (!empty && !isAbsent(bytes)));
     }
 
     private void read(byte[] bytes, int column, boolean empty, int line, boolean ended) throws InputException {

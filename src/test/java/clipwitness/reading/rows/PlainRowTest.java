@@ -92,11 +92,30 @@ class PlainRowTest {
         assertThat(row).containsExactly(1.5, 0.225);
     }
 
+    @Test
+    void aLineThatMayStandAgainAmongTheRowsKeepsAllRowsFromTheShorterWayIfItReadsAsOne() {
+        assertThat(readBeside("Voltage (V),Current (A)")).isPositive();
+        assertThat(readBeside("sweep,1")).isPositive();
+        assertThat(readBeside("0.5,1e-3")).isNegative();
+    }
+
+    private int readBeside(String repeated) {
+        PlainRow plain = new PlainRow(plan(Delimiter.COMMA, '.'), (byte) '\n', row);
+        plain.except(List.of(repeated.getBytes(StandardCharsets.US_ASCII)));
+        return plain.read(Arrays.copyOf("1,2\n".getBytes(StandardCharsets.US_ASCII), 4 + PlainRow.SLACK), 0);
+    }
+
     private int read(char delimiter, char mark, String text) {
         Delimiter between =
                 delimiter == ' ' ? Delimiter.BLANKS : delimiter == ';' ? Delimiter.SEMICOLON : Delimiter.COMMA;
-        RowPlan plan = new RowPlan(
-                new Dialect(between, mark),
+        byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+        return new PlainRow(plan(between, mark), (byte) '\n', row)
+                .read(Arrays.copyOf(bytes, bytes.length + PlainRow.SLACK), 0);
+    }
+
+    private static RowPlan plan(Delimiter delimiter, char mark) {
+        return new RowPlan(
+                new Dialect(delimiter, mark),
                 List.of(0, 1),
                 List.of("a", "b"),
                 0,
@@ -104,7 +123,5 @@ class PlainRowTest {
                 List.of(Optional.empty(), Optional.empty()),
                 false,
                 List.of());
-        byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
-        return new PlainRow(plan, (byte) '\n', row).read(Arrays.copyOf(bytes, bytes.length + PlainRow.SLACK), 0);
     }
 }

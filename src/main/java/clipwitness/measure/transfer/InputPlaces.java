@@ -5,11 +5,7 @@ import clipwitness.signal.WeightedPoints;
 import java.util.function.UnaryOperator;
 
 /** Where the samples of a capture lie over the input: the same for all outputs that are made of one by straightening. */
-<<<<<<<< HEAD:src/main/java/clipwitness/measure/transfer/InputAtSamples.java
-final class InputAtSamples {
-========
 final class InputPlaces {
->>>>>>>> da94a1687834f776a449afec1506979243cff88c:src/main/java/clipwitness/measure/transfer/InputPlaces.java
     private final AlignedInput aligned;
     private final boolean inverting;
     private final UnaryOperator<WeightedPoints> reordering;
@@ -20,11 +16,7 @@ final class InputPlaces {
      *
      * @param output one of the outputs
      */
-<<<<<<<< HEAD:src/main/java/clipwitness/measure/transfer/InputAtSamples.java
-    InputAtSamples(FittedWave output, FittedWave input) {
-========
     InputPlaces(FittedWave output, FittedWave input) {
->>>>>>>> da94a1687834f776a449afec1506979243cff88c:src/main/java/clipwitness/measure/transfer/InputPlaces.java
         this.aligned = new AlignedInput(output, input);
         this.inverting = LinearResponse.inverts(output, input);
         this.reordering = output.cycle().points().reordering(aligned::at);

@@ -28,6 +28,7 @@ enum ColourVision {
         {0.4124564, 0.3575761, 0.1804375}, {0.2126729, 0.7151522, 0.0721750}, {0.0193339, 0.1191920, 0.9503041}
     };
 
+    @SuppressWarnings("ImmutableEnumChecker") // the numbers are neither changed nor handed out
     private final double[][] seen;
 
     ColourVision(double[][] seen) {

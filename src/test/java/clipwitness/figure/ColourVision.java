@@ -9,36 +9,41 @@ import java.util.stream.IntStream;
  */
 enum ColourVision {
     /** All three kinds of cones. */
-    USUAL(new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}),
+    USUAL,
     /** Without the cones for long waves. */
-    PROTANOPIA(new double[][] {
-        {0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}
-    }),
+    PROTANOPIA,
     /** Without the cones for middle waves. */
-    DEUTERANOPIA(new double[][] {
-        {0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}
-    }),
+    DEUTERANOPIA,
     /** Without the cones for short waves. */
-    TRITANOPIA(new double[][] {
-        {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
-    });
+    TRITANOPIA;
 
     /** Linear sRGB to CIE XYZ (IEC 61966-2-1), white of D65. */
     private static final double[][] XYZ = {
         {0.4124564, 0.3575761, 0.1804375}, {0.2126729, 0.7151522, 0.0721750}, {0.0193339, 0.1191920, 0.9503041}
     };
 
-    @SuppressWarnings("ImmutableEnumChecker") // the numbers are neither changed nor handed out
-    private final double[][] seen;
-
-    ColourVision(double[][] seen) {
-        this.seen = seen;
+    private double[][] seen() {
+        return switch (this) {
+            case USUAL -> new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+            case PROTANOPIA ->
+                new double[][] {
+                    {0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}
+                };
+            case DEUTERANOPIA ->
+                new double[][] {
+                    {0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}
+                };
+            case TRITANOPIA ->
+                new double[][] {
+                    {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
+                };
+        };
     }
 
     /** Difference of two colours as these eyes see them: CIE 1976, distance in L*a*b*; 2.3 is just noticed. */
     double difference(Color one, Color other) {
-        double[] a = lab(times(seen, linear(one)));
-        double[] b = lab(times(seen, linear(other)));
+        double[] a = lab(times(seen(), linear(one)));
+        double[] b = lab(times(seen(), linear(other)));
         return Math.sqrt(IntStream.range(0, 3)
                 .mapToDouble(i -> (a[i] - b[i]) * (a[i] - b[i]))
                 .sum());

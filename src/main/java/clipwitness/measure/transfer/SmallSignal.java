@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 /**
  * The line of small signals: a cubic by least squares through the transfer curve over 0.75 of the smaller onset to both sides of the
  * input's mean, repeated until it no longer changes; the first window is 15 % of the input's amplitude. Far above its onset a unit is
- * straight over so short a part of the input that too few samples or codes of it lie there: then there is no line.
+ * straight over so short a part of the input that too few samples lie there: then there is no line.
  *
  * @param line      the straight part
  * @param onsetUp   onset on the side where the output goes up, where reached
@@ -21,6 +21,10 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
     private static final double FIRST_WINDOW = 0.15;
     private static final double SHARE_OF_ONSET = 0.75;
     private static final double FEWEST_CODES = 5;
+
+    /** Share of the input's amplitude over which its codes are counted at least: the fitted input is known between them, from all of the record. */
+    private static final double LEAST_COUNTED = 0.05;
+
     private static final int FEWEST_POINTS = 8;
     private static final int MOST_ROUNDS = 25;
     private static final int ROUNDS_AT_FULL_STEP = 10;
@@ -59,7 +63,7 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
             }
             double next = found.next(transfer);
             if (Math.abs(next - window) < STANDS * window || round == MOST_ROUNDS) {
-                return holdsFew(window, inputStep)
+                return holdsFew(Math.max(window, LEAST_COUNTED * transfer.amplitude()), inputStep)
                         ? new Answer.Unknown(FigureReason.FEW_INPUT_CODES)
                         : new Answer.Found(found.fedBack(window, up, down));
             }

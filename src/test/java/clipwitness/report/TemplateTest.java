@@ -81,11 +81,11 @@ class TemplateTest {
         JobResults german = ExampleJob.with(ExampleSheet.plain().in("de-AT")).results();
         String template = template("<p>{{ report.conformity.limits[0].value }} {{ report.verdicts[0].word }}</p>");
         try (Rendered report = Rendered.of(german, template)) {
-            assertThat(report.text()).isEqualTo("0,5 dB Bestanden ");
+            assertThat(report.text()).isEqualTo("0,5 dB Unversehrt. ");
         }
-        Files.writeString(folder.resolve("words-de.properties"), "verdict.pass = Unversehrt\n");
+        Files.writeString(folder.resolve("words-de.properties"), "verdict.lead.pass = Heil.\n");
         try (Rendered report = Rendered.of(german, template)) {
-            assertThat(report.text()).isEqualTo("0,5 dB Unversehrt ");
+            assertThat(report.text()).isEqualTo("0,5 dB Heil. ");
         }
     }
 
@@ -101,7 +101,7 @@ class TemplateTest {
                                 + "the report's language into a file words-de.properties in the template's folder");
         Files.writeString(folder.resolve("words.properties"), "# verdict.pass = Unharmed\n");
         try (Rendered report = Rendered.of(german, template)) {
-            assertThat(report.text()).isEqualTo("Bestanden ");
+            assertThat(report.text()).isEqualTo("Unversehrt. ");
         }
     }
 
@@ -169,7 +169,7 @@ class TemplateTest {
             delimiter = ';',
             quoteCharacter = '`',
             value = {
-                "{{ nots(report) }} ; [nots] ; notes",
+                "{{ fact(report.hints) }} ; [fact] ; facts",
                 "{{ report.identity.number|uper }} ; [uper] ; upper",
                 "{% iff 1 %}{% endif %} ; iff ; if",
                 "{{ picture(report.figures['cycles-mian'], 80) }} ; 'cycles-mian' ; cycles-main",

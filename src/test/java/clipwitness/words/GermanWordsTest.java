@@ -28,9 +28,8 @@ class GermanWordsTest {
 
     @Test
     void everySentenceIsThere() {
-        Set<String> wanted = ENGLISH.names().stream()
-                .filter(n -> !n.startsWith(PLAN))
-                .collect(Collectors.toSet());
+        Set<String> wanted =
+                ENGLISH.names().stream().filter(n -> !n.startsWith(PLAN)).collect(Collectors.toSet());
         assertThat(GERMAN.names()).containsExactlyInAnyOrderElementsOf(wanted);
     }
 

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  */
 public final class TemplateCopy {
     private static final List<String> PAGES =
-            List.of(TemplateSource.PAGE, "report.css", "method.html", "method-de.html");
+            List.of(TemplateSource.PAGE, "report.css", "tables.html", "method.html", "method-de.html");
     private static final String STYLE = "base.css";
     private static final String GUIDE = "README.md";
 

@@ -14,7 +14,7 @@ class MainsSearchTest {
     /** Amplitudes of the multiples of a frequency, first to last, in noise of one unit. */
     private static Samples record(double hertz, int seconds, double... amplitudes) {
         Random random = new Random(3);
-        double[] values = new double[(int) RATE * seconds];
+        double[] values = new double[((int) RATE) * seconds];
         for (int i = 0; i < values.length; i++) {
             values[i] = 7 + random.nextGaussian();
             for (int k = 1; k <= amplitudes.length; k++) {

@@ -116,4 +116,15 @@ class LauncherTest {
         Files.writeString(home.resolve("lib/prepared"), "/another/java\naot\n");
         assertThat(launch("--version")).isEqualTo(new Run(0, "clipwitness development\n"));
     }
+
+    @Test
+    void aJavaThatCrashesOnTheArchiveLeavesNone() throws Exception {
+        Path java = Files.writeString(temp.resolve("java"), "#!/bin/sh\nexit 134\n");
+        assertThat(java.toFile().setExecutable(true)).isTrue();
+        Run run = run(home.resolve("bin/prepare"), Map.of("CLIPWITNESS_JAVA", java.toString()));
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.printed()).contains("Clipwitness works without it").hasLineCount(1);
+        assertThat(home.resolve("lib")).isDirectoryContaining("glob:**/clipwitness.jar");
+        assertThat(home.resolve("lib").toFile().list()).hasSize(1);
+    }
 }

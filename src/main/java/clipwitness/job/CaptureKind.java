@@ -11,7 +11,9 @@ public enum CaptureKind {
     /** A point of the frequency response. */
     RESPONSE,
     /** A traced junction curve. */
-    JUNCTION;
+    JUNCTION,
+    /** A recording of playing: evidence that is kept, and neither compared nor judged. */
+    LISTENING;
 
     /** Name in the captures table and in the results. */
     public String code() {

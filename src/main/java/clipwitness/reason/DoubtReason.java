@@ -37,6 +37,10 @@ public enum DoubtReason implements ReasonCode {
     OVER_RANGE_PILED(DoubtCode.OVER_RANGE, "samples", "side"),
     /** Few codes. */
     LOW_RESOLUTION(DoubtCode.LOW_RESOLUTION, "codes"),
+    /** A recording of playing whose samples are all equal. */
+    LOW_RESOLUTION_SILENT(DoubtCode.LOW_RESOLUTION),
+    /** A recording of playing far below full scale. */
+    LOW_RESOLUTION_QUIET(DoubtCode.LOW_RESOLUTION, "decibels"),
     /** Another frequency than the sheet's. */
     WRONG_FREQUENCY(DoubtCode.WRONG_FREQUENCY, "found", "expected"),
     /** Rows equal in all but the file show different waves. */
@@ -91,6 +95,8 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
     /** A sound file, and nobody says what full scale is worth. */
     UNIT_ASSUMED_SOUND(DoubtCode.UNIT_ASSUMED, "channels"),
+    /** The same of a recording of playing, which needs no volts. */
+    UNIT_ASSUMED_LISTENING(DoubtCode.UNIT_ASSUMED),
     /** AC coupled, as audio interfaces are. */
     AC_COUPLED_SOUND(DoubtCode.AC_COUPLED),
     /** AC coupled, as the export says. */

@@ -3,6 +3,7 @@ package clipwitness.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.fixture.ExportFolder;
+import clipwitness.fixture.SoundFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -59,6 +60,22 @@ class DraftCommandTest {
                 .contains("  after-mod: {label: \"After mod\", role: changed}");
         assertThat(run("report", folder.path().toString())).isBetween(0, 1);
         assertThat(folder.path().resolve("report/HL-300.pdf")).exists();
+    }
+
+    /** A recording of playing among the exports: the untouched draft makes a report, which names it and judges nothing by it. */
+    @Test
+    void aRecordingOfPlayingIsListeningAndTheUntouchedDraftIsReported() throws IOException {
+        for (String state : new String[] {"Before", "After Original"}) {
+            folder.wave(state + "/Gain 50.csv", 1000, 0.1, 2);
+        }
+        SoundFiles.write(folder.path().resolve("Before/playing.wav"), 2 * SoundFiles.RATE, SoundFiles.riff(0.4));
+        assertThat(draft()).isEqualTo(0);
+        assertThat(table()).contains("Before/playing.wav,before,listening");
+        assertThat(run("report", folder.path().toString())).isBetween(0, 1);
+        assertThat(Files.readString(folder.path().resolve("report/HL-300-results.json")))
+                .contains("\"kind\" : \"listening\"", "\"rmsLevel\"");
+        assertThat(Files.readString(folder.path().resolve("report/HL-300-results.csv")))
+                .contains("capture,before,,Before/playing.wav,peakLevel,");
     }
 
     @Test

@@ -3,7 +3,9 @@ package clipwitness.batch.choice;
 import clipwitness.capture.Export;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Reason;
+import clipwitness.reason.Severity;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +22,16 @@ public final class FileDoubts {
                 .filter(d -> d.refuses() && d.code() != DoubtCode.MISSING_SAMPLES)
                 .map(Doubt::reason)
                 .findFirst();
+    }
+
+    /** Doubts about a file as they concern a recording of playing: its level needs no volts, and nothing is read from its shape. */
+    public static List<Doubt> ofPlaying(List<Doubt> ofFile) {
+        return ofFile.stream()
+                .filter(d -> d.reason().code() != DoubtReason.AC_COUPLED_SOUND)
+                .map(d -> d.reason().code() == DoubtReason.UNIT_ASSUMED_SOUND
+                        ? Doubt.of(Severity.NOTE, DoubtReason.UNIT_ASSUMED_LISTENING)
+                        : d)
+                .toList();
     }
 
     /** Doubts of the measuring without the count of missing samples, where the file's doubts have it already. */

@@ -3,6 +3,7 @@ package clipwitness.batch.load;
 import clipwitness.batch.choice.ChannelChoice;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;
+import clipwitness.batch.choice.ListeningChoice;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
@@ -13,6 +14,7 @@ import clipwitness.fault.InputException;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.job.Job;
+import clipwitness.measure.ListeningResult;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionMeasurement;
 import clipwitness.measure.junction.JunctionResult;
@@ -46,7 +48,21 @@ public final class CaptureLoader {
     public CaptureResult load(CaptureRow row) throws InputException {
         RowFiles files = new RowFiles(row, job.folder(), progress);
         Export export = files.export();
-        return row.kind() == CaptureKind.JUNCTION ? curve(row, files, export) : record(row, files, export);
+        return switch (row.kind()) {
+            case JUNCTION -> curve(row, files, export);
+            case LISTENING -> playing(row, files, export);
+            default -> record(row, files, export);
+        };
+    }
+
+    private CaptureResult playing(CaptureRow row, RowFiles files, Export export) throws InputException {
+        TimeRecord record = files.overTime(export);
+        List<Channel> channels = ListeningChoice.of(row, record);
+        Optional<TimeRecord> input = files.input(record);
+        ListeningResult listening = new RowWave(row, job.sheet().bench()).listening(record, channels);
+        ExportFacts facts = facts(files, record, channels.get(listening.channel()), Optional.empty(), input);
+        List<Doubt> doubts = doubts(row, record, Optional.empty(), listening.doubts());
+        return CaptureResult.ofPlaying(row, facts, FileDoubts.ofPlaying(doubts), listening);
     }
 
     private CaptureResult curve(CaptureRow row, RowFiles files, Export export) throws InputException {

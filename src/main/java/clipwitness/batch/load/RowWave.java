@@ -5,11 +5,15 @@ import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;
 import clipwitness.capture.TimeRecord;
 import clipwitness.capture.VerticalRange;
+import clipwitness.capture.VerticalScale;
 import clipwitness.capture.Waveform;
 import clipwitness.job.Bench;
 import clipwitness.job.CaptureRow;
+import clipwitness.measure.ListeningResult;
 import clipwitness.measure.VerticalAccuracy;
 import clipwitness.measure.WaveformResult;
+import clipwitness.measure.capture.ListeningInput;
+import clipwitness.measure.capture.ListeningMeasurement;
 import clipwitness.measure.capture.WaveformInput;
 import clipwitness.measure.capture.WaveformMeasurement;
 import clipwitness.measure.noise.NoiseInput;
@@ -19,6 +23,7 @@ import clipwitness.measure.response.ResponseMeasurement;
 import clipwitness.measure.response.ResponseResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -57,6 +62,20 @@ public final class RowWave {
         return unfit(Stream.of(record))
                 .map(reason -> NoiseMeasurement.refused(capture, reason))
                 .orElseGet(() -> NoiseMeasurement.of(capture));
+    }
+
+    /** Length and level of a recording of playing, from its channels. */
+    public ListeningResult listening(TimeRecord record, List<Channel> channels) {
+        return ListeningMeasurement.of(channels.stream()
+                .map(c -> new ListeningInput(
+                        wave(record, c, row.outputProbe()),
+                        c.unit().isPresent(),
+                        c.vertical()
+                                .map(s -> s.times(row.outputProbe()))
+                                .map(VerticalScale::fullScale)
+                                .orElse(OptionalDouble.empty()),
+                        verticalAccuracy()))
+                .toList());
     }
 
     /**

@@ -1,6 +1,7 @@
 package clipwitness.compare.result;
 
 import clipwitness.job.CaptureRow;
+import clipwitness.measure.ListeningResult;
 import clipwitness.measure.WaveformResult;
 import clipwitness.measure.junction.JunctionResult;
 import clipwitness.measure.noise.NoiseResult;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param junction what was measured, for traced devices
  * @param noise    what was measured, for records with the input terminated
  * @param response what was measured, for captures of the frequency response
+ * @param listening what was recorded, for recordings of playing
  */
 public record CaptureResult(
         CaptureRow row,
@@ -30,7 +32,8 @@ public record CaptureResult(
         Optional<WaveformResult> waveform,
         Optional<JunctionResult> junction,
         Optional<NoiseResult> noise,
-        Optional<ResponseResult> response) {
+        Optional<ResponseResult> response,
+        Optional<ListeningResult> listening) {
     /** Copies what it is given. */
     public CaptureResult {
         Objects.requireNonNull(row, "row");
@@ -38,6 +41,33 @@ public record CaptureResult(
         doubts = List.copyOf(doubts);
         Objects.requireNonNull(noise, "noise");
         Objects.requireNonNull(response, "response");
+        Objects.requireNonNull(listening, "listening");
+    }
+
+    /** A capture that is measured. */
+    public CaptureResult(
+            CaptureRow row,
+            ExportFacts export,
+            List<Doubt> doubts,
+            Optional<WaveformResult> waveform,
+            Optional<JunctionResult> junction,
+            Optional<NoiseResult> noise,
+            Optional<ResponseResult> response) {
+        this(row, export, doubts, waveform, junction, noise, response, Optional.empty());
+    }
+
+    /** A recording of playing. */
+    public static CaptureResult ofPlaying(
+            CaptureRow row, ExportFacts export, List<Doubt> doubts, ListeningResult listening) {
+        return new CaptureResult(
+                row,
+                export,
+                doubts,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(listening));
     }
 
     /** A capture of a wave or of a device. */
@@ -62,23 +92,24 @@ public record CaptureResult(
 
     /** The same capture with other figures. */
     public CaptureResult withWaveform(WaveformResult other) {
-        return new CaptureResult(row, export, doubts, Optional.of(other), junction, noise, response);
+        return new CaptureResult(row, export, doubts, Optional.of(other), junction, noise, response, listening);
     }
 
     /** The same capture with another result of its noise. */
     public CaptureResult withNoise(NoiseResult other) {
-        return new CaptureResult(row, export, doubts, waveform, junction, Optional.of(other), response);
+        return new CaptureResult(row, export, doubts, waveform, junction, Optional.of(other), response, listening);
     }
 
     /** The same capture with one more sentence on how it was read, if there is one. */
     public CaptureResult withEvidence(Optional<Remark> more) {
         return more.isEmpty()
                 ? this
-                : new CaptureResult(row, export.withEvidence(more.get()), doubts, waveform, junction, noise, response);
+                : new CaptureResult(
+                        row, export.withEvidence(more.get()), doubts, waveform, junction, noise, response, listening);
     }
 
     /** The same capture with other doubts. */
     public CaptureResult withDoubts(List<Doubt> others) {
-        return new CaptureResult(row, export, others, waveform, junction, noise, response);
+        return new CaptureResult(row, export, others, waveform, junction, noise, response, listening);
     }
 }

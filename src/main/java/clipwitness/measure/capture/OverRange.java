@@ -22,7 +22,7 @@ final class OverRange {
     private static final int NEAR_THE_END = 4;
 
     /** An analogue input stage limits a little before its converter ends: within 0.1 dB of full scale. */
-    private static final double END_OF_SCALE = 0.9886;
+    static final double END_OF_SCALE = 0.9886;
 
     private static final int FEWEST_BITS = 8;
     private static final int MOST_BITS = 16;
@@ -68,7 +68,7 @@ final class OverRange {
                     ? Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE))
                     : Optional.empty();
         }
-        if (spanFillsConverter() || isScreenEnd(extreme)) {
+        if (fillsConverter((highest - lowest) / step) || isScreenEnd(extreme)) {
             return Optional.of(runsOf(runs, side, DoubtReason.OVER_RANGE));
         }
         boolean silent = scatter >= DITHERED * step && runs.noiseVanishes();
@@ -82,8 +82,8 @@ final class OverRange {
         return Reason.of(doubt, Argument.count(runs.longest()), Argument.word(side));
     }
 
-    private boolean spanFillsConverter() {
-        double span = (highest - lowest) / step;
+    /** Whether a span of so many codes is that of a converter of 8 to 16 bit. */
+    static boolean fillsConverter(double span) {
         for (int bits = FEWEST_BITS; bits <= MOST_BITS; bits++) {
             double full = Math.pow(2, bits) - 1;
             if (span <= full + NEAR_THE_END && (span >= full - NEAR_THE_END || span >= MOST_OF_THE_SPAN * full)) {

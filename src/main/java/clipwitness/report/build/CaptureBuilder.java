@@ -11,11 +11,13 @@ final class CaptureBuilder {
     private final JobWording wording;
     private final DoubtBuilder doubts;
     private final CapturePlaces places;
+    private final KeptRecordings kept;
 
     CaptureBuilder(JobWording wording) {
         this.wording = wording;
         this.doubts = new DoubtBuilder(wording);
         this.places = new CapturePlaces(wording);
+        this.kept = new KeptRecordings(wording);
     }
 
     ListedCapture of(CaptureResult capture) {
@@ -36,6 +38,7 @@ final class CaptureBuilder {
                 capture.export().sha256(),
                 capture.export().inputSha256().orElse(""),
                 capture.export().evidence().stream().map(wording.speech()::text).toList(),
+                capture.listening().map(kept::listed).orElse(""),
                 row.note(),
                 doubts.of(capture));
     }

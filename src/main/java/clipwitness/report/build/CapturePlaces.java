@@ -29,6 +29,9 @@ record CapturePlaces(JobWording wording) {
             case WAVEFORM -> wording.condition(row.condition());
             case JUNCTION -> wording.say("kind.junction");
             case NOISE -> wording.say("kind.noise") + ", " + wording.condition(row.condition());
+            case LISTENING ->
+                wording.say("kind.listening")
+                        + (wording.says(row.condition()) ? ", " + wording.condition(row.condition()) : "");
             case RESPONSE -> response(row.condition()) + ", " + wording.condition(row.condition());
         };
     }

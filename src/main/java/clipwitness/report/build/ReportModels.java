@@ -56,6 +56,7 @@ public final class ReportModels {
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new ExaminedList(wording).of(results),
+                new KeptRecordings(wording).of(results),
                 new KeyTable(wording).of(results),
                 figures(figures),
                 photos(results, photos, wording),

@@ -21,6 +21,8 @@ import clipwitness.compare.result.StatePrediction;
 import clipwitness.compare.result.StateResponse;
 import clipwitness.compare.result.TracedDevice;
 import clipwitness.measure.Harmonic;
+import clipwitness.measure.ListeningFigure;
+import clipwitness.measure.ListeningResult;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -202,6 +204,10 @@ public final class ResultsCsv {
         Map<WaveformQuantity, Measured> values =
                 c.waveform().map(WaveformResult::values).orElse(Map.of());
         for (Map.Entry<WaveformQuantity, Measured> e : values.entrySet()) {
+            row(subject, e.getKey().key(), "", e.getValue());
+        }
+        for (Map.Entry<ListeningFigure, Measured> e :
+                c.listening().map(ListeningResult::values).orElse(Map.of()).entrySet()) {
             row(subject, e.getKey().key(), "", e.getValue());
         }
         for (Harmonic h : c.waveform().map(WaveformResult::harmonics).orElse(List.of())) {

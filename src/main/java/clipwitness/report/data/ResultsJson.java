@@ -17,6 +17,8 @@ import clipwitness.compare.result.Series;
 import clipwitness.job.ReportInfo;
 import clipwitness.measure.FilterCorners;
 import clipwitness.measure.Harmonic;
+import clipwitness.measure.ListeningFigure;
+import clipwitness.measure.ListeningResult;
 import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
@@ -161,6 +163,10 @@ public final class ResultsJson {
         Map<WaveformQuantity, Measured> values =
                 c.waveform().map(WaveformResult::values).orElse(Map.of());
         for (Map.Entry<WaveformQuantity, Measured> e : values.entrySet()) {
+            json.object(e.getKey().key(), () -> json.measured("value", e.getValue()));
+        }
+        for (Map.Entry<ListeningFigure, Measured> e :
+                c.listening().map(ListeningResult::values).orElse(Map.of()).entrySet()) {
             json.object(e.getKey().key(), () -> json.measured("value", e.getValue()));
         }
     }

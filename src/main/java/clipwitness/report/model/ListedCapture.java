@@ -17,6 +17,7 @@ import java.util.List;
  * @param sha256    digest of the file
  * @param inputSha256 digest of the input's file, empty where it is the same
  * @param evidence  how the layout was read
+ * @param kept      length and level of a recording of playing, and that nothing is judged by it; empty for all else
  * @param note      note of the captures table
  * @param doubts    doubts
  */
@@ -33,6 +34,7 @@ public record ListedCapture(
         String sha256,
         String inputSha256,
         List<String> evidence,
+        String kept,
         String note,
         List<ListedDoubt> doubts) {
     /** Copies what it is given. */

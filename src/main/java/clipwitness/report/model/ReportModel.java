@@ -18,6 +18,7 @@ import java.util.Set;
  * @param hints       figures that look like a known fault
  * @param notExamined what no comparison could look at
  * @param examined    what was looked at, and doubts about it that belong on the first page
+ * @param kept        recordings that are kept, neither compared nor judged; empty where there is none
  * @param keyFigures  key figures of all states under one condition
  * @param figures     pictures by name
  * @param photos      photos
@@ -45,6 +46,7 @@ public record ReportModel(
         List<Fact> hints,
         List<String> notExamined,
         List<String> examined,
+        String kept,
         Table keyFigures,
         Map<String, ShownFigure> figures,
         List<ShownPhoto> photos,

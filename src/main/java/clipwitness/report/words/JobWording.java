@@ -165,6 +165,11 @@ public final class JobWording {
         return parts.isEmpty() ? words.say("condition.none") : String.join(", ", parts);
     }
 
+    /** Whether a condition says anything in this job. */
+    public boolean says(Condition condition) {
+        return !parts(condition).isEmpty();
+    }
+
     private Set<String> parts(Condition condition) {
         Set<String> parts = new LinkedHashSet<>();
         condition.gainPercent().ifPresent(g -> parts.add(speech().gain(g)));

@@ -19,6 +19,7 @@ import clipwitness.job.Job;
 import clipwitness.reading.ExportReader;
 import clipwitness.reading.Progress;
 import clipwitness.reading.ReadingOptions;
+import clipwitness.report.Destination;
 import clipwitness.report.FolderSink;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -132,14 +133,14 @@ public final class Drafting {
     /** Puts in order what a draft that was ended has left. */
     private static void settle(Path folder) throws InputException {
         try {
-            new FolderSink(folder).requireFree(List.of(), List.of());
+            new FolderSink(folder, Destination.FOLDER).requireFree(List.of(), List.of());
         } catch (IOException e) {
             throw unwritten(folder, e);
         }
     }
 
     private static InputException unwritten(Path folder, IOException fault) {
-        return new InputException(List.of(Unwritten.problem(folder, fault, "Check whether this user may write there")));
+        return new InputException(List.of(Unwritten.problem(folder, fault, Destination.FOLDER)));
     }
 
     private static InputException none(Path folder, Map<String, String> left) {
@@ -239,7 +240,7 @@ public final class Drafting {
         documents.put(Job.TABLE_FILE, DraftTable.of(draft).getBytes(StandardCharsets.UTF_8));
         documents.put(Job.SHEET_FILE, DraftSheet.of(draft).getBytes(StandardCharsets.UTF_8));
         try {
-            new FolderSink(folder).put(documents);
+            new FolderSink(folder, Destination.FOLDER).put(documents);
         } catch (IOException e) {
             throw unwritten(folder, e);
         }

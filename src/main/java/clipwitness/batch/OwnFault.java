@@ -51,6 +51,9 @@ record OwnFault(Path folder, String name, Throwable fault) {
         } catch (IOException e) {
             problems.add(problem("the job folder"));
             problems.add(Unwritten.problem(out.resolve(file(name)), e));
+        } catch (RuntimeException e) { // whatever it is: the other jobs go on
+            problems.add(problem("the job folder"));
+            problems.add(Unwritten.problem(out.resolve(file(name)), new IOException(e)));
         }
         return new JobOutcome.Failed(folder, problems);
     }

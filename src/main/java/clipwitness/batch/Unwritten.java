@@ -2,7 +2,9 @@ package clipwitness.batch;
 
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
+import clipwitness.report.Destination;
 import clipwitness.report.NotWrittenException;
+import clipwitness.report.WriteFault;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -15,40 +17,42 @@ import java.util.Optional;
 public final class Unwritten {
     private Unwritten() {}
 
+    /** The message for a place that was chosen with {@code --out}. */
+    public static Problem problem(Path out, IOException fault) {
+        return problem(out, fault, Destination.OUT);
+    }
+
     /**
      * The message.
      *
-     * @param out   place that was chosen with {@code --out}
-     * @param fault what the system said
+     * @param place  place that was chosen
+     * @param fault  what the system said
+     * @param chosen how it was chosen
      */
-    public static Problem problem(Path out, IOException fault) {
+    public static Problem problem(Path place, IOException fault, Destination chosen) {
         if (fault instanceof NotWrittenException e && e.getCause() instanceof IOException cause) {
             String standing = e.restored()
                     ? "what stood there before is as it was"
                     : "not all that stood there before could be put back, which the next run into this folder does";
-            return problem(out, reason(Optional.of(e.target()), cause), standing);
+            return problem(place, reason(Optional.of(e.target()), cause), advice(e.fault(), chosen) + "; " + standing);
         }
-        return problem(out, reason(Optional.empty(), fault), "what stood there before is as it was");
+        return problem(
+                place,
+                reason(Optional.empty(), fault),
+                advice(WriteFault.OTHER, chosen) + "; what stood there before is as it was");
     }
 
-    /**
-     * The message for a place that no option names.
-     *
-     * @param place  what was to be written
-     * @param fault  what the system said
-     * @param remedy what can be done
-     */
-    public static Problem problem(Path place, IOException fault, String remedy) {
-        IOException cause = fault instanceof NotWrittenException e && e.getCause() instanceof IOException c ? c : fault;
-        Optional<String> target = fault instanceof NotWrittenException e ? Optional.of(e.target()) : Optional.empty();
-        return new Problem(Origin.of(place.toString()), "could not be written: " + reason(target, cause), remedy);
+    private static String advice(WriteFault fault, Destination chosen) {
+        return switch (fault) {
+            case FULL -> "Make room on that disk, or choose " + chosen.other();
+            case HELD -> "Close it where it is open, in a viewer for example, or choose " + chosen.other();
+            case FORBIDDEN -> "Let this user write there, or choose " + chosen.other();
+            case OTHER -> "Choose " + chosen.other();
+        };
     }
 
-    private static Problem problem(Path out, String reason, String standing) {
-        return new Problem(
-                Origin.of(out.toString()),
-                "could not be written: " + reason,
-                "Choose another place with --out; " + standing);
+    private static Problem problem(Path place, String reason, String remedy) {
+        return new Problem(Origin.of(place.toString()), "could not be written: " + reason, remedy);
     }
 
     /**

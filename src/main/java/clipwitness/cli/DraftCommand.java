@@ -6,6 +6,7 @@ import clipwitness.batch.Unwritten;
 import clipwitness.draft.DraftNotes;
 import clipwitness.fault.InputException;
 import clipwitness.job.Job;
+import clipwitness.report.Destination;
 import clipwitness.report.FolderSink;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -79,10 +80,11 @@ final class DraftCommand implements Callable<Integer> {
                 throw new InputException(List.of(PagePlace.taken(plan, "--plan")));
             }
             byte[] bytes = planned(bar);
-            new FolderSink(page.getParent()).put(Map.of(page.getFileName().toString(), bytes));
+            new FolderSink(page.getParent(), Destination.PLAN)
+                    .put(Map.of(page.getFileName().toString(), bytes));
             out.println(plan);
         } catch (IOException e) {
-            throw new InputException(List.of(Unwritten.problem(plan, e, "Choose another place with --plan")));
+            throw new InputException(List.of(Unwritten.problem(plan, e, Destination.PLAN)));
         }
     }
 

@@ -5,6 +5,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
+import clipwitness.report.Destination;
 import clipwitness.report.FolderSink;
 import clipwitness.report.page.TemplateCopy;
 import clipwitness.report.page.TemplateSource;
@@ -62,14 +63,14 @@ final class TemplateCommand implements Callable<Integer> {
                         "Name a folder that does not exist yet, or an empty one"));
             }
             Map<String, byte[]> files = TemplateCopy.files(name);
-            new FolderSink(folder).put(files);
+            new FolderSink(folder, Destination.FOLDER).put(files);
             files.keySet().forEach(file -> out.println(folder.resolve(file)));
             err.println("Name the copy on a job sheet, report: {template: PATH}, or with --template PATH.");
             return Optional.empty();
         } catch (InputException e) {
             return Optional.of(e.problems().get(0));
         } catch (IOException e) {
-            return Optional.of(Unwritten.problem(folder, e));
+            return Optional.of(Unwritten.problem(folder, e, Destination.FOLDER));
         }
     }
 

@@ -50,6 +50,15 @@ final class Disk implements DiskSteps {
     }
 
     @Override
+    public long room(Path folder) {
+        try {
+            return Files.getFileStore(folder).getUsableSpace();
+        } catch (IOException e) {
+            return Long.MAX_VALUE;
+        }
+    }
+
+    @Override
     public void delete(Path file) throws IOException {
         Files.deleteIfExists(file);
     }

@@ -14,6 +14,9 @@ interface DiskSteps {
     /** Gives a file another name, in one step, in place of what has that name. */
     void move(Path file, Path name) throws IOException;
 
+    /** Bytes that may still be written into a folder; many where the system does not say. */
+    long room(Path folder);
+
     /** Removes a file if it is there. */
     void delete(Path file) throws IOException;
 }

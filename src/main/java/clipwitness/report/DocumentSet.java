@@ -23,6 +23,8 @@ final class DocumentSet {
     private final Path folder;
     private final DiskSteps disk;
     private Path at;
+    private long bytes;
+    private boolean replacing;
 
     DocumentSet(Path folder, DiskSteps disk) {
         this.folder = folder;
@@ -37,10 +39,12 @@ final class DocumentSet {
      * @throws NotWrittenException if one could not be written
      */
     void put(Map<String, byte[]> documents) throws IOException {
+        bytes = documents.values().stream().mapToLong(d -> d.length).sum();
         try {
             Journal journal = prepare(documents);
             for (Journal.Entry e : journal.entries()) {
                 at = folder.resolve(e.name());
+                replacing = e.hadOld();
                 disk.move(temporary(e.name(), PART), at);
             }
             complete();
@@ -54,6 +58,7 @@ final class DocumentSet {
 
     /** Removes the journal: from then on the new documents stand, also where the system says that it failed but did it. */
     private void complete() throws IOException {
+        replacing = false;
         at = folder;
         try {
             disk.delete(journalFile());
@@ -94,6 +99,7 @@ final class DocumentSet {
 
     private IOException undone(Exception fault) {
         Path failed = at;
+        WriteFault kind = kind();
         boolean restored = true;
         try {
             settle();
@@ -102,20 +108,43 @@ final class DocumentSet {
             fault.addSuppressed(e);
         }
         IOException cause = fault instanceof IOException io ? io : new IOException(fault);
-        return new NotWrittenException(failed, restored, cause);
+        return new NotWrittenException(failed, restored, kind, cause);
+    }
+
+    private WriteFault kind() {
+        if (replacing) {
+            return WriteFault.HELD;
+        }
+        if (disk.room(folder) < bytes) {
+            return WriteFault.FULL;
+        }
+        return Files.isWritable(folder) ? WriteFault.OTHER : WriteFault.FORBIDDEN;
     }
 
     /** Puts back what an unfinished run has replaced, and removes what it has left. */
     void settle() throws IOException {
         Optional<Journal> journal = Journal.of(journalFile());
         if (journal.isPresent()) {
-            for (Journal.Entry e : journal.get().entries()) {
-                settle(e);
-            }
+            settle(journal.get());
         }
         disk.delete(journalFile());
         for (Path rest : rests(folder)) {
             disk.delete(rest);
+        }
+    }
+
+    /** Puts back all that can be, and then says what could not. */
+    private void settle(Journal journal) throws IOException {
+        IOException first = null;
+        for (Journal.Entry e : journal.entries()) {
+            try {
+                settle(e);
+            } catch (IOException fault) {
+                first = first == null ? fault : first;
+            }
+        }
+        if (first != null) {
+            throw first;
         }
     }
 
@@ -124,10 +153,21 @@ final class DocumentSet {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS) || OwnMark.isOn(target)) {
             Path old = temporary(e.name(), OLD);
             if (e.hadOld() && Files.exists(old, LinkOption.NOFOLLOW_LINKS)) {
-                disk.move(old, target);
+                if (!isSame(old, target)) {
+                    disk.move(old, target);
+                }
             } else if (!e.hadOld() && !Files.exists(temporary(e.name(), PART), LinkOption.NOFOLLOW_LINKS)) {
                 disk.delete(target);
             }
+        }
+    }
+
+    /** Whether the earlier document still stands under its name: one that could not be replaced cannot be put back, either. */
+    private static boolean isSame(Path old, Path target) {
+        try {
+            return Files.exists(target) && Files.mismatch(old, target) < 0;
+        } catch (IOException e) {
+            return false;
         }
     }
 

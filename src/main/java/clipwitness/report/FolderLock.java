@@ -62,13 +62,32 @@ final class FolderLock {
         for (int i = 0; i < MOST_WAITS; i++) {
             FileChannel channel = FileChannel.open(
                     file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.READ);
-            if (isLocked(channel) && isFile(file, channel)) {
+            if (isTaken(file, channel)) {
                 return new FolderLock(file, channel);
             }
-            channel.close();
             pause();
         }
         throw new IOException("another run has been writing into this folder for two minutes");
+    }
+
+    /** Takes the lock, or closes the file: one that cannot be written, as on a full disk, is removed, and the next job may try again. */
+    private static boolean isTaken(Path file, FileChannel channel) throws IOException {
+        boolean locked = false;
+        boolean taken = false;
+        boolean told = false;
+        try {
+            locked = isLocked(channel);
+            taken = locked && isFile(file, channel);
+            told = true;
+        } finally {
+            if (locked && !told) {
+                Files.deleteIfExists(file);
+            }
+            if (!taken) {
+                channel.close();
+            }
+        }
+        return taken;
     }
 
     /** Whether this run has the lock now; also where there are no locks. */

@@ -3,7 +3,6 @@ package clipwitness.report;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Problem;
 import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -17,17 +16,35 @@ import java.util.Optional;
  * back; what a run that was ended has left is settled by the next one. Only this program's own documents are replaced.
  */
 public final class FolderSink {
+    /** Room that the lock of a folder takes at most, bytes. */
+    private static final long LOCK = 1 << 16;
+
     private final Path folder;
+    private final Destination chosen;
     private final DiskSteps disk;
 
-    /** A folder, made when the first document comes. */
+    /** A folder that was chosen with {@code --out}, made when the first document comes. */
     public FolderSink(Path folder) {
-        this(folder, new Disk());
+        this(folder, Destination.OUT);
+    }
+
+    /**
+     * A folder, made when the first document comes.
+     *
+     * @param chosen how it was chosen
+     */
+    public FolderSink(Path folder, Destination chosen) {
+        this(folder, chosen, new Disk());
     }
 
     /** A folder on a disk whose steps may fail. */
     FolderSink(Path folder, DiskSteps disk) {
+        this(folder, Destination.OUT, disk);
+    }
+
+    private FolderSink(Path folder, Destination chosen, DiskSteps disk) {
         this.folder = folder;
+        this.chosen = chosen;
         this.disk = disk;
     }
 
@@ -48,7 +65,7 @@ public final class FolderSink {
 
     private void refuseTaken(Collection<String> names, Collection<Path> inputs) throws InputException {
         List<Problem> taken = names.stream()
-                .map(n -> TakenPlace.at(folder.resolve(n), inputs))
+                .map(n -> TakenPlace.at(folder.resolve(n), inputs, chosen))
                 .flatMap(Optional::stream)
                 .toList();
         if (!taken.isEmpty()) {
@@ -90,7 +107,7 @@ public final class FolderSink {
         try {
             set.settle();
         } catch (IOException e) {
-            throw new NotWrittenException(folder, false, e);
+            throw new NotWrittenException(folder, false, WriteFault.OTHER, e);
         }
     }
 
@@ -108,8 +125,22 @@ public final class FolderSink {
             Files.createDirectories(folder);
             return FolderLock.of(folder);
         } catch (IOException e) {
-            throw new NotWrittenException(folder, true, e);
+            throw new NotWrittenException(folder, true, kind(), e);
         }
+    }
+
+    private WriteFault kind() {
+        Path there = folder.toAbsolutePath();
+        while (there.getParent() != null && !Files.exists(there)) {
+            there = there.getParent();
+        }
+        if (!Files.isDirectory(there)) {
+            return WriteFault.OTHER;
+        }
+        if (disk.room(there) < LOCK) {
+            return WriteFault.FULL;
+        }
+        return Files.isWritable(there) ? WriteFault.OTHER : WriteFault.FORBIDDEN;
     }
 
     /** The uppermost folder of a path that does not exist yet; null where all exist. */
@@ -121,7 +152,7 @@ public final class FolderSink {
         return missing;
     }
 
-    private void removeEmpty(Path made) throws IOException {
+    private void removeEmpty(Path made) {
         if (made == null) {
             return;
         }
@@ -129,8 +160,9 @@ public final class FolderSink {
             for (Path p = folder.toAbsolutePath(); p.startsWith(made); p = p.getParent()) {
                 Files.deleteIfExists(p);
             }
-        } catch (DirectoryNotEmptyException e) {
-            // somebody else has put something there
+        } catch (IOException e) {
+            return; // somebody else has put something there, or it cannot be removed: what is told is why nothing was
+            // written
         }
     }
 }

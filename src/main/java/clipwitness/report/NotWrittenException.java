@@ -10,9 +10,11 @@ public final class NotWrittenException extends IOException {
 
     private final String target;
     private final boolean restored;
+    private final WriteFault fault;
 
-    NotWrittenException(Path target, boolean restored, IOException cause) {
+    NotWrittenException(Path target, boolean restored, WriteFault fault, IOException cause) {
         super(cause);
+        this.fault = Objects.requireNonNull(fault, "fault");
         this.target = Objects.requireNonNull(target.toString(), "target");
         this.restored = restored;
     }
@@ -20,6 +22,11 @@ public final class NotWrittenException extends IOException {
     /** The document, or the folder where none could be written. */
     public String target() {
         return target;
+    }
+
+    /** What keeps it from being written. */
+    public WriteFault fault() {
+        return fault;
     }
 
     /** Whether all that stood there before is as it was; otherwise the next run into the folder puts it back. */

@@ -11,8 +11,6 @@ import java.util.Optional;
 
 /** What stands where a document is to be written, and may not be replaced. */
 final class TakenPlace {
-    private static final String REMEDY = "Name another place with --out, or move it away";
-
     private TakenPlace() {}
 
     /**
@@ -20,27 +18,29 @@ final class TakenPlace {
      *
      * @param target file to be written
      * @param inputs files that the document is made from, which are never replaced
+     * @param chosen how the place was chosen
      */
-    static Optional<Problem> at(Path target, Collection<Path> inputs) {
+    static Optional<Problem> at(Path target, Collection<Path> inputs, Destination chosen) {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.empty();
         }
+        String remedy = "Name " + chosen.other() + ", or move it away";
         Origin where = Origin.of(target.toString());
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(new Problem(where, "a folder has the name of a result", REMEDY));
+            return Optional.of(new Problem(where, "a folder has the name of a result", remedy));
         }
         if (inputs.stream().anyMatch(i -> isSame(i, target))) {
             return Optional.of(new Problem(
                     where,
                     "this input of the job has the name of a result, and is left as it is",
-                    "Name another place with --out"));
+                    "Name " + chosen.other()));
         }
         return isOwn(target)
                 ? Optional.empty()
                 : Optional.of(new Problem(
                         where,
                         "a file that this program has not written has the name of a result, and is left as it is",
-                        REMEDY));
+                        remedy));
     }
 
     private static boolean isOwn(Path target) {

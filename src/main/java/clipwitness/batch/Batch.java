@@ -33,6 +33,13 @@ public final class Batch {
         default void doing(Path folder, Stage stage) {}
 
         /**
+         * How much of the work of all jobs has ended, as far as their files tell; said before each end.
+         *
+         * @param share 0 to 1
+         */
+        default void worked(double share) {}
+
+        /**
          * A job ended.
          *
          * @param outcome how
@@ -72,10 +79,15 @@ public final class Batch {
             listener.planned(plan.size());
             List<Future<JobOutcome>> running =
                     plan.stream().map(s -> besides.submit(() -> run(s, runner))).toList();
+            List<Long> work = plan.stream().map(BatchPlan.Step::work).toList();
+            double all = work.stream().mapToLong(w -> w).sum();
+            double done = 0;
             List<JobOutcome> outcomes = new ArrayList<>();
             for (Future<JobOutcome> job : running) {
                 JobOutcome outcome = Workers.result(job);
+                done += work.get(outcomes.size());
                 outcomes.add(outcome);
+                listener.worked(done / all);
                 listener.ended(outcome, outcomes.size(), plan.size());
             }
             return outcomes;

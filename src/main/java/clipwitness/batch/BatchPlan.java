@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.batch.load.ExportSize;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What a call is to make: all its jobs are read before the first is made, so that none takes the place of another. */
 final class BatchPlan {
@@ -34,6 +36,22 @@ final class BatchPlan {
      * @param outcome how it ended already, where it is not to be made
      */
     record Step(Path folder, Optional<Task> task, Optional<JobOutcome> outcome) {
+        /** Work that pages and data take whatever is read: as much as reading and measuring so many bytes. */
+        private static final long PAGES = 20_000_000;
+
+        /** About how much there is to do, in bytes of exports; above 0. */
+        long work() {
+            return 1 + task.map(t -> PAGES + bytes(t.job())).orElse(0L);
+        }
+
+        private static long bytes(Job job) {
+            return job.captures().stream()
+                    .flatMap(r -> Stream.concat(Stream.of(r.file()), r.inputFile().stream()))
+                    .distinct()
+                    .mapToLong(f -> ExportSize.of(job.folder().resolve(f)))
+                    .sum();
+        }
+
         static Step failed(Path folder, List<Problem> problems) {
             return new Step(folder, Optional.empty(), Optional.of(new JobOutcome.Failed(folder, problems)));
         }

@@ -1,7 +1,7 @@
 package clipwitness.cli;
 
 import java.io.PrintWriter;
-import me.tongfei.progressbar.DelegatingProgressBarConsumer;
+import java.util.function.IntSupplier;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
@@ -11,71 +11,103 @@ import me.tongfei.progressbar.ProgressBarStyle;
  * above it. It leaves nothing behind. Several threads may use it.
  */
 final class JobsBar implements AutoCloseable {
-    private static final int WIDTH = 79;
-    private static final int LONGEST_TEXT = 34;
+    /** Columns that counts, times and a short bar take beside the text. */
+    private static final int BESIDE_TEXT = 45;
+
+    private static final int SHORTEST_NAME = 8;
     private static final long NANOSECONDS = 1_000_000_000;
     private static final long SECONDS_A_MINUTE = 60;
     private static final long LONG_TIME = 100;
 
-    private final PrintWriter err;
-    private final int jobs;
+    /** Less than this share of the work says nothing about the rest. */
+    private static final double LEAST_SHARE = 0.01;
+
     private final long start = System.nanoTime();
+    private final BarPlace place;
     private final ProgressBar bar;
-    private int ended;
-    private boolean closed;
+    private double ended;
 
     /**
      * A bar.
      *
-     * @param err  where it appears
-     * @param jobs how many there are, 1 or more
+     * @param err     where it appears
+     * @param jobs    how many there are, 1 or more
+     * @param columns width of the terminal as it is now
      */
-    JobsBar(PrintWriter err, int jobs) {
-        this.err = err;
-        this.jobs = jobs;
+    JobsBar(PrintWriter err, int jobs, IntSupplier columns) {
+        this.place = new BarPlace(err, columns);
         this.bar = new ProgressBarBuilder()
                 .setTaskName("Jobs")
                 .setStyle(ProgressBarStyle.ASCII)
                 .setInitialMax(jobs)
                 .hideEta()
-                .setConsumer(new DelegatingProgressBarConsumer(this::draw, WIDTH))
+                .setConsumer(place)
                 .build();
     }
 
-    /** Says what is being done. */
-    void doing(String what) {
-        bar.setExtraMessage(message(what)); // never while this is locked: the bar locks itself, too, and draws
+    /**
+     * Says what is being done.
+     *
+     * @param job  name of the job
+     * @param what what is done for it
+     */
+    void doing(String job, String what) {
+        bar.setExtraMessage(message(job, what)); // never while this is locked: the bar locks itself, too, and draws
     }
 
-    private synchronized String message(String what) {
-        String left = ended == 0 ? "" : ", " + left(System.nanoTime() - start, ended, jobs);
-        int room = LONGEST_TEXT - left.length();
-        return (what.length() > room ? what.substring(0, room - 1) + "…" : what) + left;
+    private synchronized String message(String job, String what) {
+        String left = ended < LEAST_SHARE ? "" : ", " + left(System.nanoTime() - start, ended);
+        return text(job, what, left, place.getMaxRenderedLength() - BESIDE_TEXT);
     }
 
-    /** One job more has ended. */
-    void ended() {
-        synchronized (this) {
-            ended++;
+    /**
+     * As much of the text as there is room for: the name gives way first, then what is done.
+     *
+     * @param left with the comma before it, empty where it is not known yet
+     * @param room columns
+     */
+    static String text(String job, String what, String left, int room) {
+        String said = what + left;
+        int forName = room - said.length() - 2;
+        if (forName >= job.length()) {
+            return job + ": " + said;
         }
+        if (forName >= SHORTEST_NAME) {
+            return job.substring(0, forName - 1) + "…: " + said;
+        }
+        if (said.length() <= room) {
+            return said;
+        }
+        String time = left.replaceFirst("^, ", "");
+        return time.length() <= room ? time : "";
+    }
+
+    /**
+     * One job more has ended.
+     *
+     * @param share of the whole work that has ended, 0 to 1
+     */
+    void ended(double share) {
+        synchronized (this) {
+            ended = share;
+        }
+        place.measure();
         bar.step();
     }
 
     /** Prints lines above the bar. */
-    synchronized void above(Runnable lines) {
-        erase();
-        lines.run();
+    void above(Runnable lines) {
+        place.above(lines);
     }
 
     /**
-     * About how long the rest takes, if its jobs take as long as those that ended.
+     * About how long the rest takes, if it takes as long for its work as what has ended.
      *
      * @param nanoseconds time so far
-     * @param ended       jobs that ended, 1 or more
-     * @param jobs        all jobs
+     * @param share       of the work that has ended, above 0
      */
-    static String left(long nanoseconds, int ended, int jobs) {
-        long seconds = Math.round((double) nanoseconds / NANOSECONDS / ended * (jobs - ended));
+    static String left(long nanoseconds, double share) {
+        long seconds = Math.round((double) nanoseconds / NANOSECONDS / share * (1 - share));
         return seconds < LONG_TIME
                 ? "about " + seconds + " s left"
                 : "about " + Math.round((double) seconds / SECONDS_A_MINUTE) + " min left";
@@ -84,21 +116,6 @@ final class JobsBar implements AutoCloseable {
     @Override
     public void close() {
         bar.close();
-        synchronized (this) {
-            closed = true;
-            erase();
-        }
-    }
-
-    private synchronized void draw(String line) {
-        if (!closed) {
-            err.print("\r" + line);
-            err.flush();
-        }
-    }
-
-    private void erase() {
-        err.print("\r" + " ".repeat(WIDTH) + "\r");
-        err.flush();
+        place.end();
     }
 }

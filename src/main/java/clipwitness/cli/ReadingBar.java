@@ -1,11 +1,7 @@
 package clipwitness.cli;
 
 import clipwitness.reading.Progress;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
@@ -18,13 +14,12 @@ final class ReadingBar implements Progress, AutoCloseable {
     /** Less than this is read without a bar. */
     static final long LEAST_BYTES = 32L << 20;
 
-    private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
-    private static final int WIDTH = 79;
     private static final long MEGABYTE = 1_000_000;
 
     private final PrintWriter err;
     private boolean shown;
     private ProgressBar bar;
+    private BarPlace place;
     private long expected;
     private long read;
 
@@ -40,10 +35,8 @@ final class ReadingBar implements Progress, AutoCloseable {
     }
 
     /** A bar that is shown where the program runs on a terminal. */
-    @SuppressWarnings(
-            "SystemConsoleNull") // newer machines have a console without a terminal too; then the path decides
     static ReadingBar onTerminal(PrintWriter err) {
-        return new ReadingBar(err, System.console() != null && !isRedirected());
+        return new ReadingBar(err, Terminal.shows());
     }
 
     /** Whether anybody sees it. */
@@ -62,12 +55,13 @@ final class ReadingBar implements Progress, AutoCloseable {
         if (bar != null) {
             bar.maxHint(expected);
         } else if (shown && expected >= LEAST_BYTES) {
+            place = new BarPlace(err, Terminal::columns);
             bar = new ProgressBarBuilder()
                     .setTaskName("Reading")
                     .setStyle(ProgressBarStyle.ASCII)
                     .setUnit(" MB", MEGABYTE)
                     .setInitialMax(expected)
-                    .setConsumer(new DelegatingProgressBarConsumer(this::print, WIDTH))
+                    .setConsumer(place)
                     .build();
         }
     }
@@ -83,8 +77,10 @@ final class ReadingBar implements Progress, AutoCloseable {
     /** Takes the bar away; another may follow. */
     void clear() {
         ProgressBar last;
+        BarPlace where;
         synchronized (this) {
             last = bar;
+            where = place;
             bar = null;
             expected = 0;
             read = 0;
@@ -92,26 +88,12 @@ final class ReadingBar implements Progress, AutoCloseable {
         if (last != null) {
             last.refresh();
             last.close();
-            print(" ".repeat(WIDTH) + "\r");
+            where.end();
         }
     }
 
     @Override
     public void close() {
         clear();
-    }
-
-    private void print(String line) {
-        err.print("\r" + line);
-        err.flush();
-    }
-
-    /** Whether standard error leads elsewhere than to the terminal, as far as the system tells. */
-    private static boolean isRedirected() {
-        try {
-            return Files.exists(STANDARD_ERROR) && !STANDARD_ERROR.toRealPath().startsWith("/dev");
-        } catch (IOException e) {
-            return true; // a pipe has no path
-        }
     }
 }

@@ -18,6 +18,7 @@ final class ReportConsole implements Batch.Listener, AutoCloseable {
     private final Talk talk;
     private final ReadingBar reading;
     private JobsBar jobs;
+    private double worked;
 
     /** How much is said. */
     enum Talk {
@@ -47,7 +48,7 @@ final class ReportConsole implements Batch.Listener, AutoCloseable {
     public synchronized void planned(int all) {
         if (all > 1 && reading.isShown()) {
             reading.hide();
-            jobs = new JobsBar(err, all);
+            jobs = new JobsBar(err, all, Terminal::columns);
         }
     }
 
@@ -58,8 +59,13 @@ final class ReportConsole implements Batch.Listener, AutoCloseable {
         }
         if (jobs != null) {
             Path name = folder.getFileName();
-            jobs.doing((name == null ? folder : name) + ": " + text(stage));
+            jobs.doing((name == null ? folder : name).toString(), text(stage));
         }
+    }
+
+    @Override
+    public synchronized void worked(double share) {
+        worked = share;
     }
 
     @Override
@@ -72,7 +78,7 @@ final class ReportConsole implements Batch.Listener, AutoCloseable {
             out.flush();
         });
         if (jobs != null) {
-            jobs.ended();
+            jobs.ended(worked);
         }
     }
 

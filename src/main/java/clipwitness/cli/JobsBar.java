@@ -12,7 +12,7 @@ import me.tongfei.progressbar.ProgressBarStyle;
  */
 final class JobsBar implements AutoCloseable {
     /** Columns that counts, times and a short bar take beside the text. */
-    private static final int BESIDE_TEXT = 45;
+    private static final int BESIDE_TEXT = 38;
 
     private static final int SHORTEST_NAME = 8;
     private static final long NANOSECONDS = 1_000_000_000;
@@ -41,6 +41,7 @@ final class JobsBar implements AutoCloseable {
                 .setStyle(ProgressBarStyle.ASCII)
                 .setInitialMax(jobs)
                 .hideEta()
+                .continuousUpdate()
                 .setConsumer(place)
                 .build();
     }
@@ -52,6 +53,7 @@ final class JobsBar implements AutoCloseable {
      * @param what what is done for it
      */
     void doing(String job, String what) {
+        place.measure();
         bar.setExtraMessage(message(job, what)); // never while this is locked: the bar locks itself, too, and draws
     }
 

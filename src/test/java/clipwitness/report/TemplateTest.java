@@ -250,9 +250,9 @@ class TemplateTest {
         String template = template("<object data=\"cycle-main\" width=\"100\"></object>");
         assertThatThrownBy(() -> render(template))
                 .isInstanceOf(InputException.class)
-                .hasMessage(
-                        place() + ": the page shows a figure 'cycle-main', which this report does not have. Ask first: "
-                                + "{% if report.figures contains \"cycle-main\" %}");
+                .hasMessage(place()
+                        + ", line 1: the page shows a figure 'cycle-main', which this report does not have. Did you mean 'cycles-main'? Ask first: "
+                        + "{% if report.figures contains \"cycle-main\" %}");
     }
 
     @Test
@@ -260,6 +260,7 @@ class TemplateTest {
         String template = template("<object data=\"cycles-main\"></object>");
         assertThatThrownBy(() -> render(template))
                 .isInstanceOf(InputException.class)
-                .hasMessage(place() + ": the figure 'cycles-main' has no width in mm. Write for example width=\"120\"");
+                .hasMessage(place()
+                        + ", line 1: the figure 'cycles-main' has no width in mm. Write for example width=\"120\"");
     }
 }

@@ -1,9 +1,11 @@
 package clipwitness.report.paper;
 
+import clipwitness.fault.Nearest;
 import clipwitness.figure.canvas.Figure;
 import com.openhtmltopdf.extend.FSDOMMutator;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -11,6 +13,7 @@ import org.w3c.dom.NodeList;
 
 /** Gives each figure on the page its height, from the width in mm that the page asks for, and its alternative text. */
 final class FigureSizes implements FSDOMMutator {
+    private static final String OBJECT = "object";
     private static final Pattern WIDTH = Pattern.compile("\\d{1,3}(\\.\\d+)?");
 
     private final Map<String, Figure> figures;
@@ -23,7 +26,7 @@ final class FigureSizes implements FSDOMMutator {
 
     @Override
     public void mutateDocument(Document document) {
-        NodeList objects = document.getElementsByTagName("object");
+        NodeList objects = document.getElementsByTagName(OBJECT);
         for (int i = 0; i < objects.getLength(); i++) {
             Element object = (Element) objects.item(i);
             complete(object, figures.get(object.getAttribute("data")));
@@ -43,20 +46,30 @@ final class FigureSizes implements FSDOMMutator {
      *
      * @throws PageException if there is one
      */
-    void check(Document document) throws PageException {
-        NodeList objects = document.getElementsByTagName("object");
-        for (int i = 0; i < objects.getLength(); i++) {
-            Element object = (Element) objects.item(i);
-            String name = object.getAttribute("data");
-            if (!figures.containsKey(name)) {
-                throw new PageException(
-                        "the page shows a figure '" + name + "', which this report does not have",
-                        "Ask first: {% if report.figures contains \"" + name + "\" %}");
+    void check(Page page) throws PageException {
+        NodeList all = page.document().getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element element = (Element) all.item(i);
+            if (element.getTagName().equals(OBJECT)) {
+                check(element, page.line(i));
             }
-            if (!WIDTH.matcher(object.getAttribute("width")).matches()) {
-                throw new PageException(
-                        "the figure '" + name + "' has no width in mm", "Write for example width=\"120\"");
-            }
+        }
+    }
+
+    private void check(Element object, int line) throws PageException {
+        String name = object.getAttribute("data");
+        if (!figures.containsKey(name)) {
+            String meant = Nearest.slipOf(name, new TreeSet<>(figures.keySet()))
+                    .map(n -> "Did you mean '" + n + "'? ")
+                    .orElse("");
+            throw new PageException(
+                    line,
+                    "the page shows a figure '" + name + "', which this report does not have",
+                    meant + "Ask first: {% if report.figures contains \"" + name + "\" %}");
+        }
+        if (!WIDTH.matcher(object.getAttribute("width")).matches()) {
+            throw new PageException(
+                    line, "the figure '" + name + "' has no width in mm", "Write for example width=\"120\"");
         }
     }
 }

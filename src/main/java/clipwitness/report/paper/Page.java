@@ -28,6 +28,11 @@ record Page(Document document, List<Integer> lines) {
         lines = List.copyOf(lines);
     }
 
+    /** Line of the filled page of an element, by its place in document order from 0; 0 where it is not known. */
+    int line(int element) {
+        return element < lines.size() ? lines.get(element) : 0;
+    }
+
     static Page parse(String text) throws PageException {
         try {
             SAXParserFactory first = SAXParserFactory.newDefaultInstance();

@@ -57,7 +57,7 @@ public final class PdfPrinter {
             Glyphs glyphs = new Glyphs(fonts);
             FigureSizes sizes = new FigureSizes(figures, glyphs);
             Page parsed = Page.parse(glyphs.printable(page));
-            sizes.check(parsed.document());
+            sizes.check(parsed);
             Layout layout = new Layout(files, figures, sizes, mostPages);
             layout.of(parsed, document, fonts, glyphs).forEach(remarks);
             StructureTree.tidy(document);

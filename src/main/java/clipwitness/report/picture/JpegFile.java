@@ -1,7 +1,6 @@
 package clipwitness.report.picture;
 
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
@@ -20,8 +19,6 @@ final class JpegFile {
     private static final int ARITHMETIC_TABLES = 0xCC;
     private static final int COLOURS_IN_FRAME = 7;
     private static final int APP1 = 0xE1;
-    private static final int ORIENTATION_TAG = 0x112;
-    private static final int ENTRY_LENGTH = 12;
 
     private final byte[] bytes;
     private boolean whole;
@@ -81,7 +78,7 @@ final class JpegFile {
         }
         int kind = unsigned(at + 1);
         if (kind == APP1 && Arrays.equals(bytes, from, Math.min(next, from + EXIF.length), EXIF, 0, EXIF.length)) {
-            orientation = orientation(ByteBuffer.wrap(bytes, from + EXIF.length, next - from - EXIF.length)
+            orientation = ExifOrientation.of(ByteBuffer.wrap(bytes, from + EXIF.length, next - from - EXIF.length)
                     .slice());
         }
         boolean frame = kind >= FIRST_FRAME
@@ -93,26 +90,5 @@ final class JpegFile {
             colours = unsigned(at + 2 + COLOURS_IN_FRAME);
         }
         return next;
-    }
-
-    /** Looks through the first directory of the TIFF structure that Exif is written in; offsets are unsigned (TIFF 6.0, section 2). */
-    private static Orientation orientation(ByteBuffer tiff) {
-        if (tiff.limit() < 8) {
-            return Orientation.UPRIGHT;
-        }
-        tiff.order(tiff.get(0) == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
-        long directory = Integer.toUnsignedLong(tiff.getInt(4));
-        if (directory < 8 || directory + 2 > tiff.limit()) {
-            return Orientation.UPRIGHT;
-        }
-        int entry = (int) directory + 2;
-        int entries = tiff.getShort((int) directory) & 0xFFFF;
-        for (int i = 0; i < entries && entry + ENTRY_LENGTH <= tiff.limit(); i++) {
-            if ((tiff.getShort(entry) & 0xFFFF) == ORIENTATION_TAG) {
-                return Orientation.of(tiff.getShort(entry + 8));
-            }
-            entry += ENTRY_LENGTH;
-        }
-        return Orientation.UPRIGHT;
     }
 }

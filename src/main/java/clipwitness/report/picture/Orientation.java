@@ -43,8 +43,8 @@ enum Orientation {
         }
         int width = taken.getWidth();
         int height = taken.getHeight();
-        BufferedImage upright =
-                new BufferedImage(swaps ? height : width, swaps ? width : height, BufferedImage.TYPE_INT_RGB);
+        int type = taken.getColorModel().hasAlpha() ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
+        BufferedImage upright = new BufferedImage(swaps ? height : width, swaps ? width : height, type);
         for (int y = 0; y < upright.getHeight(); y++) {
             for (int x = 0; x < upright.getWidth(); x++) {
                 int column = swaps ? y : x;

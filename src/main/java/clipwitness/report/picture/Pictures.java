@@ -3,7 +3,6 @@ package clipwitness.report.picture;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Arrays;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -19,18 +18,13 @@ public final class Pictures {
     static final int LONGEST = 1600;
 
     private static final float JPEG_QUALITY = 0.92f;
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
     private static final int PRESS_COLOURS = 4;
 
     private Pictures() {}
 
     /** Whether a file begins as a JPEG or a PNG. */
     public static boolean isPicture(byte[] file) {
-        return JpegFile.is(file) || isPng(file);
-    }
-
-    private static boolean isPng(byte[] file) {
-        return file.length > PNG.length && Arrays.equals(file, 0, PNG.length, PNG, 0, PNG.length);
+        return JpegFile.is(file) || PngFile.is(file);
     }
 
     /**
@@ -49,8 +43,9 @@ public final class Pictures {
             throw new UnreadablePictureException("is neither JPEG nor PNG");
         }
         try {
-            return isPng(file)
-                    ? png(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory)))
+            return PngFile.is(file)
+                    ? png(PngFile.orientation(file)
+                            .upright(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory))))
                     : photo(file, JpegFile.of(file), memory);
         } catch (IOException e) {
             throw new UnreadablePictureException("is damaged", e);

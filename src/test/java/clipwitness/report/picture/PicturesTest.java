@@ -83,6 +83,46 @@ class PicturesTest {
         assertClean(inserted(encoded(40, 20, "png"), encoded(40, 20, "png").length, secret));
     }
 
+    /** PNG third edition, 11.3.4.5: the chunk eXIf holds what in a JPEG stands behind "Exif". */
+    @Test
+    void aPngIsSetUprightAsItsCameraWasHeldAndKeepsNothingOfTheCamerasNotes() throws Exception {
+        byte[] turned = withExifChunk(encoded(40, 20, "png"), 6);
+        assertThat(new String(turned, StandardCharsets.ISO_8859_1)).contains("SECRET");
+        assertThat(new String(Pictures.forPrint(turned), StandardCharsets.ISO_8859_1))
+                .doesNotContain("SECRET", "eXIf");
+        BufferedImage upright = printed(turned);
+        assertThat(upright.getHeight()).isEqualTo(40);
+        assertThat(upright.getRGB(5, 5)).isEqualTo(0xFFFF0000); // what was left is now above
+        assertThat(upright.getRGB(5, 35)).isEqualTo(0xFF0000FF);
+        assertThat(printed(withExifChunk(encoded(40, 20, "png"), 1)).getWidth()).isEqualTo(40);
+    }
+
+    @Test
+    void aPngThatIsTurnedStaysTransparentWhereItIs() throws Exception {
+        BufferedImage clear = new BufferedImage(40, 20, BufferedImage.TYPE_INT_ARGB);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(clear, "png", bytes);
+        assertThat(printed(withExifChunk(bytes.toByteArray(), 3)).getRGB(5, 5)).isZero();
+    }
+
+    /** A PNG with a chunk of a camera behind its first one: length, type, data, check. */
+    private static byte[] withExifChunk(byte[] png, int orientation) {
+        byte[] data = ("MM\0*\0\0\0\u0008\0\u0001\u0001\u0012\0\u0003\0\0\0\u0001\0" + (char) orientation
+                        + "\0\0SECRET..")
+                .getBytes(StandardCharsets.ISO_8859_1);
+        byte[] type = "eXIf".getBytes(StandardCharsets.US_ASCII);
+        CRC32 check = new CRC32();
+        check.update(type);
+        check.update(data);
+        byte[] chunk = ByteBuffer.allocate(12 + data.length)
+                .putInt(data.length)
+                .put(type)
+                .put(data)
+                .putInt((int) check.getValue())
+                .array();
+        return inserted(png, 8 + 25, chunk);
+    }
+
     @Test
     void theCamerasNotesAreFoundBehindFillBytes() throws Exception {
         byte[] filled = inserted(withExif(encoded(40, 20, "jpeg"), 6), 2, new byte[] {(byte) 0xFF, (byte) 0xFF});

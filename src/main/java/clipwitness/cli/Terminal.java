@@ -24,6 +24,7 @@ final class Terminal {
     private Terminal() {}
 
     /** Whether what is printed to standard error appears on a terminal, as far as the system tells. */
+    @SuppressWarnings("SystemConsoleNull") // where newer machines have a console without a terminal, it is asked
     static boolean shows() {
         Console console = System.console();
         return console != null && isTerminal(console) && !isRedirected();

@@ -71,6 +71,13 @@ final class DraftCommand implements Callable<Integer> {
         out.println();
         out.println(folder.resolve(Job.SHEET_FILE));
         out.println(folder.resolve(Job.TABLE_FILE));
+        err.println((drafted.draft().questions().isEmpty() ? "Look them through" : "Answer in them what is asked")
+                + ", then make the report: clipwitness report " + quoted(folder.toString()));
+    }
+
+    /** A path as it is typed: with marks where it has blanks. */
+    private static String quoted(String path) {
+        return path.contains(" ") ? '"' + path + '"' : path;
     }
 
     private void plan(ReadingBar bar) throws InputException {

@@ -35,7 +35,8 @@ public final class Drafter {
                 DraftStates.of(rows.stream().flatMap(r -> r.state().stream()).toList());
         StimulusFound stimulus = StimulusFound.of(rows);
         List<DraftRow> finished = rows.stream()
-                .sorted(Comparator.comparingInt(r -> place(r, states)))
+                .sorted(Comparator.comparingInt((DraftRow r) -> place(r, states))
+                        .thenComparingDouble(Drafter::gain))
                 .map(stimulus::applied)
                 .toList();
         return new Draft(
@@ -47,6 +48,13 @@ public final class Drafter {
                 finished,
                 pictures,
                 questions(states, finished));
+    }
+
+    /** Waves come first, in the order in which the gain control is turned up; all else as its files are called. */
+    private static double gain(DraftRow row) {
+        return row.kind().value() == DraftKind.WAVEFORM
+                ? row.facts().gain().map(Guess::value).orElse(Double.POSITIVE_INFINITY)
+                : Double.POSITIVE_INFINITY;
     }
 
     private static List<DraftRow> rows(List<DraftedExport> sources) {

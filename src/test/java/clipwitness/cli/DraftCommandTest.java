@@ -89,7 +89,9 @@ class DraftCommandTest {
                 .contains("Q1 trace.csv: junction (columns of voltage and current); device Q1 (the name of the file)\n")
                 .contains("state stock: role before (it names the original, and nothing else is from before)\n")
                 .endsWith("job.yaml\n" + folder.path().resolve("captures.csv") + "\n");
-        assertThat(err.toString()).isEmpty();
+        assertThat(err.toString())
+                .isEqualToNormalizingNewlines(
+                        "Look them through, then make the report: clipwitness report \"" + folder.path() + "\"\n");
     }
 
     @Test
@@ -125,6 +127,24 @@ class DraftCommandTest {
                         "- which state do these files show: scope_12.csv, scope_13.csv? Write it in column state of captures.csv");
         assertThat(run("report", folder.path().toString())).isEqualTo(2);
         assertThat(err.toString()).contains("job.yaml").contains("captures.csv, line 2, state: the cell is empty");
+    }
+
+    @Test
+    void theWavesOfAStateAreListedAsTheGainControlIsTurnedUp() throws IOException {
+        folder.wave("stock 3 oclock.csv", 1000, 0.1, 4)
+                .wave("stock 9 oclock.csv", 1000, 0.1, 3)
+                .wave("stock max.csv", 1000, 0.1, 5)
+                .wave("stock min.csv", 1000, 0.1, 2)
+                .noise("stock hiss.csv");
+        draft();
+        assertThat(table()).isEqualTo("""
+                file,state,kind,gain
+                stock min.csv,stock,waveform,0
+                stock 9 oclock.csv,stock,waveform,20
+                stock 3 oclock.csv,stock,waveform,80
+                stock max.csv,stock,waveform,100
+                stock hiss.csv,stock,noise,
+                """);
     }
 
     @Test

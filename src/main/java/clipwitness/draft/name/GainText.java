@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
  */
 record GainText(double number, Form form, String reason) {
     private static final String WORDS =
-            "max(?:imum)?|full|voll|fully up|min(?:imum)?|zero|null|half|halb|mid(?:dle)?|noon|mitte";
+            "max(?:imum)?|full|voll|fully up|aufgedreht|rechtsanschlag|min(?:imum)?|zero|null|zugedreht|linksanschlag"
+                    + "|zu(?! ?\\p{L})|half|halb|mid(?:dle)?|noon|mitte";
     private static final String CONTROL = "(?:gain|drive|dist|distortion|fuzz|verzerrung|knob|pot|poti|regler|g)";
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
     private static final String PERCENT = "(%|pct|percent|prozent|proz)";
@@ -39,6 +40,10 @@ record GainText(double number, Form form, String reason) {
             Map.entry("fu", 100.0),
             Map.entry("vo", 100.0),
             Map.entry("mi", 0.0),
+            Map.entry("au", 100.0),
+            Map.entry("re", 100.0),
+            Map.entry("zu", 0.0),
+            Map.entry("li", 0.0),
             Map.entry("ze", 0.0),
             Map.entry("nu", 0.0),
             Map.entry("ha", 50.0),

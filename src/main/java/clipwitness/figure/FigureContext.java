@@ -15,6 +15,7 @@ import clipwitness.words.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * What the figures of one job have in common.
@@ -47,13 +48,22 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
         return axes().exact(say(hasVolts() ? "axis.input" : "axis.input.full-scale"), voltage(), extent, steps);
     }
 
-    /** The unit of recorded values: volts, or none where a capture says nothing of volts. */
+    /** The unit of recorded waves: volts, or none where the capture of one says nothing of volts. */
     Unit voltage() {
         return hasVolts() ? Unit.VOLT : Unit.ONE;
     }
 
+    /** The unit of recorded noise, which may come from another recorder than the waves. */
+    Unit noiseVoltage() {
+        return hasVolts(c -> c.noise().isPresent()) ? Unit.VOLT : Unit.ONE;
+    }
+
     private boolean hasVolts() {
-        return results.captures().stream().allMatch(CaptureResult::hasVolts);
+        return hasVolts(c -> c.waveform().isPresent());
+    }
+
+    private boolean hasVolts(Predicate<CaptureResult> meant) {
+        return results.captures().stream().filter(meant).allMatch(CaptureResult::hasVolts);
     }
 
     /** Where an item stands in a list: what it is about, its frequency where that is its own, and its condition. */

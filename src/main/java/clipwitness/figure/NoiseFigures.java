@@ -62,7 +62,7 @@ final class NoiseFigures {
         boolean single = conditions.size() == 1;
         Axis x = frequencies();
         List<Curve> all = noises.stream().map(this::curve).toList();
-        Axis y = context.axes().logarithmic(context.say("axis.noise"), context.voltage(), shown(all));
+        Axis y = context.axes().logarithmic(context.say("axis.noise"), context.noiseVoltage(), shown(all));
         List<Panel> panels = conditions.stream()
                 .map(c -> Panel.of(single ? "" : context.conditions().gain(c.gainPercent()), x, y, layers(c)))
                 .toList();

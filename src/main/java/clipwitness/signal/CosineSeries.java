@@ -102,6 +102,11 @@ public final class CosineSeries {
         return between[between.length / 2] / MEDIAN;
     }
 
+    /** Amplitudes of the lines within a reach of one of so many periods over the record. */
+    LineZoom zoom(double cycles, double reach) {
+        return new LineZoom(left, cycles, reach);
+    }
+
     /** Cosine and sine coefficient, about the middle of the record, of a line of so many periods over it. */
     double[] line(double cycles) {
         double step = 2 * Math.PI * cycles / left.length;

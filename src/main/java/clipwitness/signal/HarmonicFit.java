@@ -58,7 +58,7 @@ public final class HarmonicFit {
     }
 
     /** The fit with a function applied to each harmonic; the covariances stay as they are. */
-    HarmonicFit with(HarmonicChange change) {
+    HarmonicFit with(Change change) {
         double[] others = coefficients.clone();
         for (int k = 1; k <= count(); k++) {
             double[] anew = change.of(k, cosine(k), sine(k));
@@ -147,5 +147,18 @@ public final class HarmonicFit {
             sum += cosine(k) * cos + sine(k) * sin;
         }
         return sum;
+    }
+
+    /** What becomes of each harmonic of a wave. */
+    @FunctionalInterface
+    public interface Change {
+        /**
+         * New cosine and sine coefficient of a harmonic.
+         *
+         * @param order  1 for the fundamental
+         * @param cosine coefficient before
+         * @param sine   coefficient before
+         */
+        double[] of(int order, double cosine, double sine);
     }
 }

@@ -2,8 +2,10 @@ package clipwitness.signal;
 
 import clipwitness.capture.Samples;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Lines at multiples of the mains frequency that lie between the harmonics of a tone, above 0.8 of its fundamental: hum that is bent, or that
@@ -91,15 +93,28 @@ public record MainsLines(List<Line> lines) {
         return found;
     }
 
-    /** The strongest line within the wander of the mains. */
+    /** The strongest line within the wander of the mains; those are fitted that may be it. */
     private static Line strongest(CosineSeries rest, double cycles, int multiple) {
-        int steps = (int) Math.ceil(MAINS_WANDER * cycles / FINEST_CYCLE);
+        double[] beside = beside(cycles);
+        LineZoom zoom = rest.zoom(cycles, MAINS_WANDER * cycles);
+        double[] about = Arrays.stream(beside).map(zoom::amplitude).toArray();
+        double least = Arrays.stream(about).max().orElseThrow() - 2 * zoom.bound();
         Line best = line(rest, cycles, multiple);
-        for (int i = -steps; i <= steps; i++) {
-            Line other = line(rest, cycles * (1 + MAINS_WANDER * i / Math.max(1, steps)), multiple);
-            best = other.amplitude() > best.amplitude() ? other : best;
+        for (int i = 0; i < beside.length; i++) {
+            if (about[i] >= least) {
+                Line other = line(rest, beside[i], multiple);
+                best = other.amplitude() > best.amplitude() ? other : best;
+            }
         }
         return best;
+    }
+
+    /** Periods over the record of the lines that are looked at. */
+    private static double[] beside(double cycles) {
+        int steps = (int) Math.ceil(MAINS_WANDER * cycles / FINEST_CYCLE);
+        return IntStream.rangeClosed(-steps, steps)
+                .mapToDouble(i -> cycles * (1 + MAINS_WANDER * i / Math.max(1, steps)))
+                .toArray();
     }
 
     private static Line line(CosineSeries rest, double cycles, int multiple) {

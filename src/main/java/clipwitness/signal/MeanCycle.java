@@ -102,7 +102,7 @@ public final class MeanCycle {
      * The cycle with a function applied to each harmonic that it was folded by, those above the fit's number included; the scatter of the samples stays
      * as it is.
      */
-    public MeanCycle with(HarmonicChange change) {
+    public MeanCycle with(HarmonicFit.Change change) {
         return new MeanCycle(this, base.with(change));
     }
 

@@ -7,7 +7,7 @@ import clipwitness.measure.wave.Extreme;
 import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.reason.FigureReason;
-import clipwitness.signal.HarmonicChange;
+import clipwitness.signal.HarmonicFit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -140,7 +140,7 @@ final class Straightening {
         return wave.with(wave.cycle().with(change(corners, most, gauss)));
     }
 
-    private HarmonicChange change(Corners corners, int most, DoubleSupplier gauss) {
+    private HarmonicFit.Change change(Corners corners, int most, DoubleSupplier gauss) {
         return (k, cosine, sine) -> {
             double variance = wave.quadratureVariance(Math.min(k, wave.count()));
             if (k > most || !FittedWave.standsOut(Math.hypot(cosine, sine), variance)) {

@@ -3,6 +3,7 @@ package clipwitness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.cli.Clipwitness;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.job.JobSheet;
 import clipwitness.job.read.JobReader;
@@ -193,7 +194,10 @@ class ManualTest {
         Stream<String> others = Stream.concat(
                 Stream.of(DoubtCode.values()).map(DoubtCode::code),
                 Stream.of(HintCode.values()).map(HintCode::code));
-        return Stream.concat(reasons, others).collect(Collectors.toCollection(TreeSet::new));
+        Stream<String> errors = Stream.of(ErrorCode.values()).map(ErrorCode::code);
+        return Stream.of(reasons, others, errors)
+                .flatMap(codes -> codes)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Codes in the first cell of rows whose other two cells say something. */

@@ -1,6 +1,7 @@
 package clipwitness.cli;
 
 import clipwitness.batch.Unwritten;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
@@ -57,6 +58,7 @@ final class TemplateCommand implements Callable<Integer> {
         try {
             if (!isFree()) {
                 return Optional.of(new Problem(
+                        ErrorCode.PLACE_TAKEN,
                         Origin.of(folder.toString()),
                         "something is there already, and it is left as it is",
                         "Name a folder that does not exist yet, or an empty one"));
@@ -76,6 +78,7 @@ final class TemplateCommand implements Callable<Integer> {
     private Problem unknown() {
         List<String> known = TemplateSource.builtIn();
         return new Problem(
+                ErrorCode.NO_TEMPLATE,
                 Origin.of(name),
                 "there is no built-in template of this name",
                 Nearest.slipOf(name, known)

@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,11 +34,23 @@ final class TemplateCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
-    @Parameters(index = "0", paramLabel = "NAME", description = "customer or bench.")
+    @Parameters(
+            index = "0",
+            paramLabel = "NAME",
+            completionCandidates = BuiltIn.class,
+            description = "customer or bench.")
     private String name;
 
     @Parameters(index = "1", paramLabel = "FOLDER", description = "A folder that does not exist yet, or is empty.")
     private Path folder;
+
+    /** What a shell completes as the name. */
+    private static final class BuiltIn implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return TemplateSource.builtIn().iterator();
+        }
+    }
 
     TemplateCommand(PrintWriter out, PrintWriter err) {
         this.out = out;

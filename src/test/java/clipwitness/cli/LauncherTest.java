@@ -45,6 +45,24 @@ class LauncherTest {
         assertThat(run.status()).isZero();
     }
 
+    /** As a timed job starts it: no language is set, and Java alone could not name the folder. */
+    @Test
+    void withoutALanguageUmlautsAreNamedAllTheSame() throws Exception {
+        Path job = JobFolder.unchanged(home.file("job ä"), "T-2").path();
+        Map<String, String> none = Map.of("LC_ALL", "", "LC_CTYPE", "", "LANG", "");
+        Run run = run(home.file("bin/clipwitness"), none, "report", job.toString());
+        assertThat(run.printed()).contains("T-2: after against before: pass");
+        assertThat(run.status()).isZero();
+    }
+
+    @Test
+    void aFolderThatJavaTakesForAnArchiveIsNamed() throws Exception {
+        Installed wrong = Installed.in(temp.resolve("new!"));
+        Run run = wrong.run(wrong.file("bin/clipwitness"), Map.of(), "--version");
+        assertThat(run.printed()).contains("exclamation mark").hasLineCount(1);
+        assertThat(run.status()).isEqualTo(2);
+    }
+
     @Test
     void itIsFoundByWayOfALink() throws Exception {
         Path link = Files.createSymbolicLink(temp.resolve("cw"), home.file("bin/clipwitness"));

@@ -31,8 +31,8 @@ class DeviceSentencesTest {
                                 + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV, alike within "
                                 + "± 10 mV and ± 50 mV, the uncertainties of the differences.");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
-                .isEqualTo("At the highest gain the clip levels of original clippers are as the curves of "
-                        + "the traced devices predict, within the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of original clippers are as the "
+                        + "traced devices predict, within the uncertainty of the difference.");
     }
 
     @Test
@@ -70,9 +70,9 @@ class DeviceSentencesTest {
         };
         assertThat(said(predictions)).hasSize(2);
         assertThat(summary(predictions))
-                .isEqualTo("At the highest gain the clip levels of as received are as the curves of the traced "
+                .isEqualTo("At the highest gain the clip levels of as received are as the traced "
                         + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
-                        + "of original clippers are not as the curves of the traced devices predict. One or both "
+                        + "of original clippers are not as the traced devices predict. One or both "
                         + "differ by more than the uncertainty of the difference.");
     }
 

@@ -101,15 +101,28 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
         return rows() * row + (rows() - 1) * ROW_GAP + Plot.bottomMargin();
     }
 
-    /** The plot of a grid that has but one. */
-    Optional<Plot> onlyPlot(Canvas canvas, Box box) {
-        boolean one = panels.size() == 1 && panels.get(0).tiers().size() == 1;
-        return one ? Optional.of(plots(canvas, box).get(0).get(0)) : Optional.empty();
+    /**
+     * Places for the names of all lines in one panel, which stand for the same lines in the others: the last panel, or the next before it, in which each
+     * of so many states has a line and each name finds its place.
+     */
+    Optional<List<LineLabels.Placed>> labels(Canvas canvas, Box box, int states) {
+        List<List<Plot>> plots = plots(canvas, box);
+        for (int i = panels.size() - 1; i >= 0; i--) {
+            Plot plot = plots.get(i).get(0);
+            List<Trace> traces = traces(panels.get(i), plot);
+            Optional<List<LineLabels.Placed>> placed = traces.size() == states
+                    ? LineLabels.place(canvas, plot.area().grown(-2), traces)
+                    : Optional.empty();
+            if (placed.isPresent()) {
+                return placed;
+            }
+        }
+        return Optional.empty();
     }
 
-    /** The lines of the first panel's first plot. */
-    List<Trace> traces(Plot plot) {
-        return panels.get(0).tiers().get(0).layers().stream()
+    /** The lines of a panel's first plot. */
+    private static List<Trace> traces(Panel panel, Plot plot) {
+        return panel.tiers().get(0).layers().stream()
                 .flatMap(layer -> layer.traces(plot).stream())
                 .toList();
     }

@@ -36,6 +36,7 @@ public final class MeanCycle {
     private final double noise;
     private final double freedom;
     private final boolean filled;
+    private WeightedPoints points; // immutable: two threads may both work it out, to the same
 
     private MeanCycle(FitSamples series, HarmonicFit base, int harmonics, double origin, int bins, boolean filled) {
         this.fit = base.first(harmonics);
@@ -65,9 +66,9 @@ public final class MeanCycle {
         freedom = cycle.freedom;
         noise = cycle.noise;
         values = new double[cycle.values.length];
+        HarmonicFit change = base.less(cycle.base);
         for (int i = 0; i < values.length; i++) {
-            double phase = origin + (i + 0.5) / values.length;
-            values[i] = cycle.values[i] + base.at(phase) - cycle.base.at(phase);
+            values[i] = cycle.values[i] + change.at(origin + (i + 0.5) / values.length);
         }
     }
 
@@ -234,6 +235,11 @@ public final class MeanCycle {
 
     /** The folded samples, in fine steps of phase. */
     public WeightedPoints points() {
-        return residuals.points(table, origin);
+        WeightedPoints known = points;
+        if (known == null) {
+            known = residuals.points(table, origin);
+            points = known;
+        }
+        return known;
     }
 }

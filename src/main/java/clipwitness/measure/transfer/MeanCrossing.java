@@ -3,7 +3,6 @@ package clipwitness.measure.transfer;
 import clipwitness.measure.Measured;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.signal.PolynomialFit;
-import clipwitness.signal.Root;
 import clipwitness.signal.WeightedPoints;
 
 /**
@@ -17,16 +16,9 @@ import clipwitness.signal.WeightedPoints;
 record MeanCrossing(double value, double noise, double apart) {
     private static final double WIDEST = 0.03;
 
-    /** Where the crossing of an input that may be distorted is looked for, in cycles. */
-    private static final double AROUND = 0.1;
-
-    static MeanCrossing of(FittedWave output, FittedWave input) {
-        return of(output, new AlignedInput(output, input));
-    }
-
     static MeanCrossing of(FittedWave output, AlignedInput aligned) {
-        double rising = crossing(aligned, 0);
-        double falling = crossing(aligned, 0.5);
+        double rising = aligned.rising();
+        double falling = aligned.falling();
         PolynomialFit up = around(output, rising);
         PolynomialFit down = around(output, falling);
         double variance = (up.varianceAt(rising) + down.varianceAt(falling)) / 4;
@@ -37,10 +29,6 @@ record MeanCrossing(double value, double noise, double apart) {
         double half = (up.at(rising) - down.at(falling)) / 2;
         double apart = Math.abs(half) > Measured.COVERAGE_FACTOR * noise ? Math.sqrt(half * half - noise * noise) : 0;
         return new MeanCrossing((up.at(rising) + down.at(falling)) / 2, noise, apart);
-    }
-
-    private static double crossing(AlignedInput input, double near) {
-        return Root.between(input::at, near - AROUND, near + AROUND).orElse(near);
     }
 
     /** Parabola through the folded samples around a phase. */

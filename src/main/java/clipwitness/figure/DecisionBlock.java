@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 /** The judged items of one quantity: a row each over one scale, the limit's band behind them. */
 final class DecisionBlock {
     private static final double HEADING = Ink.HEADING * Ink.LEADING + 2;
-    private static final double ROW = 11;
+    private static final double ROW = 9.6;
     private static final double FOOT = 13;
     private static final double GAP = 5;
     private static final double MOST_NAME = 0.42;

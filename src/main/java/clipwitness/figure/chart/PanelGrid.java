@@ -30,10 +30,12 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double LEAST_PLOT = 6;
     private static final int MOST_COLUMNS = 6;
 
-    /** Height of panels in two rows over that of panels in one, and of those in more rows. */
-    private static final double OF_TWO_ROWS = 0.8;
+    /** Height of panels in two rows over that of panels in one, of those in three, and of those in more. */
+    private static final double OF_TWO_ROWS = 0.72;
 
-    private static final double OF_MORE_ROWS = 0.6;
+    private static final double OF_THREE_ROWS = 0.6;
+
+    private static final double OF_MORE_ROWS = 0.44;
 
     /** Copies what it is given. */
     public PanelGrid {
@@ -54,7 +56,12 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height, int most) {
         int columns = columns(panels.size(), most);
         int rows = (panels.size() + columns - 1) / columns;
-        double less = rows == 1 ? 1 : rows == 2 ? OF_TWO_ROWS : OF_MORE_ROWS;
+        double less = switch (rows) {
+            case 1 -> 1;
+            case 2 -> OF_TWO_ROWS;
+            case 3 -> OF_THREE_ROWS;
+            default -> OF_MORE_ROWS;
+        };
         return new PanelGrid(panels, columns, sharedY, less * height / plotWidth(columns, sharedY));
     }
 

@@ -148,9 +148,14 @@ public final class MeanCycle {
         return base.parameters() / (double) Math.max(1, residuals.count());
     }
 
-    /** How far higher harmonics may move those that the cycle was folded by. */
-    public FoldedHarmonics folded() {
-        return new FoldedHarmonics(base, residuals.count(), noise);
+    /** Amplitude of one of the harmonics that the cycle was folded by. */
+    public double amplitude(int order) {
+        return base.amplitude(order);
+    }
+
+    /** Number of samples. */
+    public int samples() {
+        return residuals.count();
     }
 
     /** Number of harmonics that the cycle was folded by. */

@@ -3,7 +3,6 @@ package clipwitness.measure.wave;
 import clipwitness.capture.Samples;
 import clipwitness.measure.CycleTrace;
 import clipwitness.signal.CodeStep;
-import clipwitness.signal.FoldedHarmonics;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
 import clipwitness.signal.ResidualSpectrum;
@@ -56,7 +55,7 @@ public record FittedWave(
     }
 
     private FittedWave movedByFolding() {
-        FoldedHarmonics folded = cycle.folded();
+        FoldedHarmonics folded = new FoldedHarmonics(cycle);
         return folded.none()
                 ? this
                 : movedBy(IntStream.rangeClosed(0, fit.count())

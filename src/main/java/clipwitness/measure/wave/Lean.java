@@ -6,7 +6,6 @@ import clipwitness.measure.Source;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.FigureReason;
 import clipwitness.signal.DiscreteSpectrum;
-import clipwitness.signal.FoldedHarmonics;
 import clipwitness.signal.MeanCycle;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -89,7 +88,7 @@ final class Lean {
 
     /** What harmonics that fold onto those of the cycle may add, u = a / sqrt 3 of each. */
     private static double ofFolding(double[] weights, MeanCycle cycle) {
-        FoldedHarmonics folded = cycle.folded();
+        FoldedHarmonics folded = new FoldedHarmonics(cycle);
         if (folded.none()) {
             return 0;
         }

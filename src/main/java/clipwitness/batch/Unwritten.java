@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.report.Destination;
@@ -52,7 +53,8 @@ public final class Unwritten {
     }
 
     private static Problem problem(Path place, String reason, String remedy) {
-        return new Problem(Origin.of(place.toString()), "could not be written: " + reason, remedy);
+        return new Problem(
+                ErrorCode.NOT_WRITTEN, Origin.of(place.toString()), "could not be written: " + reason, remedy);
     }
 
     /**

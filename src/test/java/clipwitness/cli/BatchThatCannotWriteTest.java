@@ -7,6 +7,7 @@ import clipwitness.batch.Batch;
 import clipwitness.batch.JobOutcome;
 import clipwitness.batch.ReportOptions;
 import clipwitness.batch.Stage;
+import clipwitness.fixture.Installed;
 import clipwitness.fixture.JobFolder;
 import clipwitness.reading.Progress;
 import java.io.IOException;
@@ -138,7 +139,7 @@ class BatchThatCannotWriteTest {
         List<String> command = new ArrayList<>(
                 List.of("sh", "-c", "ulimit -f 1 && exec \"$@\"", "sh", java, "-XX:TieredStopAtLevel=1"));
         command.addAll(List.of("-XX:+UseSerialGC", "-Xmx512m", "-XX:-UsePerfData"));
-        command.addAll(List.of("-cp", MainTest.classPath(), "clipwitness.cli.Main"));
+        command.addAll(List.of("-cp", Installed.classPath(), "clipwitness.cli.Main"));
         command.addAll(List.of(args));
         return new ProcessBuilder(command).redirectErrorStream(true).start();
     }

@@ -21,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -59,25 +60,25 @@ public class ReadingBenchmark {
     /** The whole of our reader, layout, units and time axis included. */
     @Benchmark
     public Export onOneCore() throws InputException {
-        return read(new Split(1 << 20, 1));
+        return read(onOne());
     }
 
     /** The same on all cores. */
     @Benchmark
     public Export onAllCores() throws InputException {
-        return read(Split.ofMachine());
+        return read(Work.ofMachine(Progress.NONE::advance));
     }
 
     /** The parse alone, from bytes to columns of numbers, on one core; time axis, extremes and doubts are left out. */
     @Benchmark
     public Object parseOnOneCore() throws InputException {
-        return parse(new Split(1 << 20, 1));
+        return parse(onOne());
     }
 
     /** The parse alone on all cores. */
     @Benchmark
     public Object parseOnAllCores() throws InputException {
-        return parse(Split.ofMachine());
+        return parse(Work.ofMachine(Progress.NONE::advance));
     }
 
     /** A plain read with the library for CSV, every cell a text and then a number. */
@@ -96,19 +97,21 @@ public class ReadingBenchmark {
         }
     }
 
-    private DataPass parse(Split split) throws InputException {
+    private static Work onOne() {
+        return new Work(new Split(1 << 20, 1), Progress.NONE::advance, Room.ofMachine());
+    }
+
+    private DataPass parse(Work work) throws InputException {
         SourceFile source = SourceFile.open(file, "long.csv");
         Notes notes = new Notes();
         Head head = Head.of(source);
         DataBlock block = DataBlock.find(source.name(), head.lines(), DialectFinder.find(source.name(), head, notes));
         Columns columns =
-                new ColumnUses(block, Header.find(block, notes), Optional.empty(), false, notes).decide();
-        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
+                new ColumnUses(block, Header.find(block, notes), Optional.empty(), OptionalDouble.empty(), notes).decide();
         return DataPass.of(source, head, block, RowPlan.of(block, columns.kept(), false), work, notes);
     }
 
-    private Export read(Split split) throws InputException {
-        Work work = new Work(split, Progress.NONE::advance, Room.ofMachine());
+    private Export read(Work work) throws InputException {
         return ExportReader.read(file, "long.csv", ReadingOptions.none(), work);
     }
 }

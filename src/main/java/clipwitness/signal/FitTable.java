@@ -22,44 +22,43 @@ final class FitTable {
     private final double[] slopes = new double[SIZE + 1];
 
     FitTable(HarmonicFit fit) {
-        double[] cosines = new double[fit.count() + 1];
-        double[] sines = new double[fit.count() + 1];
+        double[] even = new double[4 * (QUARTER + 1)];
+        double[] odd = new double[4 * (QUARTER + 1)];
         for (int k = 1; k <= fit.count(); k++) {
-            cosines[k] = fit.cosine(k);
-            sines[k] = fit.sine(k);
+            add(k % 2 == 0 ? even : odd, k, fit.cosine(k), fit.sine(k));
         }
         for (int i = 0; i <= QUARTER; i++) {
-            double[] even = sums(cosines, sines, i, 2);
-            double[] odd = sums(cosines, sines, i, 1);
-            spread(values, i, new double[] {even[0], even[1], odd[0], odd[1]}, 1, fit.mean());
-            spread(slopes, i, new double[] {even[2], even[3], odd[2], odd[3]}, 2 * Math.PI / SIZE, 0);
+            spread(values, i, even, odd, 4 * i, 1, fit.mean());
+            spread(slopes, i, even, odd, 4 * i + 2, 2 * Math.PI / SIZE, 0);
         }
     }
 
-    /** Sums over every second harmonic at a place: cosines, sines, and those of the slope. */
-    private static double[] sums(double[] cosines, double[] sines, int place, int first) {
-        double ofCosines = 0;
-        double ofSines = 0;
-        double slopeOfSines = 0;
-        double slopeOfCosines = 0;
-        for (int k = first; k < cosines.length; k += 2) {
-            int at = k * place & (SIZE - 1);
+    /** Adds a harmonic to sums at each place of a quarter: of cosines, of sines, and of those of the slope. */
+    private static void add(double[] sums, int k, double cosine, double sine) {
+        double slopeOfSine = k * sine;
+        double slopeOfCosine = -k * cosine;
+        for (int i = 0, at = 0; i < sums.length; i += 4) {
             double cos = COS[at];
             double sin = SIN[at];
-            ofCosines += cosines[k] * cos;
-            ofSines += sines[k] * sin;
-            slopeOfSines += k * sines[k] * cos;
-            slopeOfCosines -= k * cosines[k] * sin;
+            sums[i] += cosine * cos;
+            sums[i + 1] += sine * sin;
+            sums[i + 2] += slopeOfSine * cos;
+            sums[i + 3] += slopeOfCosine * sin;
+            at = at + k & (SIZE - 1);
         }
-        return new double[] {ofCosines, ofSines, slopeOfSines, slopeOfCosines};
     }
 
-    /** Four places a quarter apart or mirrored, from the sums over even cosines, even sines, odd cosines and odd sines at one. */
-    private static void spread(double[] table, int i, double[] sums, double scale, double offset) {
-        table[i] = offset + scale * (sums[0] + sums[1] + sums[2] + sums[3]);
-        table[HALF - i] = offset + scale * (sums[0] - sums[1] - sums[2] + sums[3]);
-        table[HALF + i] = offset + scale * (sums[0] + sums[1] - sums[2] - sums[3]);
-        table[SIZE - i] = offset + scale * (sums[0] - sums[1] + sums[2] - sums[3]);
+    /** Four places a quarter apart or mirrored, from the sums over even and odd cosines and sines at one. */
+    private static void spread(
+            double[] table, int i, double[] even, double[] odd, int at, double scale, double offset) {
+        double cosines = even[at] + odd[at];
+        double sines = even[at + 1] + odd[at + 1];
+        double turnedCosines = even[at] - odd[at];
+        double turnedSines = even[at + 1] - odd[at + 1];
+        table[i] = offset + scale * (cosines + sines);
+        table[HALF - i] = offset + scale * (turnedCosines - turnedSines);
+        table[HALF + i] = offset + scale * (turnedCosines + turnedSines);
+        table[SIZE - i] = offset + scale * (cosines - sines);
     }
 
     /**

@@ -68,6 +68,15 @@ public final class HarmonicFit {
         return new HarmonicFit(this, others);
     }
 
+    /** The difference from a fit with as many harmonics at the same frequency. */
+    HarmonicFit less(HarmonicFit other) {
+        double[] change = coefficients.clone();
+        for (int i = 0; i < change.length; i++) {
+            change[i] -= other.coefficients[i];
+        }
+        return new HarmonicFit(this, change);
+    }
+
     /** Number of harmonics, the fundamental included. */
     public int count() {
         return (coefficients.length - 1) / 2;

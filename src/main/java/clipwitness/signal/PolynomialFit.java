@@ -33,6 +33,12 @@ public final class PolynomialFit {
         this(data, 0, data.size(), degree);
     }
 
+    /** The polynomial through the points with an abscissa from low to high. */
+    public static PolynomialFit between(WeightedPoints data, double low, double high, int degree) {
+        int from = data.indexFrom(low, false);
+        return new PolynomialFit(data, from, Math.max(from, data.indexFrom(high, true)), degree);
+    }
+
     /** Fits a polynomial to the points from an index up to another. */
     private PolynomialFit(WeightedPoints data, int from, int to, int degree) {
         this.data = data;
@@ -139,7 +145,16 @@ public final class PolynomialFit {
      * @return one share a point, the first of them that of the point at {@link #first}
      */
     public double[] slopeShares(double x) {
-        double[] ofPowers = normal.solve(powers(x, 1));
+        return shares(powers(x, 1));
+    }
+
+    /** What the value at x holds of each ordinate; as {@link #slopeShares}. */
+    public double[] valueShares(double x) {
+        return shares(powers(x, 0));
+    }
+
+    private double[] shares(double[] gradient) {
+        double[] ofPowers = normal.solve(gradient);
         double[] shares = new double[points()];
         for (int i = 0; i < shares.length; i++) {
             double z = (data.x(from + i) - centre) / scale;

@@ -145,6 +145,36 @@ public final class WeightedPoints {
         return places;
     }
 
+    /** Sum of the weights of the points with an abscissa from low to high. */
+    public double weight(double low, double high) {
+        int end = indexFrom(high, true);
+        double sum = 0;
+        for (int i = indexFrom(low, false); i < end; i++) {
+            sum += weights[i];
+        }
+        return sum;
+    }
+
+    /** Sum of ordinates times shares, from a point on. */
+    public double sum(double[] shares, int first) {
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            sum += shares[i] * y[first + i];
+        }
+        return sum;
+    }
+
+    /** The widest gap from low to high without a point. */
+    public double widestGap(double low, double high) {
+        double last = low;
+        double widest = 0;
+        for (int i = indexFrom(low, false); i < indexFrom(high, true); i++) {
+            widest = Math.max(widest, x[i] - last);
+            last = x[i];
+        }
+        return Math.max(widest, high - last);
+    }
+
     /** The points with an abscissa from low to high. */
     public WeightedPoints between(double low, double high) {
         int from = indexFrom(low, false);

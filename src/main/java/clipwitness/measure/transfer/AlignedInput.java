@@ -9,10 +9,15 @@ import clipwitness.signal.Root;
  * inverts, so that it rises with the output. Harmonics of the input that noise may have made are left out.
  */
 final class AlignedInput {
+    /** Where the crossing of an input that may be distorted is looked for, in cycles. */
+    private static final double AROUND = 0.1;
+
     private final double[] cosines;
     private final double[] sines;
     private final double amplitude;
     private final double crossingVariance;
+    private final double rising;
+    private final double falling;
 
     AlignedInput(FittedWave output, FittedWave input) {
         HarmonicFit fit = input.fit();
@@ -34,6 +39,22 @@ final class AlignedInput {
         }
         amplitude = fit.amplitude(1);
         crossingVariance = evenVariance;
+        rising = crossing(0);
+        falling = crossing(0.5);
+    }
+
+    private double crossing(double near) {
+        return Root.between(this::at, near - AROUND, near + AROUND).orElse(near);
+    }
+
+    /** Phase at which it rises through its mean, from the beginning of the output's mean cycle. */
+    double rising() {
+        return rising;
+    }
+
+    /** Phase at which it falls through its mean. */
+    double falling() {
+        return falling;
     }
 
     /**

@@ -17,6 +17,8 @@ final class Branches {
     private final Complex[] harmonics;
     private final double[] random;
     private final double[] whole;
+    private final double[] amplitudes;
+    private final boolean[] raised;
     private final double amplitudeUncertainty;
     private final Complex[][] mixing;
 
@@ -26,6 +28,8 @@ final class Branches {
         harmonics = new Complex[count + 1];
         random = new double[count + 1];
         whole = new double[count + 1];
+        amplitudes = new double[count + 1];
+        raised = new boolean[count + 1];
         double ofPhase = output.quadratureVariance(1) / Math.pow(fit.amplitude(1), 2);
         for (int k = 1; k <= count; k++) {
             double turn = 2 * Math.PI * k * output.origin();
@@ -34,6 +38,8 @@ final class Branches {
             double delayed = Math.pow(k * fit.amplitude(k), 2) * ofPhase;
             random[k] = fit.quadratureVariance(k) * Math.pow(output.rest().at(k), 2) + delayed;
             whole[k] = output.quadratureVariance(k) + delayed;
+            amplitudes[k] = harmonics[k].abs();
+            raised[k] = FittedWave.standsOut(amplitudes[k], whole[k]);
         }
         amplitudeUncertainty = Math.sqrt(output.quadratureVariance(1));
         AlignedInput aligned = new AlignedInput(output, input);
@@ -51,9 +57,12 @@ final class Branches {
      * @return index k for harmonic k
      */
     double[] parts(Corners corners) {
-        Complex[] straight = new Complex[count() + 1];
+        Complex[] straight = harmonics.clone();
+        double delay = corners.delay();
         for (int k = 1; k <= count(); k++) {
-            straight[k] = harmonics[k].multiply(raised(k) ? corners.undelayed(k) : Complex.ONE);
+            if (raised[k]) {
+                straight[k] = harmonics[k].multiply(corners.undelayed(k, delay));
+            }
         }
         double[] parts = new double[count() + 1];
         for (int k = 1; k <= count(); k++) {
@@ -103,7 +112,8 @@ final class Branches {
     double power(Corners corners) {
         double sum = 0;
         for (int k = 1; k <= count(); k++) {
-            sum += Math.pow(harmonics[k].abs() * factor(k, corners), 2);
+            double amplitude = amplitudes[k] * factor(k, corners);
+            sum += amplitude * amplitude;
         }
         return sum;
     }
@@ -113,13 +123,9 @@ final class Branches {
         return whole[k] * Math.pow(factor(k, corners), 2);
     }
 
-    /** Whether a harmonic stands out of the noise: the others are left as they are, for raising them would raise noise alone. */
-    private boolean raised(int k) {
-        return FittedWave.standsOut(harmonics[k].abs(), whole[k]);
-    }
-
+    /** Harmonics that do not stand out of the noise are left as they are, for raising them would raise noise alone. */
     private double factor(int k, Corners corners) {
-        return raised(k) ? corners.inverse(k).abs() : 1;
+        return raised[k] ? corners.inverse(k).abs() : 1;
     }
 
     /**

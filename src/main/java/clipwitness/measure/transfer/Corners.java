@@ -31,7 +31,16 @@ public record Corners(double low, double high) {
 
     /** The same without the delay that the fundamental has by it, k times as large an angle at harmonic k. */
     Complex undelayed(int k) {
-        double delay = inverse(1).getArgument();
+        return undelayed(k, delay());
+    }
+
+    /** Angle of the fundamental's delay, rad. */
+    double delay() {
+        return inverse(1).getArgument();
+    }
+
+    /** The same with the delay known. */
+    Complex undelayed(int k, double delay) {
         return inverse(k).multiply(new Complex(Math.cos(k * delay), -Math.sin(k * delay)));
     }
 

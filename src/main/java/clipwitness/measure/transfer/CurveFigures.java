@@ -29,6 +29,8 @@ final class CurveFigures {
     private static final List<WaveformQuantity> OF_THE_LINE = ALL.subList(0, 5);
 
     private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
+    private final FittedWave output;
+    private final InputPlaces inputs;
     private final Transfer transfer;
     private final double middle;
 
@@ -44,6 +46,8 @@ final class CurveFigures {
 
     /** The same of one of several outputs over the same inputs. */
     CurveFigures(FittedWave output, FittedWave input, InputPlaces inputs, Extreme up, Extreme down) {
+        this.output = output;
+        this.inputs = inputs;
         MeanCrossing centre = MeanCrossing.of(output, inputs.aligned());
         ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
         values.put(WaveformQuantity.CLIP_UP, bound(up.distanceFrom(level), centre.apart()));
@@ -64,9 +68,14 @@ final class CurveFigures {
         return values;
     }
 
-    /** Output against input. */
-    Transfer transfer() {
-        return transfer;
+    /** The output. */
+    FittedWave output() {
+        return output;
+    }
+
+    /** Its inputs. */
+    InputPlaces inputs() {
+        return inputs;
     }
 
     /** Output at the input's mean, V. */

@@ -40,7 +40,7 @@ final class InputPlaces {
     /** Stretches of points of one of the outputs. */
     Stretches stretches(WeightedPoints points) {
         if (stretches == null) {
-            stretches = new Stretches(points);
+            stretches = new Stretches(points, aligned.amplitude());
         }
         return stretches;
     }

@@ -46,7 +46,7 @@ record OuterStretch(double place, PolynomialFit parabola, boolean sparse) {
                 : Math.min(high(points, low, high, ENOUGH), NEAR * place) - place;
         double from = low(points, low, place, FEWEST);
         while (true) {
-            PolynomialFit fit = new PolynomialFit(points.between(from, place + reach), 2);
+            PolynomialFit fit = PolynomialFit.between(points, from, place + reach, 2);
             reach *= NARROWER;
             boolean narrowest = reach < REACH * place || !points.holds(FEWEST, from, place + reach);
             if (narrowest || fit.fits(scatter, SELDOM)) {
@@ -72,16 +72,18 @@ record OuterStretch(double place, PolynomialFit parabola, boolean sparse) {
         return parabola.at(input) - line.lowered(input);
     }
 
-    /** The output at a place, from a line through the samples up to 5 % away. */
-    static double averaged(WeightedPoints points, double place) {
+    /** A line through the samples up to 5 % away from a place. */
+    static PolynomialFit averaging(WeightedPoints points, double place) {
         double low = place * (1 - REACH_OF_AVERAGE);
         double high = place * (1 + REACH_OF_AVERAGE);
         boolean enough = points.holds(ENOUGH_FOR_AVERAGE, low, high);
-        WeightedPoints stretch = enough
-                ? points.between(low, high)
-                : points.between(
-                        low(points, low, place, FEWEST_FOR_AVERAGE), high(points, low, high, FEWEST_FOR_AVERAGE));
-        return new PolynomialFit(stretch, 1).at(place);
+        return enough
+                ? PolynomialFit.between(points, low, high, 1)
+                : PolynomialFit.between(
+                        points,
+                        low(points, low, place, FEWEST_FOR_AVERAGE),
+                        high(points, low, high, FEWEST_FOR_AVERAGE),
+                        1);
     }
 
     private static double high(WeightedPoints points, double low, double high, int fewest) {

@@ -2,27 +2,17 @@ package clipwitness.measure.transfer;
 
 import java.util.Arrays;
 
-/**
- * The upper side of a transfer curve averaged over short stretches, at places whose distances from the input's mean ascend by a constant
- * ratio up to near its peak.
- */
+/** The upper side of a transfer curve averaged over short stretches. */
 final class OutputProfile {
-    private static final int PLACES = 96;
-    private static final double INNERMOST = 0.01;
-    private static final double OUTERMOST = 0.99;
-
     private final Transfer transfer;
-    private final double[] inputs = new double[PLACES];
-    private final double[] outputs = new double[PLACES];
+    private final double[] inputs;
+    private final double[] outputs;
 
     OutputProfile(Transfer transfer) {
         this.transfer = transfer;
-        double outermost = transfer.amplitude() * OUTERMOST;
-        for (int i = 0; i < PLACES; i++) {
-            double input = outermost * Math.pow(INNERMOST, 1 - i / (PLACES - 1.0));
-            inputs[i] = input;
-            outputs[i] = OuterStretch.averaged(transfer.points(), input);
-        }
+        Averages averages = transfer.stretches().averages();
+        inputs = averages.inputs();
+        outputs = averages.outputs(transfer.points());
     }
 
     Transfer transfer() {
@@ -30,7 +20,7 @@ final class OutputProfile {
     }
 
     int places() {
-        return PLACES;
+        return inputs.length;
     }
 
     /** Distance of the input from its mean, V. */
@@ -46,7 +36,7 @@ final class OutputProfile {
     /** Averaged output between the places, V. */
     double at(double input) {
         int found = Arrays.binarySearch(inputs, input);
-        int i = Math.max(0, Math.min(found >= 0 ? found : -found - 2, PLACES - 2));
+        int i = Math.max(0, Math.min(found >= 0 ? found : -found - 2, inputs.length - 2));
         double share = (input - inputs[i]) / (inputs[i + 1] - inputs[i]);
         return outputs[i] + share * (outputs[i + 1] - outputs[i]);
     }

@@ -8,9 +8,6 @@ import clipwitness.quantity.Decibels;
  */
 final class SlopeProfile {
     private static final double WELL_KNOWN = 0.03;
-    private static final double NARROWEST = 0.004;
-    private static final double WIDEST = 0.2;
-    private static final double WIDER = 1.5;
     private static final double INNERMOST = 0.02;
     private static final double SHARE_OF_ONSET = 1.0 / 3;
     private static final int FEWEST_POINTS = 12;
@@ -39,24 +36,18 @@ final class SlopeProfile {
     }
 
     private double slopeAt(double input) {
-        return transfer.stretches().at(input, reach(input) * widening).slopeOf(transfer.points());
+        Ladder ladder = transfer.stretches().at(input);
+        return ladder.widened(step(ladder), widening).slopeOf(transfer.points());
     }
 
-    private double reach(double input) {
-        double reach = NARROWEST * transfer.amplitude();
-        while (reach < WIDEST * transfer.amplitude() && !isWellKnown(input, reach)) {
-            reach *= WIDER;
-        }
-        return reach;
-    }
-
-    private boolean isWellKnown(double input, double reach) {
-        return transfer.stretches().at(input, reach).isDense() && uncertainty(input, reach) <= wanted;
+    private int step(Ladder ladder) {
+        return ladder.step(transfer.scatter(), transfer.undithered(), wanted);
     }
 
     /** Standard uncertainty of a slope. */
-    private double uncertainty(double input, double reach) {
-        return transfer.stretches().at(input, reach).uncertainty(transfer.scatter(), transfer.undithered());
+    private double uncertainty(double input) {
+        Ladder ladder = transfer.stretches().at(input);
+        return ladder.narrow(step(ladder)).uncertainty(transfer.scatter(), transfer.undithered());
     }
 
     /** Slope at the input's peak. */
@@ -66,7 +57,10 @@ final class SlopeProfile {
 
     /** Input where the slope falls to a level, the middle between first and last time, V. */
     double crossing(double level) {
-        return Math.sqrt(refined(first(level), level) * refined(last(level), level));
+        int first = first(level);
+        int last = last(level);
+        double beginning = refined(first, level);
+        return Math.sqrt(beginning * (first == last ? beginning : refined(last, level)));
     }
 
     /**
@@ -80,7 +74,7 @@ final class SlopeProfile {
         double perLogarithm = (slopes[low] - slopes[high]) / Math.log(places[high] / places[low]);
         double place = places[last(level)];
         double peak = places[PLACES - 1];
-        double both = Math.hypot(uncertainty(place, reach(place)), ofLast * uncertainty(peak, reach(peak)));
+        double both = Math.hypot(uncertainty(place), ofLast * uncertainty(peak));
         return perLogarithm > 0 ? Math.min(1, both / perLogarithm) : 1;
     }
 
@@ -95,13 +89,16 @@ final class SlopeProfile {
      */
     double curved(double level) {
         double place = places[last(level)];
-        double share = reach(place) * widening / place;
+        double reach = Ladder.reach(step(transfer.stretches().at(place)), transfer.amplitude());
+        double share = reach * widening / place;
         return share * share / 5;
     }
 
     /** Distance of the first and the last crossing of a level, dB. */
     double ambiguity(double level) {
-        return Decibels.ofAmplitude(refined(last(level), level) / refined(first(level), level));
+        int first = first(level);
+        int last = last(level);
+        return first == last ? 0 : Decibels.ofAmplitude(refined(last, level) / refined(first, level));
     }
 
     private int first(double level) {

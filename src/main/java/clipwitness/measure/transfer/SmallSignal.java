@@ -109,7 +109,7 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
 
     /** A corner inside the least window moves the cubic. Steps that no noise dithers may lift one end of the window against the other by their own errors. */
     private static SmallSignalLine line(Transfer transfer, double window) {
-        PolynomialFit cubic = new PolynomialFit(transfer.points().between(-window, window), 3);
+        PolynomialFit cubic = PolynomialFit.between(transfer.points(), -window, window, 3);
         double scatter = cubic.scatter(transfer.scatter());
         return new SmallSignalLine(
                 cubic.slopeAt(0),

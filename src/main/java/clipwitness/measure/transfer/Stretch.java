@@ -9,6 +9,7 @@ import clipwitness.signal.WeightedPoints;
  */
 final class Stretch {
     private static final int DENSE = 12;
+    private static final double BELOW = 1 - 1e-9; // rounding
 
     private final WeightedPoints points;
     private final double middle;
@@ -31,9 +32,18 @@ final class Stretch {
         this.dense = points.holds(DENSE, middle - reach, middle + reach);
     }
 
-    /** Whether it has points in a dozen places. */
-    boolean isDense() {
-        return dense;
+    /**
+     * Whether it has points in a dozen places and tells the slope well enough. A slope is known best where nothing else is looked for and all points lie at the ends:
+     * a stretch that would not do even so is not fitted.
+     *
+     * @param scatter    of one sample, V
+     * @param undithered error of either end from steps that no noise dithers, V
+     * @param wanted     largest standard uncertainty of the slope
+     */
+    boolean tells(double scatter, double undithered, double wanted) {
+        return dense
+                && scatter * BELOW <= wanted * reach * Math.sqrt(points.weight(middle - reach, middle + reach))
+                && uncertainty(scatter, undithered) <= wanted;
     }
 
     private PolynomialFit parabola() {
@@ -48,12 +58,7 @@ final class Stretch {
         if (shares == null) {
             shares = parabola().slopeShares(middle);
         }
-        int first = parabola().first();
-        double slope = 0;
-        for (int i = 0; i < shares.length; i++) {
-            slope += shares[i] * curve.y(first + i);
-        }
-        return slope;
+        return curve.sum(shares, parabola().first());
     }
 
     /**

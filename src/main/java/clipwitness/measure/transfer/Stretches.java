@@ -7,28 +7,44 @@ import java.util.Map;
 /** Stretches of the upper side of a transfer curve, each worked out when it is first asked for, for all curves over the same inputs. */
 final class Stretches {
     private final WeightedPoints points;
-    private final Map<Double, Map<Double, Stretch>> known = new HashMap<>();
+    private final double amplitude;
+    private final Map<Double, Ladder> known = new HashMap<>();
+    private Averages averages;
     private Stretches mirrored;
 
     /**
      * Stretches.
      *
-     * @param points points of one of the curves
+     * @param points    points of one of the curves
+     * @param amplitude of the input, V
      */
-    Stretches(WeightedPoints points) {
+    Stretches(WeightedPoints points, double amplitude) {
         this.points = points;
+        this.amplitude = amplitude;
     }
 
-    /** The stretch around a middle with a reach to both sides, V. */
-    Stretch at(double middle, double reach) {
-        return known.computeIfAbsent(middle, m -> new HashMap<>())
-                .computeIfAbsent(reach, r -> new Stretch(points, middle, reach));
+    /** The stretches around a middle, V. */
+    Ladder at(double middle) {
+        Ladder ladder = known.get(middle);
+        if (ladder == null) {
+            ladder = new Ladder(points, middle, amplitude);
+            known.put(middle, ladder);
+        }
+        return ladder;
+    }
+
+    /** Averages over short stretches. */
+    Averages averages() {
+        if (averages == null) {
+            averages = new Averages(points, amplitude);
+        }
+        return averages;
     }
 
     /** The stretches of the curve seen from the other end. */
     Stretches mirrored() {
         if (mirrored == null) {
-            mirrored = new Stretches(points.mirrored());
+            mirrored = new Stretches(points.mirrored(), amplitude);
             mirrored.mirrored = this;
         }
         return mirrored;

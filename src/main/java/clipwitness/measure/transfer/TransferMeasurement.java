@@ -84,14 +84,9 @@ public final class TransferMeasurement {
             return curve(figures, Optional.of(corners.inHertz(frequency)));
         }
         CurveFigures.ALL.forEach(q -> values.put(q, Measured.refused(q.unit(), reason())));
-        Transfer transfer = Transfer.of(output, input);
-        double middle = MeanCrossing.of(output, input).value();
-        return new TransferCurve(
-                transfer.input(),
-                transfer.output().map(v -> v - middle),
-                transfer.gap(),
-                transfer.inverting(),
-                Optional.of(loop(middle, Optional.empty())));
+        InputPlaces inputs = new InputPlaces(output, input);
+        double middle = MeanCrossing.of(output, inputs.aligned()).value();
+        return curve(output, inputs, middle, Optional.of(loop(middle, Optional.empty())));
     }
 
     private Reason reason() {
@@ -106,13 +101,19 @@ public final class TransferMeasurement {
     }
 
     private TransferCurve curve(CurveFigures figures, Optional<FilterCorners> corners) {
-        Transfer transfer = figures.transfer();
+        InputPlaces inputs = figures.inputs();
+        return curve(
+                figures.output(),
+                inputs,
+                figures.middle(),
+                corners.map(c -> loop(MeanCrossing.of(output, inputs.aligned()).value(), corners)));
+    }
+
+    private static TransferCurve curve(
+            FittedWave output, InputPlaces inputs, double middle, Optional<TransferLoop> loop) {
+        AveragedCurve averaged = AveragedCurve.of(output, inputs.aligned());
         return new TransferCurve(
-                transfer.input(),
-                transfer.output().map(v -> v - figures.middle()),
-                transfer.gap(),
-                transfer.inverting(),
-                corners.map(c -> loop(MeanCrossing.of(output, input).value(), corners)));
+                averaged.input(), averaged.output().map(v -> v - middle), averaged.gap(), inputs.inverting(), loop);
     }
 
     private TransferLoop loop(double middle, Optional<FilterCorners> corners) {

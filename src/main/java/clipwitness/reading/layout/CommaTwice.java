@@ -1,9 +1,11 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Line;
 import clipwitness.reading.number.Delimiter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -26,9 +28,10 @@ final class CommaTwice {
                 || !style.pure()) {
             return style;
         }
-        List<Line> rows = lines.stream()
-                .filter(l -> Signature.pure(Signature.of(style.dialect().split(l.text()), style.dialect())))
-                .toList();
+        if (!couldBeFractions(List.of(first(lines, style.dialect())), style.dialect())) {
+            return style;
+        }
+        List<Line> rows = lines.stream().filter(l -> isRow(l, style.dialect())).toList();
         int names = namesAbove(lines, rows.get(0), style.dialect());
         if (!couldBeFractions(rows, style.dialect()) || counts(rows, style.dialect())) {
             return style;
@@ -43,11 +46,20 @@ final class CommaTwice {
         if (style.numbers() == 2 * names || zeroLed(rows, style.dialect())) {
             Line row = rows.get(rows.size() / 2);
             throw new InputException(
+                    ErrorCode.BAD_NUMBER,
                     Origin.of(file, row.number()),
                     "the comma seems to be both delimiter and decimal mark: '" + shortened(row.text()) + "'",
                     "Export it again with a decimal point, or with semicolons or tabs between the columns");
         }
         return style;
+    }
+
+    private static Line first(List<Line> lines, Dialect dialect) {
+        return lines.stream().filter(l -> isRow(l, dialect)).findFirst().orElseThrow();
+    }
+
+    private static boolean isRow(Line line, Dialect dialect) {
+        return Signature.pure(dialect.signature(line.text().getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Number of cells in the closest line of text above the first row; 0 where there is none. */

@@ -33,6 +33,21 @@ public record Dialect(Delimiter delimiter, char mark, boolean annotated) {
         return new CellReader(mark, annotated);
     }
 
+    /** What the cells of a line look like. */
+    String signature(byte[] line) {
+        CellSplitter splitter = new CellSplitter(delimiter);
+        CellReader reader = reader();
+        StringBuilder letters = new StringBuilder();
+        splitter.row(line, 0, line.length);
+        while (splitter.next()) {
+            int from = splitter.from();
+            int to = splitter.to();
+            boolean number = to > from && reader.read(line, from, to);
+            letters.append(Signature.letter(to == from, number));
+        }
+        return Signature.of(letters);
+    }
+
     /** The cells of a line, quotes and surrounding blanks removed. */
     List<String> split(String line) {
         byte[] bytes = line.getBytes(StandardCharsets.UTF_8);

@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Head;
@@ -9,6 +10,7 @@ import clipwitness.reading.number.Delimiter;
 import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Remark;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -29,6 +31,9 @@ public final class DialectFinder {
 
     private static final Pattern ANNOTATED =
             Pattern.compile("\\d:\\d\\d[.:]|\\d\\s?[^\\d\\s.,;:]{0,5}[vVaAsS](?![A-Za-z])|(?i)\\d\\s?(?:volt|amp|sec)");
+
+    /** Each annotation has one of these: looked for first, as most lines have none. */
+    private static final String OF_ANNOTATIONS = ":vVaAsS";
 
     /** In the order in which they are preferred where nothing else tells them apart. */
     private static final List<Dialect> CANDIDATES = List.of(
@@ -109,9 +114,20 @@ public final class DialectFinder {
 
     /** Whether every third line at least holds what might be a number with a unit or a time of day. */
     private static boolean mayBeAnnotated(List<Line> lines) {
-        long found =
-                lines.stream().filter(l -> ANNOTATED.matcher(l.text()).find()).count();
+        long found = lines.stream()
+                .map(Line::text)
+                .filter(l -> holdsAny(l, OF_ANNOTATIONS) && ANNOTATED.matcher(l).find())
+                .count();
         return found * 3 >= lines.size();
+    }
+
+    private static boolean holdsAny(String line, String characters) {
+        for (int i = 0; i < line.length(); i++) {
+            if (characters.indexOf(line.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lines from the start and the end of the head, and from the end of the file. */
@@ -131,17 +147,14 @@ public final class DialectFinder {
 
     private static Optional<RowStyle> style(Dialect dialect, List<Line> lines) {
         Map<String, Integer> counts = new HashMap<>();
-        boolean commaInNumber = false;
+        if (dialect.delimiter() == Delimiter.COMMA && dialect.mark() == ',' && !commaInNumber(dialect, lines)) {
+            return Optional.empty(); // only quotes distinguish a comma inside a number from a delimiter
+        }
         for (Line line : lines) {
-            List<String> cells = dialect.split(line.text());
-            String signature = Signature.of(cells, dialect);
+            String signature = dialect.signature(line.text().getBytes(StandardCharsets.UTF_8));
             if (Signature.numbers(signature) > 0) {
                 counts.merge(signature, 1, Integer::sum);
             }
-            commaInNumber |= cells.stream().anyMatch(c -> c.indexOf(',') >= 0 && dialect.isNumber(c));
-        }
-        if (dialect.delimiter() == Delimiter.COMMA && dialect.mark() == ',' && !commaInNumber) {
-            return Optional.empty(); // only quotes distinguish a comma inside a number from a delimiter
         }
         return counts.entrySet().stream()
                 .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))
@@ -149,6 +162,13 @@ public final class DialectFinder {
                 .max(BETTER.thenComparing(RowStyle::signature))
                 .map(s -> withSparseColumns(s, counts))
                 .map(s -> LaterColumns.added(s, lines));
+    }
+
+    private static boolean commaInNumber(Dialect dialect, List<Line> lines) {
+        return lines.stream()
+                .filter(l -> l.text().indexOf('"') >= 0)
+                .flatMap(l -> dialect.split(l.text()).stream())
+                .anyMatch(c -> c.indexOf(',') >= 0 && dialect.isNumber(c));
     }
 
     /** A column that many rows leave empty, in a channel that ends earlier for instance, is a column all the same. */
@@ -190,6 +210,7 @@ public final class DialectFinder {
 
     private static InputException noNumbers(String file, int lines) {
         return new InputException(
+                ErrorCode.NOT_AN_EXPORT,
                 Origin.of(file),
                 lines == 1
                         ? "its only line is no row of numbers"

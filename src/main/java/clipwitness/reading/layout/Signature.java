@@ -13,8 +13,18 @@ final class Signature {
     static String of(List<String> cells, Dialect dialect) {
         StringBuilder letters = new StringBuilder();
         for (String cell : cells) {
-            letters.append(cell.isEmpty() ? EMPTY : dialect.isNumber(cell) ? NUMBER : TEXT);
+            letters.append(letter(cell.isEmpty(), dialect.isNumber(cell)));
         }
+        return of(letters);
+    }
+
+    /** The letter of a cell. */
+    static char letter(boolean empty, boolean number) {
+        return empty ? EMPTY : number ? NUMBER : TEXT;
+    }
+
+    /** The signature of letters of cells. */
+    static String of(StringBuilder letters) {
         int end = letters.length();
         while (end > 0 && letters.charAt(end - 1) == EMPTY) {
             end--;

@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Line;
@@ -32,6 +33,9 @@ final class Thousands {
         Line first = null;
         String cell = "";
         for (Line line : lines) {
+            if (!mayHold(line.text())) {
+                continue;
+            }
             Matcher m = CELL.matcher(line.text());
             boolean row = !Comments.isComment(line.text())
                     && !STATEMENT.matcher(line.text()).matches();
@@ -43,10 +47,21 @@ final class Thousands {
         }
         if (found >= LEAST) {
             throw new InputException(
+                    ErrorCode.BAD_NUMBER,
                     Origin.of(file, first.number()),
                     "'" + cell + "' has separators between the thousands",
                     "Export it again without them");
         }
+    }
+
+    /** Whether a line has a separator of groups, a quote, or a delimiter beside which a comma may separate groups: every form has one. */
+    private static boolean mayHold(String line) {
+        for (int i = 0; i < line.length(); i++) {
+            if (" \u00a0\u202f'\u2019;\t\"".indexOf(line.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String cell(Matcher m) {

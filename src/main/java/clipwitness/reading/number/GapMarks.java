@@ -64,8 +64,11 @@ public final class GapMarks {
         if (length == 0 || length > LONGEST) {
             return false;
         }
+        if (isOfNumbers(bytes, from, to)) {
+            return length > 1 && isOf(bytes, from, to, '-');
+        }
         String text = new String(bytes, from, length, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT);
-        if (consistsOf(text, '*') || consistsOf(text, '#') || (length > 1 && consistsOf(text, '-'))) {
+        if (consistsOf(text, '*') || consistsOf(text, '#')) {
             return true;
         }
         boolean signed = text.charAt(0) == '-' || text.charAt(0) == '+';
@@ -81,6 +84,26 @@ public final class GapMarks {
                 && ABSENT.contains(new String(bytes, from, to - from, StandardCharsets.UTF_8)
                         .toLowerCase(Locale.ROOT)
                         .replaceFirst("^-", ""));
+    }
+
+    /** Whether a cell has only what numbers are made of: most cells have, and no mark but hyphens has. */
+    private static boolean isOfNumbers(byte[] bytes, int from, int to) {
+        for (int i = from; i < to; i++) {
+            boolean digit = bytes[i] >= '0' && bytes[i] <= '9';
+            if (!digit && bytes[i] != '.' && bytes[i] != ',' && bytes[i] != '-' && bytes[i] != '+') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isOf(byte[] bytes, int from, int to, char mark) {
+        for (int i = from; i < to; i++) {
+            if (bytes[i] != mark) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean consistsOf(String text, char mark) {

@@ -1,5 +1,6 @@
 package clipwitness.reading.rows;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 
@@ -28,6 +29,7 @@ public record Room(long bytes) {
     /** What the user is told about a file with more rows. */
     public InputException exceeded(String file, int columns) {
         return new InputException(
+                ErrorCode.OUT_OF_MEMORY,
                 Origin.of(file),
                 "the file has more rows than fit the memory: " + rows(columns) + " of " + columns
                         + (columns == 1 ? " column" : " columns") + ", where " + (bytes >> 20) + " MB are reserved",

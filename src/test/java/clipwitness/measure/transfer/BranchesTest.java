@@ -71,7 +71,7 @@ class BranchesTest {
     void halfTheDistanceOfTheCrossingsIsABoundOfTheClipLevels() {
         FittedWave[] waves = pair(
                 p -> 0.7 + Math.sin(CYCLE * p) + 0.1 * Math.cos(3 * CYCLE * p), p -> Math.sin(CYCLE * p), 1e-5, 35);
-        MeanCrossing crossing = MeanCrossing.of(waves[0], waves[1]);
+        MeanCrossing crossing = MeanCrossing.of(waves[0], new AlignedInput(waves[0], waves[1]));
         assertThat(crossing.value()).isCloseTo(0.7, within(1e-3));
         assertThat(crossing.apart()).isCloseTo(0.1, within(1e-3));
         Extreme up = new Extreme(1.7, 0.25, 1e-6, 0);
@@ -100,7 +100,7 @@ class BranchesTest {
         for (int record = 0; record < 25; record++) {
             FittedWave[] waves =
                     pair(p -> 0.5 + 2 * Math.sin(CYCLE * p), p -> Math.sin(CYCLE * p), 0.02, 100 + 2 * record);
-            MeanCrossing crossing = MeanCrossing.of(waves[0], waves[1]);
+            MeanCrossing crossing = MeanCrossing.of(waves[0], new AlignedInput(waves[0], waves[1]));
             squares += Math.pow(crossing.value() - 0.5, 2) / 25;
             stated += crossing.noise() / 25;
             assertThat(crossing.apart()).isLessThan(0.02);

@@ -90,26 +90,30 @@ class KnownTransferTest {
     void theCurveIsTheUnits() {
         DoubleUnaryOperator curve = x -> 0.1 + 2 * x + 0.3 * x * x;
         FittedWave[] waves = pair(curve, 1e-4);
-        Transfer transfer = Transfer.of(waves[0], waves[1]);
-        int last = transfer.input().size() - 1;
+        InputPlaces inputs = new InputPlaces(waves[0], waves[1]);
+        Transfer transfer = Transfer.of(waves[0], inputs);
+        AveragedCurve averaged = AveragedCurve.of(waves[0], inputs.aligned());
+        int last = averaged.input().size() - 1;
         for (int i = 0; i <= last; i += 7) {
-            double x = transfer.input().at(i);
-            assertThat(transfer.output().at(i)).isCloseTo(curve.applyAsDouble(x), within(1e-3));
-            assertThat(transfer.mirrored().input().at(last - i)).isEqualTo(-x);
-            assertThat(transfer.mirrored().output().at(last - i))
-                    .isEqualTo(-transfer.output().at(i));
+            double x = averaged.input().at(i);
+            assertThat(averaged.output().at(i)).isCloseTo(curve.applyAsDouble(x), within(1e-3));
         }
-        assertThat(transfer.input().at(0)).isCloseTo(-1.5, within(1e-3));
-        assertThat(transfer.input().at(last)).isCloseTo(1.5, within(1e-3));
+        assertThat(averaged.input().at(0)).isCloseTo(-1.5, within(1e-3));
+        assertThat(averaged.input().at(last)).isCloseTo(1.5, within(1e-3));
         for (int i = 0; i < transfer.points().size(); i += 13) {
             assertThat(transfer.points().y(i))
                     .isCloseTo(curve.applyAsDouble(transfer.points().x(i)), within(1e-3));
+            int turned = transfer.points().size() - 1 - i;
+            assertThat(transfer.mirrored().points().x(turned))
+                    .isEqualTo(-transfer.points().x(i));
+            assertThat(transfer.mirrored().points().y(turned))
+                    .isEqualTo(-transfer.points().y(i));
         }
-        assertThat(transfer.gap()).isLessThan(1e-3);
+        assertThat(averaged.gap()).isLessThan(1e-3);
         assertThat(transfer.amplitude()).isCloseTo(1.5, within(1e-4));
         assertThat(transfer.scatter()).isCloseTo(1e-4, within(5e-6));
-        assertThat(transfer.inverting()).isFalse();
-        MeanCrossing middle = MeanCrossing.of(waves[0], waves[1]);
+        assertThat(inputs.inverting()).isFalse();
+        MeanCrossing middle = MeanCrossing.of(waves[0], inputs.aligned());
         assertThat(middle.value()).isCloseTo(0.1, within(1e-4));
         assertThat(middle.apart()).isLessThan(5e-5);
     }
@@ -119,7 +123,9 @@ class KnownTransferTest {
     void theGapIsTheLargestDistanceOfTheBranches() {
         FittedWave[] waves =
                 pair(p -> Math.sin(CYCLE * p) + 0.1 * Math.cos(3 * CYCLE * p), p -> Math.sin(CYCLE * p), 1e-6, 7);
-        assertThat(Transfer.of(waves[0], waves[1]).gap()).isCloseTo(0.2 / swing(), within(1e-3));
+        assertThat(AveragedCurve.of(waves[0], new AlignedInput(waves[0], waves[1]))
+                        .gap())
+                .isCloseTo(0.2 / swing(), within(1e-3));
         Measured gap = new Branches(waves[0], waves[1]).gap(Corners.NONE);
         assertThat(gap.value().orElseThrow()).isCloseTo(200 * 0.1 / Math.sqrt(1.01), within(0.01));
         Branches branches = new Branches(waves[0], waves[1]);
@@ -227,7 +233,7 @@ class KnownTransferTest {
     void aHyperbolicTangentHasItsOnsetsAndItsKnee() {
         DoubleUnaryOperator input = p -> 5 * Math.sin(CYCLE * p);
         FittedWave[] waves = pair(p -> Math.tanh(input.applyAsDouble(p)), input, 1e-4, 21);
-        Transfer transfer = Transfer.of(waves[0], waves[1]);
+        Transfer transfer = Transfer.of(waves[0], new InputPlaces(waves[0], waves[1]));
         SmallSignal found =
                 SmallSignal.of(transfer, OptionalDouble.empty()).found().orElseThrow();
         double onset = 0.1;
@@ -251,7 +257,7 @@ class KnownTransferTest {
     @Test
     void theProfileOfAStraightUnitIsStraight() {
         FittedWave[] waves = pair(x -> 0.1 + 2 * x, 1e-4);
-        OutputProfile profile = new OutputProfile(Transfer.of(waves[0], waves[1]));
+        OutputProfile profile = new OutputProfile(Transfer.of(waves[0], new InputPlaces(waves[0], waves[1])));
         assertThat(profile.places()).isEqualTo(96);
         assertThat(profile.input(0)).isCloseTo(0.0099 * 1.5, within(1e-5));
         assertThat(profile.input(95)).isCloseTo(0.99 * 1.5, within(1e-4));

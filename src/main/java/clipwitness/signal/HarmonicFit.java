@@ -68,9 +68,13 @@ public final class HarmonicFit {
         return new HarmonicFit(this, others);
     }
 
-    /** The difference from a fit with as many harmonics at the same frequency. */
+    /** The difference from a fit with as many harmonics at the same frequency, up to the last harmonic that differs. */
     HarmonicFit less(HarmonicFit other) {
-        double[] change = coefficients.clone();
+        int last = count();
+        while (last > 0 && cosine(last) == other.cosine(last) && sine(last) == other.sine(last)) {
+            last--;
+        }
+        double[] change = Arrays.copyOf(coefficients, 2 * last + 1);
         for (int i = 0; i < change.length; i++) {
             change[i] -= other.coefficients[i];
         }

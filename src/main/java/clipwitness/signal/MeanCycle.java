@@ -61,12 +61,12 @@ public final class MeanCycle {
         fit = base.first(cycle.fit.count());
         origin = cycle.origin;
         filled = cycle.filled;
-        table = new FitTable(base);
         residuals = cycle.residuals;
         freedom = cycle.freedom;
         noise = cycle.noise;
         values = new double[cycle.values.length];
         HarmonicFit change = base.less(cycle.base);
+        table = cycle.table.plus(change);
         for (int i = 0; i < values.length; i++) {
             values[i] = cycle.values[i] + change.at(origin + (i + 0.5) / values.length);
         }

@@ -50,7 +50,7 @@ public final class Pictures {
         }
         try {
             return isPng(file)
-                    ? png(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory)))
+                    ? PngFile.of(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory)))
                     : photo(file, JpegFile.of(file), memory);
         } catch (IOException e) {
             throw new UnreadablePictureException("is damaged", e);
@@ -69,14 +69,6 @@ public final class Pictures {
                     "has the four colours of a printing press (CMYK), not those of a screen");
         }
         return jpeg(jpeg.orientation().upright(Downscale.to(LONGEST, PicturePixels.of(file, "jpeg", memory))));
-    }
-
-    private static byte[] png(BufferedImage image) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(image, "png", stream);
-        }
-        return bytes.toByteArray();
     }
 
     private static byte[] jpeg(BufferedImage image) throws IOException {

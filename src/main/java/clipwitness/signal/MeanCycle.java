@@ -226,9 +226,9 @@ public final class MeanCycle {
             double value = samples.at(i);
             if (!Double.isNaN(value)) {
                 double cycles = base.cyclesAt(i);
-                double phase = cycles - origin - Math.floor(cycles - origin);
+                double phase = FoldedResiduals.fraction(cycles - origin);
                 double mean = filled ? residuals.mean(Math.min((int) (phase * bins()), bins() - 1)) : 0;
-                target[i / factor] += (value - table.at(cycles - Math.floor(cycles)) - mean) / factor;
+                target[i / factor] += (value - table.at(FoldedResiduals.fraction(cycles)) - mean) / factor;
             }
         }
     }

@@ -59,7 +59,7 @@ final class PhaseSums {
         double middle = (n - 1) / 2.0;
         for (int i = 0; i < n; i++) {
             double phase = (i - middle) * cyclesPerSample;
-            double place = (phase - Math.floor(phase)) * bins;
+            double place = FoldedResiduals.fraction(phase) * bins;
             int bin = (int) place & (bins - 1);
             double offset = place - (int) place - 0.5;
             int at = bin * 2 * MOMENTS;

@@ -46,7 +46,11 @@ public final class Budget {
 
     /** Combined standard uncertainty. */
     public static double standardUncertainty(Collection<Contribution> parts) {
-        return Math.sqrt(parts.stream().mapToDouble(Contribution::variance).sum());
+        double variance = 0;
+        for (Contribution c : parts) {
+            variance += c.variance();
+        }
+        return Math.sqrt(variance);
     }
 
     /** Effective degrees of freedom, 1 or more; infinite where no contribution has fewer. */

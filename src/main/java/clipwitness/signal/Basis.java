@@ -1,8 +1,6 @@
 package clipwitness.signal;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
@@ -13,8 +11,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param timed      inner products weighted with u / N
  * @param timedTwice inner products weighted with (u / N)²
  */
-record Basis(DecompositionSolver solver, RealMatrix timed, RealMatrix timedTwice) {
-    private static final double SYMMETRIC = 1e-9;
+record Basis(SmallCholesky solver, RealMatrix timed, RealMatrix timedTwice) {
     private static final double POSITIVE = 1e-13;
 
     Basis(FitSamples series, double cyclesPerSample, int orders) {
@@ -23,7 +20,7 @@ record Basis(DecompositionSolver solver, RealMatrix timed, RealMatrix timedTwice
 
     private Basis(BasisSums sums, int orders) {
         this(
-                new CholeskyDecomposition(matrix(sums, 0, orders), SYMMETRIC, POSITIVE).getSolver(),
+                new SmallCholesky(sums.innerProducts(0, orders), POSITIVE),
                 matrix(sums, 1, orders),
                 matrix(sums, 2, orders));
     }

@@ -25,12 +25,24 @@ final class FitTable {
         double[] even = new double[4 * (QUARTER + 1)];
         double[] odd = new double[4 * (QUARTER + 1)];
         for (int k = 1; k <= fit.count(); k++) {
-            add(k % 2 == 0 ? even : odd, k, fit.cosine(k), fit.sine(k));
+            if (fit.cosine(k) != 0 || fit.sine(k) != 0) {
+                add(k % 2 == 0 ? even : odd, k, fit.cosine(k), fit.sine(k));
+            }
         }
         for (int i = 0; i <= QUARTER; i++) {
             spread(values, i, even, odd, 4 * i, 1, fit.mean());
             spread(slopes, i, even, odd, 4 * i + 2, 2 * Math.PI / SIZE, 0);
         }
+    }
+
+    /** The table of a fit whose harmonics differ from those of a tabulated one. */
+    FitTable plus(HarmonicFit change) {
+        FitTable sum = new FitTable(change);
+        for (int i = 0; i <= SIZE; i++) {
+            sum.values[i] += values[i];
+            sum.slopes[i] += slopes[i];
+        }
+        return sum;
     }
 
     /** Adds a harmonic to sums at each place of a quarter: of cosines, of sines, and of those of the slope. */

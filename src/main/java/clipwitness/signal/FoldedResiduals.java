@@ -1,7 +1,6 @@
 package clipwitness.signal;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /** Distances of a record's samples from a fit, folded on one period: sums over bins, and over fine bins within them. */
 final class FoldedResiduals {
@@ -38,8 +37,10 @@ final class FoldedResiduals {
         }
     }
 
-    private static double fraction(double cycles) {
-        return cycles - Math.floor(cycles);
+    /** What is beyond the last whole cycle, 0 to 1; by a cast, for the platform rounds down bit by bit where it is not compiled to the utmost. */
+    static double fraction(double cycles) {
+        double whole = (long) cycles;
+        return cycles - (whole > cycles ? whole - 1 : whole);
     }
 
     private void add(double phase, double residual) {
@@ -95,7 +96,11 @@ final class FoldedResiduals {
 
     /** Sum of squared distances from a straight line through each bin. */
     double scatterEnergy() {
-        return IntStream.range(0, bins).mapToDouble(this::scatterEnergy).sum();
+        double sum = 0;
+        for (int b = 0; b < bins; b++) {
+            sum += scatterEnergy(b);
+        }
+        return sum;
     }
 
     /** Sum of squared distances from a straight line through one bin. */
@@ -120,7 +125,11 @@ final class FoldedResiduals {
 
     /** Degrees of freedom of {@link #scatterEnergy()}. */
     int freedom() {
-        return IntStream.range(0, bins).map(this::freedom).sum();
+        int sum = 0;
+        for (int b = 0; b < bins; b++) {
+            sum += freedom(b);
+        }
+        return sum;
     }
 
     /** Degrees of freedom in one bin. */
@@ -139,7 +148,10 @@ final class FoldedResiduals {
 
     /** Phase in cycles and fit plus mean distance of each fine bin that has samples, ascending. */
     WeightedPoints points(FitTable table, double origin) {
-        int filled = (int) Arrays.stream(fineCount).filter(n -> n > 0).count();
+        int filled = 0;
+        for (int n : fineCount) {
+            filled += n > 0 ? 1 : 0;
+        }
         double[] phases = new double[filled];
         double[] values = new double[filled];
         double[] weights = new double[filled];

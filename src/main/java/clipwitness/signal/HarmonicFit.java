@@ -7,7 +7,7 @@ import java.util.Arrays;
  */
 public final class HarmonicFit {
     private final double[] coefficients;
-    private final double[][] covariance;
+    private final Covariance covariance;
     private final double cyclesPerSample;
     private final int samples;
     private final double phaseVariance;
@@ -20,10 +20,32 @@ public final class HarmonicFit {
      */
     HarmonicFit(LinearFit fit, double cyclesPerSample, int samples, double phaseVariance, int known) {
         this.coefficients = fit.coefficients();
-        this.covariance = fit.covariance(phaseVariance, known);
+        this.covariance = new Covariance(fit, phaseVariance, known);
         this.cyclesPerSample = cyclesPerSample;
         this.samples = samples;
         this.phaseVariance = phaseVariance;
+    }
+
+    /** Covariances of the coefficients, worked out when they are first asked for: many fits are asked for their coefficients alone. */
+    private static final class Covariance {
+        private final double phaseVariance;
+        private final int known;
+        private LinearFit fit;
+        private double[][] values;
+
+        Covariance(LinearFit fit, double phaseVariance, int known) {
+            this.fit = fit;
+            this.phaseVariance = phaseVariance;
+            this.known = known;
+        }
+
+        synchronized double at(int i, int j) {
+            if (values == null) {
+                values = fit.covariance(phaseVariance, known);
+                fit = null; // it holds sums of the record
+            }
+            return values[i][j];
+        }
     }
 
     private HarmonicFit(HarmonicFit wide, double[] coefficients) {
@@ -68,9 +90,13 @@ public final class HarmonicFit {
         return new HarmonicFit(this, others);
     }
 
-    /** The difference from a fit with as many harmonics at the same frequency. */
+    /** The difference from a fit with as many harmonics at the same frequency, up to the last harmonic that differs. */
     HarmonicFit less(HarmonicFit other) {
-        double[] change = coefficients.clone();
+        int last = count();
+        while (last > 0 && cosine(last) == other.cosine(last) && sine(last) == other.sine(last)) {
+            last--;
+        }
+        double[] change = Arrays.copyOf(coefficients, 2 * last + 1);
         for (int i = 0; i < change.length; i++) {
             change[i] -= other.coefficients[i];
         }
@@ -124,12 +150,12 @@ public final class HarmonicFit {
      * @param j as i
      */
     public double covariance(int i, int j) {
-        return covariance[i][j];
+        return covariance.at(i, j);
     }
 
     /** Mean variance of the two coefficients of harmonic k for noise of unit variance: 2 / N in a long record. */
     public double quadratureVariance(int k) {
-        return (covariance[2 * k - 1][2 * k - 1] + covariance[2 * k][2 * k]) / 2;
+        return (covariance.at(2 * k - 1, 2 * k - 1) + covariance.at(2 * k, 2 * k)) / 2;
     }
 
     /** Phase of the fundamental's cycle at a sample, in cycles from the middle of the record. */

@@ -2,7 +2,6 @@ package clipwitness.signal;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
@@ -10,7 +9,7 @@ import org.apache.commons.math3.linear.RealVector;
  * d = (u / N) sum of k (b_k cos k - a_k sin k), the derivative of the model to the phase that the record spans.
  */
 final class LinearFit {
-    private final DecompositionSolver solver;
+    private final SmallCholesky solver;
     private final RealVector coefficients;
     private final RealVector coupling;
     private final RealVector derivative;
@@ -32,7 +31,7 @@ final class LinearFit {
         }
         solver = basis.solver();
         RealVector target = new ArrayRealVector(right, false);
-        coefficients = solver.solve(target);
+        coefficients = new ArrayRealVector(solver.solve(right), false);
         derivative = derivative(coefficients, orders);
         coupling = basis.timed().operate(derivative);
         derivativeEnergy = basis.timedTwice().operate(derivative).dotProduct(derivative);
@@ -73,7 +72,7 @@ final class LinearFit {
 
     /** Squared norm of that derivative after the harmonics are projected out of it. */
     double curvature() {
-        return derivativeEnergy - coupling.dotProduct(solver.solve(coupling));
+        return derivativeEnergy - coupling.dotProduct(new ArrayRealVector(solver.solve(coupling.toArray()), false));
     }
 
     /** Sum of the squared residuals. */
@@ -89,12 +88,10 @@ final class LinearFit {
      */
     double[][] covariance(double phaseVariance, int orders) {
         int size = 2 * orders + 1;
-        double[] pull = solver.solve(coupling).toArray();
+        double[] pull = solver.solve(coupling.toArray());
         double[][] covariance = new double[size][];
         for (int i = 0; i < size; i++) {
-            RealVector unit = new ArrayRealVector(pull.length);
-            unit.setEntry(i, 1);
-            covariance[i] = Arrays.copyOf(solver.solve(unit).toArray(), size);
+            covariance[i] = Arrays.copyOf(solver.column(i), size);
             for (int j = 0; j < size; j++) {
                 covariance[i][j] += phaseVariance * pull[i] * pull[j];
             }

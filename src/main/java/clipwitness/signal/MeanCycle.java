@@ -63,12 +63,12 @@ public final class MeanCycle {
         fit = base.first(cycle.fit.count());
         origin = cycle.origin;
         filled = cycle.filled;
-        table = new FitTable(base);
         residuals = cycle.residuals;
         freedom = cycle.freedom;
         noise = cycle.noise;
         values = new double[cycle.values.length];
         HarmonicFit change = base.less(cycle.base);
+        table = cycle.table.plus(change);
         for (int i = 0; i < values.length; i++) {
             values[i] = cycle.values[i] + change.at(origin + (i + 0.5) / values.length);
         }
@@ -258,9 +258,9 @@ public final class MeanCycle {
             double value = samples.at(i);
             if (!Double.isNaN(value)) {
                 double cycles = base.cyclesAt(i);
-                double phase = cycles - origin - Math.floor(cycles - origin);
+                double phase = FoldedResiduals.fraction(cycles - origin);
                 double mean = filled ? residuals.mean(Math.min((int) (phase * bins()), bins() - 1)) : 0;
-                target[i / factor] += (value - table.at(cycles - Math.floor(cycles)) - mean) / factor;
+                target[i / factor] += (value - table.at(FoldedResiduals.fraction(cycles)) - mean) / factor;
             }
         }
     }

@@ -13,8 +13,8 @@ final class PhaseSums {
     private static final int BINS_PER_ORDER = 25;
 
     private final int bins;
-    private final boolean[] filled;
-    private final double[] moments;
+    private final double[] even;
+    private final double[] odd;
     private final double[] real;
     private final double[] imaginary;
 
@@ -25,9 +25,9 @@ final class PhaseSums {
      */
     PhaseSums(FitSamples series, double cyclesPerSample, int order) {
         bins = Math.max(64, Integer.highestOneBit(BINS_PER_ORDER * Math.max(1, order)) * 2);
-        filled = new boolean[bins];
-        moments = new double[bins * 2 * MOMENTS];
-        sort(series, cyclesPerSample);
+        double[] moments = sorted(series, cyclesPerSample);
+        even = folded(moments, 1);
+        odd = folded(moments, -1);
         real = new double[order + 1];
         imaginary = new double[order + 1];
         for (int k = 0; k <= order; k++) {
@@ -53,16 +53,16 @@ final class PhaseSums {
         return new double[] {sum[0], -sum[1]};
     }
 
-    private void sort(FitSamples series, double cyclesPerSample) {
+    private double[] sorted(FitSamples series, double cyclesPerSample) {
+        double[] moments = new double[bins * 2 * MOMENTS];
         int n = series.size();
         double middle = (n - 1) / 2.0;
         for (int i = 0; i < n; i++) {
             double phase = (i - middle) * cyclesPerSample;
-            double place = (phase - Math.floor(phase)) * bins;
+            double place = FoldedResiduals.fraction(phase) * bins;
             int bin = (int) place & (bins - 1);
             double offset = place - (int) place - 0.5;
             int at = bin * 2 * MOMENTS;
-            filled[bin] = true;
             double value = series.at(i);
             double timed = value * (i - middle) / n;
             for (int p = 0; p < MOMENTS; p++) {
@@ -72,24 +72,34 @@ final class PhaseSums {
                 timed *= offset;
             }
         }
+        return moments;
+    }
+
+    /** The bins half a cycle apart together: there even harmonics turn alike, odd ones with the opposite sign. */
+    private double[] folded(double[] moments, int sign) {
+        double[] folded = new double[moments.length / 2];
+        for (int i = 0; i < folded.length; i++) {
+            folded[i] = moments[i] + sign * moments[folded.length + i];
+        }
+        return folded;
     }
 
     /** Real and imaginary part of the sum over the moments that begin at a place of each bin. */
     private double[] sum(int k, int first) {
-        double[] series = taylor(2 * Math.PI * k / bins);
+        double[] moments = k % 2 == 0 ? even : odd;
+        double[] t = taylor(2 * Math.PI * k / bins);
         double turnCos = Math.cos(2 * Math.PI * k / bins);
         double turnSin = -Math.sin(2 * Math.PI * k / bins);
         double c = Math.cos(Math.PI * k / bins);
         double s = -Math.sin(Math.PI * k / bins);
         double sumReal = 0;
         double sumImaginary = 0;
-        for (int j = 0; j < bins; j++) {
-            if (filled[j]) { // a short record leaves most empty
-                double re = even(j * 2 * MOMENTS + first, series);
-                double im = -odd(j * 2 * MOMENTS + first, series);
-                sumReal += re * c - im * s;
-                sumImaginary += re * s + im * c;
-            }
+        for (int at = first; at < moments.length; at += 2 * MOMENTS) {
+            double re = moments[at] + t[2] * moments[at + 2] + t[4] * moments[at + 4] + t[6] * moments[at + 6];
+            double im =
+                    t[1] * moments[at + 1] + t[3] * moments[at + 3] + t[5] * moments[at + 5] + t[7] * moments[at + 7];
+            sumReal += re * c + im * s;
+            sumImaginary += re * s - im * c;
             double next = c * turnCos - s * turnSin;
             s = s * turnCos + c * turnSin;
             c = next;
@@ -106,13 +116,5 @@ final class PhaseSums {
             term *= a / (p + 1);
         }
         return coefficients;
-    }
-
-    private double even(int at, double[] c) {
-        return moments[at] + c[2] * moments[at + 2] + c[4] * moments[at + 4] + c[6] * moments[at + 6];
-    }
-
-    private double odd(int at, double[] c) {
-        return c[1] * moments[at + 1] + c[3] * moments[at + 3] + c[5] * moments[at + 5] + c[7] * moments[at + 7];
     }
 }

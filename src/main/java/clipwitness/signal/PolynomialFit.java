@@ -54,11 +54,13 @@ public final class PolynomialFit {
             double z = (data.x(i) - centre) / scale;
             double power = data.weight(i);
             double y = data.y(i);
-            for (int p = 0; p < powers.length; p++) {
+            for (int p = 0; p < right.length; p++) {
                 powers[p] += power;
-                if (p <= degree) {
-                    right[p] += power * y;
-                }
+                right[p] += power * y;
+                power *= z;
+            }
+            for (int p = right.length; p < powers.length; p++) {
+                powers[p] += power;
                 power *= z;
             }
         }

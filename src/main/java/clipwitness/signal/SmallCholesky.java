@@ -2,7 +2,7 @@ package clipwitness.signal;
 
 /**
  * Decomposition A = L L' of a small symmetric positive matrix. The linear algebra of the library copies and checks its matrices, which costs more than the work
- * itself where the matrix has three rows and there are ten thousand of them.
+ * itself where the matrix has three rows and there are ten thousand of them, or where each column of an inverse is asked for.
  */
 final class SmallCholesky {
     private final double[][] lower;
@@ -17,9 +17,11 @@ final class SmallCholesky {
     SmallCholesky(double[][] matrix, double least) {
         for (int i = 0; i < matrix.length; i++) {
             for (int j = 0; j <= i; j++) {
-                double sum = matrix[i][j];
+                double[] row = matrix[i];
+                double[] other = matrix[j];
+                double sum = row[j];
                 for (int k = 0; k < j; k++) {
-                    sum -= matrix[i][k] * matrix[j][k];
+                    sum -= row[k] * other[k];
                 }
                 if (i == j && !(sum > least)) {
                     throw new IllegalArgumentException("not a positive matrix: pivot " + sum + " in row " + i);
@@ -32,18 +34,26 @@ final class SmallCholesky {
 
     /** The x of A x = b. */
     double[] solve(double[] right) {
-        double[] x = right.clone();
-        for (int i = 0; i < x.length; i++) {
-            for (int k = 0; k < i; k++) {
-                x[i] -= lower[i][k] * x[k];
+        return solved(right.clone(), 0);
+    }
+
+    /** Solves in place, the first entries of the right side being 0. */
+    private double[] solved(double[] x, int first) {
+        for (int i = first; i < x.length; i++) {
+            double[] row = lower[i];
+            double sum = x[i];
+            for (int k = first; k < i; k++) {
+                sum -= row[k] * x[k];
             }
-            x[i] /= lower[i][i];
+            x[i] = sum / row[i];
         }
         for (int i = x.length - 1; i >= 0; i--) {
-            for (int k = i + 1; k < x.length; k++) {
-                x[i] -= lower[k][i] * x[k];
+            double[] row = lower[i];
+            double value = x[i] / row[i];
+            x[i] = value;
+            for (int k = 0; k < i; k++) {
+                x[k] -= row[k] * value;
             }
-            x[i] /= lower[i][i];
         }
         return x;
     }
@@ -52,10 +62,15 @@ final class SmallCholesky {
     double[][] inverse() {
         double[][] inverse = new double[lower.length][];
         for (int i = 0; i < inverse.length; i++) {
-            double[] unit = new double[lower.length];
-            unit[i] = 1;
-            inverse[i] = solve(unit);
+            inverse[i] = column(i);
         }
         return inverse;
+    }
+
+    /** A column of the inverse of A. */
+    double[] column(int i) {
+        double[] unit = new double[lower.length];
+        unit[i] = 1;
+        return solved(unit, i);
     }
 }

@@ -44,7 +44,7 @@ public final class WeightedPoints {
 
     /** The same points in the order of new abscissae. */
     public WeightedPoints over(DoubleUnaryOperator newX) {
-        double[] unsorted = Arrays.stream(x).map(newX).toArray();
+        double[] unsorted = mapped(newX);
         return inOrder(unsorted, order(unsorted));
     }
 
@@ -58,7 +58,7 @@ public final class WeightedPoints {
      * @param newX the new abscissae
      */
     public UnaryOperator<WeightedPoints> reordering(DoubleUnaryOperator newX) {
-        double[] unsorted = Arrays.stream(x).map(newX).toArray();
+        double[] unsorted = mapped(newX);
         int[] order = order(unsorted);
         return others -> others.inOrder(unsorted, order);
     }
@@ -75,11 +75,27 @@ public final class WeightedPoints {
             keys[i] = ((bits ^ ((bits >> 63) & Long.MAX_VALUE)) & ~mask) | i;
         }
         Arrays.sort(keys);
-        return Arrays.stream(keys).mapToInt(key -> (int) (key & mask)).toArray();
+        int[] order = new int[keys.length];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = (int) (keys[i] & mask);
+        }
+        return order;
+    }
+
+    private double[] mapped(DoubleUnaryOperator newX) {
+        double[] mapped = new double[x.length];
+        for (int i = 0; i < mapped.length; i++) {
+            mapped[i] = newX.applyAsDouble(x[i]);
+        }
+        return mapped;
     }
 
     private static double[] picked(double[] values, int[] order) {
-        return Arrays.stream(order).mapToDouble(i -> values[i]).toArray();
+        double[] picked = new double[order.length];
+        for (int i = 0; i < picked.length; i++) {
+            picked[i] = values[order[i]];
+        }
+        return picked;
     }
 
     /** Points of a cycle that begins at another phase: those before it follow a cycle later. */

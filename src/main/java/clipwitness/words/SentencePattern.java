@@ -42,8 +42,12 @@ record SentencePattern(String name, String text) {
      * @throws IllegalArgumentException if a hole stays open
      */
     String filled(String... holes) {
-        String chosen = OPTIONAL.matcher(text).replaceAll(m -> Matcher.quoteReplacement(chosen(m, holes)));
-        return HOLE.matcher(chosen).replaceAll(m -> Matcher.quoteReplacement(filling(m.group(1), holes)));
+        String chosen = text.indexOf('[') < 0
+                ? text
+                : OPTIONAL.matcher(text).replaceAll(m -> Matcher.quoteReplacement(chosen(m, holes)));
+        return chosen.indexOf('{') < 0
+                ? chosen
+                : HOLE.matcher(chosen).replaceAll(m -> Matcher.quoteReplacement(filling(m.group(1), holes)));
     }
 
     private String chosen(MatchResult part, String... holes) {

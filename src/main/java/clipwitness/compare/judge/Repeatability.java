@@ -46,7 +46,8 @@ public final class Repeatability {
     /** What was worked out before, by the figure's name: the same settings are compared with many others. */
     private final Map<String, Map<StateAtCondition, List<Contribution>>> known = new ConcurrentHashMap<>();
 
-    private final Map<Integer, Map<StateAtCondition, Measured>> matched = new ConcurrentHashMap<>();
+    private final Map<String, Map<StateAtCondition, Measured>> values = new ConcurrentHashMap<>();
+    private final Map<String, Map<StateAtCondition, Optional<GainSlope>>> slopesKnown = new ConcurrentHashMap<>();
 
     public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
@@ -146,8 +147,8 @@ public final class Repeatability {
 
     /** A harmonic of a setting over the rms with this contribution. */
     Measured levelMatched(StateAtCondition setting, int order) {
-        Figure figure = new Figure("matched " + order, s -> kept(matched, order, s, () -> s.levelMatched(order)));
-        return with(figure.at.apply(setting), of(setting, figure));
+        Figure figure = new Figure("matched " + order, s -> s.levelMatched(order));
+        return with(value(setting, figure), of(setting, figure));
     }
 
     private static Measured with(Measured figure, List<Contribution> contributions) {
@@ -188,10 +189,15 @@ public final class Repeatability {
         return gain.isPresent() && gain.getAsDouble() > END_STOP_LOW && gain.getAsDouble() < END_STOP_HIGH;
     }
 
+    /** The figure of a setting of the catalogue. */
+    private Measured value(StateAtCondition setting, Figure figure) {
+        return kept(values, figure.name, setting, () -> figure.at.apply(setting));
+    }
+
     /** The slope at a setting, else at the same position in another state. */
     private Optional<GainSlope> slope(StateAtCondition setting, Figure figure) {
         return alike(setting)
-                .map(s -> slopes.of(s, figure.at))
+                .map(s -> kept(slopesKnown, figure.name, s, () -> slopes.of(s, x -> value(x, figure))))
                 .flatMap(Optional::stream)
                 .findFirst();
     }

@@ -57,7 +57,12 @@ public final class DeviceCurve {
 
     /** Whether any sweep reaches a current, A. */
     public boolean reaches(double current) {
-        return sweeps.stream().anyMatch(s -> s.reaches(current));
+        for (Sweep s : sweeps) {
+            if (s.reaches(current)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -68,10 +73,18 @@ public final class DeviceCurve {
      * @throws IllegalArgumentException if no sweep reaches it
      */
     public double voltageAt(double current) {
-        return reaching(current).stream()
-                .mapToDouble(s -> s.voltageAt(current))
-                .average()
-                .orElseThrow(() -> new IllegalArgumentException("no sweep reaches " + current + " A"));
+        double sum = 0;
+        int count = 0;
+        for (Sweep s : sweeps) {
+            if (s.reaches(current)) {
+                sum += s.voltageAt(current);
+                count++;
+            }
+        }
+        if (count == 0) {
+            throw new IllegalArgumentException("no sweep reaches " + current + " A");
+        }
+        return sum / count;
     }
 
     /** The sweeps that reach a current, A. */

@@ -15,12 +15,16 @@ final class Sweep {
     private final double[] logs;
     private final double[] volts;
     private final ShapePreservingInterpolation curve;
+    private final double lowest;
+    private final double highest;
 
     private Sweep(boolean rising, double[] logs, double[] volts) {
         this.rising = rising;
         this.logs = logs;
         this.volts = volts;
         this.curve = new ShapePreservingInterpolation(logs, volts);
+        this.lowest = Math.exp(logs[0]);
+        this.highest = Math.exp(logs[logs.length - 1]);
     }
 
     /** The sweep, where it has two points above the floor. */
@@ -56,17 +60,17 @@ final class Sweep {
 
     /** Lowest current, A. */
     double lowest() {
-        return Math.exp(logs[0]);
+        return lowest;
     }
 
     /** Highest current, A. */
     double highest() {
-        return Math.exp(logs[logs.length - 1]);
+        return highest;
     }
 
     /** Whether the sweep reaches a current, a millionth of it to spare. */
     boolean reaches(double current) {
-        return current >= lowest() * (1 - 1e-6) && current <= highest() * (1 + 1e-6);
+        return current >= lowest * (1 - 1e-6) && current <= highest * (1 + 1e-6);
     }
 
     /** Voltage, V, at a current that the sweep reaches, A. */

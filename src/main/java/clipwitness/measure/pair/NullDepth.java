@@ -90,12 +90,11 @@ public final class NullDepth {
     private static double bestShift(Overlap overlap, double sign) {
         double best = 0;
         double most = Double.NEGATIVE_INFINITY;
+        double[] overlaps = overlap.around(PLACES);
         for (int i = 0; i < PLACES; i++) {
-            double shift = (double) i / PLACES;
-            double value = sign * overlap.at(shift);
-            if (value > most) {
-                most = value;
-                best = shift;
+            if (sign * overlaps[i] > most) {
+                most = sign * overlaps[i];
+                best = (double) i / PLACES;
             }
         }
         double low = best - 1.0 / PLACES;

@@ -22,19 +22,42 @@ final class Overlap {
         }
     }
 
+    /** The overlaps at shifts in equal steps, an even number of them, over a period; half a period on odd harmonics have the opposite sign. */
+    double[] around(int places) {
+        double[] overlaps = new double[places];
+        for (int p = 0; p < places / 2; p++) {
+            double[] parts = parts((double) p / places);
+            overlaps[p] = parts[0] + parts[1];
+            overlaps[p + places / 2] = parts[1] - parts[0];
+        }
+        return overlaps;
+    }
+
     /** The overlap at a shift in periods, V². */
     double at(double shift) {
+        double[] parts = parts(shift);
+        return parts[0] + parts[1];
+    }
+
+    /** What odd and what even harmonics give. */
+    private double[] parts(double shift) {
         double stepReal = Math.cos(2 * Math.PI * shift);
         double stepImaginary = Math.sin(2 * Math.PI * shift);
         double turnReal = 1;
         double turnImaginary = 0;
-        double sum = 0;
+        double odd = 0;
+        double even = 0;
         for (int i = 0; i < real.length; i++) {
             double next = turnReal * stepReal - turnImaginary * stepImaginary;
             turnImaginary = turnReal * stepImaginary + turnImaginary * stepReal;
             turnReal = next;
-            sum += real[i] * turnReal - imaginary[i] * turnImaginary;
+            double part = real[i] * turnReal - imaginary[i] * turnImaginary;
+            if (i % 2 == 0) {
+                odd += part;
+            } else {
+                even += part;
+            }
         }
-        return sum;
+        return new double[] {odd, even};
     }
 }

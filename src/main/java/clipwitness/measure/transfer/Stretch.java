@@ -16,6 +16,8 @@ final class Stretch {
     private final double reach;
     private final boolean dense;
     private PolynomialFit parabola;
+    private double deviation = Double.NaN;
+    private double mostInverse = Double.NaN;
     private double[] shares;
 
     /**
@@ -42,13 +44,23 @@ final class Stretch {
      */
     boolean tells(double scatter, double undithered, double wanted) {
         return dense
-                && scatter * BELOW <= wanted * reach * Math.sqrt(points.weight(middle - reach, middle + reach))
+                && scatter * scatter * BELOW <= wanted * wanted * mostInverse()
                 && uncertainty(scatter, undithered) <= wanted;
+    }
+
+    /** What the inverse of the slope's variance is at most, for samples of unit variance. */
+    private double mostInverse() {
+        if (Double.isNaN(mostInverse)) {
+            mostInverse = reach * reach * points.weight(middle - reach, middle + reach);
+        }
+        return mostInverse;
     }
 
     private PolynomialFit parabola() {
         if (parabola == null) {
-            parabola = PolynomialFit.around(points, middle, reach, 2, Double.POSITIVE_INFINITY);
+            parabola = dense
+                    ? PolynomialFit.between(points, middle - reach, middle + reach, 2)
+                    : PolynomialFit.around(points, middle, reach, 2, Double.POSITIVE_INFINITY);
         }
         return parabola;
     }
@@ -68,6 +80,9 @@ final class Stretch {
      * @param undithered error of either end from steps that no noise dithers, V
      */
     double uncertainty(double scatter, double undithered) {
-        return Math.hypot(scatter * Math.sqrt(parabola().slopeVarianceAt(middle)), undithered / (Math.sqrt(2) * reach));
+        if (Double.isNaN(deviation)) {
+            deviation = Math.sqrt(parabola().slopeVarianceAt(middle));
+        }
+        return Math.hypot(scatter * deviation, undithered / (Math.sqrt(2) * reach));
     }
 }

@@ -9,8 +9,8 @@ import java.util.Optional;
  * that what the test of the fit cannot see does not bias the height.
  */
 record Arc(WeightedPoints points, double margin, PolynomialFit plainer, PolynomialFit fit) {
-    private static final int HIGHEST_DEGREE = 6;
-    private static final int SPARE_DEGREES = 2;
+    static final int HIGHEST_DEGREE = 6;
+    static final int SPARE_DEGREES = 2;
     private static final int REFERENCE_DEGREE = 10;
     private static final int POINTS_PER_DEGREE = 4;
 

@@ -14,6 +14,10 @@ final class ArcMaximum {
     private static final int DRAWS = 256;
     private static final long SEED = 1;
     private static final double SHARE_OF_LIFT = 0.8;
+    private static final int MOST_COEFFICIENTS = Arc.HIGHEST_DEGREE + Arc.SPARE_DEGREES + 1;
+
+    /** The same normal deviates for every arc. */
+    private static final double[] NORMAL = normal();
 
     private final double place;
     private final double height;
@@ -40,11 +44,10 @@ final class ArcMaximum {
         double[][] shares = arc.fit().noiseShares(places);
         int count = shares[0].length;
         double highest = highest(plain, shares, new double[count]);
-        Random random = new Random(SEED);
         double sum = 0;
         double squares = 0;
         for (int draw = 0; draw < DRAWS; draw++) {
-            double lift = highest(plain, shares, noise(random, count, scatter)) - highest;
+            double lift = highest(plain, shares, noise(draw * count, count, scatter)) - highest;
             sum += lift;
             squares += lift * lift;
         }
@@ -55,10 +58,19 @@ final class ArcMaximum {
         uncertainty = Math.hypot(scatterOfHeight, SHARE_OF_LIFT * lift);
     }
 
-    private static double[] noise(Random random, int count, double scatter) {
+    private static double[] normal() {
+        Random random = new Random(SEED);
+        double[] normal = new double[DRAWS * MOST_COEFFICIENTS];
+        for (int i = 0; i < normal.length; i++) {
+            normal[i] = random.nextGaussian();
+        }
+        return normal;
+    }
+
+    private static double[] noise(int first, int count, double scatter) {
         double[] noise = new double[count];
         for (int i = 0; i < count; i++) {
-            noise[i] = scatter * random.nextGaussian();
+            noise[i] = scatter * NORMAL[first + i];
         }
         return noise;
     }

@@ -23,6 +23,9 @@ final class CoefficientNoise {
     private static final int TERMS = 3;
     private static final int MANY_TERMS = 50;
 
+    /** Amplitude of a term over that of the first below which its square changes no digit that counts. */
+    private static final double NEGLIGIBLE = 1e-6;
+
     private final List<double[]> cycles;
     private final double step;
     private final double dither;
@@ -114,8 +117,11 @@ final class CoefficientNoise {
 
     private double[] variance(double[] cycle, double codesPerVolt, int orders) {
         double[] variance = new double[orders + 1];
-        for (int m = 1; m <= TERMS; m++) {
-            addPowers(cycle, 2 * Math.PI * m * codesPerVolt, square(step * blur(m)), variance);
+        double[][] circle = circle(cycle, 2 * Math.PI * codesPerVolt);
+        double[][] turned = {circle[0].clone(), circle[1].clone()};
+        for (int m = 1; m <= TERMS && blur(m) > NEGLIGIBLE * blur(1); m++) {
+            addPowers(new double[][] {turned[0].clone(), turned[1].clone()}, square(step * blur(m)), variance);
+            turn(turned, circle);
         }
         return variance;
     }
@@ -128,14 +134,28 @@ final class CoefficientNoise {
         return Arrays.stream(values).min().orElseThrow();
     }
 
-    /** Adds |G_k|² + |G_-k|² of e^(i turn y), y the cycle of a power of two of values, times a factor; |G_0|² / 2 for the mean. */
-    private static void addPowers(double[] cycle, double turn, double factor, double[] powers) {
-        int n = cycle.length;
-        double[][] circle = new double[2][n];
-        for (int i = 0; i < n; i++) {
+    /** Real and imaginary part of e^(i turn y), y the cycle. */
+    private static double[][] circle(double[] cycle, double turn) {
+        double[][] circle = new double[2][cycle.length];
+        for (int i = 0; i < cycle.length; i++) {
             circle[0][i] = Math.cos(turn * cycle[i]);
             circle[1][i] = Math.sin(turn * cycle[i]);
         }
+        return circle;
+    }
+
+    /** Multiplies complex numbers by others. */
+    private static void turn(double[][] numbers, double[][] by) {
+        for (int i = 0; i < numbers[0].length; i++) {
+            double real = numbers[0][i] * by[0][i] - numbers[1][i] * by[1][i];
+            numbers[1][i] = numbers[0][i] * by[1][i] + numbers[1][i] * by[0][i];
+            numbers[0][i] = real;
+        }
+    }
+
+    /** Adds |G_k|² + |G_-k|² of so many complex numbers as a power of two, which are overwritten, times a factor; |G_0|² / 2 for the mean. */
+    private static void addPowers(double[][] circle, double factor, double[] powers) {
+        int n = circle[0].length;
         FastFourierTransformer.transformInPlace(circle, DftNormalization.STANDARD, TransformType.FORWARD);
         for (int k = 0; k < powers.length; k++) {
             double both = square(circle, k) + square(circle, (n - k) % n);

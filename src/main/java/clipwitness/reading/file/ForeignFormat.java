@@ -103,9 +103,11 @@ public final class ForeignFormat {
 
     /** More than one control character in a hundred characters, line ends and tabs aside. */
     private static boolean isBinary(String latin) {
-        long control = latin.chars()
-                .filter(c -> c < ' ' && "\t\n\r\f\u001a".indexOf(c) < 0)
-                .count();
+        long control = 0;
+        for (int i = 0; i < latin.length(); i++) {
+            char c = latin.charAt(i);
+            control += c < ' ' && "\t\n\r\f\u001a".indexOf(c) < 0 ? 1 : 0;
+        }
         return control * 100 > latin.length();
     }
 }

@@ -47,7 +47,11 @@ final class Signature {
 
     /** How many cells are numbers. */
     static int numbers(String signature) {
-        return (int) signature.chars().filter(c -> c == NUMBER).count();
+        int numbers = 0;
+        for (int i = 0; i < signature.length(); i++) {
+            numbers += signature.charAt(i) == NUMBER ? 1 : 0;
+        }
+        return numbers;
     }
 
     /** No text among the cells, and a number at least. */

@@ -93,13 +93,13 @@ final class DecisionBuilder {
                 .toList();
     }
 
-    /** Shares of the sum of squares, in whole percent. */
+    /** Shares of the sum of squares, in whole percent; divided first, so that one alone has all of it, whatever the rounding. */
     private static List<ListedDecision.Share> shares(Item item) {
         List<Contribution> parts = contributions(item);
         double variance = parts.stream().mapToDouble(DecisionBuilder::variance).sum();
         List<ListedDecision.Share> shares = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            long percent = (long) Math.floor(100 * variance(parts.get(i)) / variance);
+            long percent = (long) Math.floor(100 * (variance(parts.get(i)) / variance));
             if (percent > 0) {
                 shares.add(new ListedDecision.Share(Integer.toString(i + 1), Long.toString(percent)));
             }

@@ -13,6 +13,9 @@ final class SpreadsheetCell {
     private SpreadsheetCell() {}
 
     static String harmless(String cell) {
+        if (cell.isEmpty() || cell.charAt(0) >= '0' && cell.charAt(0) <= '9') {
+            return cell;
+        }
         boolean formula =
                 FORMULA.matcher(cell).matches() && !NUMBER.matcher(cell).matches();
         return formula ? "'" + cell : cell;

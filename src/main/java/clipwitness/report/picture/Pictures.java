@@ -44,7 +44,7 @@ public final class Pictures {
         }
         try {
             return PngFile.is(file)
-                    ? png(PngFile.orientation(file)
+                    ? PackedPng.of(PngFile.orientation(file)
                             .upright(Downscale.to(LONGEST, PicturePixels.of(file, "png", memory))))
                     : photo(file, JpegFile.of(file), memory);
         } catch (IOException e) {
@@ -64,14 +64,6 @@ public final class Pictures {
                     "has the four colours of a printing press (CMYK), not those of a screen");
         }
         return jpeg(jpeg.orientation().upright(Downscale.to(LONGEST, PicturePixels.of(file, "jpeg", memory))));
-    }
-
-    private static byte[] png(BufferedImage image) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(image, "png", stream);
-        }
-        return bytes.toByteArray();
     }
 
     private static byte[] jpeg(BufferedImage image) throws IOException {

@@ -50,7 +50,7 @@ class BatchThatCannotWriteTest {
         assertThat(err.toString().lines())
                 .containsExactly(
                         file + ": could not be written: " + file
-                                + " is a file, not a folder. Choose another place with --out; what stood there before is as it was");
+                                + " is a file, not a folder. Choose another place with --out; what stood there before is as it was [not-written]");
         assertThat(out.toString())
                 .contains("T-2: after against before: fail", "not reported: 1 problem, named above")
                 .containsPattern("T-2 +after fail");

@@ -121,7 +121,7 @@ class OwnFaultTest {
                 Arguments.of(
                         new OutOfMemoryError("Java heap space"),
                         ": needs more memory than the " + Runtime.getRuntime().maxMemory() / 1_000_000
-                                + " MB that the program has. Start it with more"),
+                                + " MB that the program has. Give it more"),
                 Arguments.of(
                         new StackOverflowError(),
                         ": something in it is nested too deeply to be read. Look for lists within lists"),

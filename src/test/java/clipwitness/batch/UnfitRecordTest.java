@@ -43,7 +43,8 @@ class UnfitRecordTest {
     void anEnvelopeIsNotMeasured() throws IOException, InputException {
         CaptureResult capture = load(wave(0, 0, 2));
         assertThat(reason(capture))
-                .startsWith("every time stamp appears on two rows: this is the record of an envelope");
+                .startsWith(
+                        "every time stamp appears on two rows, the smallest and the largest value of an interval. This is an envelope");
     }
 
     @Test

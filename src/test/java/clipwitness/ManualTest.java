@@ -2,8 +2,11 @@ package clipwitness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clipwitness.cli.Clipwitness;
+import clipwitness.compare.finding.Finding;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
+import clipwitness.fixture.FolderCopy;
+import clipwitness.fixture.Installed;
 import clipwitness.job.JobSheet;
 import clipwitness.job.read.JobReader;
 import clipwitness.reason.BenchRemark;
@@ -18,8 +21,6 @@ import clipwitness.reason.Phrase;
 import clipwitness.reason.ResponseReason;
 import clipwitness.words.WordBundle;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,25 +28,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
 
 /** What the manual says about commands, keys and codes is so. */
 class ManualTest {
     private static final Path MANUAL = Path.of("src/site/markdown");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+\\.md)\\)");
     private static final Pattern CODE = Pattern.compile("`([a-z][a-z-]*)`");
-    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    /** Options whose value is no path. */
-    private static final Set<String> VALUES =
-            Set.of("--scale", "--unit", "--interval", "--temperature", "--page-time", "--pages");
-
-    private static final Set<String> BUILT_IN = Set.of("customer", "bench");
+    private static final Pattern FINDING_CODE = Pattern.compile("String code\\(\\) \\{\\s+return \"([a-z-]+)\"");
+    private static final Pattern PICTURE = Pattern.compile("!\\[([^\\]]*)\\]\\(([^)]+)\\)");
+    /** A message that ends in a code, and is no warning. */
+    private static final Pattern ERROR = Pattern.compile("(?!Warning: ).* \\[[a-z-]+\\]");
 
     private static String page(String name) throws IOException {
         return Files.readString(MANUAL.resolve(name));
@@ -55,6 +59,16 @@ class ManualTest {
         try (Stream<Path> files = Files.list(MANUAL)) {
             return files.map(f -> f.getFileName().toString()).sorted().toList().stream();
         }
+    }
+
+    static Stream<String> pagesWithCommands() throws IOException {
+        List<String> with = new ArrayList<>();
+        for (String name : pages().toList()) {
+            if (!blocks(page(name), "sh").isEmpty()) {
+                with.add(name);
+            }
+        }
+        return with.stream();
     }
 
     private static List<String> blocks(String text, String language) {
@@ -78,69 +92,48 @@ class ManualTest {
         assertThat(pages().filter(p -> !p.equals("index.md"))).allMatch(p -> index.contains("](" + p + ")"));
     }
 
-    /** Each page's commands in their order, in one folder that holds the samples and the templates. */
+    /** Each page's commands in their order, by the launcher, in one folder that holds the samples and the templates. */
     @ParameterizedTest
-    @MethodSource("pages")
-    void everyCommandBlockRuns(String name, @TempDir Path folder) throws IOException {
-        copy(Path.of("sample-captures"), folder.resolve("sample-captures"));
-        copy(Path.of("report-templates"), folder.resolve("report-templates"));
-        for (String block : blocks(page(name), "sh")) {
-            for (String line : block.strip().lines().toList()) {
-                run(words(line), folder);
-            }
+    @MethodSource("pagesWithCommands")
+    @DisabledOnOs(OS.WINDOWS)
+    void everyCommandBlockRuns(String name, @TempDir Path temp) throws Exception {
+        List<String> blocks = blocks(page(name), "sh");
+        Installed program = Installed.in(temp.resolve("the program"));
+        Path folder = Files.createDirectory(temp.resolve("bench"));
+        FolderCopy.of(Path.of("sample-captures"), folder.resolve("sample-captures"));
+        FolderCopy.of(Path.of("report-templates"), folder.resolve("report-templates"));
+        for (String block : blocks) {
+            Installed.Run run = program.shell(folder, block);
+            assertThat(run.status()).as(block + run.printed()).isZero();
+            assertThat(run.printed().lines().filter(l -> ERROR.matcher(l).matches()))
+                    .as(block)
+                    .isEmpty();
         }
         if (name.equals("first-report.md")) {
             assertThat(folder.resolve("my-first-job/report/my-first-job.pdf")).exists();
             assertThat(folder.resolve("plan.pdf")).exists();
         }
-    }
-
-    private static List<String> words(String line) {
-        return WORD.matcher(line)
-                .results()
-                .map(m -> m.group(1) != null ? m.group(1) : m.group(2))
-                .toList();
-    }
-
-    private static void run(List<String> words, Path folder) throws IOException {
-        switch (words.get(0)) {
-            case "cp" -> copy(folder.resolve(words.get(2)), folder.resolve(words.get(3)));
-            case "rm" -> {
-                for (String file : words.subList(1, words.size())) {
-                    Files.delete(folder.resolve(file));
-                }
-            }
-            case "mkdir" -> Files.createDirectory(folder.resolve(words.get(1)));
-            case "clipwitness" -> clipwitness(words.subList(1, words.size()), folder);
-            default -> throw new AssertionError("not a command of the manual: " + words);
+        if (name.equals("examples.md")) {
+            assertThat(folder.resolve("out").toFile().list())
+                    .contains("EX-1.pdf", "EX-2.pdf", "EX-3.pdf", "HL-0241.pdf", "summary.html");
+            assertThat(folder.resolve("out/EX-3-results.json"))
+                    .content()
+                    .containsPattern("\"compressionPoint\" : \\[ \\{");
         }
     }
 
-    private static void clipwitness(List<String> words, Path folder) {
-        List<String> args = new ArrayList<>(List.of(words.get(0)));
-        for (int i = 1; i < words.size(); i++) {
-            String word = words.get(i);
-            boolean value = VALUES.contains(words.get(i - 1)) || BUILT_IN.contains(word);
-            args.add(word.startsWith("-") || value ? word : folder.resolve(word).toString());
-        }
-        StringWriter err = new StringWriter();
-        int status = new Clipwitness(new PrintWriter(new StringWriter()), new PrintWriter(err, true))
-                .run(args.toArray(String[]::new));
-        assertThat(status).as(words + ": " + err).isBetween(0, 1);
-        assertThat(err.toString().lines().filter(l -> !l.startsWith("Warning: ")))
-                .as(words.toString())
-                .isEmpty();
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            files.forEach(f -> {
-                try {
-                    Files.copy(f, to.resolve(from.relativize(f).toString()));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
+    /** Pictures are there, say in words what they show, and fetch nothing. */
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyPictureIsThereAndSaidInWords(String name) throws Exception {
+        for (MatchResult picture : PICTURE.matcher(page(name)).results().toList()) {
+            assertThat(picture.group(1)).hasSizeGreaterThan(60);
+            Path file = MANUAL.resolve(picture.group(2));
+            Document drawing =
+                    DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+            assertThat(drawing.getElementsByTagName("title").getLength()).isOne();
+            assertThat(drawing.getElementsByTagName("desc").getLength()).isOne();
+            assertThat(Files.readString(file)).doesNotContain("href", "url(", "<script");
         }
     }
 
@@ -193,7 +186,27 @@ class ManualTest {
         Stream<String> others = Stream.concat(
                 Stream.of(DoubtCode.values()).map(DoubtCode::code),
                 Stream.of(HintCode.values()).map(HintCode::code));
-        return Stream.concat(reasons, others).collect(Collectors.toCollection(TreeSet::new));
+        Stream<String> errors = Stream.of(ErrorCode.values()).map(ErrorCode::code);
+        Stream<String> findings =
+                Stream.of(Finding.class.getPermittedSubclasses()).map(ManualTest::codeOf);
+        return Stream.of(reasons, others, errors, findings)
+                .flatMap(codes -> codes)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The code that the source of a finding states: a finding itself needs figures. */
+    private static String codeOf(Class<?> finding) {
+        Path source = Path.of("src/main/java", finding.getName().replace('.', '/') + ".java");
+        try {
+            return FINDING_CODE
+                    .matcher(Files.readString(source))
+                    .results()
+                    .map(m -> m.group(1))
+                    .findFirst()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Codes in the first cell of rows whose other two cells say something. */

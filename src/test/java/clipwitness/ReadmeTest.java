@@ -3,6 +3,8 @@ package clipwitness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.fault.InputException;
+import clipwitness.fixture.FolderCopy;
+import clipwitness.fixture.Installed;
 import clipwitness.job.Job;
 import clipwitness.job.Role;
 import clipwitness.job.State;
@@ -16,6 +18,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -60,6 +64,54 @@ class ReadmeTest {
         assertThat(shellBlocks("README.md").get(0)).endsWith("report sample-captures/bass-drive-switch --out report");
         assertThat(read("README.md")).contains("`report/HL-0231.pdf`");
         assertThat(read("sample-captures/bass-drive-switch/job.yaml")).contains("number: HL-0231\n");
+    }
+
+    /**
+     * The end of the first block, which makes a report, is run with the built program's place taken by the launcher over the classes under test. What stands before it, {@code apt-get} and
+     * {@code mvn}, changes the machine or builds the program, and so does the whole second block: they are read by the shell and not run.
+     */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void theFirstCommandRuns(@TempDir Path folder) throws Exception {
+        Installed program =
+                Installed.in(Files.createDirectory(folder.resolve("target")).resolve("clipwitness-1"));
+        FolderCopy.of(Path.of("sample-captures"), folder.resolve("sample-captures"));
+        for (String block : shellBlocks("README.md")) {
+            assertThat(program.shell(folder, "sh -n <<'END'\n" + block + "\nEND")
+                            .printed())
+                    .isEmpty();
+        }
+        String last = shellBlocks("README.md")
+                .get(0)
+                .lines()
+                .reduce((before, line) -> line)
+                .orElseThrow();
+        assertThat(last.strip()).startsWith("target/clipwitness-*/bin/clipwitness report ");
+        assertThat(program.shell(folder, last).status()).isZero();
+        assertThat(folder.resolve("report/HL-0231.pdf")).exists();
+    }
+
+    /** The sheet and the table of the first job, with the exports of a sample that was captured in the same way. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void theFirstJobIsReported(@TempDir Path folder) throws Exception {
+        Installed program = Installed.in(folder.resolve("program"));
+        Path captures = Files.createDirectories(folder.resolve("my-job/captures"));
+        String table = blocks(read("README.md"), "csv");
+        Files.writeString(folder.resolve("my-job/job.yaml"), blocks(read("README.md"), "yaml"));
+        Files.writeString(folder.resolve("my-job/captures.csv"), table);
+        for (String line : table.lines().skip(1).toList()) {
+            String name = line.substring(line.indexOf('/') + 1, line.indexOf(','));
+            String sample = name.replace("before", "received").replace("-50", "-050");
+            Files.copy(Path.of("sample-captures/bass-drive-switch/captures", sample), captures.resolve(name));
+        }
+        String commands =
+                "clipwitness look my-job/captures/before-50.csv\nclipwitness ready my-job\nclipwitness report my-job";
+        for (String command : commands.lines().toList()) {
+            assertThat(read("README.md")).contains("`" + command.replace("my-job/captures", "captures"));
+            assertThat(program.shell(folder, command).status()).as(command).isZero();
+        }
+        assertThat(folder.resolve("my-job/report/J-0001.pdf")).exists();
     }
 
     @ParameterizedTest

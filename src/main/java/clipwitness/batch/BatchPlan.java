@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -124,6 +125,7 @@ final class BatchPlan {
         return Step.failed(
                 step.folder(),
                 List.of(new Problem(
+                        ErrorCode.NUMBER_TAKEN,
                         new Origin(step.folder().resolve(Job.SHEET_FILE).toString(), 0, "report.number"),
                         what,
                         "Give each job of one call a number of its own; upper and lower case are alike, as file names are on"

@@ -66,7 +66,7 @@ public final class BatchSummary {
                 LabelText.line(outcome.folder().toString()),
                 outcome.said(),
                 outcome instanceof JobOutcome.Unchanged,
-                problems(outcome).stream().map(p -> LabelText.line(p.message())).toList(),
+                problems(outcome).stream().map(p -> LabelText.line(p.line())).toList(),
                 pdfs);
     }
 

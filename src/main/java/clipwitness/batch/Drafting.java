@@ -12,6 +12,7 @@ import clipwitness.draft.DraftSheet;
 import clipwitness.draft.DraftTable;
 import clipwitness.draft.DraftedExport;
 import clipwitness.draft.Drafter;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -110,6 +111,7 @@ public final class Drafting {
     private static void requireFree(Path folder) throws InputException {
         if (!Files.isDirectory(folder)) {
             throw new InputException(
+                    ErrorCode.NO_SUCH_FILE,
                     Origin.of(folder.toString()),
                     Files.exists(folder) ? "is a file, not a folder" : "there is no such folder",
                     "Name the folder that holds the exports");
@@ -119,6 +121,7 @@ public final class Drafting {
         for (String name : List.of(Job.SHEET_FILE, Job.TABLE_FILE)) {
             if (Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
                 taken.add(new Problem(
+                        ErrorCode.PLACE_TAKEN,
                         Origin.of(folder.resolve(name).toString()),
                         "this file is there already, and nothing was written",
                         "Move it away for a new draft, or go on with it as it is"));
@@ -145,10 +148,12 @@ public final class Drafting {
     private static InputException none(Path folder, Map<String, String> left) {
         List<Problem> problems = new ArrayList<>();
         problems.add(new Problem(
+                ErrorCode.NO_EXPORTS,
                 Origin.of(folder.toString()),
                 left.isEmpty() ? "the folder is empty" : "no file in it is an export",
                 "Put the exports of the oscilloscope, the tracer or the recorder into it, as CSV, text or WAV"));
-        left.forEach((file, why) -> problems.add(new Problem(Origin.of(file), "not taken: " + why, "")));
+        left.forEach((file, why) ->
+                problems.add(new Problem(ErrorCode.NO_EXPORTS, Origin.of(file), "not taken: " + why, "")));
         return new InputException(problems);
     }
 
@@ -230,7 +235,10 @@ public final class Drafting {
             return LocalDate.ofInstant(newest, ZoneOffset.UTC);
         } catch (IOException e) {
             throw new InputException(
-                    Origin.of(folder.toString()), "a file was lost meanwhile", "Run the program again");
+                    ErrorCode.CHANGED_MEANWHILE,
+                    Origin.of(folder.toString()),
+                    "a file was lost meanwhile",
+                    "Run the program again");
         }
     }
 

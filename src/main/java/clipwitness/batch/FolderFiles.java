@@ -1,6 +1,7 @@
 package clipwitness.batch;
 
 import clipwitness.capture.LabelText;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.NativeNames;
 import clipwitness.fault.Origin;
@@ -55,7 +56,10 @@ final class FolderFiles extends SimpleFileVisitor<Path> {
             return files;
         } catch (IOException e) {
             throw new InputException(
-                    Origin.of(folder.toString()), "the folder cannot be read", "Check its permissions");
+                    ErrorCode.UNREADABLE,
+                    Origin.of(folder.toString()),
+                    "the folder cannot be read",
+                    "Check its permissions");
         }
     }
 

@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -40,6 +41,7 @@ final class JobFolders {
     static List<Found> of(Path path) throws InputException {
         if (!Files.isDirectory(path)) {
             throw new InputException(
+                    ErrorCode.NO_JOB,
                     Origin.of(path.toString()),
                     absence(path),
                     "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
@@ -54,6 +56,7 @@ final class JobFolders {
         List<Found> found = within(path);
         if (found.isEmpty()) {
             throw new InputException(
+                    ErrorCode.NO_JOB,
                     Origin.of(path.toString()),
                     "has no " + Job.SHEET_FILE + ", and no folder in it has one, at whatever depth",
                     "A job folder holds " + Job.SHEET_FILE + ", " + Job.TABLE_FILE + " and the exports");
@@ -69,6 +72,7 @@ final class JobFolders {
     static void requireJob(Path path) throws InputException {
         if (!Files.isDirectory(path) || !isJob(path)) {
             throw new InputException(
+                    ErrorCode.NO_JOB,
                     Origin.of(path.toString()),
                     Files.isDirectory(path) ? "has no " + Job.SHEET_FILE : absence(path),
                     "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
@@ -115,7 +119,11 @@ final class JobFolders {
         try (Stream<Path> children = Files.list(path)) {
             return children.sorted().toList();
         } catch (IOException | UncheckedIOException e) {
-            throw new InputException(Origin.of(path.toString()), "the folder cannot be read", "Check its permissions");
+            throw new InputException(
+                    ErrorCode.UNREADABLE,
+                    Origin.of(path.toString()),
+                    "the folder cannot be read",
+                    "Check its permissions");
         }
     }
 }

@@ -5,6 +5,7 @@ import clipwitness.batch.load.Loading;
 import clipwitness.compare.Examination;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -112,6 +113,7 @@ final class JobRunner {
             return TemplateKey.of(task);
         } catch (IOException e) {
             throw new InputException(
+                    ErrorCode.UNREADABLE,
                     Origin.of(task.job().folder().toString()),
                     "a template folder cannot be read: " + e.getMessage(),
                     "Check its permissions");

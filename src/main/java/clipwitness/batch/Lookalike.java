@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.job.Job;
@@ -21,7 +22,11 @@ final class Lookalike {
     /** Why what lies in a folder of jobs is no job; empty where nobody would take it for one. */
     static Optional<Problem> of(Path child) {
         if (Files.isSymbolicLink(child) && !Files.exists(child)) {
-            return problem(child, "is a link that leads nowhere", "Remove it, or let it lead to the job folder");
+            return problem(
+                    ErrorCode.NO_JOB,
+                    child,
+                    "is a link that leads nowhere",
+                    "Remove it, or let it lead to the job folder");
         }
         if (!Files.isDirectory(child)) {
             return Optional.empty();
@@ -33,7 +38,8 @@ final class Lookalike {
     static Optional<Problem> misnamed(Path folder) {
         Path sheet = folder.resolve(Job.SHEET_FILE);
         if (Files.isSymbolicLink(sheet)) {
-            return problem(sheet, "is a link that leads nowhere", "Copy the job sheet into the job folder");
+            return problem(
+                    ErrorCode.NO_JOB, sheet, "is a link that leads nowhere", "Copy the job sheet into the job folder");
         }
         try {
             List<Path> entries = entries(folder);
@@ -41,6 +47,7 @@ final class Lookalike {
                 String name = entry.getFileName().toString();
                 if (SHEET.matcher(name).matches()) {
                     return problem(
+                            ErrorCode.NO_JOB,
                             folder,
                             "is not taken as a job, because its sheet is called " + name,
                             "Rename it to " + Job.SHEET_FILE);
@@ -48,12 +55,13 @@ final class Lookalike {
             }
             return entries.contains(folder.resolve(Job.TABLE_FILE))
                     ? problem(
+                            ErrorCode.NO_JOB,
                             folder,
                             "is not taken as a job, because it has a " + Job.TABLE_FILE + " but no " + Job.SHEET_FILE,
                             "Write the job sheet; the README shows a first one")
                     : Optional.empty();
         } catch (IOException e) {
-            return problem(folder, "the folder cannot be read", "Check its permissions");
+            return problem(ErrorCode.UNREADABLE, folder, "the folder cannot be read", "Check its permissions");
         }
     }
 
@@ -70,11 +78,12 @@ final class Lookalike {
             return jobs.isEmpty()
                     ? Optional.empty()
                     : problem(
+                            ErrorCode.NO_JOB,
                             folder,
                             "the job folders in it are not taken, because it is a link: " + String.join(", ", jobs),
                             "Name the folder to which it leads");
         } catch (IOException e) {
-            return problem(folder, "the folder cannot be read", "Check its permissions");
+            return problem(ErrorCode.UNREADABLE, folder, "the folder cannot be read", "Check its permissions");
         }
     }
 
@@ -84,7 +93,7 @@ final class Lookalike {
         }
     }
 
-    private static Optional<Problem> problem(Path where, String what, String remedy) {
-        return Optional.of(new Problem(Origin.of(where.toString()), what, remedy));
+    private static Optional<Problem> problem(ErrorCode code, Path where, String what, String remedy) {
+        return Optional.of(new Problem(code, Origin.of(where.toString()), what, remedy));
     }
 }

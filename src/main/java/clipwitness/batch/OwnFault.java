@@ -1,6 +1,7 @@
 package clipwitness.batch;
 
 import clipwitness.batch.load.Exhausted;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -69,6 +70,7 @@ record OwnFault(Path folder, String name, Throwable fault) {
         Throwable root = root();
         String said = root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage();
         return new Problem(
+                ErrorCode.PROGRAM_FAULT,
                 Origin.of(folder.toString()),
                 "a fault of the program, not of the job: " + said + " (at " + places(root) + ")",
                 "The other jobs go on; please report it with " + evidence);

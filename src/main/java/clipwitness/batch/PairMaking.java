@@ -8,6 +8,7 @@ import clipwitness.batch.load.Sha256;
 import clipwitness.capture.IvCurve;
 import clipwitness.compare.device.ClipForecast;
 import clipwitness.compare.judge.CaptureTemperature;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -72,6 +73,7 @@ public final class PairMaking {
             digests.put(name, Sha256.end(digest));
             choice.more()
                     .ifPresent(more -> notes.add(new Problem(
+                            ErrorCode.SEVERAL_RECORDS,
                             Origin.of(name),
                             RankingWords.said(more),
                             "Write each device's curve into a file of its own to pair it too")));

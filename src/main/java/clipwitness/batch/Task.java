@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.Job;
@@ -95,6 +96,7 @@ record Task(ReadJob read, List<TemplateSource> templates, Path out) {
         for (int i = 0; i < templates.size(); i++) {
             if (!files.add(pdf(i).toLowerCase(Locale.ROOT))) {
                 throw new InputException(
+                        ErrorCode.PLACE_TAKEN,
                         Origin.of(names.get(i)),
                         "two templates would write the same file " + pdf(i),
                         "Give each template folder a name of its own; upper and lower case are alike");
@@ -116,6 +118,7 @@ record Task(ReadJob read, List<TemplateSource> templates, Path out) {
             // it leads nowhere
         }
         throw new InputException(
+                ErrorCode.OUTSIDE_FOLDER,
                 Origin.of(out.toString()),
                 "the folder for the results is a link that leads outside the job folder",
                 "Name the folder with --out, or remove the link");

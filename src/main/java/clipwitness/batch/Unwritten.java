@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.report.NotWrittenException;
@@ -41,11 +42,16 @@ public final class Unwritten {
     public static Problem problem(Path place, IOException fault, String remedy) {
         IOException cause = fault instanceof NotWrittenException e && e.getCause() instanceof IOException c ? c : fault;
         Optional<String> target = fault instanceof NotWrittenException e ? Optional.of(e.target()) : Optional.empty();
-        return new Problem(Origin.of(place.toString()), "could not be written: " + reason(target, cause), remedy);
+        return new Problem(
+                ErrorCode.NOT_WRITTEN,
+                Origin.of(place.toString()),
+                "could not be written: " + reason(target, cause),
+                remedy);
     }
 
     private static Problem problem(Path out, String reason, String standing) {
         return new Problem(
+                ErrorCode.NOT_WRITTEN,
                 Origin.of(out.toString()),
                 "could not be written: " + reason,
                 "Choose another place with --out; " + standing);

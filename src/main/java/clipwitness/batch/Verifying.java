@@ -1,5 +1,6 @@
 package clipwitness.batch;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.Progress;
@@ -46,6 +47,7 @@ public final class Verifying {
             return InTime.run(PageBudget.USUAL.time(), () -> PaperFile.of(report));
         } catch (TimeoutException e) {
             throw new InputException(
+                    ErrorCode.NOT_A_REPORT,
                     Origin.of(report.toString()),
                     "is not read after " + PageBudget.USUAL.time().toSeconds() + " s",
                     "Name a PDF that this program made, as it came from there");

@@ -1,13 +1,13 @@
 package clipwitness.cli;
 
 import clipwitness.batch.load.Exhausted;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Nearest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -50,10 +50,8 @@ public final class Clipwitness {
                 .setUsageHelpAutoWidth(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setExitCodeExceptionMapper(e -> TROUBLE);
-        IParameterExceptionHandler usual = line.getParameterExceptionHandler();
-        line.setParameterExceptionHandler((fault, args) -> isUnknownCommand(fault)
-                ? unknownCommand(args[0])
-                : usual.handleParseException(UnknownOption.insteadOf(fault), args));
+        line.setParameterExceptionHandler((fault, args) ->
+                isUnknownCommand(fault) ? unknownCommand(args[0]) : wrongCall(UnknownOption.insteadOf(fault)));
     }
 
     /** The commands with their options, for what is made of them: completion and manual page. */
@@ -70,12 +68,21 @@ public final class Clipwitness {
     private int unknownCommand(String word) {
         List<String> known = List.copyOf(line.getSubcommands().keySet());
         line.getErr()
-                .println("Unknown command '" + word + "'. "
+                .println(ErrorCode.WRONG_CALL.after("Unknown command '" + word + "'. "
                         + Nearest.slipOf(word, known)
                                 .map(k -> "Did you mean " + k + "? ")
                                 .orElse("")
                         + "Commands are " + String.join(", ", known.subList(0, known.size() - 1)) + " and "
-                        + known.get(known.size() - 1) + "; --help says what they do.");
+                        + known.get(known.size() - 1) + "; --help says what they do."));
+        return TROUBLE;
+    }
+
+    private int wrongCall(ParameterException fault) {
+        CommandLine command = fault.getCommandLine();
+        err.println(ErrorCode.WRONG_CALL.after(fault.getMessage()));
+        if (!UnmatchedArgumentException.printSuggestions(fault, err)) {
+            command.usage(err);
+        }
         return TROUBLE;
     }
 
@@ -88,9 +95,9 @@ public final class Clipwitness {
     public int run(String... args) {
         int status = status(args);
         if (out.checkError()) {
-            err.println(
+            err.println(ErrorCode.NOT_WRITTEN.after(
                     "standard output: not all that was to be printed could be written there. Is the disk full, or was the"
-                            + " output closed?");
+                            + " output closed?"));
             return TROUBLE;
         }
         return status;

@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.NativeNames;
 import java.io.BufferedWriter;
 import java.io.FileDescriptor;
@@ -27,7 +28,7 @@ public final class Main {
         PrintWriter out = new PrintWriter(writer(FileDescriptor.out), false);
         PrintWriter err = new PrintWriter(writer(FileDescriptor.err), true);
         Optional<String> fault = Surroundings.fault(Charset.defaultCharset(), NativeNames.here(), List.of(args));
-        fault.ifPresent(err::println);
+        fault.map(ErrorCode.WRONG_LOCALE::after).ifPresent(err::println);
         int status = fault.isPresent() ? Clipwitness.TROUBLE : new Clipwitness(out, err).run(args);
         out.flush();
         err.flush();

@@ -9,6 +9,6 @@ final class Messages {
     private Messages() {}
 
     static void print(PrintWriter err, List<Problem> problems) {
-        problems.forEach(p -> err.println(p.message()));
+        problems.forEach(p -> err.println(p.line()));
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.report.OwnMark;
@@ -29,8 +30,13 @@ final class PagePlace {
     /** The same where another option names the place. */
     static Problem taken(Path page, String option) {
         return Files.isDirectory(page)
-                ? new Problem(Origin.of(page.toString()), "this is a folder", "Name a file in it with " + option)
+                ? new Problem(
+                        ErrorCode.PLACE_TAKEN,
+                        Origin.of(page.toString()),
+                        "this is a folder",
+                        "Name a file in it with " + option)
                 : new Problem(
+                        ErrorCode.PLACE_TAKEN,
                         Origin.of(page.toString()),
                         "a file stands there that is no page of this program, and it is left as it is",
                         "Name another file with " + option);

@@ -2,6 +2,7 @@ package clipwitness.cli;
 
 import clipwitness.batch.PairMaking;
 import clipwitness.batch.Unwritten;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -91,7 +92,10 @@ final class PairCommand implements Callable<Integer> {
     private Optional<Problem> write(Ranking ranking) {
         if (!DrawerSheet.hasCurves(ranking)) {
             return Optional.of(new Problem(
-                    Origin.of(sheet.toString()), "the page is not written, because no device conducts", ""));
+                    ErrorCode.NO_CURVE,
+                    Origin.of(sheet.toString()),
+                    "the page is not written, because no device conducts",
+                    ""));
         }
         Path page = sheet.toAbsolutePath();
         try {

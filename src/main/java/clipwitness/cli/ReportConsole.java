@@ -106,7 +106,7 @@ final class ReportConsole implements Batch.Listener, AutoCloseable {
     /** A message, with the job's folder before it where the message names only a file within. */
     private static String place(JobOutcome outcome, Problem problem) {
         String folder = outcome.folder().toString();
-        String message = problem.message();
+        String message = problem.line();
         return message.startsWith(folder) ? message : folder + ": " + message;
     }
 

@@ -1,5 +1,6 @@
 package clipwitness.cli;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.report.evidence.SigningKey;
@@ -25,6 +26,7 @@ final class ShopKey {
     static SigningKey of(Path keyStore, Path passwordFile) throws InputException {
         if (!Files.isRegularFile(keyStore)) {
             throw new InputException(
+                    ErrorCode.NO_SUCH_FILE,
                     Origin.of(keyStore.toString()),
                     "there is no such file",
                     "Name the key store of the shop, a file that ends in .p12 or .pfx");
@@ -44,6 +46,7 @@ final class ShopKey {
         char[] password = console == null ? null : console.readPassword("Password of %s: ", keyStore);
         if (password == null) {
             throw new InputException(
+                    ErrorCode.BAD_KEY,
                     Origin.of("--sign"),
                     "the password of " + keyStore + " cannot be asked for, because this is no terminal",
                     "Write the password into a file that only you can read, and name it with --sign-password-file");
@@ -60,6 +63,7 @@ final class ShopKey {
             // said below
         }
         throw new InputException(
+                ErrorCode.BAD_KEY,
                 Origin.of(file.toString()),
                 "cannot be read as a password file",
                 "Name a file whose first line is the password of the key store");

@@ -1,6 +1,7 @@
 package clipwitness.cli;
 
 import clipwitness.batch.Unwritten;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
@@ -13,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,11 +34,23 @@ final class TemplateCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
-    @Parameters(index = "0", paramLabel = "NAME", description = "customer or bench.")
+    @Parameters(
+            index = "0",
+            paramLabel = "NAME",
+            completionCandidates = BuiltIn.class,
+            description = "customer or bench.")
     private String name;
 
     @Parameters(index = "1", paramLabel = "FOLDER", description = "A folder that does not exist yet, or is empty.")
     private Path folder;
+
+    /** What a shell completes as the name. */
+    private static final class BuiltIn implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return TemplateSource.builtIn().iterator();
+        }
+    }
 
     TemplateCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
@@ -57,6 +71,7 @@ final class TemplateCommand implements Callable<Integer> {
         try {
             if (!isFree()) {
                 return Optional.of(new Problem(
+                        ErrorCode.PLACE_TAKEN,
                         Origin.of(folder.toString()),
                         "something is there already, and it is left as it is",
                         "Name a folder that does not exist yet, or an empty one"));
@@ -76,6 +91,7 @@ final class TemplateCommand implements Callable<Integer> {
     private Problem unknown() {
         List<String> known = TemplateSource.builtIn();
         return new Problem(
+                ErrorCode.NO_TEMPLATE,
                 Origin.of(name),
                 "there is no built-in template of this name",
                 Nearest.slipOf(name, known)

@@ -19,8 +19,8 @@ public final class InputException extends Exception {
     }
 
     /** One problem. */
-    public InputException(Origin where, String what, String remedy) {
-        this(List.of(new Problem(where, what, remedy)));
+    public InputException(ErrorCode code, Origin where, String what, String remedy) {
+        this(List.of(new Problem(code, where, what, remedy)));
     }
 
     /** The problems, in the order of the input. */

@@ -8,11 +8,16 @@ public final class Meanwhile {
 
     /** Its content was changed, or another file took its name. */
     public static Problem changed(String file) {
-        return new Problem(Origin.of(file), "the file was changed while it was read", REMEDY);
+        return new Problem(
+                ErrorCode.CHANGED_MEANWHILE, Origin.of(file), "the file was changed while it was read", REMEDY);
     }
 
     /** It no longer exists, or can no longer be read. */
     public static Problem lost(String file) {
-        return new Problem(Origin.of(file), "the file was there at first and was lost meanwhile", REMEDY);
+        return new Problem(
+                ErrorCode.CHANGED_MEANWHILE,
+                Origin.of(file),
+                "the file was there at first and was lost meanwhile",
+                REMEDY);
     }
 }

@@ -27,7 +27,7 @@ final class CycleFigures {
     private static final double SINGLE_SHAPE = 0.46;
     private static final double TIERED_SHAPE = 0.6;
     private static final double HEIGHT = 86;
-    private static final double TIERED_HEIGHT = 130;
+    private static final double TIERED_HEIGHT = 118;
 
     /** Height of the plot of the states that dwarf the others, over that of the others. */
     private static final double SHARE_OF_LARGE = 0.7;

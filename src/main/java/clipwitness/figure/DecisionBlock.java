@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.figure.canvas.Box;
 import clipwitness.figure.canvas.Canvas;
@@ -22,11 +23,11 @@ import java.util.OptionalDouble;
 /** The judged items of one quantity: a row each over one scale, the limit's band behind them. */
 final class DecisionBlock {
     private static final double HEADING = Ink.HEADING * Ink.LEADING + 2;
-    private static final double ROW = 11;
+    private static final double ROW = 9.6;
     private static final double FOOT = 13;
     private static final double GAP = 5;
     private static final double MOST_NAME = 0.42;
-    private static final double VERDICT = 46;
+    private static final double AFTER_SIGN = 3;
     private static final double FARTHEST = 3;
     private static final int BRIEF = 20;
 
@@ -66,8 +67,11 @@ final class DecisionBlock {
         String heading = Texts.fitted(canvas, heading(), Ink.HEADING, true, width);
         canvas.text(heading, x, y + Ink.HEADING, Ink.HEADING, true, Canvas.Anchor.START, 0, Ink.TEXT);
         double names = nameWidth(canvas, width);
-        Box strip =
-                new Box(x + names + GAP, y + HEADING, width - names - VERDICT - 2 * GAP, items.size() * ROW * stretch);
+        Box strip = new Box(
+                x + names + GAP,
+                y + HEADING,
+                width - names - verdictWidth(canvas) - 2 * GAP,
+                items.size() * ROW * stretch);
         Axis axis = axis();
         Plot plot = new Plot(canvas, strip, axis, Axis.named("", new Extent(0, 1), List.of()));
         paintBand(plot);
@@ -107,6 +111,16 @@ final class DecisionBlock {
             widest = Math.max(widest, canvas.textWidth(name(item), Ink.SMALL, false));
         }
         return Math.min(widest, width * MOST_NAME);
+    }
+
+    /** Room for the sign and the longest word of a decision. */
+    private double verdictWidth(Canvas canvas) {
+        double widest = 0;
+        for (Decision decision : List.of(Decision.PASS, Decision.FAIL, Decision.UNDECIDED)) {
+            String word = context.say("figure.decisions." + decision.code());
+            widest = Math.max(widest, canvas.textWidth(word, Ink.SMALL, false));
+        }
+        return DecisionStyle.WIDTH + AFTER_SIGN + widest;
     }
 
     private String name(Item item) {
@@ -184,7 +198,7 @@ final class DecisionBlock {
         }
         double sign = strip.right() + GAP;
         style.paintSign(canvas.graphics(), sign, middle);
-        double word = sign + DecisionStyle.WIDTH + 3;
+        double word = sign + DecisionStyle.WIDTH + AFTER_SIGN;
         canvas.text(
                 context.say("figure.decisions." + item.decision().code()),
                 word,

@@ -75,7 +75,10 @@ record DecisionInterval(Measured.Value value, String unit, DecisionStyle style, 
         paintEnd(g, edge, y, side);
         Canvas.Anchor anchor = side > 0 ? Canvas.Anchor.END : Canvas.Anchor.START;
         double base = Ink.centred(y, Ink.SMALL);
-        String text = words.change(value, unit);
+        String full = words.change(value, unit);
+        boolean fits = plot.canvas().textWidth(full, Ink.SMALL, false) + ARROW + 2
+                <= plot.area().width();
+        String text = fits ? full : words.change(value, "");
         plot.canvas().text(text, edge - side * (ARROW + 2), base, Ink.SMALL, false, anchor, 0, style.color());
     }
 

@@ -31,7 +31,7 @@ import java.util.TreeMap;
 
 /** Noise of all states over frequency, the lines of the mains named; a panel for each condition. */
 final class NoiseFigures {
-    private static final double SINGLE_SHAPE = 0.36;
+    private static final double SINGLE_SHAPE = 0.31;
     private static final double HEIGHT = 110;
     private static final int MOST_COLUMNS = 3;
     private static final double STEPS_AN_OCTAVE = 48;

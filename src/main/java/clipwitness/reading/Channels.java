@@ -3,6 +3,7 @@ package clipwitness.reading;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;
 import clipwitness.capture.VerticalScale;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -64,6 +65,7 @@ final class Channels {
         }
         if (channels.isEmpty()) {
             throw new InputException(
+                    ErrorCode.NO_VALUES,
                     Origin.of(file),
                     "no sample has a value: all cells of " + String.join(" and ", names)
                             + " are empty or overflow marks",
@@ -87,6 +89,7 @@ final class Channels {
         double largest = Math.max(Math.abs(samples.minimum()), Math.abs(samples.maximum()));
         if (largest > 0 && largest < LEAST_VALUE) {
             throw new InputException(
+                    ErrorCode.NO_VALUES,
                     Origin.of(file),
                     name + " reaches " + largest + " at most, which no instrument resolves",
                     "Check the numbers, their unit and their scale");

@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -29,6 +30,7 @@ final class CurvesBeside {
                     || (is(first, Unit.AMPERE) && is(columns.get(i + 1), Unit.VOLT));
             if (pair && curve) {
                 throw new InputException(
+                        ErrorCode.SEVERAL_RECORDS,
                         new Origin(file, 0, "column " + first.called()),
                         "a second pair of voltage and current begins in cell " + (first.place() + 1)
                                 + " of the rows: two curves stand side by side",

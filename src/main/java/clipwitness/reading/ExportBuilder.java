@@ -4,6 +4,7 @@ import clipwitness.capture.Channel;
 import clipwitness.capture.CurveTable;
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Head;
@@ -58,7 +59,10 @@ final class ExportBuilder {
         List<Column> kept = curve ? columns.keptOfCurve() : columns.kept();
         if (kept.stream().noneMatch(c -> c.use() == Column.Use.VALUE)) {
             throw new InputException(
-                    Origin.of(file.name()), "no column holds volts or amperes", "Export the channels beside the time");
+                    ErrorCode.COLUMNS_UNKNOWN,
+                    Origin.of(file.name()),
+                    "no column holds volts or amperes",
+                    "Export the channels beside the time");
         }
         boolean timed =
                 columns.first(Column.Use.TIME).isPresent() || options.interval().isPresent();
@@ -68,6 +72,7 @@ final class ExportBuilder {
         DataPass pass = DataPass.of(file, head, block, RowPlan.of(block, kept, curve), work, notes);
         if (pass.table().rows() < LEAST_ROWS) {
             throw new InputException(
+                    ErrorCode.NOT_AN_EXPORT,
                     Origin.of(file.name()),
                     "it holds only one row of numbers",
                     "Export the whole record, not a single sample");
@@ -121,6 +126,7 @@ final class ExportBuilder {
     private void requireAll(Column column, double[] numbers) throws InputException {
         if (Arrays.stream(numbers).anyMatch(Double::isNaN)) {
             throw new InputException(
+                    ErrorCode.BAD_NUMBER,
                     new Origin(file.name(), 0, "column " + column.called()),
                     "a row has no number there",
                     "Is the row damaged? Export the capture again; no row is ever skipped");

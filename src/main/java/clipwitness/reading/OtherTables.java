@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -78,12 +79,14 @@ final class OtherTables {
         Optional<Statement> decibels = volts ? Optional.empty() : Units.inDecibels(preamble);
         if (frequency.isPresent()) {
             throw new InputException(
+                    ErrorCode.OTHER_TABLE,
                     Origin.of(file, frequency.get().line()),
                     "this is a table over frequency, not a record over time: '" + text(frequency.get()) + "'",
                     WAVE);
         }
         if (decibels.isPresent()) {
             throw new InputException(
+                    ErrorCode.OTHER_TABLE,
                     Origin.of(file, decibels.get().line()),
                     "this is a table of levels, as a spectrum is, not of volts: '" + text(decibels.get()) + "'",
                     WAVE);
@@ -100,7 +103,7 @@ final class OtherTables {
     }
 
     private InputException refusal(Column column, String what) {
-        return new InputException(new Origin(file, 0, "column " + column.called()), what, WAVE);
+        return new InputException(ErrorCode.OTHER_TABLE, new Origin(file, 0, "column " + column.called()), what, WAVE);
     }
 
     private static String called(Column column) {

@@ -2,6 +2,7 @@ package clipwitness.reading;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.Samples;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -45,6 +46,7 @@ final class Sweeps {
         for (Channel channel : channels) {
             if (channel.column() != swept.column() && steps(channel.samples(), starts)) {
                 throw new InputException(
+                        ErrorCode.SEVERAL_RECORDS,
                         new Origin(file, 0, "column " + channel.name()),
                         "it steps from sweep to sweep of " + swept.name() + ": " + starts.size()
                                 + " curves stand below one another",
@@ -59,6 +61,7 @@ final class Sweeps {
         for (Channel current : channels) {
             if (is(current, Unit.AMPERE) && SweepsApart.are(swept.samples(), current.samples(), starts)) {
                 throw new InputException(
+                        ErrorCode.SEVERAL_RECORDS,
                         new Origin(file, 0, "column " + current.name()),
                         "the sweeps of " + swept.name() + " differ in it at the same voltage: " + starts.size()
                                 + " curves stand below one another",

@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.ColumnUnits;
@@ -33,6 +34,7 @@ final class UserUnits {
 
     private InputException unfit(int stated, String there) {
         return new InputException(
+                ErrorCode.WRONG_UNIT,
                 Origin.of(file),
                 stated + " units are stated, but it has " + there,
                 "State one unit for all channels, or one for each column");
@@ -46,6 +48,7 @@ final class UserUnits {
         for (int place : block.columns()) {
             if (block.unitWithin(place).isPresent()) {
                 throw new InputException(
+                        ErrorCode.WRONG_UNIT,
                         Origin.of(file),
                         "the numbers of column " + (place + 1)
                                 + " have their unit beside them, which a stated unit contradicts",

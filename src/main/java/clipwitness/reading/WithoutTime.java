@@ -1,5 +1,6 @@
 package clipwitness.reading;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.layout.Column;
@@ -33,6 +34,7 @@ final class WithoutTime {
         Column first = all.get(0);
         if (columns.nameless()) {
             throw new InputException(
+                    ErrorCode.COLUMNS_UNKNOWN,
                     Origin.of(file),
                     "no heading says what its " + all.size() + " columns are" + trait(cells, first),
                     CURVE + ". " + CHANNELS);
@@ -42,6 +44,7 @@ final class WithoutTime {
                 && (first.heading().unitByName().isPresent()
                         || first.heading().unit().isPresent())) {
             throw new InputException(
+                    ErrorCode.COLUMNS_UNKNOWN,
                     new Origin(file, 0, "column " + first.called()),
                     "there is no column of time: " + names(all) + " stand over " + first.called()
                             + ", and a record is over time, a curve of current and voltage",
@@ -52,6 +55,7 @@ final class WithoutTime {
                 && first.heading().unit().isEmpty()
                 && cells.of(first.place()).size() > 2) {
             throw new InputException(
+                    ErrorCode.COLUMNS_UNKNOWN,
                     new Origin(file, 0, "column " + first.called()),
                     "there is no column of time: this seems to be a table over " + first.called(),
                     "If that is the time, write Time (s) or the like above it. " + CHANNELS);

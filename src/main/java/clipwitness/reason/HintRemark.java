@@ -78,6 +78,8 @@ public enum HintRemark implements RemarkCode {
     BESIDE_BY_ONE_LEVEL("change", "place"),
     /** The same with one harmonic more. */
     BESIDE_BY_HARMONIC("evidence", "order", "change"),
+    /** The same with one harmonic more that did not move. */
+    BESIDE_BY_STILL_HARMONIC("evidence", "order", "bound"),
     /** A hint that is true of one state more. */
     ALSO_IN("hint", "state"),
     /** Its evidence. */

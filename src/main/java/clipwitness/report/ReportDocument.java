@@ -1,6 +1,7 @@
 package clipwitness.report;
 
 import clipwitness.compare.result.JobResults;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -46,15 +47,17 @@ public final class ReportDocument {
             return InTime.run(printing.budget().time(), () -> rendered(results, figures, inLanguage, printing));
         } catch (TimeoutException e) {
             throw new InputException(
+                    ErrorCode.PAGE_BUDGET,
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
                     "the page is not finished after " + printing.budget().time().toSeconds() + " s",
                     "Look for what repeats without end or is out of all size; a page that needs longer gets it with --page-time");
         } catch (OutOfMemoryError e) {
             throw new InputException(
+                    ErrorCode.OUT_OF_MEMORY,
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
                     "the page needs more memory than the "
                             + Runtime.getRuntime().maxMemory() / BYTES_PER_MEGABYTE + " MB that the program has",
-                    "Look for what is out of all size; a job that needs more gets it with java -Xmx8g -jar clipwitness.jar");
+                    "Look for what is out of all size; a job that needs more gets it with CLIPWITNESS_OPTS set to -Xmx8g");
         }
     }
 
@@ -97,7 +100,8 @@ public final class ReportDocument {
                 throw new IllegalArgumentException("the program's own template has a fault", e);
             }
             Origin place = e.line() > 0 ? page.placeOf(e.line()) : page.source().placeOf(e.named());
-            throw new InputException(place, e.getMessage(), e.remedy());
+            throw new InputException(
+                    e.isTooLong() ? ErrorCode.PAGE_BUDGET : ErrorCode.BAD_TEMPLATE, place, e.getMessage(), e.remedy());
         }
     }
 
@@ -106,6 +110,7 @@ public final class ReportDocument {
                 ? page.placeOfStyle(style.number(), style.line())
                 : Origin.of(page.source().nameOf(style.file()), style.line());
         return new Problem(
+                ErrorCode.BAD_TEMPLATE,
                 place,
                 "this style is left out: " + style.what(),
                 "A template's styles are those of CSS 2.1 with paged media");

@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import java.io.IOException;
@@ -27,10 +28,11 @@ final class TakenPlace {
         }
         Origin where = Origin.of(target.toString());
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(new Problem(where, "a folder has the name of a result", REMEDY));
+            return Optional.of(new Problem(ErrorCode.PLACE_TAKEN, where, "a folder has the name of a result", REMEDY));
         }
         if (inputs.stream().anyMatch(i -> isSame(i, target))) {
             return Optional.of(new Problem(
+                    ErrorCode.PLACE_TAKEN,
                     where,
                     "this input of the job has the name of a result, and is left as it is",
                     "Name another place with --out"));
@@ -38,6 +40,7 @@ final class TakenPlace {
         return isOwn(target)
                 ? Optional.empty()
                 : Optional.of(new Problem(
+                        ErrorCode.PLACE_TAKEN,
                         where,
                         "a file that this program has not written has the name of a result, and is left as it is",
                         REMEDY));

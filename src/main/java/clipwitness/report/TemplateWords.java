@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.Job;
@@ -69,6 +70,9 @@ final class TemplateWords {
 
     private static InputException refusal(Job job, String what, String remedy) {
         return new InputException(
-                new Origin(job.folder().resolve(Job.SHEET_FILE).toString(), 0, "report.language"), what, remedy);
+                ErrorCode.NO_TEMPLATE,
+                new Origin(job.folder().resolve(Job.SHEET_FILE).toString(), 0, "report.language"),
+                what,
+                remedy);
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.report;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.job.Job;
@@ -40,6 +41,7 @@ public final class Unprintable {
         return characters.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Problem(
+                        ErrorCode.NO_LETTERS,
                         where,
                         what + String.join(", ", characters) + "; the code is printed in place",
                         "Write it in Latin, Greek or Cyrillic letters"));

@@ -24,6 +24,8 @@ public final class MeanCycle {
     /** Standard deviation of a median over that of a mean: root of half pi. */
     private static final double EFFICIENCY_OF_MEDIAN = Math.sqrt(Math.PI / 2);
 
+    private static final double SLOPE_STEP = 1e-4;
+
     private static final int HARMONICS_BELOW_BINS = 40;
     private static final int MOST_HARMONICS = 60;
 
@@ -129,6 +131,36 @@ public final class MeanCycle {
             smooth[i] = large.at(origin + (double) i / places);
         }
         return smooth;
+    }
+
+    /** Value of all harmonics that the cycle was folded by, mean included, at a phase of the cycle. */
+    public double fitAt(double phase) {
+        return base.at(origin + phase);
+    }
+
+    /** Slope of that, a cycle. */
+    public double fitSlopeAt(double phase) {
+        return (fitAt(phase + SLOPE_STEP) - fitAt(phase - SLOPE_STEP)) / (2 * SLOPE_STEP);
+    }
+
+    /** Variance of that value for samples of unit variance, on average over the cycle: coefficients over samples. */
+    public double fitVariance() {
+        return base.parameters() / (double) Math.max(1, residuals.count());
+    }
+
+    /** Amplitude of one of the harmonics that the cycle was folded by. */
+    public double amplitude(int order) {
+        return base.amplitude(order);
+    }
+
+    /** Number of samples. */
+    public int samples() {
+        return residuals.count();
+    }
+
+    /** Number of harmonics that the cycle was folded by. */
+    public int harmonics() {
+        return base.count();
     }
 
     /** Scatter of single samples about the mean cycle, rms. */

@@ -180,6 +180,17 @@ public final class WeightedPoints {
         return sum;
     }
 
+    /** The widest gap from low to high without a point. */
+    public double widestGap(double low, double high) {
+        double last = low;
+        double widest = 0;
+        for (int i = indexFrom(low, false); i < indexFrom(high, true); i++) {
+            widest = Math.max(widest, x[i] - last);
+            last = x[i];
+        }
+        return Math.max(widest, high - last);
+    }
+
     /** The points with an abscissa from low to high. */
     public WeightedPoints between(double low, double high) {
         int from = indexFrom(low, false);

@@ -1,5 +1,6 @@
 package clipwitness.words;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
@@ -71,6 +72,7 @@ public final class WordBundle {
             String own = sentences.get(line.name());
             if (own == null) {
                 problems.add(new Problem(
+                        ErrorCode.BAD_WORDS,
                         Origin.of(name, line.number()),
                         "the report makes no sentence called '" + line.name() + "'",
                         Nearest.slipOf(line.name(), sentences.keySet())
@@ -79,6 +81,7 @@ public final class WordBundle {
                                 + "Its sentences are listed in report-templates/common/words.properties"));
             } else if (!holes(own).containsAll(holes(line.sentence()))) {
                 problems.add(new Problem(
+                        ErrorCode.BAD_WORDS,
                         Origin.of(name, line.number()),
                         "'" + line.name() + "' has a hole that is never filled",
                         "Use only these: " + holes(own)));

@@ -67,7 +67,7 @@ class BatchOfJobsTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(results.resolve("summary.html")
                         + ": a file that this program has not written has the name of a result, and is left as it is."
-                        + " Name another place with --out, or move it away\n");
+                        + " Name another place with --out, or move it away [place-taken]\n");
     }
 
     @Test

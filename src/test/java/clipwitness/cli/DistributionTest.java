@@ -3,10 +3,14 @@ package clipwitness.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
 /** What is made of the commands and of the manual's chapters for the distribution. */
@@ -51,5 +55,34 @@ class DistributionTest {
             assertThat(script).contains(command.getCommandName());
             command.getCommandSpec().options().forEach(o -> assertThat(script).contains(o.longestName()));
         }
+    }
+
+    /** What the shell itself offers after a beginning. */
+    @ParameterizedTest
+    @CsvSource({
+        "re, report ready",
+        "template '', bench customer",
+        "look --u, --unit",
+        "report --ch, --changed-only",
+        "report --sign-, --sign-password-file"
+    })
+    @EnabledIf("hasBash")
+    void theShellCompletes(String typed, String offered) throws Exception {
+        made("manual.html");
+        String script = "source " + "completion/clipwitness.bash; complete -p clipwitness >&2; compopt() { :; }; "
+                + "COMP_WORDS=(clipwitness " + typed
+                + "); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); _complete_clipwitness; "
+                + "echo \"${COMPREPLY[*]}\"";
+        Process bash = new ProcessBuilder("bash", "-c", script)
+                .directory(temp.resolve("out").toFile())
+                .redirectError(temp.resolve("err").toFile())
+                .start();
+        String printed = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(printed.strip().split("\\s+")).containsExactlyInAnyOrder(offered.split(" "));
+        assertThat(temp.resolve("err")).hasContent("complete -o default -F _complete_clipwitness clipwitness");
+    }
+
+    static boolean hasBash() {
+        return Files.isExecutable(Path.of("/bin/bash"));
     }
 }

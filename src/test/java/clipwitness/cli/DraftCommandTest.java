@@ -86,10 +86,12 @@ class DraftCommandTest {
         assertThat(run("report", folder.path().toString())).isEqualTo(2);
         assertThat(err.toString().lines().toList())
                 .singleElement()
-                .satisfies(line -> assertThat(line)
-                        .contains("job.yaml, line ")
-                        .endsWith(": the state 'after' is commented out, and rows of captures.csv name it."
-                                + " Take the # away before one line of it, the one with the right role"));
+                .satisfies(
+                        line -> assertThat(line)
+                                .contains("job.yaml, line ")
+                                .endsWith(
+                                        ": the state 'after' is commented out, and rows of captures.csv name it."
+                                                + " Take the # away before one line of it, the one with the right role [open-question]"));
         Files.writeString(
                 folder.path().resolve("job.yaml"),
                 sheet().replace(

@@ -2,6 +2,7 @@ package clipwitness.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.Installed;
 import clipwitness.fixture.JobFolder;
 import clipwitness.report.data.StandingResults;
 import java.io.IOException;
@@ -114,7 +115,7 @@ class KilledBatchTest {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command =
                 new ArrayList<>(List.of(java, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m", "-cp"));
-        command.addAll(List.of(MainTest.classPath(), "clipwitness.cli.Main", "report", "--quiet"));
+        command.addAll(List.of(Installed.classPath(), "clipwitness.cli.Main", "report", "--quiet"));
         command.addAll(List.of(week.toString(), "--out", out.toString()));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)

@@ -59,7 +59,8 @@ class LookCommandTest {
         Path gone = folder.resolve("gone.csv");
         assertThat(run("look", gone, good)).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualToNormalizingNewlines(gone + ": there is no such file. Check the path and the name's ending\n");
+                .isEqualToNormalizingNewlines(
+                        gone + ": there is no such file. Check the path and the name's ending [no-such-file]\n");
         assertThat(out.toString()).startsWith(good + ": record over time, 3 samples");
     }
 
@@ -70,7 +71,7 @@ class LookCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(file + ": there is neither a time column nor a sample interval or rate."
                         + " State it in the column interval of captures.csv, or with the option --interval of look. Of a"
-                        + " traced curve, write V and A into the headings of its columns\n");
+                        + " traced curve, write V and A into the headings of its columns [no-interval]\n");
         assertThat(out.toString().strip()).isEqualTo("[ ]");
     }
 
@@ -79,7 +80,7 @@ class LookCommandTest {
         assertThat(run("look", write("counts.csv", COUNTS), "--unit", "W")).isEqualTo(2);
         assertThat(err.toString().lines().findFirst())
                 .contains(
-                        "--unit must be V or A, with a prefix where there is one, or a unit for each column, as mV,mA, but is W");
+                        "--unit must be V or A, with a prefix where there is one, or a unit for each column, as mV,mA, but is W [wrong-call]");
     }
 
     @Test
@@ -91,16 +92,16 @@ class LookCommandTest {
         assertThat(run("look", file, "--scale", "-1")).isEqualTo(2);
         assertThat(err.toString().lines().filter(l -> l.startsWith("--")))
                 .containsExactly(
-                        "--interval: 'soon' is not a time. Write a number, a space and the unit, for example 2 µs",
-                        "--interval: '2' has no unit. Write a number, a space and the unit, for example 2 µs",
-                        "--interval must be above 0 but is 0 s",
-                        "--scale must be above 0 but is -1");
+                        "--interval: 'soon' is not a time. Write a number, a space and the unit, for example 2 µs [wrong-call]",
+                        "--interval: '2' has no unit. Write a number, a space and the unit, for example 2 µs [wrong-call]",
+                        "--interval must be above 0 but is 0 s [wrong-call]",
+                        "--scale must be above 0 but is -1 [wrong-call]");
     }
 
     @Test
     void aFileIsNeeded() {
         assertThat(run("look")).isEqualTo(2);
-        assertThat(err.toString().lines().findFirst()).contains("Missing required parameter: 'FILE'");
+        assertThat(err.toString().lines().findFirst()).contains("Missing required parameter: 'FILE' [wrong-call]");
     }
 
     private Path write(String name, String text) throws IOException {

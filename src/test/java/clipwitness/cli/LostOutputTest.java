@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What cannot be printed is lost, and no exit status may say otherwise. */
 class LostOutputTest {
     private static final String LOST = "standard output: not all that was to be printed could be written there."
-            + " Is the disk full, or was the output closed?\n";
+            + " Is the disk full, or was the output closed? [not-written]\n";
 
     @TempDir
     private Path temp;

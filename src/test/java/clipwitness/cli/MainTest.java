@@ -2,18 +2,14 @@ package clipwitness.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.fixture.Installed;
 import clipwitness.fixture.JobFolder;
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.io.IOException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,7 +74,7 @@ class MainTest {
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.io.tmpdir=" + temp.resolve("nowhere"),
                 "-cp",
-                classPath(),
+                Installed.classPath(),
                 Main.class.getName(),
                 "report",
                 job.toString(),
@@ -89,12 +85,5 @@ class MainTest {
         process.redirectError(temp.resolve("log").toFile());
         process.redirectOutput(temp.resolve("out").toFile());
         return process.start().waitFor();
-    }
-
-    /** Where the classes of this run are, for another virtual machine. */
-    static String classPath() {
-        return MainTest.class.getClassLoader() instanceof URLClassLoader loader
-                ? Arrays.stream(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
-                : System.getProperty("java.class.path");
     }
 }

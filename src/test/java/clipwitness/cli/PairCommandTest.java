@@ -111,7 +111,8 @@ class PairCommandTest {
         assertThat(out.toString())
                 .isEqualTo("left over: open\nopen: no current flows at any voltage: an open lead or an open device\n");
         assertThat(err.toString())
-                .isEqualToNormalizingNewlines(sheet + ": the page is not written, because no device conducts\n");
+                .isEqualToNormalizingNewlines(
+                        sheet + ": the page is not written, because no device conducts [no-curve]\n");
         assertThat(sheet).doesNotExist();
     }
 
@@ -123,7 +124,7 @@ class PairCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(
                         trace
-                                + ": a file stands there that is no page of this program, and it is left as it is. Name another file with --out\n");
+                                + ": a file stands there that is no page of this program, and it is left as it is. Name another file with --out [place-taken]\n");
         assertThat(trace).hasSameBinaryContentAs(TRACER.resolve("D1.csv"));
     }
 
@@ -134,7 +135,8 @@ class PairCommandTest {
         assertThat(run("--out", sheet.toString(), device("D1"), device("D3"))).isZero();
         assertThat(run("--out", folder.toString(), device("D1"), device("D3"))).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualToNormalizingNewlines(folder + ": this is a folder. Name a file in it with --out\n");
+                .isEqualToNormalizingNewlines(
+                        folder + ": this is a folder. Name a file in it with --out [place-taken]\n");
     }
 
     @Test
@@ -154,7 +156,7 @@ class PairCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(
                         file + ": only Voltage and Current 1 are read; Current 2 is not used. Write each"
-                                + " device's curve into a file of its own to pair it too\n");
+                                + " device's curve into a file of its own to pair it too [several-records]\n");
     }
 
     @Test

@@ -159,7 +159,7 @@ class ReportCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines(
                         empty + ": has no job.yaml, and no folder in it has one, at whatever depth."
-                                + " A job folder holds job.yaml, captures.csv and the exports\n");
+                                + " A job folder holds job.yaml, captures.csv and the exports [no-job]\n");
     }
 
     @Test
@@ -186,8 +186,8 @@ class ReportCommandTest {
         assertThat(err.toString().lines())
                 .containsExactly(
                         "Unknown command 'reprot'. Did you mean report? Commands are report, look, draft, ready, pair, template and verify; --help says what they "
-                                + "do.",
-                        "Unknown command 'frobnicate'. Commands are report, look, draft, ready, pair, template and verify; --help says what they do.");
+                                + "do. [wrong-call]",
+                        "Unknown command 'frobnicate'. Commands are report, look, draft, ready, pair, template and verify; --help says what they do. [wrong-call]");
         assertThat(run("--verson")).isEqualTo(2);
         assertThat(err.toString()).contains("Unknown option: '--verson'");
     }
@@ -201,7 +201,7 @@ class ReportCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines("Warning: " + job.path().resolve("job.yaml")
                         + ", customer: no font of the report has 修 (U+4FEE), 理 (U+7406); the code is printed in place. "
-                        + "Write it in Latin, Greek or Cyrillic letters\n");
+                        + "Write it in Latin, Greek or Cyrillic letters [no-letters]\n");
         assertThat(job.path().resolve("report/T-1.pdf")).exists();
     }
 
@@ -214,7 +214,7 @@ class ReportCommandTest {
         assertThat(err.toString())
                 .isEqualToNormalizingNewlines("Warning: " + job.path().resolve("job.yaml")
                         + ", customer: the report cannot set letters from right to left: ש (U+05E9), ם (U+05DD), ب (U+0628);"
-                        + " the code is printed in place. Write it in Latin, Greek or Cyrillic letters\n");
+                        + " the code is printed in place. Write it in Latin, Greek or Cyrillic letters [no-letters]\n");
         assertThat(job.path().resolve("report/T-1.pdf")).exists();
     }
 
@@ -224,7 +224,7 @@ class ReportCommandTest {
         assertThat(run("report", job, "--template", "bench", "--pages", "2")).isEqualTo(2);
         assertThat(err.toString())
                 .contains("report-templates/bench/report.html: the document has more than 2 pages. ")
-                .endsWith("a report that needs more pages gets them with --pages\n");
+                .endsWith("a report that needs more pages gets them with --pages [page-budget]\n");
         assertThat(job.resolve("report")).doesNotExist();
     }
 

@@ -1,6 +1,7 @@
 package clipwitness.cli;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,13 +22,14 @@ final class Roff {
         roff.line("clipwitness \\- " + text(String.join(" ", root.usageMessage().description())));
         roff.line(".SH SYNOPSIS");
         commands.getSubcommands()
-                .keySet()
-                .forEach(name -> roff.line(".B clipwitness " + name + "\n[options] ...\n.br"));
+                .forEach((name, command) -> roff.line(".B clipwitness " + name + "\n[options] "
+                        + text(parameters(command.getCommandSpec())) + "\n.br"));
         commands.getSubcommands().values().forEach(c -> roff.command(c.getCommandSpec()));
         roff.line(".SH EXIT STATUS");
-        roff.line(text(
-                "0: done, and nothing judged failed or stayed undecided. 1: something judged did, or captures are not"
-                        + " good enough. 2: wrong usage, or something could not be read or reported."));
+        roff.line(
+                text(
+                        "0: done, and nothing judged failed or stayed undecided. 1: something judged did, captures are not"
+                                + " good enough, or a report does not match its data. 2: wrong usage, or something could not be read or reported."));
         roff.line(".SH ENVIRONMENT");
         roff.term("JAVA_HOME", "the Java that is used, where the program has none of its own");
         roff.term("CLIPWITNESS_JAVA", "another java program");
@@ -48,6 +50,15 @@ final class Roff {
             String value = o.arity().max() > 0 ? " " + o.paramLabel() : "";
             term(String.join(", ", o.names()) + value, description(o));
         }
+    }
+
+    /** The parameters in the words of the usage: {@code REPORT.pdf [JOB]}. */
+    private static String parameters(CommandSpec command) {
+        return command.positionalParameters().stream()
+                .map(p -> p.arity().min() == 0
+                        ? "[" + p.paramLabel() + "]"
+                        : p.paramLabel() + (p.arity().max() > 1 ? "..." : ""))
+                .collect(Collectors.joining(" "));
     }
 
     private static String description(ArgSpec argument) {

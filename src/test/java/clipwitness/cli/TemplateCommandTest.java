@@ -55,7 +55,7 @@ class TemplateCommandTest {
         assertThat(err.toString())
                 .isEqualTo(temp
                         + ": something is there already, and it is left as it is. Name a folder that does not exist"
-                        + " yet, or an empty one\n");
+                        + " yet, or an empty one [place-taken]\n");
         assertThat(names(temp)).containsExactly("mine.txt");
     }
 
@@ -65,7 +65,7 @@ class TemplateCommandTest {
         assertThat(err.toString())
                 .isEqualTo(
                         "bensh: there is no built-in template of this name. Did you mean 'bench'? Built-in templates are"
-                                + " customer and bench\n");
+                                + " customer and bench [no-template]\n");
         assertThat(temp.resolve("x")).doesNotExist();
     }
 

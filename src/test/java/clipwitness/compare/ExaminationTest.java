@@ -132,8 +132,8 @@ class ExaminationTest {
         assertThat(results.captures().get(1).doubts())
                 .extracting(Said::doubt)
                 .containsExactly(
-                        "the gain control was set once and at one position only, so the uncertainty does not include"
-                                + " how well it is set again: capture a second setting, or a second run");
+                        "the gain control was set only once: the uncertainty does not include how well it is set again"
+                                + " (capture a second setting or run)");
     }
 
     /**

@@ -3,6 +3,7 @@ package clipwitness.pages;
 import clipwitness.batch.Batch;
 import clipwitness.batch.JobOutcome;
 import clipwitness.batch.ReportOptions;
+import clipwitness.fixture.JobFolder;
 import clipwitness.reading.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -17,14 +18,17 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
-/** The reports of the sample jobs in both templates, written once for all tests. */
+/** The reports of the sample jobs in both templates and languages, written once for all tests. */
 final class SamplePages {
+    /** What a name of a German report ends with. */
+    static final String GERMAN = "-de";
+
     private static final List<String> TEMPLATES = List.of("bench", "customer");
     private static final Map<String, byte[]> REPORTS = written();
 
     private SamplePages() {}
 
-    /** Names of the reports: job and template. */
+    /** Names of the reports: job, template, and the language where it is German. */
     static Stream<String> names() {
         return REPORTS.keySet().stream();
     }
@@ -44,12 +48,27 @@ final class SamplePages {
             for (Path job : jobs.filter(Files::isDirectory).sorted().toList()) {
                 for (String template : TEMPLATES) {
                     reports.put(job.getFileName() + "-" + template, report(job, template));
+                    reports.put(job.getFileName() + "-" + template + GERMAN, german(job, template));
                 }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return reports;
+    }
+
+    /** The report of the same job whose sheet asks for German. */
+    private static byte[] german(Path job, String template) throws IOException {
+        Path copy = Files.createTempDirectory("german").resolve(job.getFileName());
+        try {
+            JobFolder.sample(job.getFileName().toString(), copy);
+            Path sheet = copy.resolve("job.yaml");
+            String other = Files.readString(sheet).replaceFirst("\\n  language: en", "");
+            Files.writeString(sheet, other.replaceFirst("\\nreport:\\n", "\nreport:\n  language: de\n"));
+            return report(copy, template);
+        } finally {
+            delete(copy.getParent());
+        }
     }
 
     private static byte[] report(Path job, String template) throws IOException {

@@ -22,7 +22,7 @@ class DoubtTextTest {
                 .contains(
                         "warning unit-assumed: The file does not name its first column; it rises evenly and is taken as"
                                 + " time in seconds. The column interval of captures.csv, or the option --interval of look,"
-                                + " settles it; if it is a swept voltage, the column unit or the option --unit does: V,A.");
+                                + " settles it. For a swept voltage the column unit or the option --unit does: V,A.");
     }
 
     @Test
@@ -54,9 +54,9 @@ class DoubtTextTest {
     @Test
     void twoRowsATimeStampAreAnEnvelope() throws IOException, InputException {
         assertThat(doubts("time (s),CH1 (V)\n0.0,-1\n0.0,1\n1.0,-2\n1.0,2\n2.0,-3\n2.0,3\n"))
-                .containsExactly("refusal repeated-time: Every time stamp appears on two rows: this is the record of an"
-                        + " envelope (peak detect), the smallest and the largest value of each interval. It cannot be"
-                        + " measured as a wave.");
+                .containsExactly("refusal repeated-time: Every time stamp appears on two rows, the smallest and the"
+                        + " largest value of an interval. This is an envelope (peak detect), and cannot be measured as a"
+                        + " wave.");
     }
 
     @Test

@@ -79,7 +79,8 @@ class ReportDocumentTest {
             assertThat(report.text())
                     .contains("polarity 90° fixed: half way to a wave turned over")
                     .contains(
-                            "each of the 35 decisions in this report has a risk of about one in fifty of being wrong");
+                            "Each of the 35 decisions in this report is made by itself. Where the true change lies at its limit,"
+                                    + " a decision is wrong about once in fifty times.");
         }
     }
 

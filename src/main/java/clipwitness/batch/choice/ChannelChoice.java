@@ -2,6 +2,7 @@ package clipwitness.batch.choice;
 
 import clipwitness.capture.Channel;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
@@ -70,6 +71,7 @@ public record ChannelChoice(Channel output, Optional<Channel> input) {
             return channels.get(0);
         }
         throw new InputException(
+                ErrorCode.WHICH_CHANNEL,
                 where(row, column),
                 export.file() + " has " + export.channels().size() + " channels ("
                         + NamedChannel.names(export.channels()) + ") and the row does not say which is the " + column,

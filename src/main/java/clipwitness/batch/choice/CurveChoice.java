@@ -3,6 +3,7 @@ package clipwitness.batch.choice;
 import clipwitness.capture.Channel;
 import clipwitness.capture.Export;
 import clipwitness.capture.IvCurve;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
@@ -73,6 +74,7 @@ public record CurveChoice(Channel voltage, Channel current, IvCurve curve, List<
         Optional<Channel> second = current.or(() -> first(export, c -> !isIn(c, Unit.VOLT) && !same(voltage, c)));
         if (voltage.isEmpty() || second.isEmpty()) {
             throw new InputException(
+                    ErrorCode.NO_CURVE,
                     Origin.of(export.file()),
                     "a traced device needs a column of voltage and one of current, but the columns are "
                             + NamedChannel.names(export.channels()),

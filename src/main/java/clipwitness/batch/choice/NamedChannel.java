@@ -1,6 +1,7 @@
 package clipwitness.batch.choice;
 
 import clipwitness.capture.Channel;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.util.List;
@@ -29,6 +30,7 @@ final class NamedChannel {
                                 || Integer.toString(c.column()).equals(wanted)));
         if (found.isEmpty()) {
             throw new InputException(
+                    ErrorCode.WHICH_CHANNEL,
                     where,
                     file + " has no channel '" + wanted + "'",
                     "Its channels are " + names(channels) + "; a number from 1 to " + channels.size() + " serves too");

@@ -1,5 +1,6 @@
 package clipwitness.batch.load;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import java.util.Optional;
@@ -23,6 +24,7 @@ public final class Exhausted {
             }
             if (t instanceof StackOverflowError) {
                 return Optional.of(new Problem(
+                        ErrorCode.TOO_LARGE,
                         Origin.of(where),
                         "something in it is nested too deeply to be read",
                         "Look for lists within lists: nothing in a job needs more than a few levels"));
@@ -34,9 +36,10 @@ public final class Exhausted {
     /** Something does not fit the memory. */
     public static Problem memory(String where) {
         return new Problem(
+                ErrorCode.OUT_OF_MEMORY,
                 Origin.of(where),
                 "needs more memory than the " + Runtime.getRuntime().maxMemory() / MEGABYTE
                         + " MB that the program has",
-                "Start it with more, for example java -Xmx8g -jar clipwitness.jar, or export fewer samples");
+                "Give it more, 8 GB with CLIPWITNESS_OPTS set to -Xmx8g, or export fewer samples");
     }
 }

@@ -2,6 +2,7 @@ package clipwitness.batch.load;
 
 import clipwitness.capture.Export;
 import clipwitness.capture.TimeRecord;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Meanwhile;
 import clipwitness.fault.Origin;
@@ -87,6 +88,7 @@ public final class RowFiles {
             return record;
         }
         throw new InputException(
+                ErrorCode.WRONG_KIND,
                 new Origin(Job.TABLE_FILE, row.row(), "kind"),
                 export.file() + " holds a curve of current against voltage, not a record over time, but kind is "
                         + row.kind().code(),
@@ -99,6 +101,7 @@ public final class RowFiles {
         double ratio = output.sampleInterval() / input.sampleInterval();
         if (!sameLength || Math.abs(ratio - 1) > SAME_INTERVAL) {
             throw new InputException(
+                    ErrorCode.NOT_ONE_RECORD,
                     new Origin(Job.TABLE_FILE, row.row(), "input-file"),
                     input.file() + " (" + input.size() + " samples every " + input.sampleInterval() + " s) and "
                             + output.file() + " (" + output.size() + " samples every " + output.sampleInterval()

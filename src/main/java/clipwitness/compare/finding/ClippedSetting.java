@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param turn      where the distortion went
  */
 public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn) {
+    /** Decimals of a decibel that an answer tells: one. */
+    private static final double TENTHS = 10;
+
     /** Where the distortion went. */
     public enum Turn {
         /** Down, beyond its uncertainty. */
@@ -64,8 +67,9 @@ public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item
                 .isPresent();
     }
 
-    /** Whether the level changed by what is heard. */
+    /** Whether the level changed by what is heard, in tenths of a decibel as it is told: no page says "about as loud" beside a change of 1.0 dB. */
     public boolean isOtherLevel() {
-        return Significance.of(level) && Items.size(level) >= CommonPractice.HEARD_DECIBELS;
+        double told = Math.rint(TENTHS * Items.size(level)) / TENTHS;
+        return Significance.of(level) && told >= CommonPractice.HEARD_DECIBELS;
     }
 }

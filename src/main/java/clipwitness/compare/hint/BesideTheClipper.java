@@ -119,13 +119,25 @@ final class BesideTheClipper implements HintRule {
                         place);
         for (CommonShift h : harmonics) {
             if (h.order() == 3 || h.order() == 7) {
-                evidence = Remark.of(
-                        HintRemark.BESIDE_BY_HARMONIC,
-                        Argument.inner(evidence),
-                        Argument.count(h.order()),
-                        Argument.signed(h.mean(), Unit.DECIBEL, DECIMALS));
+                evidence = harmonic(evidence, h);
             }
         }
         return evidence;
+    }
+
+    private static Remark harmonic(Remark evidence, CommonShift shift) {
+        Argument before = Argument.inner(evidence);
+        Argument order = Argument.count(shift.order());
+        return shift.isStill(DECIMALS)
+                ? Remark.of(
+                        HintRemark.BESIDE_BY_STILL_HARMONIC,
+                        before,
+                        order,
+                        Argument.decimals(shift.bound(DECIMALS), Unit.DECIBEL, DECIMALS))
+                : Remark.of(
+                        HintRemark.BESIDE_BY_HARMONIC,
+                        before,
+                        order,
+                        Argument.signed(shift.mean(), Unit.DECIBEL, DECIMALS));
     }
 }

@@ -47,6 +47,17 @@ record CommonShift(int order, double mean, double expanded, double least, double
         return Math.rint(least / digit) == Math.rint(most / digit);
     }
 
+    /** Whether the mean is none within its uncertainty, or written with so many decimals. */
+    boolean isStill(int decimals) {
+        return Math.abs(mean) <= Math.max(expanded, Math.pow(10, -decimals) / 2);
+    }
+
+    /** How far the common change can lie from none, rounded up to so many decimals, dB. */
+    double bound(int decimals) {
+        double digit = Math.pow(10, -decimals);
+        return digit * Math.ceil((Math.abs(mean) + expanded) / digit);
+    }
+
     CommonShift ofOrder(int harmonic) {
         return new CommonShift(harmonic, mean, expanded, least, most);
     }

@@ -48,7 +48,7 @@ final class MatchedRule implements FindingRule {
     private Matched matched(Comparison comparison, Condition here, Difference high) {
         Optional<Matched.Elsewhere> elsewhere = elsewhere(comparison, here, high);
         List<LevelMatchedHarmonic> against = elsewhere.isEmpty() && isHeard(high)
-                ? SingleHarmonics.against(comparison, here, high.isRise())
+                ? HighHarmonics.against(comparison, here, high.isRise())
                 : List.of();
         return new Matched(Subject.of(comparison, here), high, elsewhere, against);
     }

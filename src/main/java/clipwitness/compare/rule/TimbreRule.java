@@ -62,7 +62,7 @@ final class TimbreRule {
     }
 
     private boolean isContradicted(Comparison comparison, Condition condition, boolean rise) {
-        return SingleHarmonics.against(comparison, condition, rise).stream()
+        return HighHarmonics.against(comparison, condition, rise).stream()
                 .anyMatch(h -> states(comparison).anyMatch(s -> isAudible(level(s, condition, h.order()))));
     }
 

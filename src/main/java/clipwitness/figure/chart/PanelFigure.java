@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A figure of panels in a grid, their legend above them. Where there is one panel, names stand at its lines instead, if they find
- * room there.
+ * A figure of panels in a grid, their legend above them. Where the names of all lines find room at the lines of one panel, they stand there instead.
  */
 public final class PanelFigure implements Figure {
     private final String title;
@@ -66,12 +65,6 @@ public final class PanelFigure implements Figure {
     }
 
     private Optional<List<LineLabels.Placed>> labels(Canvas canvas, Box all, Legend legend) {
-        Optional<Plot> only = grid.onlyPlot(canvas, below(canvas, all, legend));
-        if (only.isEmpty() || states.size() < 2) {
-            return Optional.empty();
-        }
-        List<Trace> traces = grid.traces(only.get());
-        boolean eachStateOnce = traces.size() == states.size();
-        return eachStateOnce ? LineLabels.place(canvas, only.get().area().grown(-2), traces) : Optional.empty();
+        return states.size() < 2 ? Optional.empty() : grid.labels(canvas, below(canvas, all, legend), states.size());
     }
 }

@@ -30,10 +30,12 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double LEAST_PLOT = 6;
     private static final int MOST_COLUMNS = 6;
 
-    /** Height of panels in two rows over that of panels in one, and of those in more rows. */
-    private static final double OF_TWO_ROWS = 0.8;
+    /** Height of panels in two rows over that of panels in one, of those in three, and of those in more. */
+    private static final double OF_TWO_ROWS = 0.72;
 
-    private static final double OF_MORE_ROWS = 0.6;
+    private static final double OF_THREE_ROWS = 0.6;
+
+    private static final double OF_MORE_ROWS = 0.44;
 
     /** Copies what it is given. */
     public PanelGrid {
@@ -54,7 +56,12 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     public static PanelGrid inRows(List<Panel> panels, boolean sharedY, double height, int most) {
         int columns = columns(panels.size(), most);
         int rows = (panels.size() + columns - 1) / columns;
-        double less = rows == 1 ? 1 : rows == 2 ? OF_TWO_ROWS : OF_MORE_ROWS;
+        double less = switch (rows) {
+            case 1 -> 1;
+            case 2 -> OF_TWO_ROWS;
+            case 3 -> OF_THREE_ROWS;
+            default -> OF_MORE_ROWS;
+        };
         return new PanelGrid(panels, columns, sharedY, less * height / plotWidth(columns, sharedY));
     }
 
@@ -101,15 +108,28 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
         return rows() * row + (rows() - 1) * ROW_GAP + Plot.bottomMargin();
     }
 
-    /** The plot of a grid that has but one. */
-    Optional<Plot> onlyPlot(Canvas canvas, Box box) {
-        boolean one = panels.size() == 1 && panels.get(0).tiers().size() == 1;
-        return one ? Optional.of(plots(canvas, box).get(0).get(0)) : Optional.empty();
+    /**
+     * Places for the names of all lines in one panel, which stand for the same lines in the others: the last panel, or the next before it, in which each
+     * of so many states has a line and each name finds its place.
+     */
+    Optional<List<LineLabels.Placed>> labels(Canvas canvas, Box box, int states) {
+        List<List<Plot>> plots = plots(canvas, box);
+        for (int i = panels.size() - 1; i >= 0; i--) {
+            Plot plot = plots.get(i).get(0);
+            List<Trace> traces = traces(panels.get(i), plot);
+            Optional<List<LineLabels.Placed>> placed = traces.size() == states
+                    ? LineLabels.place(canvas, plot.area().grown(-2), traces)
+                    : Optional.empty();
+            if (placed.isPresent()) {
+                return placed;
+            }
+        }
+        return Optional.empty();
     }
 
-    /** The lines of the first panel's first plot. */
-    List<Trace> traces(Plot plot) {
-        return panels.get(0).tiers().get(0).layers().stream()
+    /** The lines of a panel's first plot. */
+    private static List<Trace> traces(Panel panel, Plot plot) {
+        return panel.tiers().get(0).layers().stream()
                 .flatMap(layer -> layer.traces(plot).stream())
                 .toList();
     }

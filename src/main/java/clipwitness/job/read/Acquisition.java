@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,6 +25,7 @@ final class Acquisition {
             return Optional.of(folded);
         }
         field.fault(
+                ErrorCode.UNKNOWN_NAME,
                 "unknown acquisition " + field.quoted(),
                 NameWords.insteadOf(field.text(), List.of("sample", "average 16", "peak-detect")));
         return Optional.empty();

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.job.Bench;
 import clipwitness.job.Instrument;
 import clipwitness.quantity.Unit;
@@ -47,7 +48,9 @@ final class BenchSection {
             if (instruments.stream()
                     .anyMatch(i -> i.name().equals(read.name()) && !read.name().isEmpty())) {
                 item.fault(
-                        "a second instrument is called " + NameWords.quoted(read.name()), "Give it a name of its own");
+                        ErrorCode.TWICE,
+                        "a second instrument is called " + NameWords.quoted(read.name()),
+                        "Give it a name of its own");
             }
             instruments.add(read);
         }

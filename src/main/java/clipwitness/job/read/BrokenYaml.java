@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.util.List;
@@ -60,6 +61,7 @@ final class BrokenYaml {
     static InputException problem(String file, String text, YamlEngineException e) {
         if (e instanceof ReaderException control) {
             return new InputException(
+                    ErrorCode.BAD_CHARACTER,
                     Origin.of(file, lineOf(text, control.getPosition())),
                     "a character is not allowed, the one with the code " + control.getCodePoint(),
                     "Delete it; it may not show on the screen");
@@ -68,7 +70,8 @@ final class BrokenYaml {
                 && marked.getProblemMark().isPresent()) {
             return problem(file, marked);
         }
-        return new InputException(Origin.of(file), "this is not YAML 1.2", "Remove the line that begins with %YAML");
+        return new InputException(
+                ErrorCode.BAD_YAML, Origin.of(file), "this is not YAML 1.2", "Remove the line that begins with %YAML");
     }
 
     private static InputException problem(String file, MarkedYamlEngineException e) {
@@ -78,7 +81,7 @@ final class BrokenYaml {
                 .orElseThrow();
         Optional<Mark> start = clue.atStart() ? e.getContextMark() : Optional.empty();
         int line = start.or(e::getProblemMark).orElseThrow().getLine() + 1;
-        return new InputException(Origin.of(file, line), clue.what(), clue.remedy());
+        return new InputException(ErrorCode.BAD_YAML, Origin.of(file, line), clue.what(), clue.remedy());
     }
 
     private static int lineOf(String text, int position) {

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.job.Clipper;
 import clipwitness.job.ClipperPair;
 import clipwitness.job.Leg;
@@ -50,6 +51,7 @@ final class ClipperSection {
                 .orElse(Clipper.GainControl.SERIES);
         if (control != Clipper.GainControl.SERIES && topology.equals(Optional.of(Clipper.Topology.SHUNT))) {
             section.fault(
+                    ErrorCode.BAD_VALUE,
                     "gain-control",
                     "a shunt clipper has no " + code(control) + "-resistance that could be the gain control",
                     "Remove the key, write gain-control: series, or write topology: feedback");
@@ -63,6 +65,7 @@ final class ClipperSection {
         if (topology.isPresent() && field.isPresent() != (topology.get() == owner)) {
             boolean missing = field.isEmpty();
             section.fault(
+                    missing ? ErrorCode.MISSING_KEY : ErrorCode.UNKNOWN_KEY,
                     key,
                     missing
                             ? "a " + code(owner) + " clipper needs the key '" + key + "'"

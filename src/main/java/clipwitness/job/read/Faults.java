@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -14,9 +15,9 @@ final class Faults {
     private final List<Problem> problems = new ArrayList<>();
     private int more;
 
-    void add(Origin where, String what, String remedy) {
+    void add(ErrorCode code, Origin where, String what, String remedy) {
         if (problems.size() < MOST) {
-            problems.add(new Problem(where, what, remedy));
+            problems.add(new Problem(code, where, what, remedy));
         } else {
             more++;
         }
@@ -24,7 +25,7 @@ final class Faults {
 
     /** Adds what another reading has found. */
     void addAll(InputException found) {
-        found.problems().forEach(p -> add(p.where(), p.what(), p.remedy()));
+        found.problems().forEach(p -> add(p.code(), p.where(), p.what(), p.remedy()));
     }
 
     /** The faults, those higher up in the file first. */
@@ -33,7 +34,7 @@ final class Faults {
         sorted.sort(Comparator.comparingInt(p -> p.where().line()));
         if (more > 0) {
             Origin file = Origin.of(sorted.get(0).where().file());
-            sorted.add(new Problem(file, "and " + more + " more", "Correct these first"));
+            sorted.add(new Problem(ErrorCode.MORE_ERRORS, file, "and " + more + " more", "Correct these first"));
         }
         return sorted;
     }

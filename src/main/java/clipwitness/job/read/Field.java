@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.QuantityFormatException;
 import clipwitness.quantity.QuantityParser;
@@ -26,8 +27,13 @@ record Field(Origin where, String text, Faults faults) {
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2199;
 
+    /** Notes that the text is no value that can be used here. */
     void fault(String what, String remedy) {
-        faults.add(where, what, remedy);
+        fault(ErrorCode.BAD_VALUE, what, remedy);
+    }
+
+    void fault(ErrorCode code, String what, String remedy) {
+        faults.add(code, where, what, remedy);
     }
 
     /** The text in quotes, fit for a message. */
@@ -94,7 +100,7 @@ record Field(Origin where, String text, Faults faults) {
         if (known.isEmpty() || known.contains(text)) {
             return Optional.of(text);
         }
-        fault("unknown " + noun + " " + quoted(), NameWords.insteadOf(text, known));
+        fault(ErrorCode.UNKNOWN_NAME, "unknown " + noun + " " + quoted(), NameWords.insteadOf(text, known));
         return Optional.empty();
     }
 
@@ -106,7 +112,7 @@ record Field(Origin where, String text, Faults faults) {
                 .findFirst();
         if (found.isEmpty()) {
             List<String> known = values.stream().map(code).toList();
-            fault("unknown " + noun + " " + quoted(), NameWords.insteadOf(text, known));
+            fault(ErrorCode.UNKNOWN_NAME, "unknown " + noun + " " + quoted(), NameWords.insteadOf(text, known));
         }
         return found;
     }

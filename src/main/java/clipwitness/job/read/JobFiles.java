@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.NativeNames;
 import clipwitness.fault.Nearest;
 import clipwitness.job.Job;
@@ -54,7 +55,10 @@ final class JobFiles {
                     NameWords.quoted(written) + " cannot be the name of a file",
                     NativeNames.here().remedy(written).orElse("Write the path of a file in the job folder"));
         } catch (IOException e) {
-            field.fault(NameWords.quoted(written) + " could not be read", "Check whether this user may read it");
+            field.fault(
+                    ErrorCode.UNREADABLE,
+                    NameWords.quoted(written) + " could not be read",
+                    "Check whether this user may read it");
         }
         return Optional.empty();
     }
@@ -62,23 +66,32 @@ final class JobFiles {
     private boolean isFileInside(Field field, String written, Path path) throws IOException {
         boolean relative = !written.startsWith("/") && !written.matches("[A-Za-z]:.*");
         if (!relative || !path.startsWith(folder)) {
-            field.fault(NameWords.quoted(written) + " lies outside the job folder", INSIDE);
+            field.fault(ErrorCode.OUTSIDE_FOLDER, NameWords.quoted(written) + " lies outside the job folder", INSIDE);
         } else if (!Files.exists(path)) {
             field.fault(
+                    ErrorCode.NO_SUCH_FILE,
                     Files.isSymbolicLink(path)
                             ? NameWords.quoted(written) + " is a link that leads nowhere"
                             : "there is no file " + NameWords.quoted(written),
                     insteadOf(path));
         } else if (!path.toRealPath().startsWith(folder.toRealPath())) {
-            field.fault(NameWords.quoted(written) + " leads outside the job folder through a link", INSIDE);
+            field.fault(
+                    ErrorCode.OUTSIDE_FOLDER,
+                    NameWords.quoted(written) + " leads outside the job folder through a link",
+                    INSIDE);
         } else if (isResult(path)) {
             field.fault(
+                    ErrorCode.NO_SUCH_FILE,
                     NameWords.quoted(written) + " lies in the folder of the results, which is never read as input",
                     "Move it to another folder of the job");
         } else if (Files.isDirectory(path)) {
-            field.fault(NameWords.quoted(written) + " is a folder, not a file", "Name a file in it");
+            field.fault(
+                    ErrorCode.NOT_A_FILE, NameWords.quoted(written) + " is a folder, not a file", "Name a file in it");
         } else if (!Files.isRegularFile(path)) {
-            field.fault(NameWords.quoted(written) + " is no ordinary file", "Save what it gives as a file");
+            field.fault(
+                    ErrorCode.NOT_A_FILE,
+                    NameWords.quoted(written) + " is no ordinary file",
+                    "Save what it gives as a file");
         } else {
             return true;
         }
@@ -124,6 +137,7 @@ final class JobFiles {
             boolean jpeg = Arrays.equals(Arrays.copyOf(head, JPEG.length), JPEG);
             if (!jpeg && !Arrays.equals(head, PNG)) {
                 field.fault(
+                        ErrorCode.BAD_PICTURE,
                         NameWords.quoted(written) + " is neither a JPEG nor a PNG picture",
                         "Save it again as one of them; the ending of a name makes no picture");
                 return false;

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
@@ -44,6 +45,7 @@ public final class JobReader {
     public static ReadJob readWhole(Path folder) throws InputException {
         if (!Files.isDirectory(folder)) {
             throw new InputException(
+                    ErrorCode.NO_JOB,
                     Origin.of(folder.toString()),
                     "there is no such folder",
                     "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);

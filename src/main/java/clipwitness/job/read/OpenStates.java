@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.job.Job;
 import java.util.HashSet;
@@ -37,6 +38,7 @@ final class OpenStates {
         if (line != null && asked.add(state.text())) {
             state.faults()
                     .add(
+                            ErrorCode.OPEN_QUESTION,
                             Origin.of(Job.SHEET_FILE, line),
                             "the state " + state.quoted() + " is commented out, and rows of " + Job.TABLE_FILE
                                     + " name it",

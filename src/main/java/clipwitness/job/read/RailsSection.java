@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.job.Rail;
 import clipwitness.job.RailReading;
 import clipwitness.quantity.QuantityFormatException;
@@ -31,6 +32,7 @@ final class RailsSection {
             if (rails.stream()
                     .anyMatch(r -> r.name().equals(rail.name()) && !rail.name().isEmpty())) {
                 node.fault(
+                        ErrorCode.TWICE,
                         "a second rail is called " + NameWords.quoted(rail.name()),
                         "Put all its readings into one entry");
             }

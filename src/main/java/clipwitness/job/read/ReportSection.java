@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.job.Attachment;
 import clipwitness.job.Paper;
 import clipwitness.job.ReportInfo;
@@ -33,19 +34,25 @@ final class ReportSection {
                 section.required("date", "Write for example date: 2026-05-04").flatMap(Field::date);
         Optional<LocalDate> received = section.field("received").flatMap(Field::date);
         if (date.isPresent() && received.filter(r -> r.isAfter(date.get())).isPresent()) {
-            section.fault("received", "the unit came in after the date of the report", "Correct one of the two dates");
+            section.fault(
+                    ErrorCode.BAD_VALUE,
+                    "received",
+                    "the unit came in after the date of the report",
+                    "Correct one of the two dates");
         }
         OptionalInt revision =
                 section.field("revision").map(f -> f.whole(0, 9999)).orElse(OptionalInt.empty());
         Optional<String> replaces = section.field("replaces").flatMap(ReportSection::number);
         if (replaces.isPresent() && replaces.equals(number)) {
             section.fault(
+                    ErrorCode.BAD_VALUE,
                     "replaces",
                     "the report would replace itself",
                     "Write the number of the earlier report, and give this one a number of its own");
         }
         if (revision.orElse(0) > 1 && replaces.isEmpty()) {
             section.fault(
+                    ErrorCode.MISSING_KEY,
                     "revision",
                     "a revision after the first must say which report it replaces",
                     "Add replaces: and the number of the earlier report");

@@ -1,6 +1,7 @@
 package clipwitness.job.read;
 
 import clipwitness.capture.Condition;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Nearest;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
@@ -122,7 +123,10 @@ final class RowReader {
 
     private Optional<String> setting(Field field) {
         if (terms.settings().isEmpty()) {
-            field.fault("the job sheet has no settings", "Leave the cell empty, or describe the setting on the sheet");
+            field.fault(
+                    ErrorCode.UNKNOWN_NAME,
+                    "the job sheet has no settings",
+                    "Leave the cell empty, or describe the setting on the sheet");
             return Optional.empty();
         }
         return field.oneOf(terms.settings(), "setting");

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -64,7 +65,7 @@ final class Section {
     Optional<Field> required(String key, String advice) {
         Optional<SheetNode> found = node(key);
         if (found.isEmpty()) {
-            fault(key, "the key '" + key + "' is missing", advice);
+            fault(ErrorCode.MISSING_KEY, key, "the key '" + key + "' is missing", advice);
         }
         return found.flatMap(SheetNode::text);
     }
@@ -110,11 +111,11 @@ final class Section {
     }
 
     /** Notes a fault of a key, or of the mapping where the key is empty. */
-    void fault(String key, String what, String remedy) {
+    void fault(ErrorCode code, String key, String what, String remedy) {
         Origin where = key.isEmpty()
                 ? node.origin()
                 : node(key).orElseGet(() -> nothing(key)).origin();
-        node.faults().add(where, what, remedy);
+        node.faults().add(code, where, what, remedy);
     }
 
     private SheetNode nothing(String key) {
@@ -127,6 +128,7 @@ final class Section {
             if (!known.contains(entry.key())) {
                 node.at(entry.key(), entry)
                         .fault(
+                                ErrorCode.UNKNOWN_KEY,
                                 "unknown key " + NameWords.quoted(entry.key()),
                                 NameWords.nearest(entry.key(), known, "key"));
             }

@@ -1,6 +1,7 @@
 package clipwitness.job.read;
 
 import clipwitness.capture.LabelText;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +30,13 @@ record SheetNode(YamlNode node, Origin origin, Faults faults) {
         return new SheetNode(entry.value(), new Origin(origin.file(), entry.line(), path), faults);
     }
 
+    /** Notes that the value is none that can be used here. */
     void fault(String what, String remedy) {
-        faults.add(origin, what, remedy);
+        fault(ErrorCode.BAD_VALUE, what, remedy);
+    }
+
+    void fault(ErrorCode code, String what, String remedy) {
+        faults.add(code, origin, what, remedy);
     }
 
     /** The same node, its faults going elsewhere. */

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.job.Role;
 import clipwitness.job.ShortName;
 import clipwitness.job.State;
@@ -57,6 +58,7 @@ final class StatesSection {
                 .toList();
         if (befores.isEmpty() && drafts.stream().allMatch(d -> d.role().isPresent())) {
             section.fault(
+                    ErrorCode.BAD_ROLES,
                     "",
                     "no state has the role before",
                     "Give it to the state that the others are compared with, for example received: {role: before}");
@@ -72,6 +74,7 @@ final class StatesSection {
                 .ifPresent(earlier -> draft.written()
                         .or(earlier::written)
                         .ifPresent(field -> field.fault(
+                                ErrorCode.TWICE,
                                 "the label " + field.quoted() + " stands for two states, "
                                         + NameWords.quoted(earlier.name()) + " and " + NameWords.quoted(draft.name()),
                                 "Give each state a label of its own")));
@@ -91,6 +94,7 @@ final class StatesSection {
                             .anyMatch(field.text()::equalsIgnoreCase))
                     .findFirst()
                     .ifPresent(other -> field.fault(
+                            ErrorCode.TWICE,
                             "the short name " + field.quoted() + " also stands for the state "
                                     + NameWords.quoted(other.name()),
                             "Give each state a short name of its own"));
@@ -164,6 +168,7 @@ final class StatesSection {
         if (befores.size() > 1) {
             draft.node()
                     .fault(
+                            ErrorCode.MISSING_KEY,
                             "the key 'against' is missing, and " + NameWords.all(befores) + " all have the role before",
                             "Say which one this state is compared with: against: " + befores.get(0));
         }
@@ -173,6 +178,7 @@ final class StatesSection {
     private boolean isBefore(Field field, String name) {
         if (!befores.contains(name)) {
             field.fault(
+                    ErrorCode.BAD_ROLES,
                     "the state " + NameWords.quoted(name) + " does not have the role before",
                     "Write " + NameWords.either(befores));
         }
@@ -184,6 +190,7 @@ final class StatesSection {
             draft.against()
                     .get()
                     .fault(
+                            ErrorCode.BAD_ROLES,
                             "a state with the role " + role.code() + " is not compared with another",
                             "Leave against out, or give the state the role unchanged or changed");
         }
@@ -191,6 +198,7 @@ final class StatesSection {
             draft.also()
                     .get(0)
                     .fault(
+                            ErrorCode.BAD_ROLES,
                             "a state with the role shown is compared with nothing",
                             "Leave also-against out, or give the state the role unchanged or changed");
         }
@@ -200,9 +208,9 @@ final class StatesSection {
     private Optional<String> alsoAgainst(Field field, Draft draft, Optional<String> against, List<String> before) {
         Optional<String> name = field.oneOf(names, "state");
         if (name.filter(draft.name()::equals).isPresent()) {
-            field.fault("the state would be compared with itself", "Name another state");
+            field.fault(ErrorCode.BAD_ROLES, "the state would be compared with itself", "Name another state");
         } else if (name.isPresent() && (name.equals(against) || before.contains(name.get()))) {
-            field.fault("this comparison is made already", "Remove it here");
+            field.fault(ErrorCode.BAD_ROLES, "this comparison is made already", "Remove it here");
         }
         return name;
     }

@@ -1,6 +1,7 @@
 package clipwitness.job.read;
 
 import clipwitness.capture.LabelText;
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureRow;
@@ -32,6 +33,7 @@ final class TableReader {
         List<TableText.Line> lines = TableText.lines(text);
         if (lines.isEmpty()) {
             throw new InputException(
+                    ErrorCode.EMPTY,
                     Origin.of(Job.TABLE_FILE),
                     "the table is empty",
                     "It needs a header row with the columns file, state and kind, and a row for each export");
@@ -52,6 +54,7 @@ final class TableReader {
             Optional<TableColumn> column = TableColumn.of(name);
             if (column.filter(columns::containsValue).isPresent()) {
                 faults.add(
+                        ErrorCode.TWICE,
                         header.origin(name),
                         "the column " + NameWords.quoted(name) + " occurs twice",
                         "Keep one of them");
@@ -59,6 +62,7 @@ final class TableReader {
                 columns.put(i, column.get());
             } else if (!name.isEmpty()) {
                 faults.add(
+                        ErrorCode.UNKNOWN_KEY,
                         header.origin(name),
                         "unknown column " + NameWords.quoted(name),
                         NameWords.nearest(name, TableColumn.codes(), "column"));
@@ -75,6 +79,7 @@ final class TableReader {
         needed.removeAll(columns.values());
         for (TableColumn missing : needed) {
             faults.add(
+                    ErrorCode.MISSING_KEY,
                     header.origin(""),
                     "the column '" + missing.code() + "' is missing",
                     "Add it to the header row and fill it in below");
@@ -91,6 +96,7 @@ final class TableReader {
                 cells.put(columns.get(i), cell);
             } else if (!cell.isEmpty() && header.cell(i).isEmpty()) {
                 faults.add(
+                        ErrorCode.BAD_TABLE,
                         line.origin(""),
                         NameWords.quoted(cell) + " is under no column",
                         "Put a cell that holds a comma in quotes, or give the column a name");
@@ -104,6 +110,7 @@ final class TableReader {
         boolean names = column == TableColumn.FILE || column == TableColumn.INPUT_FILE;
         if (names && !LabelText.isOneLine(cell)) {
             faults.add(
+                    ErrorCode.BAD_CHARACTER,
                     line.origin(column.code()),
                     NameWords.quoted(cell) + " holds a tab, a line end or another character that cannot be seen",
                     "Rename the file, and write its new name here");

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.Job;
@@ -25,7 +26,7 @@ record TableRow(int line, Set<TableColumn> columns, Map<TableColumn, String> cel
     Optional<Field> required(TableColumn column, String advice) {
         Optional<Field> field = field(column);
         if (field.isEmpty() && columns.contains(column)) {
-            faults.add(where(column), "the cell is empty", advice);
+            faults.add(ErrorCode.MISSING_KEY, where(column), "the cell is empty", advice);
         }
         return field;
     }

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.job.Job;
@@ -64,6 +65,7 @@ final class TableText {
             }
         } catch (IOException | UncheckedIOException e) {
             throw new InputException(
+                    ErrorCode.BAD_TABLE,
                     Origin.of(Job.TABLE_FILE, (int) begin),
                     "the quotes of this row are out of order",
                     "Put a cell in quotes as a whole, and double a quote inside it");

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.io.IOException;
@@ -43,6 +44,7 @@ final class TextFile {
             refuseAbsent(folder, path, name, absent);
             if (!path.toRealPath().startsWith(folder.toRealPath())) {
                 throw new InputException(
+                        ErrorCode.OUTSIDE_FOLDER,
                         Origin.of(name),
                         "the file leads outside the job folder " + folder + " through a link",
                         "Copy it into the job folder");
@@ -52,7 +54,10 @@ final class TextFile {
             return file;
         } catch (IOException e) {
             throw new InputException(
-                    Origin.of(name), "the file could not be read", "Check whether this user may read " + path);
+                    ErrorCode.UNREADABLE,
+                    Origin.of(name),
+                    "the file could not be read",
+                    "Check whether this user may read " + path);
         }
     }
 
@@ -62,21 +67,30 @@ final class TextFile {
             return;
         }
         if (Files.isSymbolicLink(path) && !Files.exists(path)) {
-            throw new InputException(Origin.of(name), "is a link that leads nowhere", "Copy the file into " + folder);
+            throw new InputException(
+                    ErrorCode.NO_SUCH_FILE,
+                    Origin.of(name),
+                    "is a link that leads nowhere",
+                    "Copy the file into " + folder);
         }
         if (Files.exists(path)) {
             throw new InputException(
-                    Origin.of(name), "is no ordinary file in the job folder " + folder, "Write it as a text file");
+                    ErrorCode.NOT_A_FILE,
+                    Origin.of(name),
+                    "is no ordinary file in the job folder " + folder,
+                    "Write it as a text file");
         }
         String remedy = JobFiles.siblingMeant(path)
                 .map(meant -> "Is " + NameWords.quoted(meant) + " meant? Then rename it")
                 .orElse(absent);
-        throw new InputException(Origin.of(name), "there is no such file in the job folder " + folder, remedy);
+        throw new InputException(
+                ErrorCode.NO_SUCH_FILE, Origin.of(name), "there is no such file in the job folder " + folder, remedy);
     }
 
     private void refuseLarge() throws InputException, IOException {
         if (bytes.length > LARGEST) {
             throw new InputException(
+                    ErrorCode.TOO_LARGE,
                     Origin.of(name),
                     "the file has " + Files.size(path) + " bytes, and at most " + LARGEST + " are read",
                     "Check whether this is the right file");
@@ -103,7 +117,10 @@ final class TextFile {
                 return new String(bytes, instead.get());
             }
             throw new InputException(
-                    Origin.of(name, firstBadLine()), "a character is not UTF-8", "Save the file as UTF-8");
+                    ErrorCode.BAD_CHARACTER,
+                    Origin.of(name, firstBadLine()),
+                    "a character is not UTF-8",
+                    "Save the file as UTF-8");
         }
     }
 

@@ -1,5 +1,6 @@
 package clipwitness.job.read;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.util.ArrayList;
@@ -60,7 +61,10 @@ final class YamlTree {
         Event start = events.next();
         if (start.getEventId() == Event.ID.StreamEnd) {
             throw new InputException(
-                    Origin.of(file), "the sheet is empty", "It needs at least the keys report, stimulus and states");
+                    ErrorCode.EMPTY,
+                    Origin.of(file),
+                    "the sheet is empty",
+                    "It needs at least the keys report, stimulus and states");
         }
         YamlNode root = node(events.next(), "", 0);
         events.next(); // end of the document
@@ -72,6 +76,7 @@ final class YamlTree {
             return mapping;
         }
         throw new InputException(
+                ErrorCode.BAD_YAML,
                 Origin.of(file, root.line()),
                 "the sheet holds no keys",
                 "Write keys and values, for example report: {number: HL-0231, date: 2026-05-04}");
@@ -111,6 +116,7 @@ final class YamlTree {
             YamlNode.Entry first = entries.putIfAbsent(key.text(), entry);
             if (first != null) {
                 faults.add(
+                        ErrorCode.TWICE,
                         new Origin(file, line(e), keyPath),
                         "the key " + NameWords.quoted(key.text()) + " occurs twice, first in line " + first.line(),
                         "Keep one of them");
@@ -127,7 +133,7 @@ final class YamlTree {
     }
 
     private InputException refusal(Event event, String path, String what, String remedy) {
-        return new InputException(new Origin(file, line(event), path), what, remedy);
+        return new InputException(ErrorCode.BAD_YAML, new Origin(file, line(event), path), what, remedy);
     }
 
     private static int line(Event event) {

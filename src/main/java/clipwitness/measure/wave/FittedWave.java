@@ -7,6 +7,7 @@ import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
 import clipwitness.signal.ResidualSpectrum;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * One channel with everything that its figures are made from.
@@ -46,11 +47,20 @@ public record FittedWave(
         OptionalDouble step = CodeStep.of(samples);
         Samples rest = Samples.of(residual.atHarmonics(cycle.noise(), fit.count()));
         if (step.isEmpty()) {
-            return new FittedWave(fit, cycle, origin, residual, rest, rest, step, 0);
+            return new FittedWave(fit, cycle, origin, residual, rest, rest, step, 0).movedByFolding();
         }
         CoefficientNoise converter = new CoefficientNoise(cycle, step.getAsDouble());
         Samples noise = converter.withSteps(rest, fit);
-        return new FittedWave(fit, cycle, origin, residual, rest, noise, step, converter.ofOneValue());
+        return new FittedWave(fit, cycle, origin, residual, rest, noise, step, converter.ofOneValue()).movedByFolding();
+    }
+
+    private FittedWave movedByFolding() {
+        FoldedHarmonics folded = new FoldedHarmonics(cycle);
+        return folded.none()
+                ? this
+                : movedBy(IntStream.rangeClosed(0, fit.count())
+                        .mapToDouble(folded::bound)
+                        .toArray());
     }
 
     /**

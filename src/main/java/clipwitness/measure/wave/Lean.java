@@ -50,15 +50,14 @@ final class Lean {
         if (length < FEWEST_BINS || length >= bins) {
             return Measured.refused(Unit.PERCENT, FigureReason.NO_HALF_WAVE);
         }
-        return new Lean(swing, start.get(), end.get())
-                .measured(cycle.independentBinUncertainty(), cycle.harmonicsOfNoise(), wave.undithered());
+        return new Lean(swing, start.get(), end.get()).measured(cycle, wave.undithered());
     }
 
     private double swing(int bin) {
         return swing[Math.floorMod(bin, swing.length)];
     }
 
-    private Measured measured(double binUncertainty, OptionalInt harmonics, double undithered) {
+    private Measured measured(MeanCycle cycle, double undithered) {
         double area = 0;
         double moment = 0;
         double x = start.place();
@@ -76,10 +75,29 @@ final class Lean {
         double centroid = moment / area;
         double lean = (centroid - (start.place() + end.place()) / 2) / length;
         double[] weights = weights(area, centroid, lean);
+        OptionalInt harmonics = cycle.harmonicsOfNoise();
         double noise = harmonics.isEmpty() ? white(weights) : ofHarmonics(weights, harmonics.getAsInt());
-        double sensitivity = 100 * noise / length;
-        Measured.Value measured = Measured.withNoise(100 * lean, Unit.PERCENT, binUncertainty * sensitivity);
-        return undithered > 0 ? measured.plus(Source.CONVERTER_STEP, undithered * sensitivity) : measured;
+        double percent = 100 / length;
+        Measured.Value measured =
+                Measured.withNoise(100 * lean, Unit.PERCENT, cycle.independentBinUncertainty() * noise * percent);
+        Measured.Value stepped =
+                undithered > 0 ? measured.plus(Source.CONVERTER_STEP, undithered * noise * percent) : measured;
+        double folded = ofFolding(weights, cycle);
+        return folded > 0 ? stepped.plus(Source.METHOD, folded * percent) : stepped;
+    }
+
+    /** What harmonics that fold onto those of the cycle may add, u = a / sqrt 3 of each. */
+    private static double ofFolding(double[] weights, MeanCycle cycle) {
+        FoldedHarmonics folded = new FoldedHarmonics(cycle);
+        if (folded.none()) {
+            return 0;
+        }
+        DiscreteSpectrum spectrum = DiscreteSpectrum.of(Samples.of(weights));
+        double power = 0;
+        for (int k = 1; k <= cycle.harmonics(); k++) {
+            power += spectrum.power(k) * Math.pow(folded.bound(k), 2) / 3;
+        }
+        return Math.sqrt(power);
     }
 
     /** By how many bins the lean moves for a unit more in each bin: through the centroid, and through start and end. */

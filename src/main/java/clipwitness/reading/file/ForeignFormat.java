@@ -1,5 +1,6 @@
 package clipwitness.reading.file;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.nio.charset.StandardCharsets;
@@ -38,22 +39,30 @@ public final class ForeignFormat {
         byte[] head = file.head();
         String latin = new String(head, 0, Math.min(head.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
         if (latin.isBlank()) {
-            throw new InputException(Origin.of(file.name()), "the file is empty", "Export the capture again");
+            throw new InputException(
+                    ErrorCode.EMPTY, Origin.of(file.name()), "the file is empty", "Export the capture again");
         }
         if (SOUNDS.stream().anyMatch(latin::startsWith) && isBinary(latin)) {
             throw new InputException(
-                    Origin.of(file.name()), "this is a sound file, but none of the kind that can be read", SAVE_AS_WAV);
+                    ErrorCode.SOUND_FORMAT,
+                    Origin.of(file.name()),
+                    "this is a sound file, but none of the kind that can be read",
+                    SAVE_AS_WAV);
         }
         for (Map.Entry<String, String> signature : SIGNATURES.entrySet()) {
             if (latin.startsWith(signature.getKey()) && isBinary(latin)) {
-                throw new InputException(Origin.of(file.name()), signature.getValue(), EXPORT_AS_TEXT);
+                throw new InputException(
+                        ErrorCode.NOT_AN_EXPORT, Origin.of(file.name()), signature.getValue(), EXPORT_AS_TEXT);
             }
         }
         refusePage(file.name(), latin);
         refuseZeroBytes(file.name(), head);
         if (isBinary(latin)) {
             throw new InputException(
-                    Origin.of(file.name()), "this is no text: it holds bytes that no text has", EXPORT_AS_TEXT);
+                    ErrorCode.NOT_AN_EXPORT,
+                    Origin.of(file.name()),
+                    "this is no text: it holds bytes that no text has",
+                    EXPORT_AS_TEXT);
         }
     }
 
@@ -61,6 +70,7 @@ public final class ForeignFormat {
         String start = latin.stripLeading().toLowerCase(Locale.ROOT);
         if (start.startsWith("<!doctype") || start.startsWith("<html") || start.startsWith("<?xml")) {
             throw new InputException(
+                    ErrorCode.NOT_AN_EXPORT,
                     Origin.of(name),
                     "this is a web page or another marked-up document, not a table of samples",
                     "Was a page saved in place of the file behind it? Fetch the export itself");
@@ -85,6 +95,7 @@ public final class ForeignFormat {
     /** What the user is told about zero bytes inside a text. */
     public static InputException zeroBytes(String name, int line) {
         return new InputException(
+                ErrorCode.DAMAGED,
                 Origin.of(name, line),
                 "there are zero bytes where text should be: the file is damaged or was not copied to its end",
                 "Copy it from the instrument again");

@@ -1,5 +1,6 @@
 package clipwitness.reading.file;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.nio.charset.Charset;
@@ -62,6 +63,7 @@ public record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     /** What the user is told about a line that is no row. */
     public static InputException tooLong(String name, int line) {
         return new InputException(
+                ErrorCode.TOO_LARGE,
                 Origin.of(name, line),
                 "the line is longer than " + LONGEST_LINE + " characters; an export has one row a sample",
                 "If the values of a channel stand side by side, turn rows and columns in a spreadsheet");

@@ -1,5 +1,6 @@
 package clipwitness.reading.file;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.io.IOException;
@@ -16,10 +17,12 @@ final class NoFile {
     static void refuse(Path path, String name) throws InputException {
         Origin where = Origin.of(name);
         if (Files.isDirectory(path)) {
-            throw new InputException(where, "this is a folder, not a file", "Name the exports in it one by one");
+            throw new InputException(
+                    ErrorCode.NOT_A_FILE, where, "this is a folder, not a file", "Name the exports in it one by one");
         }
         if (Files.exists(path) && !Files.isRegularFile(path)) {
             throw new InputException(
+                    ErrorCode.NOT_A_FILE,
                     where,
                     isPipe(path)
                             ? "this is no ordinary file but a pipe, which cannot be read"

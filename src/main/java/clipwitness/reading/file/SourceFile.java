@@ -1,5 +1,6 @@
 package clipwitness.reading.file;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Meanwhile;
 import clipwitness.fault.Origin;
@@ -171,13 +172,15 @@ public final class SourceFile {
     public static InputException unreadable(String name, IOException cause) {
         Origin where = Origin.of(name);
         if (cause instanceof NoSuchFileException) {
-            return new InputException(where, "there is no such file", "Check the path and the name's ending");
+            return new InputException(
+                    ErrorCode.NO_SUCH_FILE, where, "there is no such file", "Check the path and the name's ending");
         }
         if (cause instanceof AccessDeniedException) {
-            return new InputException(where, "the file may not be read", "Check its permissions");
+            return new InputException(ErrorCode.UNREADABLE, where, "the file may not be read", "Check its permissions");
         }
         String said = cause.getMessage() == null ? "" : ": " + cause.getMessage();
-        return new InputException(where, "the file could not be read" + said, "Copy it again and retry");
+        return new InputException(
+                ErrorCode.UNREADABLE, where, "the file could not be read" + said, "Copy it again and retry");
     }
 
     private static byte[] lastBytes(Path path, Seen seen) throws IOException {

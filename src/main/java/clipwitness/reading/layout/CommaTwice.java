@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Line;
@@ -45,6 +46,7 @@ final class CommaTwice {
         if (style.numbers() == 2 * names || zeroLed(rows, style.dialect())) {
             Line row = rows.get(rows.size() / 2);
             throw new InputException(
+                    ErrorCode.BAD_NUMBER,
                     Origin.of(file, row.number()),
                     "the comma seems to be both delimiter and decimal mark: '" + shortened(row.text()) + "'",
                     "Export it again with a decimal point, or with semicolons or tabs between the columns");

@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -44,6 +45,7 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         int first = new RowFinder(plain, style, columns).first();
         if (first < 0) {
             throw new InputException(
+                    ErrorCode.NOT_AN_EXPORT,
                     Origin.of(file),
                     "no two rows of numbers follow each other",
                     "Is this the export itself? Export the samples, not the settings or a picture");

@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Head;
@@ -209,6 +210,7 @@ public final class DialectFinder {
 
     private static InputException noNumbers(String file, int lines) {
         return new InputException(
+                ErrorCode.NOT_AN_EXPORT,
                 Origin.of(file),
                 lines == 1
                         ? "its only line is no row of numbers"

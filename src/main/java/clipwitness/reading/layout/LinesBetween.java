@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Line;
@@ -27,6 +28,7 @@ public final class LinesBetween {
         for (Line line : before) {
             if (MARK.matcher(line.text()).matches()) {
                 throw new InputException(
+                        ErrorCode.DAMAGED,
                         Origin.of(file, line.number()),
                         "'" + quoted(line.text())
                                 + "' is neither heading nor row: it marks two versions of the file in one",

@@ -1,5 +1,6 @@
 package clipwitness.reading.layout;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.Line;
@@ -46,6 +47,7 @@ final class Thousands {
         }
         if (found >= LEAST) {
             throw new InputException(
+                    ErrorCode.BAD_NUMBER,
                     Origin.of(file, first.number()),
                     "'" + cell + "' has separators between the thousands",
                     "Export it again without them");

@@ -1,5 +1,6 @@
 package clipwitness.reading.rows;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 
@@ -28,10 +29,11 @@ public record Room(long bytes) {
     /** What the user is told about a file with more rows. */
     public InputException exceeded(String file, int columns) {
         return new InputException(
+                ErrorCode.OUT_OF_MEMORY,
                 Origin.of(file),
                 "the file has more rows than fit the memory: " + rows(columns) + " of " + columns
                         + (columns == 1 ? " column" : " columns") + ", where " + (bytes >> 20) + " MB are reserved",
-                "Export fewer periods, or fewer channels a file; or give the program more memory, for example with"
-                        + " java -Xmx8g -jar clipwitness.jar");
+                "Export fewer periods, or fewer channels a file; or give the program more memory, 8 GB with"
+                        + " CLIPWITNESS_OPTS set to -Xmx8g");
     }
 }

@@ -1,5 +1,6 @@
 package clipwitness.reading.rows;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.ForeignFormat;
@@ -33,6 +34,7 @@ final class RowFaults {
         char other = mark == '.' ? ',' : '.';
         if (text.indexOf(mark) >= 0 && text.indexOf(other) >= 0) {
             return new InputException(
+                    ErrorCode.BAD_NUMBER,
                     where,
                     "'" + text + "' has point and comma",
                     "Export it again without separators between the thousands");
@@ -40,15 +42,18 @@ final class RowFaults {
         if (new Dialect(plan.dialect().delimiter(), other).isNumber(text)) {
             String used = mark == '.' ? "a decimal point" : "a decimal comma";
             return new InputException(
+                    ErrorCode.BAD_NUMBER,
                     where,
                     "'" + text + "' is not a number: the file writes " + used,
                     "Export it again with one decimal mark");
         }
-        return new InputException(where, "'" + text + "' is not a number", column == 0 ? ONE_RECORD : REPAIR);
+        return new InputException(
+                ErrorCode.BAD_NUMBER, where, "'" + text + "' is not a number", column == 0 ? ONE_RECORD : REPAIR);
     }
 
     InputException otherUnit(byte[] bytes, int from, int to, int line, int column) {
         return new InputException(
+                ErrorCode.BAD_NUMBER,
                 new Origin(file, line, "column " + plan.names().get(column)),
                 "'" + quoted(bytes, from, to) + "' does not have the unit of the other cells in its column",
                 REPAIR);
@@ -56,6 +61,7 @@ final class RowFaults {
 
     InputException text(byte[] bytes, int from, int to, int line) {
         return new InputException(
+                ErrorCode.BAD_ROW,
                 Origin.of(file, line),
                 "'" + quoted(bytes, from, to) + "' is found where a row is expected",
                 ONE_RECORD);
@@ -63,6 +69,7 @@ final class RowFaults {
 
     InputException tooShort(int line, int cells) {
         return new InputException(
+                ErrorCode.BAD_ROW,
                 Origin.of(file, line),
                 "the row has " + cells + " of the " + plan.places().size() + " values that other rows have",
                 REPAIR);
@@ -70,22 +77,28 @@ final class RowFaults {
 
     InputException tooLong(int line) {
         return new InputException(
+                ErrorCode.BAD_ROW,
                 Origin.of(file, line),
                 "the row has more than the " + plan.cells() + " cells that other rows have",
                 REPAIR);
     }
 
     InputException noTime(int line) {
-        return new InputException(timeAt(line), "the time stamp has no value", REPAIR);
+        return new InputException(ErrorCode.BAD_TIME, timeAt(line), "the time stamp has no value", REPAIR);
     }
 
     InputException timeRunsBack(int line, double before, double time) {
         return plan.assumed()
                 ? new InputException(
+                        ErrorCode.BAD_TIME,
                         timeAt(line),
                         "the column runs back from " + before + " to " + time + ", and no heading says what it is",
                         SWEPT + ". " + ONE_RECORD)
-                : new InputException(timeAt(line), "the time runs back from " + before + " to " + time, ONE_RECORD);
+                : new InputException(
+                        ErrorCode.BAD_TIME,
+                        timeAt(line),
+                        "the time runs back from " + before + " to " + time,
+                        ONE_RECORD);
     }
 
     private Origin timeAt(int line) {

@@ -1,5 +1,6 @@
 package clipwitness.reading.sound;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.DiskBytes;
@@ -39,6 +40,7 @@ public record SoundFile(long rate, int bits, boolean whole, long promised, List<
             SoundHeader header = SoundHeader.of(file.name(), bytes);
             if (header.frames() < 2 || header.frames() > MOST_FRAMES) {
                 throw new InputException(
+                        ErrorCode.SOUND_FORMAT,
                         Origin.of(file.name()),
                         "this sound file holds " + header.frames() + " samples a channel",
                         header.frames() < 2

@@ -1,5 +1,6 @@
 package clipwitness.reading.sound;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.file.DiskBytes;
@@ -80,6 +81,7 @@ record SoundHeader(SoundFormat format, int channels, long rate, long from, long 
         SoundFormat format = SoundFormat.of(tag, bits).orElse(null);
         if (format == null) {
             throw new InputException(
+                    ErrorCode.SOUND_FORMAT,
                     Origin.of(name),
                     "this sound file holds samples of " + bits + " bit in the coding " + tag + ", which cannot be read",
                     "Save it as WAV with PCM of 16, 24 or 32 bit, or with 32-bit float");
@@ -107,6 +109,9 @@ record SoundHeader(SoundFormat format, int channels, long rate, long from, long 
 
     private static InputException broken(String name, String what) {
         return new InputException(
-                Origin.of(name), "the head of this sound file is damaged: " + what, "Save it again as WAV");
+                ErrorCode.DAMAGED,
+                Origin.of(name),
+                "the head of this sound file is damaged: " + what,
+                "Save it again as WAV");
     }
 }

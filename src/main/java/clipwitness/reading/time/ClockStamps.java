@@ -1,5 +1,6 @@
 package clipwitness.reading.time;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -33,6 +34,7 @@ public final class ClockStamps {
             whole[i] += part;
             if (!(part >= 0 && part < 1) || (i > 0 && whole[i] < whole[i - 1])) { // NaN lands here too
                 throw new InputException(
+                        ErrorCode.BAD_TIME,
                         new Origin(file, 0, "column " + fraction.called()),
                         "with this fraction of a second the time of sample " + (i + 1) + " does not go on",
                         "If a further record starts there, export one record a file");

@@ -1,5 +1,6 @@
 package clipwitness.reading.time;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.layout.Column;
@@ -19,6 +20,7 @@ final class ForeignTimeUnit {
         Matcher stated = STATED.matcher(time.heading().name());
         if (stated.matches()) {
             throw new InputException(
+                    ErrorCode.NO_INTERVAL,
                     new Origin(file, 0, "column " + time.called()),
                     "the time is counted in '" + stated.group("unit") + "', not in seconds or parts of them",
                     "State the sample interval: the column interval of captures.csv or the option --interval of look");

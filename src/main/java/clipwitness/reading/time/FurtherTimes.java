@@ -1,5 +1,6 @@
 package clipwitness.reading.time;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -37,6 +38,7 @@ public final class FurtherTimes {
             double ratio = resolved(other, its.interval()) / resolved(time, stamps.interval());
             if (Math.abs(ratio - 1) > AGREES + its.resolution() + stamps.resolution()) {
                 throw new InputException(
+                        ErrorCode.SEVERAL_RECORDS,
                         new Origin(file, 0, "column " + other.called()),
                         String.format(
                                 Locale.ROOT,
@@ -58,6 +60,7 @@ public final class FurtherTimes {
         double interval = resolved(time, stamps.interval());
         if (Math.abs(apart) > interval * (1 + AGREES) + rounding) {
             throw new InputException(
+                    ErrorCode.SEVERAL_RECORDS,
                     new Origin(file, 0, "column " + other.called()),
                     String.format(
                             Locale.ROOT,

@@ -1,5 +1,6 @@
 package clipwitness.reading.time;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.reading.layout.Column;
@@ -36,6 +37,7 @@ public final class Restarts {
         int row = restart(values);
         if (row > 0 && !isPulse(values, row, interval)) {
             throw new InputException(
+                    ErrorCode.SEVERAL_RECORDS,
                     new Origin(file, block.rows().get(row).number(), "column " + first.called()),
                     "the column starts again: it goes from "
                             + cells.of(first.place()).get(row - 1) + " back to "
@@ -59,6 +61,7 @@ public final class Restarts {
                     column.isSegment() && columns.first(Column.Use.TIME).isEmpty();
             if (numbers && cells.of(column.place()).stream().distinct().count() > 1) {
                 throw new InputException(
+                        ErrorCode.SEVERAL_RECORDS,
                         new Origin(file, 0, "column " + column.called()),
                         "segments stand below one another, each with a start of its own",
                         "Export one segment a file");

@@ -1,5 +1,6 @@
 package clipwitness.reading.time;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.quantity.Unit;
@@ -45,6 +46,7 @@ public final class TimeAxisFinder {
         Stamps stamps = envelope ? Stamps.of(Envelope.middles(written), digits) : rows;
         if (!(stamps.interval() > 0)) {
             throw new InputException(
+                    ErrorCode.BAD_TIME,
                     new Origin(file, 0, "column " + time.called()),
                     "all time stamps are equal",
                     "Export the capture again with more digits of time");
@@ -93,6 +95,7 @@ public final class TimeAxisFinder {
         }
         if (sampling.isEmpty()) {
             throw new InputException(
+                    ErrorCode.NO_INTERVAL,
                     Origin.of(file),
                     "there is neither a time column nor a sample interval or rate",
                     "State it in the column interval of captures.csv, or with the option --interval of look"

@@ -93,12 +93,14 @@ final class BenchBuilder {
                 wording.numbers().nominal(stimulus.level().getAsDouble(), Unit.VOLT));
     }
 
+    /** A state by the short name that heads its columns, with its label where that is another. */
     private Fact state(State state) {
-        String role = wording.say("role." + state.role().code());
-        return new Fact(
-                state.label(),
-                state.against()
-                        .map(from -> wording.say("role.against", "role", role, "from", wording.called(from)))
-                        .orElse(role));
+        String alone = wording.say("role." + state.role().code());
+        String role = state.against()
+                .map(from -> wording.say("role.against", "role", alone, "from", wording.called(from)))
+                .orElse(alone);
+        String head = wording.headed(state.name());
+        boolean same = head.equalsIgnoreCase(state.label());
+        return new Fact(head, same ? role : wording.say("role.named", "label", state.label(), "role", role));
     }
 }

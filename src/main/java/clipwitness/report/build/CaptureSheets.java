@@ -3,6 +3,7 @@ package clipwitness.report.build;
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
+import clipwitness.compare.rule.Told;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -100,7 +101,7 @@ final class CaptureSheets {
         String run = together.hasRuns(row) ? wording.say("capture.run", "run", Integer.toString(row.run())) : "";
         return new CaptureSheet.Column(
                 wording.condition(row.condition()),
-                row.state().map(wording::label).orElse(""),
+                row.state().map(wording::headed).orElse(""),
                 run,
                 wording.say("capture.row", "row", Integer.toString(row.row())));
     }
@@ -119,7 +120,7 @@ final class CaptureSheets {
     private Row value(WaveformQuantity quantity, List<WaveformResult> waves, Cells cells) {
         String name = wording.say("value." + quantity.key());
         List<Optional<Measured>> figures = waves.stream()
-                .map(w -> Optional.ofNullable(w.values().get(quantity)))
+                .map(w -> Optional.ofNullable(w.values().get(quantity)).map(Told::figure))
                 .toList();
         if (quantity != WaveformQuantity.FREQUENCY) {
             return cells.row(name, figures);

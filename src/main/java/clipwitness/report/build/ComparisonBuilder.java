@@ -7,12 +7,11 @@ import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.compare.rule.Told;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
-import clipwitness.reason.FigureReason;
-import clipwitness.reason.Reason;
 import clipwitness.reason.Word;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.Cell;
@@ -31,9 +30,6 @@ import java.util.Optional;
 final class ComparisonBuilder {
     /** Conditions side by side in one table: what a page is wide enough for. */
     private static final int COLUMNS = 5;
-
-    /** A factor of two, dB. */
-    private static final double FACTOR_OF_TWO = 6;
 
     private final JobWording wording;
     private final JobResults results;
@@ -143,16 +139,9 @@ final class ComparisonBuilder {
                 .findFirst();
     }
 
-    /** The change; a reason is about its row, so that all rows share it. One that is known to no factor of two says nothing. */
+    /** The change; a reason is about its row, so that all rows share it. */
     private static Measured ofRow(LevelMatchedHarmonic harmonic) {
-        Measured change = harmonic.change();
-        boolean saysNothing = change.asValue()
-                .filter(v -> v.expanded() > FACTOR_OF_TWO && Math.abs(v.number()) < v.expanded())
-                .isPresent();
-        if (saysNothing) {
-            return Measured.refused(
-                    change.unit(), Reason.of(FigureReason.HARMONIC_BURIED, Argument.word(Word.THIS_HARMONIC)));
-        }
+        Measured change = Told.harmonic(harmonic);
         return change.reason()
                 .<Measured>map(r -> Measured.refused(change.unit(), r.map(ComparisonBuilder::ofRow)))
                 .orElse(change);

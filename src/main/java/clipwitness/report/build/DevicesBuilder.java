@@ -157,7 +157,7 @@ final class DevicesBuilder {
                         wording.say("predicted.down"),
                         wording.say("measured.down")),
                 byState.entrySet().stream()
-                        .map(e -> new GroupTable.Group(wording.label(e.getKey()), "", e.getValue()))
+                        .map(e -> new GroupTable.Group(wording.headed(e.getKey()), "", e.getValue()))
                         .toList(),
                 cells.notes());
     }

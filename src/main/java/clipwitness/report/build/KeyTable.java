@@ -4,6 +4,7 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.StateValues;
+import clipwitness.compare.rule.Told;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -47,7 +48,7 @@ final class KeyTable {
         for (int i = 0; i < states.size(); i++) {
             int row = i;
             rows.add(new Row(
-                    wording.say("table.state.name", "state", states.get(i).called()),
+                    wording.headed(states.get(i).name()),
                     "",
                     blocks.stream().map(b -> b.rows().get(row).cells().get(0)).toList(),
                     ""));
@@ -65,7 +66,8 @@ final class KeyTable {
         return cells.block(
                 states.stream().map(State::label).toList(),
                 states.stream()
-                        .map(s -> List.of(values.of(s.name(), condition, quantity)))
+                        .map(s ->
+                                List.of(values.of(s.name(), condition, quantity).map(Told::figure)))
                         .toList(),
                 false);
     }

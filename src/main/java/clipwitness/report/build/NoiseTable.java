@@ -65,7 +65,7 @@ final class NoiseTable {
         return new Table(
                 wording.say("noise.title", "condition", wording.condition(condition)),
                 wording.say("table.quantity"),
-                states.stream().map(s -> wording.label(s.state())).toList(),
+                states.stream().map(s -> wording.headed(s.state())).toList(),
                 rows,
                 cells.notes());
     }

@@ -48,7 +48,7 @@ final class RailTable {
     private Table table(List<State> states) {
         List<String> columns = new ArrayList<>();
         columns.add(wording.say("rails.expected"));
-        states.forEach(s -> columns.add(s.label()));
+        states.forEach(s -> columns.add(wording.headed(s.name())));
         List<Row> rows = sheet.rails().stream().map(r -> row(r, states)).toList();
         return new Table(wording.say("rails.title"), wording.say("rails.corner"), columns, rows);
     }
@@ -85,7 +85,7 @@ final class RailTable {
         return wording.say(
                 "rails.decision",
                 "state",
-                wording.label(rail.state()),
+                wording.called(rail.state()),
                 "deviation",
                 Amount.ofChange(rail.deviation(), wording.numbers()).full(),
                 "verdict",

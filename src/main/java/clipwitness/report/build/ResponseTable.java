@@ -59,7 +59,7 @@ final class ResponseTable {
         return new Table(
                 wording.say("response.title", "condition", wording.condition(condition)),
                 wording.say("response.corner"),
-                states.stream().map(s -> wording.label(s.state())).toList(),
+                states.stream().map(s -> wording.headed(s.state())).toList(),
                 rows,
                 cells.notes());
     }

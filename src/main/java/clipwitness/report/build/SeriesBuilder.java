@@ -7,6 +7,7 @@ import clipwitness.compare.result.LevelStep;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
+import clipwitness.compare.rule.Told;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -114,7 +115,7 @@ final class SeriesBuilder {
     }
 
     private static Optional<Measured> value(SeriesPoint point, WaveformQuantity quantity) {
-        return Optional.ofNullable(point.values().get(quantity));
+        return Optional.ofNullable(point.values().get(quantity)).map(Told::figure);
     }
 
     private static boolean hasOnset(Series series) {
@@ -153,7 +154,7 @@ final class SeriesBuilder {
     }
 
     private List<String> labels(List<Series> series) {
-        return series.stream().map(s -> wording.label(s.state())).toList();
+        return series.stream().map(s -> wording.headed(s.state())).toList();
     }
 
     private Table levels(Series series, LevelSeries levels) {
@@ -180,7 +181,7 @@ final class SeriesBuilder {
         }
         rows.add(compression(levels.compressionPoint(), cells));
         return new Table(
-                wording.label(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
+                wording.headed(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
                 wording.say("value.inputFundamental"),
                 List.of(outputs.titled(wording.say("series.step.output")), wording.say("series.step.slope")),
                 rows,

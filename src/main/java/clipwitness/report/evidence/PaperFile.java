@@ -1,5 +1,6 @@
 package clipwitness.report.evidence;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.io.IOException;
@@ -53,7 +54,7 @@ public final class PaperFile {
             }
             PaperFile paper = new PaperFile(bytes, document);
             if (!paper.software.startsWith(OWN)) {
-                throw fault(file, "is a PDF, but no report of this program");
+                throw fault(ErrorCode.NOT_A_REPORT, file, "is a PDF, but no report of this program");
             }
             return paper;
         } catch (InvalidPasswordException e) {
@@ -61,37 +62,43 @@ public final class PaperFile {
         } catch (IOException
                 | RuntimeException
                 | StackOverflowError e) { // the library throws many kinds over damaged files
-            throw fault(file, "is damaged: it cannot be read as a PDF");
+            throw fault(ErrorCode.NOT_A_REPORT, file, "is damaged: it cannot be read as a PDF");
         } catch (OutOfMemoryError e) {
-            throw fault(file, "needs more memory than the program has");
+            throw fault(ErrorCode.OUT_OF_MEMORY, file, "needs more memory than the program has");
         }
     }
 
     private static byte[] bytes(Path file) throws InputException {
         try {
             if (!Files.isRegularFile(file)) {
-                throw fault(file, Files.exists(file) ? "is no file" : "there is no such file");
+                throw fault(
+                        Files.exists(file) ? ErrorCode.NOT_A_FILE : ErrorCode.NO_SUCH_FILE,
+                        file,
+                        Files.exists(file) ? "is no file" : "there is no such file");
             }
             long most = Math.min(LARGEST, Runtime.getRuntime().maxMemory() / PART_OF_MEMORY);
             if (Files.size(file) > most) {
-                throw fault(file, "is larger than any report: more than " + most / 1_000_000 + " MB");
+                throw fault(
+                        ErrorCode.NOT_A_REPORT,
+                        file,
+                        "is larger than any report: more than " + most / 1_000_000 + " MB");
             }
             byte[] bytes = Files.readAllBytes(file);
             if (bytes.length < 5 || bytes[0] != '%' || bytes[1] != 'P' || bytes[2] != 'D' || bytes[3] != 'F') {
-                throw fault(file, "is no PDF");
+                throw fault(ErrorCode.NOT_A_REPORT, file, "is no PDF");
             }
             return bytes;
         } catch (IOException e) {
-            throw fault(file, "cannot be read");
+            throw fault(ErrorCode.UNREADABLE, file, "cannot be read");
         }
     }
 
     private static InputException encrypted(Path file) {
-        return fault(file, "is encrypted, which a report of this program never is");
+        return fault(ErrorCode.NOT_A_REPORT, file, "is encrypted, which a report of this program never is");
     }
 
-    private static InputException fault(Path file, String what) {
-        return new InputException(Origin.of(file.toString()), what, REMEDY);
+    private static InputException fault(ErrorCode code, Path file, String what) {
+        return new InputException(code, Origin.of(file.toString()), what, REMEDY);
     }
 
     private static String identity(PDDocument document) {

@@ -1,5 +1,6 @@
 package clipwitness.report.evidence;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.io.IOException;
@@ -107,7 +108,7 @@ public final class SigningKey {
     }
 
     private static InputException fault(Path file, String what, String remedy) {
-        return new InputException(Origin.of(file.toString()), what, remedy);
+        return new InputException(ErrorCode.BAD_KEY, Origin.of(file.toString()), what, remedy);
     }
 
     /**
@@ -121,6 +122,7 @@ public final class SigningKey {
         LocalDate to = c.getNotAfter().toInstant().atZone(ZoneOffset.UTC).toLocalDate();
         if (day.isBefore(from) || day.isAfter(to)) {
             throw new InputException(
+                    ErrorCode.BAD_KEY,
                     Origin.of("--sign"),
                     "the certificate of " + name() + " is valid from " + from + " to " + to
                             + ", not on the report's date, " + day,

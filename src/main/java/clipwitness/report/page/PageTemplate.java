@@ -1,5 +1,6 @@
 package clipwitness.report.page;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.words.WordBundle;
@@ -74,6 +75,7 @@ public final class PageTemplate {
 
     private InputException tooDeep() {
         return new InputException(
+                ErrorCode.BAD_TEMPLATE,
                 Origin.of(source.nameOf(TemplateSource.PAGE)),
                 "the template cannot be filled: it nests too deeply",
                 "Look for a macro or a file that calls itself, and for brackets within brackets");

@@ -1,5 +1,6 @@
 package clipwitness.report.page;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
@@ -57,6 +58,7 @@ public final class ReportFiles implements PageFiles {
 
     private static Problem unreadable(Origin place, String what, String folder) {
         return new Problem(
+                ErrorCode.BAD_PICTURE,
                 place,
                 "this picture " + what,
                 "Save it again as a whole JPEG or PNG file inside " + folder
@@ -79,6 +81,7 @@ public final class ReportFiles implements PageFiles {
         Optional<byte[]> found = ofJob != null ? Optional.of(ofJob) : ofTemplate(name);
         if (found.isEmpty()) {
             problems.add(new Problem(
+                    ErrorCode.BAD_TEMPLATE,
                     template.placeOf(name),
                     "the page names '" + name + "', which is no file of the template folder",
                     template.fileLike(name)

@@ -1,5 +1,6 @@
 package clipwitness.report.page;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import io.pebbletemplates.pebble.error.AttributeNotFoundException;
@@ -26,6 +27,7 @@ final class TemplateFault {
     InputException of(PebbleException fault) {
         PebbleException inner = innermost(fault);
         return new InputException(
+                ErrorCode.BAD_TEMPLATE,
                 place(fault, inner),
                 "the template cannot be filled: " + what(inner),
                 probably(inner).map(n -> "Did you mean '" + n + "'? ").orElse("")

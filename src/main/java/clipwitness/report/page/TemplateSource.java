@@ -1,5 +1,6 @@
 package clipwitness.report.page;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Nearest;
 import clipwitness.fault.Origin;
@@ -128,6 +129,7 @@ public final class TemplateSource {
             }
         }
         throw new InputException(
+                ErrorCode.NO_TEMPLATE,
                 Origin.of(nameOrPath),
                 "there is no template of this name and no folder with a file " + PAGE,
                 "Built-in templates are " + String.join(" and ", BUILT_IN)

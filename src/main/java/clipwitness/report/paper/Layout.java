@@ -40,7 +40,7 @@ final class Layout {
         } catch (FigureDrawer.FigureFault | Watch.Stopped e) {
             throw e;
         } catch (Watch.TooLong e) {
-            throw new PageException(
+            throw PageException.tooLong(
                     "the document has more than " + mostPages + " pages",
                     "Look for what is out of all size; a report that needs more pages gets them with --pages");
         } catch (RuntimeException | StackOverflowError e) {

@@ -8,25 +8,37 @@ public final class PageException extends Exception {
 
     private final String remedy;
     private final int line;
+    private final boolean tooLong;
     private final String named;
 
     PageException(String what, String remedy) {
-        this(0, "", what, remedy);
+        this(0, "", false, what, remedy);
     }
 
     PageException(int line, String what, String remedy) {
-        this(line, "", what, remedy);
+        this(line, "", false, what, remedy);
     }
 
     PageException(String named, String what, String remedy) {
-        this(0, named, what, remedy);
+        this(0, named, false, what, remedy);
     }
 
-    private PageException(int line, String named, String what, String remedy) {
+    private PageException(int line, String named, boolean tooLong, String what, String remedy) {
         super(what);
         this.line = line;
+        this.tooLong = tooLong;
         this.named = Objects.requireNonNull(named, "named");
         this.remedy = Objects.requireNonNull(remedy, "remedy");
+    }
+
+    /** A document of more pages than it may have. */
+    static PageException tooLong(String what, String remedy) {
+        return new PageException(0, "", true, what, remedy);
+    }
+
+    /** Whether the document would have more pages than it may have. */
+    public boolean isTooLong() {
+        return tooLong;
     }
 
     /** What stands at the place, where its line is not known: the name of a picture, for example; empty where nothing is known. */

@@ -44,6 +44,9 @@ final class PageLimits extends DefaultHandler {
         if (lines.size() > MOST_ELEMENTS) {
             throw limit("there are more than " + MOST_ELEMENTS + " elements");
         }
+        if (name.equals("form")) {
+            throw limit("an element form would make a PDF that sends away what is written into it");
+        }
         if (UNPRINTABLE.contains(name)) {
             throw limit("an element " + name + " would be left out");
         }

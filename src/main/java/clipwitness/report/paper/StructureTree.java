@@ -1,17 +1,26 @@
 package clipwitness.report.paper;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 
 /**
  * Puts right what a document says of its own structure. A table of the page that has no header cell only sets things side by side: a
  * reader that speaks would announce its rows and columns, so it becomes a plain division (ISO 14289-1, 7.5). Parts of tables that hold nothing are left out.
+ * So are marks around nothing on the pages: the renderer makes one for the background of each box, of which a long report has ten thousands.
  */
 final class StructureTree {
     private static final COSName TYPE = COSName.S;
@@ -24,10 +33,46 @@ final class StructureTree {
     private static final Set<COSName> GROUPS =
             Set.of(COSName.getPDFName("THead"), COSName.getPDFName("TBody"), COSName.getPDFName("TFoot"));
 
+    /** A mark around nothing, and what names the properties of one. */
+    private static final Pattern EMPTY = Pattern.compile("/Artifact /Prop\\d+ BDC\nEMC\n");
+
+    private static final Pattern PROPERTY = Pattern.compile("/(Prop\\d+) BDC\n");
+
     private StructureTree() {}
 
-    static void tidy(PDDocument document) {
+    static void tidy(PDDocument document) throws IOException {
         tidy(document.getDocumentCatalog().getStructureTreeRoot().getCOSObject());
+        for (PDPage page : document.getPages()) {
+            leaveOutEmptyMarks(document, page);
+        }
+    }
+
+    private static void leaveOutEmptyMarks(PDDocument document, PDPage page) throws IOException {
+        String content;
+        try (InputStream in = page.getContents()) {
+            content = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+        }
+        String rest = EMPTY.matcher(content).replaceAll("");
+        if (rest.length() == content.length()) {
+            return;
+        }
+        PDStream stream = new PDStream(document);
+        try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+            out.write(rest.getBytes(StandardCharsets.ISO_8859_1));
+        }
+        page.setContents(stream);
+        keepProperties(page, rest);
+    }
+
+    /** Properties that no mark names any more go, too. */
+    private static void keepProperties(PDPage page, String content) {
+        Set<String> named =
+                PROPERTY.matcher(content).results().map(m -> m.group(1)).collect(Collectors.toSet());
+        COSDictionary properties = page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+        List<COSName> left = properties.keySet().stream()
+                .filter(n -> !named.contains(n.getName()))
+                .toList();
+        left.forEach(properties::removeItem);
     }
 
     private static void tidy(COSDictionary element) {

@@ -106,6 +106,11 @@ public final class JobWording {
         return results.job().sheet().label(state);
     }
 
+    /** The short name of a state in the head of a table or at the beginning of a row. */
+    public String headed(String state) {
+        return say("table.state.name", "state", called(state));
+    }
+
     /** What a sentence calls a state. */
     public String called(String state) {
         return results.job().sheet().called(state);

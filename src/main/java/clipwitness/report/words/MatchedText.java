@@ -25,10 +25,12 @@ final class MatchedText {
     String of(Matched finding) {
         List<String> parts = new ArrayList<>(List.of(high(finding)));
         finding.elsewhere().map(this::elsewhere).ifPresent(parts::add);
-        if (!finding.against().isEmpty()) {
-            parts.add(against(finding.against()));
-        }
-        return wording.say("finding.matched.end", "sentence", String.join(", ", parts));
+        String sentence = end(String.join(", ", parts));
+        return finding.against().isEmpty() ? sentence : sentence + " " + end(against(finding.against()));
+    }
+
+    private String end(String sentence) {
+        return wording.say("finding.matched.end", "sentence", sentence);
     }
 
     private String high(Matched finding) {

@@ -21,8 +21,8 @@ class HalvesOfOneRecordTest {
             assertThat(c.doubts().get(0).severity()).isEqualTo(Severity.WARNING);
             assertThat(Said.doubt(c.doubts().get(0)))
                     .isEqualTo(
-                            "in.csv and out.csv look like two channels of one record, saved in a file each: they are equally long,"
-                                    + " and in.csv is as clean as a stimulus. If they are, name in.csv in the column input-file of the"
+                            "in.csv and out.csv look like two channels of one record, a file each: equally long, and in.csv as clean"
+                                    + " as a stimulus. If so, name in.csv in column input-file of the"
                                     + " row of out.csv, and take its own row out");
         });
     }

@@ -118,9 +118,8 @@ class GainControlledStageTest {
     @Test
     void aStateThatWasNotCapturedAtFullGainTellsNothing() {
         assertThat(said(answer(GainControl.FEEDBACK, Optional.of("open"), clipped(50), open(50, 20), open(100, 40))))
-                .isEqualTo(
-                        "the gain control is the feedback resistance of the clipper, which the sheet states as at full gain,"
-                                + " and nothing of this state was captured there");
+                .isEqualTo("the gain control is the feedback resistance of the clipper, stated for full gain,"
+                        + " and nothing of this state was captured there");
     }
 
     /** A stage that does not invert amplifies by more than 1. */

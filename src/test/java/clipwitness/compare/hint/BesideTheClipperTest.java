@@ -35,8 +35,8 @@ class BesideTheClipperTest {
                                             + "or before the clipper.");
                     assertThat(h.evidence())
                             .isEqualTo(
-                                    "the fundamental moved by −0.5 dB, at 0\u00a0% gain too, where nothing clips; harmonic 3 over"
-                                            + " it by −2.6 dB; harmonic 7 over it by −7.6 dB");
+                                    "the fundamental moved by −0.5 dB, at 0\u00a0% gain too, where nothing clips. Harmonic 3 over"
+                                            + " it: −2.6 dB. Harmonic 7 over it: −7.6 dB");
                 });
     }
 
@@ -56,6 +56,9 @@ class BesideTheClipperTest {
                 .containsExactly(
                         "Old pair: it has another level at all settings alike, also where nothing clips. Look at the "
                                 + "volume control and at what sets the level behind or before the clipper.");
+        assertThat(hints(k -> 0.8, k -> 0.8))
+                .extracting(SaidHint::evidence)
+                .allMatch(e -> e.matches(".*Harmonic 3 over it: no change above 0\\.[1-9] dB\\..*"));
     }
 
     /** Another clipper changes nothing where nothing clips. */

@@ -34,8 +34,8 @@ class LegHintsTest {
                         "one-side-not-clipping",
                         "Old pair: the lower half of the wave does not clip where the other does. Look for an open leg, "
                                 + "a lifted joint or a device that does not conduct.",
-                        "at full gain the peak of the lower half is 1.97 times the other, before it was 1.00 times; the clip"
-                                + " levels likewise 10.0 and 1.00 times"));
+                        "at full gain the peak of the lower half is 1.97 times the other (before 1.00), its clip level 10.0"
+                                + " times (before 1.00)"));
     }
 
     @Test

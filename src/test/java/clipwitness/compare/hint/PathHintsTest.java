@@ -164,7 +164,7 @@ class PathHintsTest {
                         Optional.empty(),
                         "As it came and new pair: a part of the signal goes round the clipper, which the sheet does not "
                                 + "say. If the circuit has such a path, write clean-path: true under clipper.",
-                        "at 50\u00A0% gain a clean share of 35 % (± 2.0 %) beside the traced devices leaves 0.42 % of the wave"
+                        "at 50\u00A0% gain a clean share of 35 % (± 2.0 %) leaves 0.42 % of the wave"
                                 + " unexplained, under a fifth of what the devices alone leave"));
     }
 

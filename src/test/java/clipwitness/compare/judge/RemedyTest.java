@@ -46,8 +46,8 @@ class RemedyTest {
             NOISE | 0.1 | Capture each state with a record 4 times as long, or average 4 captures: noise hides the change.
             NOISE | 0.15 | Capture each state with a record 9 times as long, or average 9 captures: noise hides the change.
             CONVERTER_STEP | 0.15 | Capture each state at a vertical range 3 times finer, or with more bits: the converter step hides the change.
-            KNOB | 0.1 | Set the controls anew and capture each state until there are 4 runs (column run of captures.csv): how well the knob is set again hides the change.
-            KNOB | 0.6 | Set the gain control 12 times as well as it was, by a dial, a mark, or at an end stop, and capture each state.
+            KNOB | 0.1 | How well the knob is set again hides the change. Set the controls anew and capture each state until there are 4 runs (column run of captures.csv).
+            KNOB | 0.6 | Set the gain control 12 times as well as it was: by a dial, a mark, or at an end stop. Then capture each state.
             METHOD | 0.6 | No practicable number of captures would show a change as small as the limit.
             """)
     void beforeTheWorkBothStatesCanBeCapturedBetter(Source source, double uncertainty, String remedy) {

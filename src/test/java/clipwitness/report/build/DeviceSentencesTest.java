@@ -28,11 +28,11 @@ class DeviceSentencesTest {
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
                 .containsExactly(
                         "At full gain the traced devices of original clippers predict clip levels of 605 mV up and 720 "
-                                + "mV down; 600 mV and 700 mV were measured, alike within the uncertainties of the differences, ± "
-                                + "10 mV and ± 50 mV (source from the gain for small signals).");
+                                + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV, alike within "
+                                + "± 10 mV and ± 50 mV, the uncertainties of the differences.");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
-                .isEqualTo("At the highest gain the clip levels of original clippers are those that the curves of "
-                        + "the traced devices predict, within the uncertainty of the difference.");
+                .isEqualTo("At the highest gain the clip levels of original clippers are as the "
+                        + "traced devices predict, within the uncertainty of the difference.");
     }
 
     @Test
@@ -40,15 +40,15 @@ class DeviceSentencesTest {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.72)))
                 .containsExactly(
                         "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 720 "
-                                + "mV down; 600 mV and 700 mV were measured: the upper one differs by more than the uncertainty of "
-                                + "the difference, ± 10 mV, the lower one is alike within ± 50 mV (source from the gain for small "
-                                + "signals).");
+                                + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper one "
+                                + "differs by more than the uncertainty of the difference, ± 10 mV. The lower one is alike within ± "
+                                + "50 mV.");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
                 .containsExactly(
                         "At full gain the traced devices of original clippers predict clip levels of 605 mV up "
-                                + "and 900 mV down; 600 mV and 700 mV were measured: the upper one is alike within the uncertainty "
-                                + "of the difference, ± 10 mV, the lower one differs by more than ± 50 mV (source from the gain "
-                                + "for small signals).");
+                                + "and 900 mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper "
+                                + "one is alike within the uncertainty of the difference, ± 10 mV. The lower one differs by more "
+                                + "than ± 50 mV.");
     }
 
     @Test
@@ -56,8 +56,8 @@ class DeviceSentencesTest {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.9)))
                 .containsExactly(
                         "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 900 "
-                                + "mV down, but 600 mV and 700 mV were measured: both differ by more than the uncertainties of the "
-                                + "differences, ± 10 mV and ± 50 mV (source from the gain for small signals).");
+                                + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. Both differ by "
+                                + "more than the uncertainties of the differences, ± 10 mV and ± 50 mV.");
     }
 
     /** The setting below, where they do not agree, is not spoken of. */
@@ -70,9 +70,9 @@ class DeviceSentencesTest {
         };
         assertThat(said(predictions)).hasSize(2);
         assertThat(summary(predictions))
-                .isEqualTo("At the highest gain the clip levels of as received are those that the curves of the traced "
+                .isEqualTo("At the highest gain the clip levels of as received are as the traced "
                         + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
-                        + "of original clippers are not those that the curves of the traced devices predict: one or both "
+                        + "of original clippers are not as the traced devices predict. One or both "
                         + "differ by more than the uncertainty of the difference.");
     }
 

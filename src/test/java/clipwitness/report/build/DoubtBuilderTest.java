@@ -31,8 +31,8 @@ class DoubtBuilderTest {
         List<ListedDoubt> doubts = BUILDER.all(captures);
         assertThat(doubts).hasSize(1);
         assertThat(plain(doubts.get(0).text()))
-                .startsWith("rising and falling input give two curves (gap 2.1 % to 3.4 %)")
-                .endsWith("calculated for the wave without its low-pass of 3.3 kHz to 3.4 kHz");
+                .startsWith("Rising and falling input give two curves (gap 2.1 % to 3.4 %)")
+                .endsWith("are of the wave without its low-pass (3.3 kHz to 3.4 kHz).");
         assertThat(plain(doubts.get(0).places()))
                 .isEqualTo("4 captures: as received at 25 % gain and full gain; new clippers in all 2");
     }

@@ -3,6 +3,7 @@ package clipwitness.report.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import java.time.Duration;
@@ -38,7 +39,7 @@ class InTimeTest {
     @Test
     void whatTheWorkThrowsIsThrown() {
         assertThatThrownBy(() -> InTime.run(Duration.ofHours(1), () -> {
-                    throw new InputException(Origin.of("a.csv"), "is empty", "");
+                    throw new InputException(ErrorCode.EMPTY, Origin.of("a.csv"), "is empty", "");
                 }))
                 .isInstanceOf(InputException.class)
                 .hasMessage("a.csv: is empty");

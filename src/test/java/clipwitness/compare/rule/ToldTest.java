@@ -1,0 +1,50 @@
+package clipwitness.compare.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clipwitness.capture.Condition;
+import clipwitness.compare.result.LevelMatchedHarmonic;
+import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A change that may be none, half or double at once is a dash: 20 lg 2 = 6.02 dB. */
+class ToldTest {
+    /** Means in µV, asymmetries in %: what its uncertainty reaches is not seen, and lies below its size with all of that; 0 dB is a figure. */
+    @ParameterizedTest
+    @CsvSource({
+        "-7e-6, 43e-6, VOLT, 50e-6",
+        "0.2, 0.23, PERCENT, 0.43",
+        "-29.6, 0.3, PERCENT, ",
+        "0.1, 0.4, DECIBEL, ",
+        "0, 0.2, DEGREE, ",
+    })
+    void aFigureThatMayBeNoneIsTheBoundOfItsSize(double figure, double expanded, Unit unit, Double below) {
+        Measured.Value told =
+                Told.figure(measured(figure, expanded, unit)).asValue().orElseThrow();
+        assertThat(told.isUpperBound()).isEqualTo(below != null);
+        assertThat(told.shown()).isCloseTo(below == null ? figure : below, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 25, false", // from an eighteenth to eighteen times: says nothing
+        "5, 6.1, false", // none or thrice, nobody knows
+        "5, 5.9, true", // known to within a factor of two
+        "0, 6.0, true",
+        "-8, 7, true", // wide, but lower for certain
+        "-7, 8, false",
+    })
+    void aChangeIsToldWhereItSaysMoreThanHalfOrDouble(double change, double expanded, boolean told) {
+        Measured value = measured(change, expanded, Unit.DECIBEL);
+        Measured shown = Told.harmonic(new LevelMatchedHarmonic(Condition.NONE, 9, value));
+        assertThat(shown.asValue().isPresent()).isEqualTo(told);
+        assertThat(shown.reason().isPresent()).isNotEqualTo(told);
+    }
+
+    private static Measured measured(double figure, double expanded, Unit unit) {
+        return Measured.withNoise(figure, unit, expanded / 2);
+    }
+}

@@ -13,7 +13,7 @@ final class SpreadsheetCell {
     private SpreadsheetCell() {}
 
     static String harmless(String cell) {
-        if (cell.isEmpty() || cell.charAt(0) >= '0' && cell.charAt(0) <= '9') {
+        if (cell.isEmpty() || (cell.charAt(0) >= '0' && cell.charAt(0) <= '9')) {
             return cell;
         }
         boolean formula =

@@ -56,6 +56,8 @@ public enum FigureReason implements ReasonCode {
     NO_KNEE,
     /** The sample rate leaves room for so many harmonics only. */
     TOO_FEW_HARMONICS("count"),
+    /** A share whose uncertainty leaves nearly all of it open. */
+    KNOWN_TOO_ROUGHLY("uncertainty"),
     /** The capture was refused. */
     CAPTURE_NOT_MEASURED,
     /** The capture that is predicted was refused. */

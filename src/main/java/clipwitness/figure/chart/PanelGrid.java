@@ -33,7 +33,7 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     /** Height of panels in two rows over that of panels in one, of those in three, and of those in more. */
     private static final double OF_TWO_ROWS = 0.72;
 
-    private static final double OF_THREE_ROWS = 0.6;
+    private static final double OF_THREE_ROWS = 0.5;
 
     private static final double OF_MORE_ROWS = 0.44;
 

@@ -1,9 +1,9 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.JobResults;
-import clipwitness.compare.rule.Told;
 import clipwitness.job.CaptureRow;
 import clipwitness.measure.Harmonic;
 import clipwitness.measure.Measured;
@@ -120,7 +120,7 @@ final class CaptureSheets {
     private Row value(WaveformQuantity quantity, List<WaveformResult> waves, Cells cells) {
         String name = wording.say("value." + quantity.key());
         List<Optional<Measured>> figures = waves.stream()
-                .map(w -> Optional.ofNullable(w.values().get(quantity)).map(Told::figure))
+                .map(w -> Optional.ofNullable(w.values().get(quantity)).map(m -> Told.figure(quantity, m)))
                 .toList();
         if (quantity != WaveformQuantity.FREQUENCY) {
             return cells.row(name, figures);

@@ -1,13 +1,13 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.judge.ClockDifference;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelMatchedHarmonic;
-import clipwitness.compare.rule.Told;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.Unit;

@@ -1,10 +1,10 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.StateValues;
-import clipwitness.compare.rule.Told;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
@@ -67,7 +67,7 @@ final class KeyTable {
                 states.stream().map(State::label).toList(),
                 states.stream()
                         .map(s ->
-                                List.of(values.of(s.name(), condition, quantity).map(Told::figure)))
+                                List.of(values.of(s.name(), condition, quantity).map(m -> Told.figure(quantity, m))))
                         .toList(),
                 false);
     }
@@ -87,6 +87,7 @@ final class KeyTable {
             WaveformQuantity quantity, Condition condition, List<State> states, StateValues values) {
         return states.stream()
                 .allMatch(s -> values.of(s.name(), condition, quantity)
+                        .map(m -> Told.figure(quantity, m))
                         .flatMap(Measured::asValue)
                         .isEmpty());
     }

@@ -1,13 +1,13 @@
 package clipwitness.report.build;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.result.LevelSeries;
 import clipwitness.compare.result.LevelStep;
 import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
-import clipwitness.compare.rule.Told;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
@@ -115,7 +115,7 @@ final class SeriesBuilder {
     }
 
     private static Optional<Measured> value(SeriesPoint point, WaveformQuantity quantity) {
-        return Optional.ofNullable(point.values().get(quantity)).map(Told::figure);
+        return Optional.ofNullable(point.values().get(quantity)).map(m -> Told.figure(quantity, m));
     }
 
     private static boolean hasOnset(Series series) {

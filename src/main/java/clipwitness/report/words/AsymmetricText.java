@@ -2,8 +2,10 @@ package clipwitness.report.words;
 
 import clipwitness.compare.finding.Asymmetric;
 import clipwitness.compare.finding.EvenHarmonics;
+import clipwitness.compare.finding.Significance;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
+import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 
 /** Whether the two halves of the wave are clipped alike, and what the even harmonics do, in words. */
@@ -32,8 +34,19 @@ final class AsymmetricText {
                 percent(finding.asymmetry().before()));
     }
 
+    /** One that its uncertainty reaches is told by what its size lies below. */
     private String percent(Measured.Value asymmetry) {
-        return texts.round(asymmetry.number(), asymmetry.expandedUncertainty().orElse(0), Unit.PERCENT);
+        double uncertainty = asymmetry.expanded();
+        return Significance.of(asymmetry)
+                ? texts.round(asymmetry.number(), uncertainty, Unit.PERCENT)
+                : wording.say(
+                        "amount.below",
+                        "amount",
+                        wording.numbers()
+                                .atMost(
+                                        Math.abs(asymmetry.number()) + uncertainty,
+                                        Unit.PERCENT,
+                                        NumberText.decimals(uncertainty, 1)));
     }
 
     String of(EvenHarmonics finding) {

@@ -92,7 +92,7 @@ class FindingsTest {
                         "Less edge. New clippers, set equally loud at full gain: harmonics above the seventh (the "
                                 + "edge) 4.3 dB lower. But harmonics 8, 10 and 12 of these are up to 6.0 dB higher.",
                         "Clips unevenly. New clippers: its two halves are clipped at different heights. Asymmetry of the "
-                                + "clip levels: −33.1 % at full gain, before 0.4 %. Its even harmonics are 39 dB higher.",
+                                + "clip levels: −33.1 % at full gain (below 0.8 % before). Its even harmonics are 39 dB higher.",
                         "The same wave. Original clippers and as received: laid over one another, their waves differ by "
                                 + "at most 1.5 % at all five gain settings (limit 2.5 %).");
     }

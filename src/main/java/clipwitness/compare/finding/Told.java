@@ -1,8 +1,8 @@
-package clipwitness.compare.rule;
+package clipwitness.compare.finding;
 
-import clipwitness.compare.finding.Significance;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.FigureReason;
@@ -21,6 +21,12 @@ public final class Told {
 
     /** In these units 0 is a figure as any other, not the absence of something. */
     private static final Set<Unit> ZERO_IS_A_FIGURE = EnumSet.of(Unit.DECIBEL, Unit.DBC, Unit.DEGREE, Unit.CELSIUS);
+
+    private static final Set<WaveformQuantity> ASYMMETRIES =
+            EnumSet.of(WaveformQuantity.ASYMMETRY, WaveformQuantity.CLIP_ASYMMETRY);
+
+    /** Five times the usual limit of a change of asymmetry, points of percent. */
+    private static final double LOST_POINTS = 10;
 
     private Told() {}
 
@@ -41,10 +47,19 @@ public final class Told {
     }
 
     /**
-     * A figure of a capture; where it may as well be 0, what its size lies below: −7 ± 43 µV of mean is none that was seen, and below 50 µV. A figure in
+     * A figure of a capture. An asymmetry that is known to no better than 10 points is refused: it says neither that the halves are alike nor how far they
+     * are not. Where it may as well be 0, what its size lies below: −7 ± 43 µV of mean is none that was seen, and below 50 µV. A figure in
      * decibels or degrees stays what it is.
      */
-    public static Measured figure(Measured figure) {
+    public static Measured figure(WaveformQuantity quantity, Measured figure) {
+        if (ASYMMETRIES.contains(quantity)
+                && figure.asValue().filter(v -> v.expanded() > LOST_POINTS).isPresent()) {
+            return Measured.refused(
+                    figure.unit(),
+                    Reason.of(
+                            FigureReason.KNOWN_TOO_ROUGHLY,
+                            Argument.decimals(figure.asValue().orElseThrow().expanded(), Unit.ONE, 0)));
+        }
         return figure.asValue().filter(Told::mayBeNone).isEmpty()
                 ? figure
                 : bound(figure.asValue().orElseThrow());

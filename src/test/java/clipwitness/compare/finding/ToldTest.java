@@ -1,4 +1,4 @@
-package clipwitness.compare.rule;
+package clipwitness.compare.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clipwitness.capture.Condition;
 import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
+import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +14,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A change that may be none, half or double at once is a dash: 20 lg 2 = 6.02 dB. */
 class ToldTest {
     /** Means in µV, asymmetries in %: what its uncertainty reaches is not seen, and lies below its size with all of that; 0 dB is a figure. */
+    /** -52 ± 40 % was measured on a wave behind filters that is even. */
+    @ParameterizedTest
+    @CsvSource({"CLIP_ASYMMETRY, 40, false", "ASYMMETRY, 11, false", "ASYMMETRY, 9, true", "THD, 40, true"})
+    void anAsymmetryThatMayBeAnythingIsNotTold(WaveformQuantity quantity, double expanded, boolean told) {
+        assertThat(Told.figure(quantity, measured(-52, expanded, Unit.PERCENT))
+                        .asValue()
+                        .isPresent())
+                .isEqualTo(told);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "-7e-6, 43e-6, VOLT, 50e-6",
@@ -22,8 +33,9 @@ class ToldTest {
         "0, 0.2, DEGREE, ",
     })
     void aFigureThatMayBeNoneIsTheBoundOfItsSize(double figure, double expanded, Unit unit, Double below) {
-        Measured.Value told =
-                Told.figure(measured(figure, expanded, unit)).asValue().orElseThrow();
+        Measured.Value told = Told.figure(WaveformQuantity.MEAN, measured(figure, expanded, unit))
+                .asValue()
+                .orElseThrow();
         assertThat(told.isUpperBound()).isEqualTo(below != null);
         assertThat(told.shown()).isCloseTo(below == null ? figure : below, within(1e-12));
     }

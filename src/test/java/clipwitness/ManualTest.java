@@ -2,6 +2,7 @@ package clipwitness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.finding.Finding;
 import clipwitness.fault.ErrorCode;
 import clipwitness.fault.InputException;
 import clipwitness.fixture.FolderCopy;
@@ -20,6 +21,7 @@ import clipwitness.reason.Phrase;
 import clipwitness.reason.ResponseReason;
 import clipwitness.words.WordBundle;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,6 +46,7 @@ class ManualTest {
     private static final Path MANUAL = Path.of("src/site/markdown");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+\\.md)\\)");
     private static final Pattern CODE = Pattern.compile("`([a-z][a-z-]*)`");
+    private static final Pattern FINDING_CODE = Pattern.compile("String code\\(\\) \\{\\s+return \"([a-z-]+)\"");
     private static final Pattern PICTURE = Pattern.compile("!\\[([^\\]]*)\\]\\(([^)]+)\\)");
     /** A message that ends in a code, and is no warning. */
     private static final Pattern ERROR = Pattern.compile("(?!Warning: ).* \\[[a-z-]+\\]");
@@ -184,9 +187,26 @@ class ManualTest {
                 Stream.of(DoubtCode.values()).map(DoubtCode::code),
                 Stream.of(HintCode.values()).map(HintCode::code));
         Stream<String> errors = Stream.of(ErrorCode.values()).map(ErrorCode::code);
-        return Stream.of(reasons, others, errors)
+        Stream<String> findings =
+                Stream.of(Finding.class.getPermittedSubclasses()).map(ManualTest::codeOf);
+        return Stream.of(reasons, others, errors, findings)
                 .flatMap(codes -> codes)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The code that the source of a finding states: a finding itself needs figures. */
+    private static String codeOf(Class<?> finding) {
+        Path source = Path.of("src/main/java", finding.getName().replace('.', '/') + ".java");
+        try {
+            return FINDING_CODE
+                    .matcher(Files.readString(source))
+                    .results()
+                    .map(m -> m.group(1))
+                    .findFirst()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Codes in the first cell of rows whose other two cells say something. */

@@ -57,7 +57,7 @@ public final class ReportDocument {
                     Origin.of(template.nameOf(TemplateSource.PAGE)),
                     "the page needs more memory than the "
                             + Runtime.getRuntime().maxMemory() / BYTES_PER_MEGABYTE + " MB that the program has",
-                    "Look for what is out of all size; a job that needs more gets it with java -Xmx8g -jar clipwitness.jar");
+                    "Look for what is out of all size; a job that needs more gets it with CLIPWITNESS_OPTS set to -Xmx8g");
         }
     }
 

@@ -10,6 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -43,6 +48,24 @@ class LauncherTest {
         Run run = launch("report", job.toString());
         assertThat(run.printed()).contains("T-1: after against before: pass");
         assertThat(run.status()).isZero();
+    }
+
+    /** As a timed job starts it: no language is set, and Java alone could not name the folder. */
+    @Test
+    void withoutALanguageUmlautsAreNamedAllTheSame() throws Exception {
+        Path job = JobFolder.unchanged(home.file("job ä"), "T-2").path();
+        Map<String, String> none = Map.of("LC_ALL", "", "LC_CTYPE", "", "LANG", "");
+        Run run = run(home.file("bin/clipwitness"), none, "report", job.toString());
+        assertThat(run.printed()).contains("T-2: after against before: pass");
+        assertThat(run.status()).isZero();
+    }
+
+    @Test
+    void aFolderThatJavaTakesForAnArchiveIsNamed() throws Exception {
+        Installed wrong = Installed.in(temp.resolve("new!"));
+        Run run = wrong.run(wrong.file("bin/clipwitness"), Map.of(), "--version");
+        assertThat(run.printed()).contains("exclamation mark").hasLineCount(1);
+        assertThat(run.status()).isEqualTo(2);
     }
 
     @Test
@@ -88,5 +111,24 @@ class LauncherTest {
         assertThat(run.printed()).contains("Clipwitness works without it").hasLineCount(1);
         assertThat(home.file("lib")).isDirectoryContaining("glob:**/clipwitness.jar");
         assertThat(home.file("lib").toFile().list()).hasSize(1);
+    }
+
+    /** It was not tried on Windows: at least it starts Java as the other does, and has the line ends that labels of cmd need. */
+    @Test
+    void theLauncherForWindowsGivesJavaTheSameOptions() throws Exception {
+        String windows = Files.readString(Path.of("src/main/dist/bin/clipwitness.bat"));
+        assertThat(options(windows)).isEqualTo(options(Files.readString(Path.of("src/main/dist/bin/clipwitness"))));
+        assertThat(windows.replace("\r\n", "")).doesNotContain("\n", "\r");
+        assertThat(windows).contains("exit /b 2", "exit /b %ERRORLEVEL%");
+    }
+
+    /** Options of Java; an archive of classes is made and used by the other launcher alone. */
+    private static Set<String> options(String script) {
+        return Pattern.compile("-X[\\w:+=.-]+")
+                .matcher(script)
+                .results()
+                .map(MatchResult::group)
+                .filter(o -> !o.startsWith("-XX:AOTCache") && !o.startsWith("-XX:SharedArchiveFile"))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

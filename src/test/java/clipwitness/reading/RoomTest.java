@@ -35,8 +35,8 @@ class RoomTest {
             assertThatThrownBy(() -> read(1_001, cores))
                     .isInstanceOf(InputException.class)
                     .hasMessage("x.csv: the file has more rows than fit the memory: 1000 of 2 columns, where 0 MB are"
-                            + " reserved. Export fewer periods, or fewer channels a file; or give the program more memory, for"
-                            + " example with java -Xmx8g -jar clipwitness.jar");
+                            + " reserved. Export fewer periods, or fewer channels a file; or give the program more memory,"
+                            + " 8 GB with CLIPWITNESS_OPTS set to -Xmx8g");
         }
     }
 

@@ -40,6 +40,6 @@ public final class Exhausted {
                 Origin.of(where),
                 "needs more memory than the " + Runtime.getRuntime().maxMemory() / MEGABYTE
                         + " MB that the program has",
-                "Start it with more, for example java -Xmx8g -jar clipwitness.jar, or export fewer samples");
+                "Give it more, 8 GB with CLIPWITNESS_OPTS set to -Xmx8g, or export fewer samples");
     }
 }

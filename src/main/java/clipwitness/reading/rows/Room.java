@@ -33,7 +33,7 @@ public record Room(long bytes) {
                 Origin.of(file),
                 "the file has more rows than fit the memory: " + rows(columns) + " of " + columns
                         + (columns == 1 ? " column" : " columns") + ", where " + (bytes >> 20) + " MB are reserved",
-                "Export fewer periods, or fewer channels a file; or give the program more memory, for example with"
-                        + " java -Xmx8g -jar clipwitness.jar");
+                "Export fewer periods, or fewer channels a file; or give the program more memory, 8 GB with"
+                        + " CLIPWITNESS_OPTS set to -Xmx8g");
     }
 }

@@ -100,7 +100,7 @@ class LoadingTest {
         assertThatThrownBy(() -> Loading.some(job, row -> row.file().equals("after-0.csv"), new Narrow(2)))
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith("after-0.csv: needs more memory than the ")
-                .hasMessageEndingWith("java -Xmx8g -jar clipwitness.jar, or export fewer samples");
+                .hasMessageEndingWith("CLIPWITNESS_OPTS set to -Xmx8g, or export fewer samples");
     }
 
     /** Memory that ends so many times while exports are read. */

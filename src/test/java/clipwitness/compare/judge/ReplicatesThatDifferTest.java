@@ -23,8 +23,9 @@ class ReplicatesThatDifferTest {
             assertThat(c.doubts().get(0).code()).isEqualTo(DoubtCode.REPLICATES_DIFFER);
             assertThat(c.doubts().get(0).severity()).isEqualTo(Severity.REFUSAL);
             assertThat(Said.doubt(c.doubts().get(0)))
-                    .isEqualTo("captures/before.csv and captures/before.csv are given as captures of one wave, and the"
-                            + " rms differs by 20 dB: one file a channel? name the input in input-file");
+                    .isEqualTo(
+                            "captures/before.csv and captures/before.csv, given as one wave, differ by 20 dB (rms). If"
+                                    + " each holds one channel, name the input in input-file");
             assertThat(c.waveform().orElseThrow().refused()).isTrue();
             assertThat(c.waveform().orElseThrow().get(WaveformQuantity.RMS).value())
                     .isEmpty();

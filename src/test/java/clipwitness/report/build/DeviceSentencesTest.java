@@ -44,11 +44,10 @@ class DeviceSentencesTest {
                                 + "differs by more than the uncertainty of the difference, ± 10 mV. The lower one is alike within ± "
                                 + "50 mV.");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
-                .containsExactly(
-                        "Original clippers: at full gain the traced devices predict clip levels of 605 mV up "
-                                + "and 900 mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper "
-                                + "one is alike within the uncertainty of the difference, ± 10 mV. The lower one differs by more "
-                                + "than ± 50 mV.");
+                .containsExactly("Original clippers: at full gain the traced devices predict clip levels of 605 mV up "
+                        + "and 900 mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper "
+                        + "one is alike within the uncertainty of the difference, ± 10 mV. The lower one differs by more "
+                        + "than ± 50 mV.");
     }
 
     @Test

@@ -6,10 +6,12 @@ import clipwitness.figure.canvas.Ink;
 import clipwitness.figure.chart.Plot;
 import clipwitness.measure.Measured;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /**
  * A change with its interval on a strip; where it leaves the strip an arrow says so. Of a bound only its upper end is known: a bar with an
@@ -66,6 +68,7 @@ record DecisionInterval(Measured.Value value, String unit, DecisionStyle style, 
         g.fill(new Ellipse2D.Double(at - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
     }
 
+    /** An arrow at the edge and the number beside it, on white, so that no line of the limit crosses it. */
     private void paintBeyond(Plot plot, double y, int side) {
         Graphics2D g = plot.canvas().graphics();
         double edge = side > 0 ? plot.area().right() : plot.area().x();
@@ -79,7 +82,11 @@ record DecisionInterval(Measured.Value value, String unit, DecisionStyle style, 
         boolean fits = plot.canvas().textWidth(full, Ink.SMALL, false) + ARROW + 2
                 <= plot.area().width();
         String text = fits ? full : words.change(value, "");
-        plot.canvas().text(text, edge - side * (ARROW + 2), base, Ink.SMALL, false, anchor, 0, style.color());
+        double at = edge - side * (ARROW + 2);
+        double width = plot.canvas().textWidth(text, Ink.SMALL, false);
+        g.setColor(Color.WHITE);
+        g.fill(new Rectangle2D.Double(side > 0 ? at - width - 1 : at - 1, y - Ink.SMALL / 2, width + 2, Ink.SMALL));
+        plot.canvas().text(text, at, base, Ink.SMALL, false, anchor, 0, style.color());
     }
 
     private static void paintEnd(Graphics2D g, double x, double y, int arrow) {

@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** What the pictures of waves say of the compared states, in words. */
 public final class PictureWords {
+    /** The least bound that two decimals tell, dB. */
+    private static final double LEAST_TOLD = 0.01;
+
     private final FigureContext context;
 
     PictureWords(FigureContext context) {
@@ -86,9 +89,9 @@ public final class PictureWords {
     private String unchanged(Item item, String name) {
         double uncertainty = Items.uncertainty(item);
         boolean within = Items.size(item) <= uncertainty;
-        Measured.Value bound = Measured.of(
-                within ? uncertainty : Items.size(item) + uncertainty,
-                item.change().unit());
+        double told = within ? uncertainty : Items.size(item) + uncertainty;
+        Measured.Value bound =
+                Measured.of(Math.max(told, LEAST_TOLD), item.change().unit());
         return context.say(
                 name + (within ? "within" : "none"), "bound", context.values().size(bound));
     }

@@ -128,9 +128,7 @@ final class SeriesFigures {
             List<WaveformQuantity> one = quantity.quantities().subList(half, half + 1);
             if (!lines(one, 0).isEmpty()) {
                 String heading = context.say(
-                        "figure.series.half",
-                        "quantity",
-                        capital(quantity),
+                        "series.half." + quantity.key(),
                         "half",
                         context.say(half == 0 ? "legend.upper" : "legend.lower"));
                 panels.add(panel(quantity, one, heading, 4, sidestep));

@@ -181,16 +181,24 @@ final class TransferFigures {
     private String finding(WaveSetting setting) {
         List<String> parts = new ArrayList<>();
         for (String state : setting.waves().keySet()) {
-            parts.add(context.say(
-                    "figure.transfer.state",
-                    "state",
-                    context.called(state),
-                    "upper",
-                    onset(setting, state, WaveformQuantity.ONSET_UP),
-                    "lower",
-                    onset(setting, state, WaveformQuantity.ONSET_DOWN)));
+            parts.add(onsets(setting.waves().get(state), context.called(state)));
         }
         return context.tell("figure.transfer.says", setting.gainPercent(), parts) + loops(setting);
+    }
+
+    private String onsets(WaveformResult wave, String state) {
+        boolean neither = wave.get(WaveformQuantity.ONSET_UP).asValue().isEmpty()
+                && wave.get(WaveformQuantity.ONSET_DOWN).asValue().isEmpty();
+        return neither
+                ? context.say("figure.transfer.neither", "state", state)
+                : context.say(
+                        "figure.transfer.state",
+                        "state",
+                        state,
+                        "upper",
+                        onset(wave.get(WaveformQuantity.ONSET_UP)),
+                        "lower",
+                        onset(wave.get(WaveformQuantity.ONSET_DOWN)));
     }
 
     /** What the branches that part mean, where there are any. */
@@ -208,11 +216,8 @@ final class TransferFigures {
         return states.isEmpty() ? "" : " " + context.say(name, "list", String.join(", ", states));
     }
 
-    private String onset(WaveSetting setting, String state, WaveformQuantity quantity) {
-        return setting.waves()
-                .get(state)
-                .get(quantity)
-                .asValue()
+    private String onset(Measured onset) {
+        return onset.asValue()
                 .map((Measured.Value v) -> context.values().of(v))
                 .orElseGet(() -> context.say("figure.transfer.none"));
     }

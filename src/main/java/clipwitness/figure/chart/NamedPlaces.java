@@ -34,7 +34,7 @@ public record NamedPlaces(List<Axis.Tick> places) implements Layer {
             double half = plot.canvas().textWidth(place.text(), Ink.SMALL, false) / 2 + GAP / 2;
             spans.add(new Span(x - half, x + half));
         }
-        for (int i : Span.apart(spans)) {
+        for (int i : Span.free(spans)) {
             Axis.Tick place = places.get(i);
             plot.canvas()
                     .text(

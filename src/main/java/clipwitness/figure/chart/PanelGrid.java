@@ -26,6 +26,7 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double GAP = 12;
     private static final double ROW_GAP = 7;
     private static final double TIER_GAP = 7;
+    private static final double BESIDE_TIER = TIER_GAP / 2 - 1;
     private static final double TOP = 4;
     private static final double LEAST_PLOT = 6;
     private static final int MOST_COLUMNS = 6;
@@ -163,12 +164,29 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
             plot.paintGround();
             panel.tiers().get(t).layers().forEach(layer -> layer.paint(plot));
             if (!sharedY || index % columns == 0) {
-                plot.paintYTexts();
+                plot.paintYTexts(labelRoom(plots, t, index));
             }
         }
         if (index + columns >= panels.size()) {
             plots.get(plots.size() - 1).paintXNumbers();
         }
+    }
+
+    /** Room for the label of a y axis: its plot, and above and below it what stands free beside the heading, the next plot or the x axis. */
+    private Span labelRoom(List<Plot> plots, int tier, int index) {
+        Box area = plots.get(tier).area();
+        boolean lowest = tier == plots.size() - 1;
+        double above = tier == 0 ? headingHeight() : BESIDE_TIER;
+        double below = lowest ? belowLabel(index) : BESIDE_TIER;
+        return new Span(area.y() - above, area.bottom() + below);
+    }
+
+    /** Left of the first column the label of the x axis never stands. */
+    private double belowLabel(int index) {
+        if (index / columns < rows() - 1) {
+            return ROW_GAP / 2;
+        }
+        return index % columns == 0 ? Plot.bottomMargin() : Plot.numbersMargin();
     }
 
     private static void paintHeading(Canvas canvas, Panel panel, Box area) {

@@ -46,7 +46,12 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
 
     /** Room that the numbers and the label of an x axis need below it. */
     static double bottomMargin() {
-        return MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT + LABEL_GAP + Ink.SMALL * (Ink.CAP_HEIGHT + Ink.DEPTH) + 1;
+        return numbersMargin() + LABEL_GAP + Ink.SMALL * (Ink.CAP_HEIGHT + Ink.DEPTH) + 1;
+    }
+
+    /** Room that the numbers of an x axis need below it. */
+    static double numbersMargin() {
+        return MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
     }
 
     /** Grid, axis lines and marks, without numbers. */
@@ -78,7 +83,7 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
     }
 
     private double numbersBase() {
-        return area.bottom() + MARK + GAP + Ink.SMALL * Ink.CAP_HEIGHT;
+        return area.bottom() + numbersMargin();
     }
 
     /** Numbers of the x axis with their marks. */
@@ -100,8 +105,12 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
         }
     }
 
-    /** Numbers and label of the y axis. */
-    void paintYTexts() {
+    /**
+     * Numbers and label of the y axis.
+     *
+     * @param room what the label may cover where the plot is lower than it is long
+     */
+    void paintYTexts(Span room) {
         Graphics2D g = canvas.graphics();
         List<Span> spans = new ArrayList<>();
         double half = Ink.SMALL * Ink.CAP_HEIGHT / 2 + GAP / 2;
@@ -118,8 +127,10 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
             canvas.text(tick.text(), area.x() - MARK - GAP, base, Ink.SMALL, false, Canvas.Anchor.END, 0, Ink.TEXT);
         }
         double at = area.x() - leftMargin(canvas, y) + 1 + Ink.SMALL * Ink.CAP_HEIGHT;
-        String label = Texts.fitted(canvas, y.label(), Ink.SMALL, false, area.height());
-        canvas.text(label, at, area.middleY(), Ink.SMALL, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
+        String label = Texts.fitted(canvas, y.label(), Ink.SMALL, false, room.to() - room.from());
+        double reach = canvas.textWidth(label, Ink.SMALL, false) / 2;
+        double middle = Math.min(Math.max(area.middleY(), room.from() + reach), room.to() - reach);
+        canvas.text(label, at, middle, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
     }
 
     /** Runs a painter whose marks beyond the axes are cut off. */

@@ -25,6 +25,18 @@ record Span(double from, double to) {
         return spans.isEmpty() ? List.of() : List.of(0);
     }
 
+    /** Indices of the spans, in their order, that touch none of those chosen before them. */
+    static List<Integer> free(List<Span> spans) {
+        List<Integer> chosen = new ArrayList<>();
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            if (chosen.stream().noneMatch(c -> spans.get(c).overlaps(span))) {
+                chosen.add(i);
+            }
+        }
+        return chosen;
+    }
+
     private static List<Integer> every(int stride, int count) {
         List<Integer> indices = new ArrayList<>();
         for (int i = 0; i < count; i += stride) {

@@ -80,13 +80,14 @@ final class BenchBuilder {
     }
 
     private String stimulus(Stimulus stimulus) {
+        String shape = stimulus.shape().equals(Stimulus.SINE) ? wording.say("stimulus.sine") : stimulus.shape();
         if (stimulus.frequency().isEmpty() || stimulus.level().isEmpty()) {
-            return wording.say("stimulus.open", "shape", stimulus.shape());
+            return wording.say("stimulus.open", "shape", shape);
         }
         return wording.say(
                 "stimulus",
                 "shape",
-                stimulus.shape(),
+                shape,
                 "frequency",
                 wording.numbers().nominal(stimulus.frequency().getAsDouble(), Unit.HERTZ),
                 "level",

@@ -147,7 +147,9 @@ public final class FindingText {
 
     /** A paragraph, its lead apart. */
     LedText led(Paragraph paragraph) {
-        return new LedText(lead(paragraph.findings().get(0)).orElse(""), body(paragraph));
+        Finding first = paragraph.findings().get(0);
+        String otherwise = first instanceof EqualGain ? wording.say(LEAD + first.code()) : "";
+        return new LedText(lead(first).orElse(otherwise), body(paragraph));
     }
 
     /** The sentences of a paragraph without its lead. */

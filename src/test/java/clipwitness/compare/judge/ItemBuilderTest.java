@@ -159,7 +159,7 @@ class ItemBuilderTest {
         assertThat(Said.remark(level.remedy()))
                 .hasValue(
                         "Resetting the knob (5\u00a0%) hides changes up to 2.0\u00a0dB here, and State a cannot be captured again. "
-                                + "More runs of State b help only if they show that the knob is set better; an end stop hides nothing.");
+                                + "More runs (State b) help only if they show that the knob is set better; an end stop hides nothing.");
     }
 
     /** Three runs whose level scatters by 0.2 dB, where no slope says what the knob has to do with it. */

@@ -88,7 +88,7 @@ class RemedyTest {
         assertThat(after(Map.of(Source.KNOB, 0.5), new Contribution(Source.KNOB, 0.1)))
                 .isEqualTo(
                         "Resetting the knob (0.4\u00a0%) hides changes up to 0.20\u00a0dB here, and State a cannot be "
-                                + "captured again. More runs of State b help only if they show that the knob is set better; an end "
+                                + "captured again. More runs (State b) help only if they show that the knob is set better; an end "
                                 + "stop hides nothing.");
     }
 

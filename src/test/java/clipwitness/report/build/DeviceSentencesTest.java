@@ -27,11 +27,11 @@ class DeviceSentencesTest {
     void clipLevelsThatAgreeAreSaidWithTheUncertaintyOfEachHalf() {
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
                 .containsExactly(
-                        "At full gain the traced devices of original clippers predict clip levels of 605 mV up and 720 "
+                        "Original clippers: at full gain the traced devices predict clip levels of 605 mV up and 720 "
                                 + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV, alike within "
                                 + "± 10 mV and ± 50 mV, the uncertainties of the differences.");
         assertThat(summary(at("original", 100, 0.6, 0.605, 0.7, 0.72)))
-                .isEqualTo("At the highest gain the clip levels of original clippers are as the "
+                .isEqualTo("Original clippers: at the highest gain the clip levels are as the "
                         + "traced devices predict, within the uncertainty of the difference.");
     }
 
@@ -39,23 +39,22 @@ class DeviceSentencesTest {
     void theHalfThatDiffersIsNamed() {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.72)))
                 .containsExactly(
-                        "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 720 "
+                        "Original clippers: at full gain the traced devices predict clip levels of 650 mV up and 720 "
                                 + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper one "
                                 + "differs by more than the uncertainty of the difference, ± 10 mV. The lower one is alike within ± "
                                 + "50 mV.");
         assertThat(said(at("original", 100, 0.6, 0.605, 0.7, 0.9)))
-                .containsExactly(
-                        "At full gain the traced devices of original clippers predict clip levels of 605 mV up "
-                                + "and 900 mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper "
-                                + "one is alike within the uncertainty of the difference, ± 10 mV. The lower one differs by more "
-                                + "than ± 50 mV.");
+                .containsExactly("Original clippers: at full gain the traced devices predict clip levels of 605 mV up "
+                        + "and 900 mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. The upper "
+                        + "one is alike within the uncertainty of the difference, ± 10 mV. The lower one differs by more "
+                        + "than ± 50 mV.");
     }
 
     @Test
     void bothHalvesMayDiffer() {
         assertThat(said(at("original", 100, 0.6, 0.65, 0.7, 0.9)))
                 .containsExactly(
-                        "At full gain the traced devices of original clippers predict clip levels of 650 mV up and 900 "
+                        "Original clippers: at full gain the traced devices predict clip levels of 650 mV up and 900 "
                                 + "mV down (source from the gain for small signals). Measured: 600 mV and 700 mV. Both differ by "
                                 + "more than the uncertainties of the differences, ± 10 mV and ± 50 mV.");
     }
@@ -70,9 +69,9 @@ class DeviceSentencesTest {
         };
         assertThat(said(predictions)).hasSize(2);
         assertThat(summary(predictions))
-                .isEqualTo("At the highest gain the clip levels of as received are as the traced "
-                        + "devices predict, within the uncertainty of the difference. At the highest gain the clip levels "
-                        + "of original clippers are not as the traced devices predict. One or both "
+                .isEqualTo("As received: at the highest gain the clip levels are as the traced "
+                        + "devices predict, within the uncertainty of the difference. Original clippers: at the highest gain "
+                        + "the clip levels are not as the traced devices predict. One or both "
                         + "differ by more than the uncertainty of the difference.");
     }
 

@@ -42,7 +42,7 @@ class DoubtBuilderTest {
         List<CaptureResult> captures = List.of(
                 straightened("received", 50, 0.021, 3400),
                 MadeUpCapture.ordinary("received", 50).run(2).done());
-        assertThat(plain(BUILDER.all(captures).get(0).places())).isEqualTo("as received at 50 % gain, run 1");
+        assertThat(plain(BUILDER.all(captures).get(0).places())).isEqualTo("as received at 50 % gain in run 1");
     }
 
     private static CaptureResult straightened(String state, double gain, double gap, double corner) {

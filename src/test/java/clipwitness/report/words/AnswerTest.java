@@ -120,7 +120,7 @@ class AnswerTest {
         assertThat(answer(results).word()).isEqualTo("same");
         assertThat(text(results))
                 .isEqualTo(
-                        "No change heard. New clippers and as received: as loud at full gain within 0.2 dB. Set equally "
+                        "No audible change. New clippers and as received: as loud at full gain within 0.2 dB. Set equally "
                                 + "loud, 1.0 % of the wave differs. Its distortion is the same within 0.2 dB.");
     }
 

@@ -39,7 +39,7 @@ import java.util.stream.Stream;
  */
 final class PredictedCycles {
     private static final double HEIGHT = 88;
-    private static final double SINGLE_SHAPE = 0.42;
+    private static final double SINGLE_SHAPE = 0.24;
     private static final int MOST_COLUMNS = 4;
     private static final int STEPS = 5;
     private static final int MARKS_A_CYCLE = 40;

@@ -54,7 +54,7 @@ record MeanCrossing(double value, double noise, double apart) {
             WeightedPoints points = cycle.points().cycleFrom(phase - 0.5);
             double gap = points.widestGap(phase - WIDEST, phase + WIDEST);
             if (gap > 2 * WIDEST / FEWEST_PLACES) {
-                PolynomialFit line = new PolynomialFit(points.between(phase - gap, phase + gap), 1);
+                PolynomialFit line = lineAround(points, phase, gap);
                 double parted = Math.abs(cycle.fitAt(phase) - line.at(phase));
                 double noise = wave.scatter() * Math.sqrt(cycle.fitVariance() + line.varianceAt(phase));
                 return new OutputAt(
@@ -66,6 +66,15 @@ record MeanCrossing(double value, double noise, double apart) {
             PolynomialFit fit =
                     PolynomialFit.around(points, phase, WIDEST, 2, Math.hypot(wave.scatter(), wave.undithered()));
             return new OutputAt(fit.at(phase), fit.varianceAt(phase), fit.slopeAt(phase), 0);
+        }
+
+        /** Through the places next to the phase, two at least. */
+        private static PolynomialFit lineAround(WeightedPoints points, double phase, double gap) {
+            double reach = gap;
+            while (!points.holds(2, phase - reach, phase + reach) && reach < 1) {
+                reach *= 2;
+            }
+            return new PolynomialFit(points.between(phase - reach, phase + reach), 1);
         }
     }
 }

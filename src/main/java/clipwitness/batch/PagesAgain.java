@@ -9,6 +9,7 @@ import clipwitness.report.evidence.PageDifference;
 import clipwitness.report.evidence.PaperFile;
 import clipwitness.report.page.PageBudget;
 import clipwitness.report.page.TemplateSource;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -27,20 +28,26 @@ final class PagesAgain {
 
     private final PaperFile paper;
     private final boolean sameProgram;
+    private final List<String> made;
     private final Verification verification;
 
     /**
      * A comparison.
      *
      * @param sameProgram whether this version of the program made the report: another one may word and draw otherwise
+     * @param made        keys of the templates of the run that made it ({@link TemplateKey}); an earlier version did not state them
      */
-    PagesAgain(PaperFile paper, boolean sameProgram, Verification verification) {
+    PagesAgain(PaperFile paper, boolean sameProgram, List<String> made, Verification verification) {
         this.paper = paper;
         this.sameProgram = sameProgram;
+        this.made = made;
         this.verification = verification;
     }
 
-    /** Tries the sheet's template first, then the built-in ones: a report does not say with which it was made. */
+    /**
+     * Tries the sheet's template first, then the built-in ones: results say which templates a run had, not which of them made this document. Where one of
+     * these is not here any more, as it was, a difference says nothing.
+     */
     void check(JobResults results) {
         byte[] said = paper.unsigned();
         Optional<byte[]> nearest = Optional.empty();
@@ -71,12 +78,34 @@ final class PagesAgain {
         if (difference.isEmpty()) {
             verification.holds(
                     "The pages, printed again, hold the same text, lines and pictures; only the packing of the file is another.");
+        } else if (sameProgram && absent(results).isPresent()) {
+            verification.open(
+                    "The pages are not as " + String.join(", ", templates(results)) + " print them ("
+                            + difference.get() + "). The report may have been made with the template "
+                            + absent(results).get()
+                            + ", which is not here or was changed since. Name it on the sheet, as it was then, and verify again.");
         } else if (sameProgram) {
             verification.differs("The report differs from what the data give: " + difference.get() + ".");
         } else {
             verification.open("This version prints the pages otherwise (" + difference.get()
                     + "). Whether they were changed, " + paper.software() + " can say.");
         }
+    }
+
+    /** A template of the run that made the report that is not among those that are here. */
+    private Optional<String> absent(JobResults results) {
+        Set<String> here = new LinkedHashSet<>();
+        for (String name : templates(results)) {
+            try {
+                here.add(TemplateKey.of(TemplateSource.find(name, results.job().folder())));
+            } catch (InputException | UncheckedIOException e) {
+                here.add(name);
+            }
+        }
+        return made.stream()
+                .filter(m -> !here.contains(m))
+                .map(m -> m.replaceFirst(" [0-9a-f]{64}$", ""))
+                .findFirst();
     }
 
     private static Set<String> templates(JobResults results) {

@@ -139,7 +139,7 @@ final class PaperAgainstJob {
                             + ", this is " + software + ": figures are compared within their uncertainty.");
         }
         if (differences.isEmpty()) {
-            verification.holds(name + ": computed again from the files, "
+            verification.holds("The attached " + name + ": computed again from the files, "
                     + (sameProgram
                             ? "all results are the same."
                             : "all figures agree within their uncertainty, and all decisions are the same."));
@@ -149,7 +149,7 @@ final class PaperAgainstJob {
             table(results);
         }
         if (differences.isEmpty()) {
-            new PagesAgain(paper, sameProgram, verification).check(results);
+            new PagesAgain(paper, sameProgram, said.templates(), verification).check(results);
         }
     }
 
@@ -164,7 +164,8 @@ final class PaperAgainstJob {
                 .lines()
                 .toList();
         if (then.equals(now)) {
-            verification.holds(name + ": computed again from the files, the whole table is the same.");
+            verification.holds(
+                    "The attached " + name + ": computed again from the files, the whole table is the same.");
             return;
         }
         int line = 0;

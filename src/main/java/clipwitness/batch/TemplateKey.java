@@ -28,7 +28,8 @@ final class TemplateKey {
         }
     }
 
-    private static String of(TemplateSource template) {
+    /** The key of one template. */
+    static String of(TemplateSource template) {
         return template.folder().map(f -> template.name() + " " + digest(f)).orElse(template.name());
     }
 

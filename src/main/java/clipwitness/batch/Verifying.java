@@ -30,6 +30,7 @@ public final class Verifying {
         Verification verification = new Verification();
         PaperFile paper = read(report);
         Optional<ResultsDocument> results = new PaperAlone(paper, verification).check();
+        results.ifPresent(r -> FilesBesidePaper.check(report, paper, r, verification));
         if (job.isPresent()) {
             JobFolders.requireJob(job.get());
             if (results.isPresent()) {

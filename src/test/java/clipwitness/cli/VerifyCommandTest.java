@@ -83,8 +83,8 @@ class VerifyCommandTest {
                         "holds    T-1-results.csv: the figures of captures and comparisons are those of T-1-results.json.",
                         "holds    job.yaml: the attached one is the one that the results were made from.",
                         "holds    6 files of " + job.path() + " are those that the report was made from.",
-                        "holds    T-1-results.json: computed again from the files, all results are the same.",
-                        "holds    T-1-results.csv: computed again from the files, the whole table is the same.",
+                        "holds    The attached T-1-results.json: computed again from the files, all results are the same.",
+                        "holds    The attached T-1-results.csv: computed again from the files, the whole table is the same.",
                         "holds    The pages, printed again with the template customer, are the same byte by byte.",
                         report + ": matches its data.");
         assertThat(err).isEmpty();
@@ -119,6 +119,41 @@ class VerifyCommandTest {
         assertThat(out)
                 .contains("DIFFERS  job.yaml: the file was changed after the report was made, first in line 3.")
                 .contains("DIFFERS  captures.csv: the file was changed after the report was made, first in line 6.");
+    }
+
+    @Test
+    void resultsBesideTheReportThatAreNotItsOwnAreNamed() throws IOException {
+        Path table = temp.resolve("T-1-results.csv");
+        Files.copy(made.resolve("job/report/T-1-results.csv"), table);
+        assertThat(verify(report)).isZero();
+        assertThat(out).contains("holds    T-1-results.csv: the file beside the report is the attached one.");
+        Files.writeString(table, Files.readString(table).replaceFirst("0\\.1", "0.2"));
+        assertThat(verify(report)).isEqualTo(1);
+        assertThat(out).contains("DIFFERS  T-1-results.csv: the file beside the report is not the attached one.");
+    }
+
+    /** The pages of a template that is not named on the sheet cannot be printed again: that is no difference. */
+    @Test
+    void aReportInATemplateThatIsNotHereIsNotCalledChanged() throws IOException {
+        Path template = temp.resolve("mine");
+        assertThat(run("template", "customer", template.toString())).isZero();
+        Path style = template.resolve("report.css");
+        Files.writeString(style, Files.readString(style) + "\nh2 { color: #802020; }\n");
+        assertThat(run(
+                        "report",
+                        job.path().toString(),
+                        "--template",
+                        template.toString(),
+                        "--out",
+                        temp.toString() + "/o"))
+                .isZero();
+        assertThat(verify(temp.resolve("o/T-1.pdf"), job.path())).isEqualTo(2);
+        assertThat(out).contains("may have been made with the template mine, which is not here or was changed");
+    }
+
+    private static int run(String... words) {
+        PrintWriter nowhere = new PrintWriter(new StringWriter());
+        return new Clipwitness(nowhere, nowhere).run(words);
     }
 
     @Test

@@ -8,6 +8,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
+import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Decibels;
 import clipwitness.quantity.ItemQuantity;
@@ -68,13 +69,20 @@ public final class DecidingRule {
     }
 
     private static boolean agrees(Difference d, Item item) {
-        double between = item.quantity() == ItemQuantity.THD
-                ? Decibels.ofAmplitude(d.now().number() / d.before().number())
-                : d.change();
+        double ratio = shown(d.now()) / shown(d.before());
+        if (item.quantity() == ItemQuantity.THD && !(ratio > 0 && Double.isFinite(ratio))) {
+            return false;
+        }
+        double between = item.quantity() == ItemQuantity.THD ? Decibels.ofAmplitude(ratio) : d.change();
         return item.change()
                 .asValue()
                 .filter(v -> Math.abs(between - v.number()) <= v.expanded())
                 .isPresent();
+    }
+
+    /** A figure that noise bounds stands at its standard uncertainty at least, as in the change itself: a wave that is not clipped has one of 0. */
+    private static double shown(Measured.Value figure) {
+        return Math.max(figure.number(), figure.standardUncertainty());
     }
 
     private Optional<Difference> figure(Comparison comparison, Item item) {

@@ -225,6 +225,8 @@ class ReportCommandTest {
         assertThat(err.toString())
                 .contains("report-templates/bench/report.html: the document has more than 2 pages. ")
                 .endsWith("a report that needs more pages gets them with --pages [page-budget]\n");
+        assertThat(run("report", job, "--template", "bench", "--pages", "1")).isEqualTo(2);
+        assertThat(err.toString()).contains(": the document has more than one page. ");
         assertThat(job.resolve("report")).doesNotExist();
     }
 

@@ -135,8 +135,8 @@ class TemplateTest {
         assertThatThrownBy(() -> TemplateSource.find("custommer", folder))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "custommer: there is no template of this name and no folder with a file report.html. Built-in "
-                                + "templates are customer and bench; a folder is looked for in the job folder and where the program "
+                        "custommer: there is no template of this name and no folder with a file report.html. "
+                                + "Did you mean 'customer'? Built-in templates are customer and bench; a folder is looked for in the job folder and where the program "
                                 + "runs");
     }
 
@@ -172,6 +172,7 @@ class TemplateTest {
                 "{{ fact(report.hints) }} ; [fact] ; facts",
                 "{{ report.identity.number|uper }} ; [uper] ; upper",
                 "{% iff 1 %}{% endif %} ; iff ; if",
+                "{% for a in report.findings %}{% enfor %} ; enfor ; endfor",
                 "{{ picture(report.figures['cycles-mian'], 80) }} ; 'cycles-mian' ; cycles-main",
                 "{% include 'macro.html' %} ; 'macro.html' ; macros.html"
             })

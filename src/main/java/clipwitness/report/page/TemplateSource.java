@@ -132,7 +132,10 @@ public final class TemplateSource {
                 ErrorCode.NO_TEMPLATE,
                 Origin.of(nameOrPath),
                 "there is no template of this name and no folder with a file " + PAGE,
-                "Built-in templates are " + String.join(" and ", BUILT_IN)
+                Nearest.slipOf(nameOrPath, BUILT_IN)
+                                .map(n -> "Did you mean '" + n + "'? ")
+                                .orElse("")
+                        + "Built-in templates are " + String.join(" and ", BUILT_IN)
                         + "; a folder is looked for in the job folder and where the program runs");
     }
 

@@ -155,7 +155,7 @@ public final class TemplateSource {
     /** Name of one of its files as messages write it. */
     public String nameOf(String file) {
         String used = used(file);
-        return folder.map(f -> f.resolve(used).toString()).orElse("report-templates/" + name + "/" + used);
+        return folder.map(f -> f.resolve(used).toString()).orElse("built-in template " + name + ", " + used);
     }
 
     /** Its folder; empty for one of the program's own. */
@@ -235,7 +235,7 @@ public final class TemplateSource {
      */
     public Optional<WordFile> commonWords() {
         String file = inLanguage(WORDS);
-        return text(common(file)).map(t -> new WordFile("report-templates/common/" + file, t, true));
+        return text(common(file)).map(t -> new WordFile("built-in " + file, t, true));
     }
 
     /** The sentences that the template words otherwise: those for the language of the report where it has some. */

@@ -5,6 +5,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Origin;
 import clipwitness.fault.Problem;
 import clipwitness.job.Job;
+import clipwitness.job.read.JobReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -39,13 +40,7 @@ final class JobFolders {
      * @throws InputException if there is none
      */
     static List<Found> of(Path path) throws InputException {
-        if (!Files.isDirectory(path)) {
-            throw new InputException(
-                    ErrorCode.NO_JOB,
-                    Origin.of(path.toString()),
-                    absence(path),
-                    "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
-        }
+        JobReader.requireFolder(path);
         if (isJob(path)) {
             return List.of(new Found(path, Optional.empty()));
         }
@@ -70,23 +65,14 @@ final class JobFolders {
      * @throws InputException if it is none
      */
     static void requireJob(Path path) throws InputException {
-        if (!Files.isDirectory(path) || !isJob(path)) {
+        JobReader.requireFolder(path);
+        if (!isJob(path)) {
             throw new InputException(
                     ErrorCode.NO_JOB,
                     Origin.of(path.toString()),
-                    Files.isDirectory(path) ? "has no " + Job.SHEET_FILE : absence(path),
+                    "has no " + Job.SHEET_FILE,
                     "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
         }
-    }
-
-    private static String absence(Path path) {
-        if (Files.isRegularFile(path)) {
-            return "is a file, not a job folder";
-        }
-        if (Files.exists(path)) {
-            return "is no folder";
-        }
-        return Files.isSymbolicLink(path) ? "is a link that leads nowhere" : "there is no such folder";
     }
 
     /** Whether a folder has a job sheet. */

@@ -63,7 +63,7 @@ public final class ContentReading {
     private static String tone(List<Content.Heard> heard, Content.Heard tone) {
         return "a steady tone of "
                 + Rounded.frequency(Rounded.nearby(tone.frequency().getAsDouble()))
-                + (heard.size() == 1 ? "" : " in one of its " + heard.size() + " channels or more");
+                + (heard.size() == 1 ? "" : " in one or more of its " + heard.size() + " channels");
     }
 
     /** A record that holds more noise than wave has no steady tone. */

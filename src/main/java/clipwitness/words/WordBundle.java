@@ -71,14 +71,15 @@ public final class WordBundle {
         for (Line line : lines(file)) {
             String own = sentences.get(line.name());
             if (own == null) {
-                problems.add(new Problem(
-                        ErrorCode.BAD_WORDS,
-                        Origin.of(name, line.number()),
-                        "the report makes no sentence called '" + line.name() + "'",
-                        Nearest.slipOf(line.name(), sentences.keySet())
-                                        .map(n -> "Did you mean '" + n + "'? ")
-                                        .orElse("")
-                                + "Its sentences are listed in report-templates/common/words.properties"));
+                problems.add(
+                        new Problem(
+                                ErrorCode.BAD_WORDS,
+                                Origin.of(name, line.number()),
+                                "the report makes no sentence called '" + line.name() + "'",
+                                Nearest.slipOf(line.name(), sentences.keySet())
+                                                .map(n -> "Did you mean '" + n + "'? ")
+                                                .orElse("")
+                                        + "clipwitness template customer FOLDER writes a words.properties with all its sentences"));
             } else if (!holes(own).containsAll(holes(line.sentence()))) {
                 problems.add(new Problem(
                         ErrorCode.BAD_WORDS,

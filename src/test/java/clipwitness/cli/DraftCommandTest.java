@@ -84,7 +84,7 @@ class DraftCommandTest {
         draft();
         assertThat(out.toString())
                 .contains(
-                        "stock_g050.csv: waveform (a steady tone of 1 kHz in one of its 2 channels or more);"
+                        "stock_g050.csv: waveform (a steady tone of 1 kHz in one or more of its 2 channels);"
                                 + " state stock (\"stock\" in the name of the file); gain 50 % (\"g050\" in the name of the file)\n")
                 .contains("Q1 trace.csv: junction (columns of voltage and current); device Q1 (the name of the file)\n")
                 .contains("state stock: role before (it names the original, and nothing else is from before)\n")

@@ -72,6 +72,13 @@ class PairCommandTest {
     }
 
     @Test
+    void aSheetInThePlaceOfItsFolderIsNamed() {
+        assertThat(run("--job", "sample-captures/jack-repair/job.yaml", device("D2"), device("D4")))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("job.yaml: is a file, not a job folder. Name the folder that holds ");
+    }
+
+    @Test
     void theSheetIsOnePageWithAllThatTheDrawerNeeds(@TempDir Path folder) throws IOException {
         Path sheet = folder.resolve("drawer.pdf");
         assertThat(run(

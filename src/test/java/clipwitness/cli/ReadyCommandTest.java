@@ -90,6 +90,13 @@ class ReadyCommandTest {
     }
 
     @Test
+    void aSheetInThePlaceOfItsFolderIsNamed() throws IOException {
+        Path sheet = beforeOnly().path().resolve("job.yaml");
+        assertThat(run("ready", sheet)).isEqualTo(2);
+        assertThat(err.toString()).startsWith(sheet + ": is a file, not a job folder. Name the folder that holds ");
+    }
+
+    @Test
     void aBrokenSheetEndsWithStatus2() throws IOException {
         JobFolder job = beforeOnly();
         job.write("job.yaml", "report: {number: T-1}\n");

@@ -223,8 +223,10 @@ class ReportCommandTest {
         Path job = JobFolder.unchanged(temp.resolve("job"), "T-1").path();
         assertThat(run("report", job, "--template", "bench", "--pages", "2")).isEqualTo(2);
         assertThat(err.toString())
-                .contains("report-templates/bench/report.html: the document has more than 2 pages. ")
+                .contains("built-in template bench, report.html: the document has more than 2 pages. ")
                 .endsWith("a report that needs more pages gets them with --pages [page-budget]\n");
+        assertThat(run("report", job, "--template", "bench", "--pages", "1")).isEqualTo(2);
+        assertThat(err.toString()).contains(": the document has more than one page. ");
         assertThat(job.resolve("report")).doesNotExist();
     }
 

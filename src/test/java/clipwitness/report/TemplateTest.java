@@ -134,10 +134,9 @@ class TemplateTest {
     void anUnknownTemplateIsAnError() {
         assertThatThrownBy(() -> TemplateSource.find("custommer", folder))
                 .isInstanceOf(InputException.class)
-                .hasMessage(
-                        "custommer: there is no template of this name and no folder with a file report.html. Built-in "
-                                + "templates are customer and bench; a folder is looked for in the job folder and where the program "
-                                + "runs");
+                .hasMessage("custommer: there is no template of this name and no folder with a file report.html. "
+                        + "Did you mean 'customer'? Built-in templates are customer and bench; a folder is looked for in the job folder and where the program "
+                        + "runs");
     }
 
     @Test
@@ -146,7 +145,8 @@ class TemplateTest {
         assertThatThrownBy(() -> render(template))
                 .isInstanceOf(InputException.class)
                 .hasMessage(place() + ", line 2: the template cannot be filled: there is no 'numbr' here. "
-                        + "Did you mean 'number'? report-templates/README.md lists the names that a template may use");
+                        + "Did you mean 'number'? README.md in a copied template (clipwitness template customer FOLDER) "
+                        + "lists the names that a template may use");
     }
 
     @Test
@@ -172,6 +172,7 @@ class TemplateTest {
                 "{{ fact(report.hints) }} ; [fact] ; facts",
                 "{{ report.identity.number|uper }} ; [uper] ; upper",
                 "{% iff 1 %}{% endif %} ; iff ; if",
+                "{% for a in report.findings %}{% enfor %} ; enfor ; endfor",
                 "{{ picture(report.figures['cycles-mian'], 80) }} ; 'cycles-mian' ; cycles-main",
                 "{% include 'macro.html' %} ; 'macro.html' ; macros.html"
             })

@@ -70,8 +70,8 @@ class WordBundleTest {
         assertThatThrownBy(() -> OWN.reworded("\ngreting = Hi\ngreeting = {nam}\n", "x/words.properties"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(
-                        "x/words.properties, line 2: the report makes no sentence called 'greting'. Did you mean 'greeting'? Its sentences are "
-                                + "listed in report-templates/common/words.properties\n"
+                        "x/words.properties, line 2: the report makes no sentence called 'greting'. Did you mean 'greeting'? "
+                                + "clipwitness template customer FOLDER writes a words.properties with all its sentences\n"
                                 + "x/words.properties, line 3: 'greeting' has a hole that is never filled. Use only these: "
                                 + "[name, time]");
     }

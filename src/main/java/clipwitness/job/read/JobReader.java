@@ -43,13 +43,7 @@ public final class JobReader {
 
     /** Reads and checks a job, as {@link #read} does, and keeps what was read. */
     public static ReadJob readWhole(Path folder) throws InputException {
-        if (!Files.isDirectory(folder)) {
-            throw new InputException(
-                    ErrorCode.NO_JOB,
-                    Origin.of(folder.toString()),
-                    "there is no such folder",
-                    "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
-        }
+        requireFolder(folder);
         JobFiles files = new JobFiles(folder);
         Faults inSheet = new Faults();
         TextFile sheet = TextFile.read(folder, Job.SHEET_FILE, "Write one; the README shows a first one");
@@ -61,6 +55,31 @@ public final class JobReader {
         Faults.throwIfAny(inSheet, inTable);
         Job job = new Job(folder, outcome.sheet().orElseThrow(), captures);
         return new ReadJob(job, sheet.bytes(), table.orElseThrow().bytes());
+    }
+
+    /**
+     * Makes sure that a path is a folder; whether it is a job's is not looked at.
+     *
+     * @throws InputException if it is none
+     */
+    public static void requireFolder(Path path) throws InputException {
+        if (!Files.isDirectory(path)) {
+            throw new InputException(
+                    ErrorCode.NO_JOB,
+                    Origin.of(path.toString()),
+                    absence(path),
+                    "Name the folder that holds " + Job.SHEET_FILE + " and " + Job.TABLE_FILE);
+        }
+    }
+
+    private static String absence(Path path) {
+        if (Files.isRegularFile(path)) {
+            return "is a file, not a job folder";
+        }
+        if (Files.exists(path)) {
+            return "is no folder";
+        }
+        return Files.isSymbolicLink(path) ? "is a link that leads nowhere" : "there is no such folder";
     }
 
     private static Optional<TextFile> table(Path folder, Faults faults) {

@@ -8,6 +8,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -107,22 +108,46 @@ final class YamlTree {
 
     private YamlNode mapping(Event start, String path, int depth) throws InputException {
         Map<String, YamlNode.Entry> entries = new LinkedHashMap<>();
+        boolean braces = ((MappingStartEvent) start).isFlow();
+        Optional<YamlNode.Entry> last = Optional.empty();
         for (Event e = events.next(); e.getEventId() != Event.ID.MappingEnd; e = events.next()) {
             if (!(node(e, path, depth) instanceof YamlNode.Text key)) {
                 throw refusal(e, path, "a key must be a word", "Put a text that begins with [ or { in quotes");
             }
             String keyPath = SheetNode.keyPath(path, key.text());
             YamlNode.Entry entry = new YamlNode.Entry(key.text(), node(events.next(), keyPath, depth), line(e));
-            YamlNode.Entry first = entries.putIfAbsent(key.text(), entry);
-            if (first != null) {
-                faults.add(
-                        ErrorCode.TWICE,
-                        new Origin(file, line(e), keyPath),
-                        "the key " + NameWords.quoted(key.text()) + " occurs twice, first in line " + first.line(),
-                        "Keep one of them");
-            }
+            Optional<YamlNode.Entry> whole =
+                    last.filter(l -> braces && l.isSplitBefore(entry)).map(l -> joined(l, entry, path));
+            whole.ifPresentOrElse(w -> entries.replace(w.key(), w), () -> put(entry, keyPath, entries));
+            last = whole.or(() -> Optional.of(entry));
         }
         return new YamlNode.Mapping(List.copyOf(entries.values()), line(start));
+    }
+
+    private void put(YamlNode.Entry entry, String keyPath, Map<String, YamlNode.Entry> entries) {
+        YamlNode.Entry first = entries.putIfAbsent(entry.key(), entry);
+        if (first != null) {
+            faults.add(
+                    ErrorCode.TWICE,
+                    new Origin(file, entry.line(), keyPath),
+                    "the key " + NameWords.quoted(entry.key()) + " occurs twice, first in line " + first.line(),
+                    "Keep one of them");
+        }
+    }
+
+    /** The entry with its number whole again, so that one comma is one fault. */
+    private YamlNode.Entry joined(YamlNode.Entry whole, YamlNode.Entry rest, String path) {
+        String before = ((YamlNode.Text) whole.value()).text();
+        String decimal = before + "." + rest.key();
+        faults.add(
+                ErrorCode.BAD_VALUE,
+                new Origin(file, whole.line(), SheetNode.keyPath(path, whole.key())),
+                NameWords.quoted(before + "," + rest.key()) + " holds a comma, which ends a value between braces",
+                "Write " + NameWords.clipped(decimal)
+                        + (rest.hasThousands()
+                                ? " or " + NameWords.clipped(before + rest.key()) + ", whichever is meant"
+                                : ""));
+        return new YamlNode.Entry(whole.key(), new YamlNode.Text(decimal, true, rest.line()), whole.line());
     }
 
     private void refuseTag(Event event, String path, String tag) throws InputException {

@@ -54,7 +54,7 @@ public final class PaperFile {
             }
             PaperFile paper = new PaperFile(bytes, document);
             if (!paper.software.startsWith(OWN)) {
-                throw fault(ErrorCode.NOT_A_REPORT, file, "is a PDF, but no report of this program");
+                throw fault(ErrorCode.NOT_A_REPORT, file, "is no report of this program, or a damaged one");
             }
             return paper;
         } catch (InvalidPasswordException e) {

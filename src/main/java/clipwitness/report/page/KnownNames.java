@@ -17,6 +17,19 @@ import java.util.regex.Pattern;
 final class KnownNames {
     private static final Pattern MACRO = Pattern.compile("\\{%-?\\s*macro\\s+(\\w+)");
 
+    /** Tags that close a block or divide it; the engine names the opening ones alone. */
+    private static final Set<String> CLOSING = Set.of(
+            "else",
+            "elseif",
+            "endblock",
+            "endcache",
+            "endembed",
+            "endfilter",
+            "endfor",
+            "endif",
+            "endmacro",
+            "endparallel");
+
     private final Set<String> values = new TreeSet<>();
     private final Set<String> calls = new TreeSet<>();
     private final WordBundle words;
@@ -43,6 +56,7 @@ final class KnownNames {
         calls.addAll(engine.getFilters().keySet());
         calls.addAll(engine.getTests().keySet());
         engine.getTokenParsers().stream().map(TokenParser::getTag).forEach(calls::add);
+        calls.addAll(CLOSING);
     }
 
     private void addValues(Record model) {

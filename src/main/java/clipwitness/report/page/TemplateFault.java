@@ -31,7 +31,7 @@ final class TemplateFault {
                 place(fault, inner),
                 "the template cannot be filled: " + what(inner),
                 probably(inner).map(n -> "Did you mean '" + n + "'? ").orElse("")
-                        + "report-templates/README.md lists the names that a template may use");
+                        + "README.md in a copied template (clipwitness template customer FOLDER) lists the names that a template may use");
     }
 
     private static PebbleException innermost(PebbleException fault) {

@@ -132,7 +132,10 @@ public final class TemplateSource {
                 ErrorCode.NO_TEMPLATE,
                 Origin.of(nameOrPath),
                 "there is no template of this name and no folder with a file " + PAGE,
-                "Built-in templates are " + String.join(" and ", BUILT_IN)
+                Nearest.slipOf(nameOrPath, BUILT_IN)
+                                .map(n -> "Did you mean '" + n + "'? ")
+                                .orElse("")
+                        + "Built-in templates are " + String.join(" and ", BUILT_IN)
                         + "; a folder is looked for in the job folder and where the program runs");
     }
 
@@ -152,7 +155,7 @@ public final class TemplateSource {
     /** Name of one of its files as messages write it. */
     public String nameOf(String file) {
         String used = used(file);
-        return folder.map(f -> f.resolve(used).toString()).orElse("report-templates/" + name + "/" + used);
+        return folder.map(f -> f.resolve(used).toString()).orElse("built-in template " + name + ", " + used);
     }
 
     /** Its folder; empty for one of the program's own. */
@@ -232,7 +235,7 @@ public final class TemplateSource {
      */
     public Optional<WordFile> commonWords() {
         String file = inLanguage(WORDS);
-        return text(common(file)).map(t -> new WordFile("report-templates/common/" + file, t, true));
+        return text(common(file)).map(t -> new WordFile("built-in " + file, t, true));
     }
 
     /** The sentences that the template words otherwise: those for the language of the report where it has some. */

@@ -41,7 +41,7 @@ final class Layout {
             throw e;
         } catch (Watch.TooLong e) {
             throw PageException.tooLong(
-                    "the document has more than " + mostPages + " pages",
+                    "the document has more than " + (mostPages == 1 ? "one page" : mostPages + " pages"),
                     "Look for what is out of all size; a report that needs more pages gets them with --pages");
         } catch (RuntimeException | StackOverflowError e) {
             complaints.check();

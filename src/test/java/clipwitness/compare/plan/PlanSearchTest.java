@@ -48,6 +48,13 @@ class PlanSearchTest {
         assertThat(USUAL.sweep().reach()).singleElement().matches(Reach::sufficient);
     }
 
+    /** The README and the manual ask for half a second without signal and for a sweep over one second. */
+    @Test
+    void theLongRecordsAreNoShorterThanTheManualAsks() {
+        assertThat(USUAL.noise().seconds()).isEqualTo(0.5);
+        assertThat(USUAL.sweep().seconds()).isEqualTo(1);
+    }
+
     @Test
     void tighterLimitsAskForLongerRecordsOrMoreTakes() {
         BenchPlan tight = PlanSearch.of(

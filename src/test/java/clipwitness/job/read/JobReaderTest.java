@@ -227,6 +227,14 @@ class JobReaderTest {
     }
 
     @Test
+    void aSheetInThePlaceOfItsFolder() throws IOException {
+        Path sheet = Files.writeString(folder.resolve("sheet.yaml"), "x");
+        assertThat(new TestJob(sheet).messages())
+                .containsExactly(
+                        sheet + ": is a file, not a job folder. Name the folder that holds job.yaml and captures.csv");
+    }
+
+    @Test
     void aFolderWithoutASheet() throws IOException {
         Files.delete(folder.resolve("job.yaml"));
         assertThat(job.messages())

@@ -34,8 +34,9 @@ final class NoFile {
     /** Whether a path is a pipe (POSIX, sys/stat.h, S_IFIFO), as far as the system tells. */
     private static boolean isPipe(Path path) {
         try {
-            return ((Integer) Files.getAttribute(path, "unix:mode") & KIND) == PIPE;
-        } catch (IOException | UnsupportedOperationException e) {
+            return path.getFileSystem().supportedFileAttributeViews().contains("unix")
+                    && ((Integer) Files.getAttribute(path, "unix:mode") & KIND) == PIPE;
+        } catch (IOException e) {
             return false;
         }
     }

@@ -78,18 +78,25 @@ final class PagesAgain {
         if (difference.isEmpty()) {
             verification.holds(
                     "The pages, printed again, hold the same text, lines and pictures; only the packing of the file is another.");
-        } else if (sameProgram && absent(results).isPresent()) {
-            verification.open(
-                    "The pages are not as " + String.join(", ", templates(results)) + " print them ("
-                            + difference.get() + "). The report may have been made with the template "
-                            + absent(results).get()
-                            + ", which is not here or was changed since. Name it on the sheet, as it was then, and verify again.");
-        } else if (sameProgram) {
-            verification.differs("The report differs from what the data give: " + difference.get() + ".");
         } else {
-            verification.open("This version prints the pages otherwise (" + difference.get()
-                    + "). Whether they were changed, " + paper.software() + " can say.");
+            differs(results, difference.get());
         }
+    }
+
+    private void differs(JobResults results, String difference) {
+        if (!sameProgram) {
+            verification.open("This version prints the pages otherwise (" + difference
+                    + "). Whether they were changed, " + paper.software() + " can say.");
+            return;
+        }
+        absent(results)
+                .ifPresentOrElse(
+                        template -> verification.open(
+                                "The pages are not as "
+                                        + String.join(", ", templates(results)) + " print them (" + difference
+                                        + "). The report may have been made with the template " + template
+                                        + ", which is not here or was changed since. Name it on the sheet, as it was then, and verify again."),
+                        () -> verification.differs("The report differs from what the data give: " + difference + "."));
     }
 
     /** A template of the run that made the report that is not among those that are here. */

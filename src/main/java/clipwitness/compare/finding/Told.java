@@ -29,6 +29,12 @@ public final class Told {
     /** Ratios of two inputs, in dB: a corner has 0, what bends slowly 15. */
     private static final Set<WaveformQuantity> KNEES = EnumSet.of(WaveformQuantity.KNEE_UP, WaveformQuantity.KNEE_DOWN);
 
+    private static final Set<WaveformQuantity> ONSETS =
+            EnumSet.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN);
+
+    /** A level at which something begins, known to no better than this share of it, may be three times as high at one end as at the other. */
+    private static final double LOST_SHARE = 0.5;
+
     /** Five times the usual limit of a change of asymmetry, points of percent. */
     private static final double LOST_POINTS = 10;
 
@@ -55,12 +61,18 @@ public final class Told {
 
     /**
      * A figure of a capture. An asymmetry that is known to no better than 10 points is refused: it says neither that the halves are alike nor how far they
-     * are not; so is a knee that may be a corner or none. Where it may as well be 0, what its size lies below: −7 ± 43 µV of mean is none that was seen, and below 50 µV. A figure in
+     * are not; so is a knee that may be a corner or none, and an onset that is known to no better than half of it. Where it may as well be 0, what its size lies below: −7 ± 43 µV of mean is none that was seen, and below 50 µV. A figure in
      * decibels or degrees stays what it is.
      */
     public static Measured figure(WaveformQuantity quantity, Measured figure) {
         if (ASYMMETRIES.contains(quantity)) {
             return unlessLost(figure, LOST_POINTS, Told::bounded);
+        }
+        if (ONSETS.contains(quantity)
+                && figure.asValue().filter(Told::isHalfLost).isPresent()) {
+            return Measured.refused(
+                    figure.unit(),
+                    Reason.of(FigureReason.KNOWN_TOO_ROUGHLY, Argument.decimals(100 * LOST_SHARE, Unit.PERCENT, 0)));
         }
         return KNEES.contains(quantity) ? unlessLost(figure, HALF_OR_DOUBLE_DECIBELS, f -> f) : bounded(figure);
     }
@@ -99,6 +111,10 @@ public final class Told {
 
     private static Measured lost(Unit unit, double lost) {
         return Measured.refused(unit, Reason.of(FigureReason.KNOWN_TOO_ROUGHLY, Argument.decimals(lost, unit, 0)));
+    }
+
+    private static boolean isHalfLost(Measured.Value figure) {
+        return figure.expanded() > LOST_SHARE * Math.abs(figure.number());
     }
 
     private static Measured bounded(Measured figure) {

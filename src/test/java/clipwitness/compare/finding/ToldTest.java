@@ -70,6 +70,14 @@ class ToldTest {
                 .isPresent();
     }
 
+    /** 21 ± 12 mV may be 9 or 33 mV: which of two states clips earlier is not in it. */
+    @ParameterizedTest
+    @CsvSource({"0.021, 0.012, false", "0.021, 0.010, true"})
+    void anOnsetKnownToNoBetterThanHalfIsNotTold(double onset, double expanded, boolean told) {
+        Measured measured = Told.figure(WaveformQuantity.ONSET_UP, measured(onset, expanded, Unit.VOLT));
+        assertThat(measured.asValue().isPresent()).isEqualTo(told);
+    }
+
     /** 40.9 - 16.7 = 24.2 dB are known; of 0 ± 25 dB nothing is; 0.0 ± 0.1 dB and 0.2 ± 0.4 points say that nothing moved. */
     @ParameterizedTest
     @CsvSource({

@@ -7,6 +7,7 @@ import clipwitness.compare.finding.Pictured;
 import clipwitness.compare.finding.Remainders;
 import clipwitness.compare.finding.Subject;
 import clipwitness.compare.finding.Telling;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.compare.rule.PicturedRule;
@@ -97,7 +98,10 @@ public final class PictureWords {
     }
 
     private String size(Item item) {
-        return context.values().size(item.change().asValue().orElseThrow());
+        Measured.Value change = item.change().asValue().orElseThrow();
+        return Told.isAtLeast(change)
+                ? context.say("amount.least", "amount", context.values().least(change))
+                : context.values().size(change);
     }
 
     private String part(Remainders remainders) {

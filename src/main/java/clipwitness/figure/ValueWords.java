@@ -33,6 +33,11 @@ record ValueWords(Speech speech) {
         return text(Math.abs(value.number()), value);
     }
 
+    /** What a change is at least, in whole units, without sign. */
+    String least(Measured.Value value) {
+        return speech.numbers().fixed(Math.floor(Math.abs(value.number()) - value.expanded()), value.unit(), 0);
+    }
+
     private String text(double number, Measured.Value value) {
         boolean level = value.unit() == Unit.DECIBEL || value.unit() == Unit.DBC;
         double u = value.expanded();

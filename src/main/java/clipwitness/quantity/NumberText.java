@@ -19,6 +19,12 @@ public final class NumberText {
     private static final int MOST_DIGITS = 8;
     private static final int DIGITS_ALONE = 4;
     private static final int DECIMALS_OF_LEVELS = 3;
+    private static final int DECIMALS_OF_SHARES = 3;
+    private static final int BOUND_DIGITS = 2;
+
+    /** Power of ten of the last digit of a bound in percent. */
+    private static final int FINEST_BOUND_PERCENT = -2;
+
     private static final MathContext NOMINAL_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
 
     private final char decimalMark;
@@ -150,6 +156,22 @@ public final class NumberText {
     }
 
     /**
+     * What something lies below, in its parts, with the prefix that suits a row of values: rounded up to two digits, levels to whole decibels, percent
+     * to no less than a hundredth of one. More digits of a bound mean nothing, and no oscilloscope resolves less than that hundredth.
+     *
+     * @param value   value in the unit
+     * @param unit    unit
+     * @param largest largest magnitude of the row as {@link #shown shown}, in the unit; 0 for a single value
+     */
+    public NumberParts bound(double value, Unit unit, double largest) {
+        int digits = step(exact(value), BOUND_DIGITS);
+        int step = isLevel(unit) ? 0 : unit == Unit.PERCENT ? Math.max(FINEST_BOUND_PERCENT, digits) : digits;
+        BigDecimal number = exact(value).setScale(-step, RoundingMode.CEILING);
+        Prefix prefix = Prefix.of(number.max(exact(largest).abs()), unit);
+        return new NumberParts(plain(number, prefix, false), "", symbol(prefix, unit));
+    }
+
+    /**
      * The larger magnitude of a value and its uncertainty, both rounded as they are printed: what the prefix of a row must suit.
      *
      * @param value    value in the unit
@@ -181,12 +203,13 @@ public final class NumberText {
                 symbol(prefix, unit));
     }
 
-    /** Decimals of a unit that mean something: nobody hears, and no instrument here holds, less than a thousandth of a decibel. */
+    /** Decimals of a unit that mean something: nobody hears, and no instrument here holds, less than a thousandth of a decibel or of a percent. */
     private static int mostDecimals(Unit unit) {
-        return switch (unit) {
-            case DECIBEL, DBC -> DECIMALS_OF_LEVELS;
-            default -> Integer.MAX_VALUE;
-        };
+        return isLevel(unit) ? DECIMALS_OF_LEVELS : unit == Unit.PERCENT ? DECIMALS_OF_SHARES : Integer.MAX_VALUE;
+    }
+
+    private static boolean isLevel(Unit unit) {
+        return unit == Unit.DECIBEL || unit == Unit.DBC;
     }
 
     /** A value and its uncertainty to the same power of ten. */

@@ -34,9 +34,26 @@ class NumberTextTest {
         "999.96,  HERTZ,   0.1,      999.96 ± 0.10 Hz",
         "999.996, HERTZ,   1,        1.0000 ± 0.0010 kHz",
         "2.5e-9,  AMPERE,  1e-10,    2.50 ± 0.10 nA",
+        "0.00034, PERCENT, 0.00062,  0.000 ± 0.001 %", // a hundred-thousandth of a wave: no converter has such a step
     })
     void uncertaintyHasTwoDigitsAndTheValueAsManyDecimals(double value, Unit unit, double expanded, String text) {
         assertThat(ENGLISH.measured(value, unit, expanded)).isEqualTo(unbroken(text));
+    }
+
+    /** A bound is rounded up, so that what it says stays true: 0.1371 % lies below 0.14 %, -67.9 dBc below -67 dBc. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.1371,   PERCENT, 0.14 %",
+        "0.00098,  PERCENT, 0.01 %",
+        "0.0434,   PERCENT, 0.05 %",
+        "6.61,     PERCENT, 6.7 %",
+        "118e-6,   VOLT,    120 µV",
+        "-67.9,    DBC,     −67 dBc",
+        "-104.2,   DBC,     −104 dBc",
+        "-0.4,     DECIBEL, 0 dB",
+    })
+    void aBoundHasTwoDigitsAtMostAndIsRoundedUp(double value, Unit unit, String text) {
+        assertThat(ENGLISH.bound(value, unit, 0).text()).isEqualTo(unbroken(text));
     }
 
     @Test

@@ -84,7 +84,7 @@ class ReportDocumentTest {
         }
     }
 
-    /** 200.004 / 200.013 - 1 = -45.0e-6, and 0.004 sqrt 2 / 200.01 = 28e-6. */
+    /** 200.001 / 200.013 - 1 = -60.0e-6, and 0.004 sqrt 2 / 200.01 = 28e-6: less than half of it. */
     @Test
     void aToneThatRanSlowerIsCalledSlower() throws Exception {
         JobResults good = ExampleJob.good().results();
@@ -94,9 +94,8 @@ class ReportDocumentTest {
                 new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
         try (Rendered report = Rendered.of(results, "bench")) {
             assertThat(report.text())
-                    .contains(
-                            "the test tones of original clippers and as received differ, in parts per million by 45 ± 28 "
-                                    + "(slower) at full gain");
+                    .contains("the test tone of original clippers ran 60 ± 28 ppm slower at full gain than that of as "
+                            + "received");
         }
     }
 
@@ -109,7 +108,7 @@ class ReportDocumentTest {
                 capture.doubts(),
                 capture.waveform()
                         .map(w -> w.withValues((q, v) -> meant && q == WaveformQuantity.FREQUENCY
-                                ? ExampleJob.value(200.004, Unit.HERTZ, 0.004)
+                                ? ExampleJob.value(200.001, Unit.HERTZ, 0.004)
                                 : v)),
                 capture.junction());
     }

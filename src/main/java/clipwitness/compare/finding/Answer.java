@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param degree   how far it went
  * @param timbre   what the harmonics above the seventh add; empty where they add nothing
  * @param place    how it stands to an answer about the same state that is told before
+ * @param freed    settings, the highest first, at which it was clearly clipped and hardly clips now: all of those up to the highest of them; empty where there are none
  */
 public record Answer(
         Subject subject,
@@ -28,11 +29,26 @@ public record Answer(
         List<ClippedSetting> farthest,
         Degree degree,
         Optional<Timbre> timbre,
-        Place place)
+        Place place,
+        List<ClippedSetting> freed)
         implements Finding {
     /** Copies what it is given. */
     public Answer {
         farthest = List.copyOf(farthest);
+        freed = List.copyOf(freed);
+    }
+
+    /** An answer about a wave that clips where it did. */
+    public Answer(
+            Subject subject,
+            Kind kind,
+            Loudness loudness,
+            ClippedSetting here,
+            List<ClippedSetting> farthest,
+            Degree degree,
+            Optional<Timbre> timbre,
+            Place place) {
+        this(subject, kind, loudness, here, farthest, degree, timbre, place, List.of());
     }
 
     /** What became of the sound. */
@@ -113,7 +129,7 @@ public record Answer(
     /** The same answer, told behind one about the same state. */
     public Answer behind(Answer earlier) {
         Place behind = saysAs(earlier) ? Place.REPEATS : Place.ADDS;
-        return new Answer(subject, kind, loudness, here, farthest, degree, timbre, behind);
+        return new Answer(subject, kind, loudness, here, farthest, degree, timbre, behind, freed);
     }
 
     /** Whether another answer says the same in words. */
@@ -122,7 +138,16 @@ public record Answer(
                 && degree == other.degree
                 && timbre.equals(other.timbre)
                 && loudness == other.loudness
+                && freed.isEmpty() == other.freed.isEmpty()
                 && here.isOtherLevel() == other.here.isOtherLevel();
+    }
+
+    /** Of the settings at which it hardly clips now the one that is told: the highest at which its distortion is known, else the highest. */
+    public Optional<ClippedSetting> toldOfFreed() {
+        return freed.stream()
+                .filter(s -> s.amounts().filter(d -> !d.bounded()).isPresent())
+                .findFirst()
+                .or(() -> freed.stream().findFirst());
     }
 
     /** What is left of the wave at equal level as a share of it, percent; a bound where noise or repeatability hides it. */
@@ -160,6 +185,17 @@ public record Answer(
         for (ClippedSetting other : farthest) {
             other.thd().ifPresent(i -> values.addAll(elsewhere(i)));
         }
+        toldOfFreed().flatMap(ClippedSetting::amounts).ifPresent(d -> values.addAll(freed(d)));
+        return values;
+    }
+
+    private List<FindingValue> freed(Difference thd) {
+        List<FindingValue> values = new ArrayList<>(
+                List.of(FindingValue.of("thdBefore", thd.before()), FindingValue.of("thdNow", thd.now())));
+        freed.get(0)
+                .condition()
+                .gainPercent()
+                .ifPresent(g -> values.add(FindingValue.stated("hardlyClipsUpToGainPercent", g, Unit.PERCENT)));
         return values;
     }
 

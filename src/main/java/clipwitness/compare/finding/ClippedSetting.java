@@ -10,10 +10,12 @@ import java.util.Optional;
  *
  * @param level     change of level, with a value
  * @param nullDepth what is left of the wave once both are set equally loud; empty where it could not be measured
- * @param thd       change of distortion; empty where noise hides one of the two
+ * @param thd       change of distortion; empty where noise hides one of the two and not even its direction is known
  * @param turn      where the distortion went
+ * @param amounts   distortion of both states, percent; empty where one was not measured
  */
-public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn) {
+public record ClippedSetting(
+        Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn, Optional<Difference> amounts) {
     /** Decimals of a decibel that an answer tells: one. */
     private static final double TENTHS = 10;
 
@@ -29,6 +31,11 @@ public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item
         UNKNOWN
     }
 
+    /** A setting of which only the changes are known. */
+    public ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn) {
+        this(level, nullDepth, thd, turn, Optional.empty());
+    }
+
     /** Under which condition. */
     public Condition condition() {
         return level.condition();
@@ -37,6 +44,14 @@ public record ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item
     /** Whether the distortion went somewhere. */
     public boolean turns() {
         return turn == Turn.LOWER || turn == Turn.HIGHER;
+    }
+
+    /** Whether the wave was clearly clipped and has next to no distortion now, both with their whole uncertainties. */
+    public boolean hardlyClips() {
+        return amounts.filter(d -> !d.before().isUpperBound()
+                        && d.before().number() - d.before().expanded() >= CommonPractice.CLEARLY_CLIPPED_PERCENT
+                        && d.now().number() + d.now().expanded() < CommonPractice.LEAST_JUDGED_PERCENT)
+                .isPresent();
     }
 
     /** Size of the change of distortion, dB; 0 where there is no figure. */

@@ -1,7 +1,9 @@
 package clipwitness.compare.finding;
 
 import clipwitness.compare.judge.CommonPractice;
+import clipwitness.measure.LevelEnds;
 import clipwitness.measure.Measured;
+import clipwitness.quantity.Unit;
 
 /**
  * The difference of two measured figures.
@@ -9,15 +11,26 @@ import clipwitness.measure.Measured;
  * @param before      earlier figure
  * @param now         later figure
  * @param change      later less earlier
- * @param uncertainty expanded, the parts combined as independent (JCGM 100, 5.1.2)
+ * @param uncertainty expanded, the parts combined as independent (JCGM 100, 5.1.2); of levels of harmonics towards no change, as in {@link clipwitness.measure.LevelChange}
  * @param reach       expanded uncertainties added up: how far two bounds can lie from one another
  */
 public record Difference(Measured.Value before, Measured.Value now, double change, double uncertainty, double reach) {
     /** The difference of two figures. */
     public static Difference of(Measured.Value before, Measured.Value now) {
-        double earlier = before.expandedUncertainty().orElse(0);
-        double later = now.expandedUncertainty().orElse(0);
-        return new Difference(before, now, now.number() - before.number(), Math.hypot(earlier, later), earlier + later);
+        double change = now.number() - before.number();
+        double earlier = width(before, change >= 0, change);
+        double later = width(now, change < 0, change);
+        return new Difference(before, now, change, Math.hypot(earlier, later), earlier + later);
+    }
+
+    /** How far a figure reaches up or down: the level of a harmonic by the ends of its amplitude; a bound of one is a level's upper end already. */
+    private static double width(Measured.Value figure, boolean up, double change) {
+        double expanded = figure.expanded();
+        if (figure.unit() != Unit.DBC || figure.isUpperBound()) {
+            return expanded;
+        }
+        double width = LevelEnds.ofFirstOrder(expanded).to(up);
+        return Double.isFinite(width) ? width : Math.abs(change) + expanded;
     }
 
     /** The difference with another independent change added. */

@@ -2,6 +2,9 @@ package clipwitness.compare.judge;
 
 import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.LevelChange;
+import clipwitness.measure.LevelEnds;
+import clipwitness.measure.LevelSide;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.reason.Argument;
@@ -41,11 +44,26 @@ public final class Change {
         }
         Measured.Value x = a.asValue().get();
         Measured.Value y = b.asValue().get();
+        if (figure.isLevelOfResidue()) {
+            return LevelChange.of(side(from, figure, x), side(to, figure, y), drift.of(from, to, figure));
+        }
         List<Contribution> parts = parts(from, figure);
         parts.addAll(parts(to, figure));
         parts.addAll(drift.of(from, to, figure));
         return new Measured.Value(
                 figure.difference(y.number(), x.number()), figure.item().unit(), Budget.bySource(parts), false);
+    }
+
+    /**
+     * One of two levels of what the tone leaves: near its uncertainty by the ends of the amount itself, the knob's part in it included, for a level near nothing has
+     * no slope over the gain control.
+     */
+    private LevelSide side(StateAtCondition setting, ItemValue figure, Measured.Value level) {
+        Optional<Measured.Value> amount =
+                repeatability.figure(setting, figure.quantity()).asValue();
+        return amount.filter(LevelEnds::isNearUncertainty)
+                .map(a -> LevelSide.ofAmount(level.number(), a))
+                .orElseGet(() -> LevelSide.ofFirstOrder(level, repeatability.of(setting, figure)));
     }
 
     /** Share of the first setting in the variance of each source of {@link #of}. */

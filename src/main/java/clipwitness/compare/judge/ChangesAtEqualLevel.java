@@ -1,9 +1,9 @@
 package clipwitness.compare.judge;
 
 import clipwitness.compare.result.LevelMatchedHarmonic;
-import clipwitness.measure.Contribution;
+import clipwitness.measure.LevelChange;
+import clipwitness.measure.LevelSide;
 import clipwitness.measure.Measured;
-import clipwitness.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,9 +30,8 @@ public final class ChangesAtEqualLevel {
         Measured before = figure(from, order);
         Measured after = figure(to, order);
         if (before instanceof Measured.Value a && after instanceof Measured.Value b) {
-            List<Contribution> budget = new ArrayList<>(a.budget());
-            budget.addAll(b.budget());
-            return new Measured.Value(b.number() - a.number(), Unit.DECIBEL, budget, false);
+            return LevelChange.of(
+                    LevelSide.ofFirstOrder(a, List.of()), LevelSide.ofFirstOrder(b, List.of()), List.of());
         }
         return before.asValue().isEmpty() ? before : after;
     }

@@ -58,6 +58,11 @@ public record ItemValue(WaveformQuantity quantity) {
         return quantity.item().orElseThrow();
     }
 
+    /** Whether it is the level of something that may be lost in noise, as distortion may. */
+    boolean isLevelOfResidue() {
+        return quantity.isResidue() && quantity.ofLevel().isPresent();
+    }
+
     /** The figure of a capture in the item's unit, its budget carried along to first order. */
     Measured of(WaveformResult capture) {
         Measured raw = capture.get(quantity);

@@ -94,7 +94,17 @@ final class AnswerRule implements FindingRule {
                         : timbre.of(
                                 comparison,
                                 clipped.stream().map(ClippedSetting::condition).toList()),
-                Answer.Place.FIRST);
+                Answer.Place.FIRST,
+                word == Kind.GENTLER ? freed(clipped) : List.of());
+    }
+
+    /** Below the setting that is spoken of, all at which it hardly clips any more, where they are the lowest at which one of the two clips; the highest first. */
+    private static List<ClippedSetting> freed(List<ClippedSetting> clipped) {
+        List<ClippedSetting> freed = new ArrayList<>();
+        for (int i = clipped.size() - 1; i > 0 && clipped.get(i).hardlyClips(); i--) {
+            freed.add(0, clipped.get(i));
+        }
+        return freed;
     }
 
     private static Kind word(List<ClippedSetting> clipped) {

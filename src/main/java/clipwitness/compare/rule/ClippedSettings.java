@@ -3,6 +3,7 @@ package clipwitness.compare.rule;
 import clipwitness.capture.Condition;
 import clipwitness.compare.finding.ClippedSetting;
 import clipwitness.compare.finding.ClippedSetting.Turn;
+import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Telling;
 import clipwitness.compare.judge.CommonPractice;
@@ -56,11 +57,21 @@ final class ClippedSettings {
         Optional<Measured.Value> before = thd(comparison.from(), condition);
         Optional<Measured.Value> now = thd(comparison.to(), condition);
         boolean bounded = Stream.of(before, now).flatMap(Optional::stream).anyMatch(Measured.Value::isUpperBound);
-        Optional<Item> thd = Items.at(comparison, condition, ItemQuantity.THD).filter(i -> !bounded);
+        Optional<Item> change = Items.at(comparison, condition, ItemQuantity.THD);
         Turn turn = bounded
                 ? turnBesideBound(before, now)
-                : thd.map(ClippedSettings::turn).orElse(Turn.UNKNOWN);
-        return new ClippedSetting(level, Items.at(comparison, condition, ItemQuantity.NULL_DEPTH), thd, turn);
+                : change.map(ClippedSettings::turn).orElse(Turn.UNKNOWN);
+        return new ClippedSetting(
+                level,
+                Items.at(comparison, condition, ItemQuantity.NULL_DEPTH),
+                change.filter(i -> !bounded || isLeast(i, turn)),
+                turn,
+                before.flatMap(b -> now.map(n -> Difference.of(b, n))));
+    }
+
+    /** Whether a change beside a bound says what it is at least. */
+    private static boolean isLeast(Item change, Turn turn) {
+        return turn != Turn.UNKNOWN && turn(change) == turn;
     }
 
     private static Turn turn(Item thd) {

@@ -7,12 +7,12 @@ import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.Significance;
 import clipwitness.compare.finding.Subject;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.judge.CommonPractice;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.EquivalentGain;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
-import clipwitness.compare.result.OnsetGain;
 import clipwitness.compare.result.Series;
 import clipwitness.measure.Measured;
 import java.util.Comparator;
@@ -84,14 +84,14 @@ final class OnsetRule implements FindingRule {
     private static Optional<Measured> gain(Series series, double mark) {
         return series.onsetGain().stream()
                 .filter(o -> o.thdPercent() == mark)
-                .map(OnsetGain::gainPercent)
+                .map(o -> Told.rotation(o.gainPercent()))
                 .findFirst();
     }
 
     /** The setting of equal distortion nearest half way whose partner is clearly another. */
     private Optional<Finding> equal(Comparison comparison) {
         return comparison.equivalentGain().stream()
-                .flatMap(e -> e.toGainPercent().asValue().filter(v -> isElsewhere(e, v)).stream()
+                .flatMap(e -> Told.rotation(e.toGainPercent()).asValue().filter(v -> isElsewhere(e, v)).stream()
                         .map(v -> new EqualGain(
                                 Subject.of(comparison, at(e.condition(), e.fromGainPercent())),
                                 e.fromGainPercent(),

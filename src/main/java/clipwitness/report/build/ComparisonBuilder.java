@@ -74,6 +74,8 @@ final class ComparisonBuilder {
 
     private List<String> clocks(Comparison comparison) {
         List<String> differences = ClockDifference.of(results, comparison).stream()
+                .filter(d -> 2 * d.ratio().expanded()
+                        <= Math.abs(d.ratio().number())) // what is known to no better says nothing
                 .map(this::clock)
                 .toList();
         return differences.isEmpty()

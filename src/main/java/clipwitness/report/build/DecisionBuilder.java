@@ -28,7 +28,7 @@ final class DecisionBuilder {
 
     /** The decisions about one quantity, decimal marks under one another. */
     List<ListedDecision> of(List<Item> items) {
-        List<Amount> amounts = items.stream().map(texts::change).toList();
+        List<Amount> amounts = items.stream().map(texts::listed).toList();
         List<String> changes =
                 AlignedNumbers.align(amounts.stream().map(Amount::number).toList());
         List<String> uncertainties =

@@ -58,11 +58,10 @@ final class MarksBuilder {
     }
 
     private String figure(Item item) {
-        return wording.say(
-                "mark.figure",
-                "quantity",
-                wording.told(item),
-                "change",
-                texts.change(item).full());
+        String change = texts.change(item).full();
+        if (change.isEmpty()) {
+            return "";
+        }
+        return wording.say("mark.figure", "quantity", wording.told(item), "change", change);
     }
 }

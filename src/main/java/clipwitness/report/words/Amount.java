@@ -1,8 +1,10 @@
 package clipwitness.report.words;
 
+import clipwitness.compare.finding.Told;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
+import clipwitness.quantity.Unit;
 import clipwitness.reason.Reason;
 import java.util.Optional;
 
@@ -44,18 +46,32 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
 
     /** A figure with the prefix that suits the largest of a row. */
     static Amount of(Measured measured, double largest, NumberText numbers, boolean signed) {
-        return measured.asValue()
+        Measured told = signed ? Told.change(measured) : measured;
+        return told.asValue()
                 .map(v -> new Amount(parts(v, largest, numbers, signed), Optional.empty()))
-                .orElseGet(() -> none(measured.reason()));
+                .orElseGet(() -> none(told.reason()));
     }
 
     private static NumberParts parts(Measured.Value value, double largest, NumberText numbers, boolean signed) {
         double uncertainty = value.expanded();
+        if (signed && Told.isAtLeast(value)) {
+            return atLeast(value, numbers);
+        }
         if (!value.isUpperBound() || value.shown() == 0) { // nothing lies below 0
             return numbers.parts(value.number(), value.unit(), uncertainty, largest, signed);
         }
-        NumberParts bound = numbers.parts(value.shown(), value.unit(), uncertainty, largest, false);
+        NumberParts bound = numbers.bound(value.shown(), value.unit(), largest);
         return new NumberParts("< " + bound.number(), "", bound.unit());
+    }
+
+    /** {@code < −24 dB} or {@code > +28 dB}: what a change is at least, in whole decibels. */
+    private static NumberParts atLeast(Measured.Value value, NumberText numbers) {
+        double least = Math.floor(Math.abs(value.number()) - value.expanded());
+        boolean fall = value.number() < 0;
+        return new NumberParts(
+                (fall ? "< " : "> ") + numbers.signed(fall ? -least : least, Unit.ONE, 0),
+                "",
+                value.unit().symbol());
     }
 
     /** The value, empty where there is none. */

@@ -30,8 +30,9 @@ final class AnswerWords {
 
     /** Level and distortion: {@code about as loud, gentler}. */
     private String plain(Answer answer) {
-        String kind =
-                wording.say("answer." + answer.kind().code() + (answer.degree() == Degree.PLAIN ? "" : ".little"));
+        String kind = answer.freed().isEmpty()
+                ? wording.say("answer." + answer.kind().code() + (answer.degree() == Degree.PLAIN ? "" : ".little"))
+                : wording.say("answer.later");
         if (answer.degree() == Degree.MOSTLY_LEVEL && level(answer).isPresent()) {
             return wording.say("answer.mostly", "level", level(answer).orElseThrow(), "answer", kind);
         }
@@ -44,6 +45,7 @@ final class AnswerWords {
     /** The words where the lead does not say all of them; else empty. */
     String beyondLead(Answer answer) {
         boolean more = answer.timbre().isPresent()
+                || !answer.freed().isEmpty()
                 || answer.kind() == Kind.OPEN
                 || answer.kind() == Kind.OTHER_SHAPE
                 || (answer.kind() == Kind.ONLY_LEVEL && answer.loudness() == Loudness.BOTH);

@@ -35,6 +35,8 @@ final class DecidingText {
                         .orElseGet(() -> wording.quantity(item.quantity())),
                 "change",
                 shape ? nulls.spread(item) : change(finding),
+                "uncertainty",
+                finding.kind() == Kind.UNKNOWN ? texts.hiding(item) : "",
                 "limit",
                 shape ? nulls.limit(item) : texts.limit(item),
                 "now",

@@ -3,11 +3,15 @@ package clipwitness.report.words;
 import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Settings;
+import clipwitness.compare.finding.Told;
+import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +22,7 @@ import java.util.Optional;
 public final class ItemText {
     private static final int LEAST_DECIMALS = 2;
     private static final int MOST_DECIMALS = 1;
+    private static final int FINEST_DECIMALS = 3;
 
     /** What is smaller would be printed as 0.0 or 0.1. */
     private static final double SMALL = 0.1;
@@ -39,6 +44,24 @@ public final class ItemText {
     public Amount change(Item item) {
         Amount amount = Amount.ofChange(item.change(), wording.numbers());
         return amount.number().isEmpty() ? amount : amount.named(wording.unit(item.quantity()));
+    }
+
+    /** The same in a list of decisions: a change that says nothing is a dash with the uncertainty that hides it. */
+    public Amount listed(Item item) {
+        Amount amount = change(item);
+        return amount.number().isEmpty() && item.change().value().isPresent()
+                ? new Amount(new NumberParts("–", hidden(item), wording.unit(item.quantity())), Optional.empty())
+                : amount;
+    }
+
+    /** How far a change that is not told may lie away, {@code 19}. */
+    private String hidden(Item item) {
+        return wording.numbers().atMost(Items.uncertainty(item), Unit.ONE, 0);
+    }
+
+    /** The uncertainty that hides a change; empty where the change is told. */
+    String hiding(Item item) {
+        return change(item).number().isEmpty() ? withUnit(hidden(item), item.quantity()) : "";
     }
 
     /** The change as a sentence says it: a turn of phase in whole degrees. */
@@ -94,8 +117,24 @@ public final class ItemText {
                 : round(Math.abs(difference.change()), difference.uncertainty(), unit);
     }
 
+    /** Whether only what a change is at least can be told. */
+    boolean isAtLeast(Item item) {
+        return item.change().asValue().filter(Told::isAtLeast).isPresent();
+    }
+
+    /** What a change is at least, in whole units: {@code at least 24 dB}. */
+    String least(Item item) {
+        double least = Math.floor(Items.size(item) - Items.uncertainty(item));
+        return wording.say(
+                "amount.least", "amount", withUnit(wording.numbers().fixed(least, Unit.ONE, 0), item.quantity()));
+    }
+
     /** Size of a change without its sign, to the place of the first digit of its uncertainty. */
     String sizeOf(Item item) {
+        return isAtLeast(item) ? least(item) : plainSize(item);
+    }
+
+    private String plainSize(Item item) {
         return withUnit(round(Items.size(item), Items.uncertainty(item), Unit.ONE), item.quantity());
     }
 
@@ -106,21 +145,45 @@ public final class ItemText {
         return wording.numbers().fixed(value, unit, decimals);
     }
 
-    /** Size of a change with its uncertainty, to the first digit of that, or two where the first is 1, rounded up: {@code 5.5 ± 0.5 dB}. */
+    /**
+     * Size of a change with its uncertainty, to the first digit of that, or two where the first is 1, rounded up: {@code 5.5 ± 0.5 dB}. A failing change that so would
+     * seem to lie within its limit has more digits; one that is known to half or double is told by what it is at least.
+     */
     String spread(Item item) {
-        return spread(Items.size(item), Items.uncertainty(item), wording.unit(item.quantity()));
+        double limit = item.decision() == Decision.FAIL ? item.limit().orElse(0) : 0;
+        return isAtLeast(item)
+                ? least(item)
+                : spread(Items.size(item), Items.uncertainty(item), wording.unit(item.quantity()), Math.max(0, limit));
     }
 
     /** A figure with its uncertainty, to the first digit of that, which is rounded up. */
     String spread(double value, double uncertainty, String unit) {
+        return spread(value, uncertainty, unit, 0);
+    }
+
+    private String spread(double value, double uncertainty, String unit, double limit) {
         int decimals = uncertainty > 0
                 ? (int) Math.max(0, Math.min(LEAST_DECIMALS, -Math.floor(Math.log10(uncertainty / FIRST_DIGIT_ALONE))))
                 : MOST_DECIMALS;
+        while (decimals < FINEST_DECIMALS
+                && value - uncertainty > limit
+                && !isBeyond(value, uncertainty, limit, decimals)) {
+            decimals++;
+        }
         return new NumberParts(
                         wording.numbers().fixed(value, Unit.ONE, decimals),
                         uncertainty > 0 ? wording.numbers().atMost(uncertainty, Unit.ONE, decimals) : "",
                         unit)
                 .full();
+    }
+
+    /** Whether a figure lies beyond a limit as it is printed. */
+    private static boolean isBeyond(double value, double uncertainty, double limit, int decimals) {
+        return BigDecimal.valueOf(value)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .subtract(BigDecimal.valueOf(uncertainty).setScale(decimals, RoundingMode.UP))
+                        .compareTo(BigDecimal.valueOf(limit))
+                > 0;
     }
 
     /** Where something holds: {@code all five gain settings}, {@code four of five gain settings}. */

@@ -1,6 +1,7 @@
 package clipwitness.report.words;
 
 import clipwitness.capture.Condition;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
@@ -133,7 +134,7 @@ public final class JobWording {
 
     /** A position of the gain control that was found, not set: nobody reads it to less than a tenth of a percent. */
     public Amount rotation(Measured percent) {
-        return amount(percent, 1);
+        return amount(Told.rotation(percent), 1);
     }
 
     /** Figures of one kind in one common scale; empty amounts where there is none. */

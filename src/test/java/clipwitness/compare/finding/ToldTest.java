@@ -8,6 +8,7 @@ import clipwitness.compare.result.LevelMatchedHarmonic;
 import clipwitness.measure.Measured;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.Unit;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -54,6 +55,43 @@ class ToldTest {
         Measured shown = Told.harmonic(new LevelMatchedHarmonic(Condition.NONE, 9, value));
         assertThat(shown.asValue().isPresent()).isEqualTo(told);
         assertThat(shown.reason().isPresent()).isNotEqualTo(told);
+    }
+
+    /** A knob turns from 0 to 100 %: 22 ± 29 % may be any of its lower half. A knee has 0 dB where it is a corner and 15 dB where it hardly is one. */
+    @Test
+    void aPlaceOrAKneeThatMayBeNearlyAnyIsNotTold() {
+        assertThat(Told.rotation(measured(22, 29, Unit.PERCENT)).asValue()).isEmpty();
+        assertThat(Told.rotation(measured(1.1, 1.2, Unit.PERCENT)).asValue()).isPresent();
+        assertThat(Told.figure(WaveformQuantity.KNEE_UP, measured(13, 14, Unit.DECIBEL))
+                        .asValue())
+                .isEmpty();
+        assertThat(Told.figure(WaveformQuantity.KNEE_UP, measured(7.1, 4.3, Unit.DECIBEL))
+                        .asValue())
+                .isPresent();
+    }
+
+    /** 21 ± 12 mV may be 9 or 33 mV: which of two states clips earlier is not in it. */
+    @ParameterizedTest
+    @CsvSource({"0.021, 0.012, false", "0.021, 0.010, true"})
+    void anOnsetKnownToNoBetterThanHalfIsNotTold(double onset, double expanded, boolean told) {
+        Measured measured = Told.figure(WaveformQuantity.ONSET_UP, measured(onset, expanded, Unit.VOLT));
+        assertThat(measured.asValue().isPresent()).isEqualTo(told);
+    }
+
+    /** 40.9 - 16.7 = 24.2 dB are known; of 0 ± 25 dB nothing is; 0.0 ± 0.1 dB and 0.2 ± 0.4 points say that nothing moved. */
+    @ParameterizedTest
+    @CsvSource({
+        "-40.9, 16.7, DECIBEL, true, true",
+        "-9, 5.5, DECIBEL, true, false",
+        "0, 25, DECIBEL, false, false",
+        "0.0, 0.1, DECIBEL, true, false",
+        "0.2, 12, PERCENT, true, false",
+    })
+    void ofAChangeThatIsHardlyKnownTheLeastIsTold(
+            double change, double expanded, Unit unit, boolean told, boolean atLeast) {
+        Measured measured = Told.change(measured(change, expanded, unit));
+        assertThat(measured.asValue().isPresent()).isEqualTo(told);
+        assertThat(measured.asValue().filter(Told::isAtLeast).isPresent()).isEqualTo(atLeast);
     }
 
     private static Measured measured(double figure, double expanded, Unit unit) {

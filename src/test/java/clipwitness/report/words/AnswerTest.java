@@ -183,6 +183,33 @@ class AnswerTest {
                 .endsWith("Its distortion is the same within 0.2 dB at full gain, but 0.7 dB lower at 50 % gain.");
     }
 
+    /** 23 % to 0.14 % is 44.3 dB, but nobody who plays knows what that is; the wave that clips at full gain alone is told by where and how much it clips. */
+    @Test
+    void aWaveThatHardlyClipsAnyMoreIsToldByWhereItDoesNotAndByItsDistortions() {
+        JobResults results =
+                job(at(50, 10, -17, 0.5, -44.3, 4.3), at(75, 15, -17, 0.5, -50, 20), at(100, 20, -16, -2.4));
+        results = Sentences.withFigure(
+                results, "received", 50, WaveformQuantity.THD, ExampleJob.value(23.4, Unit.PERCENT, 0.3));
+        results = Sentences.withFigure(
+                results, "received", 75, WaveformQuantity.THD, ExampleJob.value(30.1, Unit.PERCENT, 0.3));
+        JobResults known = Sentences.withFigure(
+                results, "new", 50, WaveformQuantity.THD, ExampleJob.value(0.14, Unit.PERCENT, 0.09));
+        JobResults freed = Sentences.withFigure(
+                known, "new", 75, WaveformQuantity.THD, Sentences.bound(0.061, Unit.PERCENT, 0.666));
+        assertThat(text(freed))
+                .startsWith(
+                        "Louder, clips much later. New clippers: up to 75 % gain it hardly clips: 0.14 % distortion at "
+                                + "50 % gain instead of 23 %. At full gain it is 20.0 dB louder than as received.")
+                .endsWith("Its distortion is 2.4 dB lower: louder and gentler.");
+        assertThat(answer(freed).word()).isEqualTo("gentler");
+        assertThat(answer(freed).values())
+                .extracting(FindingValue::name)
+                .contains("thdBefore", "thdNow", "hardlyClipsUpToGainPercent");
+        JobResults lost =
+                Sentences.withFigure(freed, "new", 50, WaveformQuantity.THD, Sentences.bound(0, Unit.PERCENT, 0.46));
+        assertThat(text(lost)).contains("up to 75 % gain it hardly clips: below 0.73 % distortion instead of 30 %.");
+    }
+
     /** 51.2 - 11.7 = 39.5 dB at least at 25 % gain; 44.5 - 41.4 = 3.1 dB at 50 % gain, which is less though its figure is near. */
     @Test
     void aChangeThatIsHardlyKnownIsSaidByWhatItIsAtLeast() {
@@ -238,16 +265,22 @@ class AnswerTest {
     }
 
     @Test
-    void besideDistortionThatIsLostInNoiseOnlyTheWayIsSaid() {
-        JobResults results = Sentences.withFigure(
-                job(at(100, 0, -20, 0.5, 40, 30)),
+    void besideDistortionThatIsLostInNoiseTheWayIsSaidAndWhatItIsAtLeast() {
+        assertThat(text(besideNoise(40, 45)))
+                .startsWith("About as loud, harsher. ")
+                .endsWith("Its distortion is higher (noise hides by how much).");
+        assertThat(text(besideNoise(40, 30)))
+                .startsWith("About as loud, harsher. ")
+                .endsWith("Its distortion is at least 10 dB higher.");
+    }
+
+    private static JobResults besideNoise(double change, double expanded) {
+        return Sentences.withFigure(
+                job(at(100, 0, -20, 0.5, change, expanded)),
                 "received",
                 100,
                 WaveformQuantity.THD,
                 Sentences.bound(0.1, Unit.PERCENT, 0.3));
-        assertThat(text(results))
-                .startsWith("About as loud, harsher. ")
-                .endsWith("Its distortion is higher (noise hides by how much).");
     }
 
     @Test

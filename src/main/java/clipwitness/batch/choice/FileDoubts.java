@@ -36,7 +36,10 @@ public final class FileDoubts {
 
     /** Doubts of the measuring without the count of missing samples, where the file's doubts have it already. */
     public static List<Doubt> without(List<Doubt> measured, List<Doubt> ofFile) {
-        boolean counted = ofFile.stream().anyMatch(d -> d.code() == DoubtCode.MISSING_SAMPLES);
+        boolean counted = ofFile.stream()
+                .filter(d ->
+                        d.reason().code() != DoubtReason.MISSING_SAMPLES_END) // missing behind the last, not among them
+                .anyMatch(d -> d.code() == DoubtCode.MISSING_SAMPLES);
         return measured.stream()
                 .filter(d -> !counted || d.code() != DoubtCode.MISSING_SAMPLES)
                 .toList();

@@ -24,10 +24,15 @@ public final class FileDoubts {
                 .findFirst();
     }
 
+    /** Whether a doubt about a file concerns the shape of a wave and nothing else: noise, responses and playing are not read from it. */
+    public static boolean isOfShape(Doubt doubt) {
+        return doubt.reason().code() == DoubtReason.AC_COUPLED_SOUND;
+    }
+
     /** Doubts about a file as they concern a recording of playing: its level needs no volts, and nothing is read from its shape. */
     public static List<Doubt> ofPlaying(List<Doubt> ofFile) {
         return ofFile.stream()
-                .filter(d -> d.reason().code() != DoubtReason.AC_COUPLED_SOUND)
+                .filter(d -> !isOfShape(d))
                 .map(d -> d.reason().code() == DoubtReason.UNIT_ASSUMED_SOUND
                         ? Doubt.of(Severity.NOTE, DoubtReason.UNIT_ASSUMED_LISTENING)
                         : d)

@@ -4,7 +4,9 @@ import clipwitness.capture.LabelText;
 import clipwitness.fault.InputException;
 import clipwitness.fault.Problem;
 import clipwitness.report.FolderSink;
+import clipwitness.report.Leftovers;
 import clipwitness.report.SummaryDocument;
+import clipwitness.report.data.JobSummary;
 import clipwitness.report.data.SummaryCsv;
 import clipwitness.report.data.SummaryRow;
 import java.io.IOException;
@@ -14,6 +16,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The summary of many jobs, as a table and as a page for a browser, in the folder that the user named for all results. */
 public final class BatchSummary {
@@ -27,8 +30,9 @@ public final class BatchSummary {
      *
      * @param written  files written
      * @param problems why none was
+     * @param leftover files of earlier runs in the folder, of jobs that are not in this call
      */
-    public record Ended(List<Path> written, List<Problem> problems) {
+    public record Ended(List<Path> written, List<Problem> problems, Optional<Problem> leftover) {
         /** Copies what it is given. */
         public Ended {
             written = List.copyOf(written);
@@ -39,7 +43,7 @@ public final class BatchSummary {
     /** Writes the summary of a call; nothing where it had one job, or no folder for all results. */
     public static Ended write(List<JobOutcome> outcomes, ReportOptions options) {
         if (outcomes.size() < 2 || options.out().isEmpty()) {
-            return new Ended(List.of(), List.of());
+            return new Ended(List.of(), List.of(), Optional.empty());
         }
         Path out = options.out().get();
         List<SummaryRow> rows = outcomes.stream().map(BatchSummary::row).toList();
@@ -48,12 +52,22 @@ public final class BatchSummary {
         documents.put(PAGE, SummaryDocument.bytes(rows, options.software()));
         try {
             new FolderSink(out).put(documents);
-            return new Ended(documents.keySet().stream().map(out::resolve).toList(), List.of());
+            return new Ended(
+                    documents.keySet().stream().map(out::resolve).toList(), List.of(), leftover(out, outcomes));
         } catch (InputException e) {
-            return new Ended(List.of(), e.problems());
+            return new Ended(List.of(), e.problems(), Optional.empty());
         } catch (IOException e) {
-            return new Ended(List.of(), List.of(Unwritten.problem(out, e)));
+            return new Ended(List.of(), List.of(Unwritten.problem(out, e)), Optional.empty());
         }
+    }
+
+    /** Of a job that failed the earlier report stands, under a number that may not be known: then nothing is left over for sure. */
+    private static Optional<Problem> leftover(Path out, List<JobOutcome> outcomes) {
+        List<String> numbers = outcomes.stream()
+                .flatMap(o -> o.said().stream())
+                .map(JobSummary::number)
+                .toList();
+        return numbers.size() < outcomes.size() ? Optional.empty() : Leftovers.ofOthers(out, numbers);
     }
 
     private static SummaryRow row(JobOutcome outcome) {

@@ -1,6 +1,5 @@
 package clipwitness.batch;
 
-import clipwitness.compare.result.JobResults;
 import clipwitness.fault.Problem;
 import clipwitness.report.data.JobSummary;
 import java.nio.file.Path;
@@ -15,7 +14,7 @@ public sealed interface JobOutcome {
     /** What its report says; empty where there is none. */
     default Optional<JobSummary> said() {
         if (this instanceof Reported reported) {
-            return Optional.of(JobSummary.of(reported.results()));
+            return Optional.of(reported.summary());
         }
         return this instanceof Unchanged unchanged ? Optional.of(unchanged.summary()) : Optional.empty();
     }
@@ -32,11 +31,11 @@ public sealed interface JobOutcome {
      * The report was written.
      *
      * @param folder  the job folder
-     * @param results what was measured and decided
+     * @param summary what its report says: the results themselves would fill the memory of a long batch
      * @param written files written, the PDF last
      * @param warnings what the report could not show as it was meant
      */
-    record Reported(Path folder, JobResults results, List<Path> written, List<Problem> warnings) implements JobOutcome {
+    record Reported(Path folder, JobSummary summary, List<Path> written, List<Problem> warnings) implements JobOutcome {
         /** Copies what it is given. */
         public Reported {
             written = List.copyOf(written);

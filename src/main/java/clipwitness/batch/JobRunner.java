@@ -16,9 +16,11 @@ import clipwitness.job.ReadJob;
 import clipwitness.reading.Progress;
 import clipwitness.report.AttachedFile;
 import clipwitness.report.FolderSink;
+import clipwitness.report.Leftovers;
 import clipwitness.report.Printing;
 import clipwitness.report.ReportDocument;
 import clipwitness.report.Unprintable;
+import clipwitness.report.data.JobSummary;
 import clipwitness.report.data.ResultsCsv;
 import clipwitness.report.data.ResultsJson;
 import clipwitness.report.evidence.Seal;
@@ -48,7 +50,7 @@ final class JobRunner {
 
     /** Makes the report of a job that was read; whatever fails, nothing half-written stays behind. */
     JobOutcome run(Task task) {
-        if (options.changedOnly() && options.key().isEmpty()) { // a signature is made anew
+        if (options.changedOnly()) {
             listener.doing(task.job().folder(), Stage.CHECKING);
             Optional<JobOutcome> standing = Standing.of(task, options);
             if (standing.isPresent()) {
@@ -77,9 +79,10 @@ final class JobRunner {
             inputs.requireSamePictures();
             listener.doing(job.folder(), Stage.WRITING);
             sink.put(documents);
+            leftovers(task).ifPresent(warnings::add);
             return new JobOutcome.Reported(
                     job.folder(),
-                    results,
+                    JobSummary.of(results),
                     documents.keySet().stream().map(task.out()::resolve).toList(),
                     warnings);
         } catch (InputException e) {
@@ -89,6 +92,14 @@ final class JobRunner {
         } catch (RuntimeException | Error e) { // a fault of the program; a job that fails never stops the next
             return new OwnFault(job.folder(), job.sheet().report().number(), e).outcome(options);
         }
+    }
+
+    /** In a folder for several jobs only what has the number of this one. */
+    private Optional<Problem> leftovers(Task task) {
+        return options.out().isPresent()
+                ? Leftovers.ofNumber(task.out(), task.number(), task.results())
+                : Leftovers.ofNumber(task.out(), task.number(), task.results())
+                        .or(() -> Leftovers.ofOthers(task.out(), List.of(task.number())));
     }
 
     private Map<String, byte[]> documents(Task task, JobResults results, Inputs inputs, List<Problem> warnings)

@@ -3,6 +3,7 @@ package clipwitness.batch;
 import clipwitness.fault.InputException;
 import clipwitness.report.OwnMark;
 import clipwitness.report.data.StandingResults;
+import clipwitness.report.evidence.PaperFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +17,7 @@ final class Standing {
 
     /**
      * The outcome of a job that need not be made again: its results carry the digest of the inputs as they are now, this version of the program
-     * and the templates that are asked for, and all files are there. Empty otherwise; also where that cannot be told, as making the report says why.
+     * and the templates that are asked for, all files are there, and their PDFs carry the signature of the key that is to sign. Empty otherwise; also where that cannot be told, as making the report says why.
      * Nothing is measured for it.
      */
     static Optional<JobOutcome> of(Task task, ReportOptions options) {
@@ -37,7 +38,8 @@ final class Standing {
                 .filter(r -> r.summary().number().equals(task.number()));
         if (results.isEmpty()
                 || !results.get().templates().equals(TemplateKey.of(task))
-                || !results.get().digest().equals(Inputs.ofFiles(task.read()).digest())) {
+                || !results.get().digest().equals(Inputs.ofFiles(task.read()).digest())
+                || !isSigned(task, options)) {
             return Optional.empty();
         }
         return Optional.of(
@@ -50,6 +52,17 @@ final class Standing {
             files.add(task.out().resolve(name));
         }
         return files;
+    }
+
+    private static boolean isSigned(Task task, ReportOptions options) throws InputException {
+        if (options.key().isPresent()) {
+            for (Path file : files(task)) {
+                if (file.toString().endsWith(".pdf") && !options.key().get().hasSigned(PaperFile.of(file))) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean allThere(Task task) throws IOException {

@@ -33,7 +33,10 @@ final class ReadyText {
         if (!result.items().isEmpty()) {
             parts.add(TextTable.of(rows(result.items())));
         }
-        list("What would help:", remedies(result.items())).ifPresent(parts::add);
+        list(
+                        "What would help, as far as the unit stays what it is (a change near its limit needs more):",
+                        remedies(result.items()))
+                .ifPresent(parts::add);
         list("To do at the bench, most important first:", numbered(result.missing()))
                 .ifPresent(parts::add);
         parts.add(closing(result) + "\n");

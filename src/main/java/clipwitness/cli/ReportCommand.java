@@ -122,6 +122,7 @@ final class ReportCommand implements Callable<Integer> {
         }
         BatchSummary.Ended summary = BatchSummary.write(outcomes, options);
         Messages.print(err, summary.problems());
+        summary.leftover().ifPresent(p -> err.println("Warning: " + p.line()));
         if (outcomes.size() > 1 && !quiet) {
             out.print(ClosingTable.of(outcomes));
             summary.written().forEach(out::println);

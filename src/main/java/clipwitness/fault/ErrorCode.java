@@ -106,6 +106,8 @@ public enum ErrorCode {
     PLACE_TAKEN,
     /** A result could not be written. */
     NOT_WRITTEN,
+    /** Files of an earlier run lie beside the results. */
+    LEFT_OVER,
 
     /** A file that is not a report of this program. */
     NOT_A_REPORT,

@@ -11,11 +11,11 @@ public final class InputException extends Exception {
 
     /** Several problems, at least one. */
     public InputException(List<Problem> problems) {
-        super(problems.stream().map(Problem::message).collect(Collectors.joining("\n")));
+        super(OneCause.merged(problems).stream().map(Problem::message).collect(Collectors.joining("\n")));
         if (problems.isEmpty()) {
             throw new IllegalArgumentException("no problem, no exception");
         }
-        this.problems = List.copyOf(problems);
+        this.problems = List.copyOf(OneCause.merged(problems));
     }
 
     /** One problem. */
@@ -23,7 +23,7 @@ public final class InputException extends Exception {
         this(List.of(new Problem(code, where, what, remedy)));
     }
 
-    /** The problems, in the order of the input. */
+    /** The problems, in the order of the input; those of one cause are one. */
     public List<Problem> problems() {
         return problems;
     }

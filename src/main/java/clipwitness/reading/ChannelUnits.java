@@ -14,7 +14,9 @@ import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -53,6 +55,7 @@ final class ChannelUnits {
         for (int i = 0; i < columns.size(); i++) {
             stated.add(stated(i, written.get(i)));
         }
+        noteTwice();
         boolean open = stated.stream().anyMatch(Optional::isEmpty);
         boolean said = options.unit().filter(ColumnUnits::forAll).isPresent()
                 || options.scale().isPresent();
@@ -90,6 +93,32 @@ final class ChannelUnits {
         factor.ifPresent(f ->
                 notes.evidence(LayoutRemark.SCALE_FACTOR, Argument.name(names.get(i)), Argument.written(f, Unit.ONE)));
         return unit.map(u -> ChannelUnit.of(u, factor.orElse(1.0)));
+    }
+
+    /** Heading and preamble name two prefixes of a unit, or, of an only channel, two units; what the user states settles it. */
+    private void noteTwice() {
+        Map<List<WrittenUnit>, List<String>> doubtful = new LinkedHashMap<>();
+        for (int i = 0; i < columns.size() && options.unit().isEmpty(); i++) {
+            Heading above = columns.get(i).heading();
+            Optional<WrittenUnit> heading = above.unit().filter(u -> !above.fromPreamble());
+            Optional<WrittenUnit> other = Units.ofValues(preamble, names, i)
+                    .filter(u -> heading.filter(h -> contradict(h, u)).isPresent());
+            if (other.isPresent()) {
+                List<WrittenUnit> pair = List.of(heading.orElseThrow(), other.get());
+                doubtful.computeIfAbsent(pair, k -> new ArrayList<>()).add(names.get(i));
+            }
+        }
+        doubtful.forEach((pair, channels) -> notes.doubt(
+                Severity.WARNING,
+                DoubtReason.UNIT_ASSUMED_TWICE,
+                Argument.names(channels),
+                Argument.name(pair.get(0).symbol()),
+                Argument.name(pair.get(1).symbol())));
+    }
+
+    /** A common statement of volts says nothing about a column of amperes beside others. */
+    private boolean contradict(WrittenUnit heading, WrittenUnit other) {
+        return !other.equals(heading) && (columns.size() == 1 || other.unit() == heading.unit());
     }
 
     private boolean counts(int i, double[] written) {

@@ -93,6 +93,7 @@ final class ExportBuilder {
 
     private Export curve(List<Column> kept, DataPass pass) throws InputException {
         CurvesBeside.refuse(file.name(), kept);
+        StatedSamples.compare(preamble, (long) pass.table().rows() + pass.skipped(), notes);
         List<Channel> channels = channels(kept, pass, false, true);
         Sweeps.check(file.name(), channels, notes);
         return new CurveTable(file.name(), channels, notes.doubts(), notes.evidence());
@@ -101,10 +102,19 @@ final class ExportBuilder {
     private Export record(List<Column> kept, DataPass pass) throws InputException {
         TimeAxisFinder finder = new TimeAxisFinder(file.name(), preamble, sampling, options.interval(), notes);
         TimeAxis axis = axis(finder, kept, pass);
+        StatedSamples.compare(preamble, held(axis, pass), notes);
         EnvelopeColumns.note(
                 kept.stream().filter(c -> c.use() == Column.Use.VALUE).toList(), notes);
         List<Channel> channels = channels(kept, pass, axis.envelope(), false);
+        HighAndLow.note(channels, notes);
         return new TimeRecord(file.name(), axis.start(), axis.interval(), channels, notes.doubts(), notes.evidence());
+    }
+
+    /** Samples that the rows stand for, as many between two rows as the stated interval says. */
+    private long held(TimeAxis axis, DataPass pass) {
+        long rows = (long) pass.table().rows() + pass.skipped();
+        double step = sampling.map(s -> axis.interval() / s.interval()).orElse(1.0);
+        return step > 1 ? Math.round(rows * step) : rows;
     }
 
     private TimeAxis axis(TimeAxisFinder finder, List<Column> kept, DataPass pass) throws InputException {

@@ -28,7 +28,8 @@ final class UserUnits {
         UserUnits users = new UserUnits(file, options);
         boolean time = users.units.stream().anyMatch(u -> u.unit() == Unit.SECOND);
         if (!users.units.isEmpty() && (users.units.size() != channels || time)) {
-            throw users.unfit(users.units.size(), channels + " channels and nothing else");
+            throw users.unfit(
+                    users.units.size(), channels + (channels == 1 ? " channel" : " channels") + " and nothing else");
         }
     }
 

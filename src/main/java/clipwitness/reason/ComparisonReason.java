@@ -20,6 +20,8 @@ public enum ComparisonReason implements ReasonCode {
     NOTHING_TO_COMPARE_READING("rail"),
     /** A change from 0 has no percentage. */
     READING_OF_ZERO,
+    /** A deviation from an expected 0 has no percentage. */
+    EXPECTATION_OF_ZERO,
     /** A change from next to 0 has none that means anything. */
     READING_OF_FEW_DIGITS,
     /** One of the states lacks its input. */

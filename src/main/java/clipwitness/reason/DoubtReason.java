@@ -13,6 +13,8 @@ public enum DoubtReason implements ReasonCode {
     MISSING_SAMPLES_ALL(DoubtCode.MISSING_SAMPLES, "channel"),
     /** A sound file was cut. */
     MISSING_SAMPLES_SOUND(DoubtCode.MISSING_SAMPLES, "held", "promised"),
+    /** The rows end before the number of samples that the preamble states. */
+    MISSING_SAMPLES_END(DoubtCode.MISSING_SAMPLES, "promised", "held"),
     /** Nothing repeats. */
     NO_FUNDAMENTAL(DoubtCode.NO_FUNDAMENTAL),
     /** No line where one is expected. */
@@ -91,6 +93,12 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_NAMES(DoubtCode.UNIT_ASSUMED, "channels"),
     /** Two intervals. */
     UNIT_ASSUMED_INTERVAL(DoubtCode.UNIT_ASSUMED, "stated", "source", "own"),
+    /** The time stamps advance otherwise than the preamble states. */
+    UNIT_ASSUMED_STAMPS(DoubtCode.UNIT_ASSUMED, "stamps", "source", "stated"),
+    /** The time stamps leave out samples that the preamble states. */
+    UNIT_ASSUMED_THINNED(DoubtCode.UNIT_ASSUMED, "stamps", "source", "stated", "nth"),
+    /** Heading and preamble name two units of channels. */
+    UNIT_ASSUMED_TWICE(DoubtCode.UNIT_ASSUMED, "channels", "heading", "preamble"),
     /** No unit of the values. */
     UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
     /** A sound file, and nobody says what full scale is worth. */

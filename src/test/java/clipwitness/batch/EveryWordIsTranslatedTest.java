@@ -2,9 +2,15 @@ package clipwitness.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.batch.load.Loading;
+import clipwitness.compare.Examination;
+import clipwitness.compare.result.JobResults;
+import clipwitness.fault.InputException;
 import clipwitness.fixture.KeyedWords;
 import clipwitness.fixture.PrintedWords;
 import clipwitness.fixture.UserTexts;
+import clipwitness.job.Job;
+import clipwitness.job.read.JobReader;
 import clipwitness.reading.Progress;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
@@ -14,6 +20,8 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,8 +82,20 @@ class EveryWordIsTranslatedTest {
                 .filter(f -> f.toString().endsWith(".pdf"))
                 .findFirst()
                 .orElseThrow();
-        return new UserTexts(reported.results())
+        return new UserTexts(examined(reported.folder()))
                 .without(PrintedWords.of(Files.readAllBytes(pdf)).replace(SOFTWARE, "|"));
+    }
+
+    private static JobResults examined(Path folder) throws IOException {
+        ExecutorService worker = Executors.newSingleThreadExecutor();
+        try {
+            Job job = JobReader.read(folder);
+            return Examination.of(job, "0".repeat(64), Loading.all(job, worker, Progress.NONE));
+        } catch (InputException e) {
+            throw new IllegalStateException(e);
+        } finally {
+            worker.shutdownNow();
+        }
     }
 
     private static String around(String text, int place) {

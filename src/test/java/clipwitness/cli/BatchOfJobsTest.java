@@ -3,6 +3,7 @@ package clipwitness.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clipwitness.fixture.JobFolder;
+import clipwitness.fixture.KeyStoreFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -105,6 +106,43 @@ class BatchOfJobsTest {
             assertThat(changed(job, options)).as("first run: " + change).isTrue();
             assertThat(changed(job, options)).as("second run: " + change).isFalse();
         }
+    }
+
+    @Test
+    void aSignedReportIsLeftAsItIsWhereItCarriesTheSignatureOfTheKey() throws IOException {
+        Path job = week.resolve("nested/c");
+        Path password = Files.writeString(temp.resolve("password"), KeyStoreFile.PASSWORD);
+        Path shop = KeyStoreFile.write(temp.resolve("shop.p12"), "RSA", "Invented shop");
+        Path other = KeyStoreFile.write(temp.resolve("other.p12"), "RSA", "Invented shop");
+        assertThat(changed(job)).isTrue();
+        for (Path key : List.of(shop, other)) {
+            Object[] sign = {"--sign", key, "--sign-password-file", password};
+            assertThat(changed(job, sign)).as("first run with " + key).isTrue();
+            assertThat(changed(job, sign)).as("second run with " + key).isFalse();
+        }
+        assertThat(changed(job)).as("not to be signed").isFalse();
+    }
+
+    @Test
+    void whatEarlierRunsLeftBesideTheResultsIsNamed() throws IOException {
+        Path job = week.resolve("nested/c");
+        run("report", job, "--template", "customer", "--template", "bench");
+        Files.writeString(job.resolve("report/T-2-fault.txt"), "clipwitness 0.0.1, Java 17\n");
+        Files.writeString(job.resolve("report/mine.txt"), "mine");
+        run("report", job);
+        assertThat(err.toString())
+                .contains("Warning: " + job.resolve("report")
+                        + ": T-2-bench.pdf and T-2-fault.txt are of an earlier run and not of this one. Move away what you want"
+                        + " to keep, and delete the rest [left-over]")
+                .doesNotContain("mine.txt");
+        run("report", week, "--out", results);
+        assertThat(err.toString()).doesNotContain(results.toString());
+        Path sheet = job.resolve("job.yaml");
+        Files.writeString(sheet, Files.readString(sheet).replace("T-2", "T-20"));
+        run("report", week, "--out", results);
+        assertThat(err.toString())
+                .contains("Warning: " + results
+                        + ": T-2-results.csv, T-2-results.json and T-2.pdf are of an earlier run and not of this one.");
     }
 
     private void apply(List<Object> change, Path job, Path page) throws IOException {

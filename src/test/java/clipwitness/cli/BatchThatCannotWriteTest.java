@@ -104,7 +104,7 @@ class BatchThatCannotWriteTest {
                         f -> assertThat(f.problems())
                                 .isNotEmpty()
                                 .allMatch(p ->
-                                        p.message().contains("the file was there at first and was lost meanwhile. ")));
+                                        p.message().contains("the file was there at first and was lost meanwhile")));
         assertThat(outcomes.get(1)).isInstanceOf(JobOutcome.Reported.class);
         assertThat(temp.resolve("out/T-2.pdf")).exists();
     }

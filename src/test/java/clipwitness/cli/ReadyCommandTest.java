@@ -76,7 +76,9 @@ class ReadyCommandTest {
                 Files.readString(job.path().resolve("job.yaml")) + "limits: {level: 0.00001 dB}\n");
         run("ready", job.path());
         assertThat(out.toString())
-                .containsOnlyOnce("What would help:\n  level: No practicable number of captures would show");
+                .containsOnlyOnce(
+                        "What would help, as far as the unit stays what it is (a change near its limit needs more):\n"
+                                + "  level: No practicable number of captures would show");
     }
 
     @Test

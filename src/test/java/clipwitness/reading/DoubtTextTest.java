@@ -52,6 +52,37 @@ class DoubtTextTest {
     }
 
     @Test
+    void anExportThatIsCutOffIsToldWithBothCounts() throws IOException, InputException {
+        assertThat(doubts("Points,12 k\ntime (s),CH1 (V)\n0,1\n1,2\n2,3\n3,4\n"))
+                .containsExactly(
+                        "warning missing-samples: The file states 12000 samples and holds 4: its end is missing, and the rest"
+                                + " was read. Is the copy cut off? Export or copy it again.");
+    }
+
+    @Test
+    void anIntervalThatTheTimeStampsContradictIsTold() throws IOException, InputException {
+        assertThat(doubts("Sample interval,1.5\ntime (s),CH1 (V)\n0,1\n1,2\n2,3\n3,4\n"))
+                .containsExactly(
+                        "warning unit-assumed: The time stamps advance by 1.00000\u00a0s, but 'Sample interval' on line 1 gives"
+                                + " 1.50000\u00a0s. One of them is wrong, and the time stamps are taken. The column interval of"
+                                + " captures.csv, or the option --interval of look, settles it.");
+        assertThat(doubts("Sample interval,0.25\ntime (s),CH1 (V)\n0,1\n1,2\n2,3\n3,4\n"))
+                .containsExactly(
+                        "note unit-assumed: The time stamps advance by 1.00000\u00a0s, but 'Sample interval' on line 1 gives"
+                                + " 250.000\u00a0ms: the export holds one of every 4 samples, or one of the two is wrong. The time"
+                                + " stamps are taken.");
+    }
+
+    @Test
+    void aUnitThatTheHeadingsContradictIsToldOnce() throws IOException, InputException {
+        assertThat(doubts("Vertical unit,mV\ntime (s),CH1 (V),CH2 (V)\n0,1,1\n1,2,2\n2,3,4\n"))
+                .containsExactly(
+                        "warning unit-assumed: The unit of CH1, CH2 is V by the heading and mV by the lines above it. One of"
+                                + " them is wrong, and V is taken. The column unit of captures.csv, or the option --unit of look,"
+                                + " settles it.");
+    }
+
+    @Test
     void twoRowsATimeStampAreAnEnvelope() throws IOException, InputException {
         assertThat(doubts("time (s),CH1 (V)\n0.0,-1\n0.0,1\n1.0,-2\n1.0,2\n2.0,-3\n2.0,3\n"))
                 .containsExactly("refusal repeated-time: Every time stamp appears on two rows, the smallest and the"

@@ -24,10 +24,15 @@ public final class FileDoubts {
                 .findFirst();
     }
 
+    /** Whether a doubt about a file concerns the shape of a wave and nothing else: noise, responses and playing are not read from it. */
+    public static boolean isOfShape(Doubt doubt) {
+        return doubt.reason().code() == DoubtReason.AC_COUPLED_SOUND;
+    }
+
     /** Doubts about a file as they concern a recording of playing: its level needs no volts, and nothing is read from its shape. */
     public static List<Doubt> ofPlaying(List<Doubt> ofFile) {
         return ofFile.stream()
-                .filter(d -> d.reason().code() != DoubtReason.AC_COUPLED_SOUND)
+                .filter(d -> !isOfShape(d))
                 .map(d -> d.reason().code() == DoubtReason.UNIT_ASSUMED_SOUND
                         ? Doubt.of(Severity.NOTE, DoubtReason.UNIT_ASSUMED_LISTENING)
                         : d)
@@ -36,7 +41,10 @@ public final class FileDoubts {
 
     /** Doubts of the measuring without the count of missing samples, where the file's doubts have it already. */
     public static List<Doubt> without(List<Doubt> measured, List<Doubt> ofFile) {
-        boolean counted = ofFile.stream().anyMatch(d -> d.code() == DoubtCode.MISSING_SAMPLES);
+        boolean counted = ofFile.stream()
+                .filter(d ->
+                        d.reason().code() != DoubtReason.MISSING_SAMPLES_END) // missing behind the last, not among them
+                .anyMatch(d -> d.code() == DoubtCode.MISSING_SAMPLES);
         return measured.stream()
                 .filter(d -> !counted || d.code() != DoubtCode.MISSING_SAMPLES)
                 .toList();

@@ -108,6 +108,9 @@ public final class CaptureLoader {
             doubts.add(Doubt.of(Severity.NOTE, DoubtReason.AC_COUPLED_TABLE));
         }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
+        if (row.kind() != CaptureKind.WAVEFORM) {
+            doubts.removeIf(FileDoubts::isOfShape);
+        }
         doubts.addAll(FileDoubts.without(ofMeasuring, doubts));
         return doubts.stream().distinct().toList();
     }

@@ -143,6 +143,14 @@ public final class Remedy {
                 .remark(distance);
     }
 
+    /**
+     * How uncertain a change may be that a unit is to keep within a limit: captured twice, even a unit that stays what it is shows a change of up to
+     * half its expanded uncertainty in two of three cases, and the limit has to hold both.
+     */
+    public static double room(double limit) {
+        return limit / 1.5;
+    }
+
     /** A remark where there is no figure at all. */
     public static Remark forRefusal(Reason reason) {
         return Remark.of(

@@ -69,6 +69,6 @@ public final class NoiseReadiness {
                 expanded <= limit,
                 expanded <= limit
                         ? Optional.empty()
-                        : Optional.of(Remedy.ofNoWaveBeforehand(value.get(), limit, setting.runs())));
+                        : Optional.of(Remedy.ofNoWaveBeforehand(value.get(), Remedy.room(limit), setting.runs())));
     }
 }

@@ -105,6 +105,9 @@ public final class RailJudge {
     }
 
     private Measured fromExpectation(RailReading reading, Quantity expected) {
+        if (expected.value() == 0) {
+            return Measured.refused(Unit.PERCENT, ComparisonReason.EXPECTATION_OF_ZERO);
+        }
         Measured.Value value = value(reading);
         return percent(value.number() - expected.value(), value.standardUncertainty(), expected.value());
     }

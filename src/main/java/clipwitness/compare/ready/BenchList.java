@@ -18,18 +18,25 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.BenchRemark;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.DoubtCode;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What is missing before the unit is opened, most important first: a list to work through at the bench. */
 final class BenchList {
     private static final double PERIODS_FOR_HUM = 5;
     private static final int MOST_HARMONICS = 20;
     private static final double USUAL_MAINS = 50; // Hz; the longer period of the two that are in use
+
+    /** A file that contradicts itself has to be looked at while the unit is still as it was. */
+    private static final Set<DoubtReason> CONTRADICTIONS = EnumSet.of(
+            DoubtReason.UNIT_ASSUMED_STAMPS, DoubtReason.UNIT_ASSUMED_TWICE, DoubtReason.UNIT_ASSUMED_TIME_TWICE);
 
     private final Job job;
     private final Catalogue catalogue;
@@ -87,7 +94,9 @@ final class BenchList {
                 && capture.waveform()
                         .filter(w -> w.harmonicCount() >= MOST_HARMONICS)
                         .isPresent();
-        return doubt.code() != DoubtCode.UNIT_ASSUMED
+        boolean isUnstated = doubt.code() == DoubtCode.UNIT_ASSUMED
+                && !CONTRADICTIONS.contains(doubt.reason().code());
+        return !isUnstated
                 && doubt.code() != DoubtCode.TOO_SHORT_FOR_HUM // has a line of its own
                 && !isBeyondTheLast;
     }

@@ -96,7 +96,9 @@ public final class Readiness {
                 limit,
                 Measured.of(expanded, figure.item().unit()),
                 sufficient,
-                sufficient ? Optional.empty() : Optional.of(Remedy.beforehand(value.get(), limit, setting)));
+                sufficient
+                        ? Optional.empty()
+                        : Optional.of(Remedy.beforehand(value.get(), Remedy.room(limit), setting)));
     }
 
     private ReadyItem nullDepth(StateAtCondition setting) {

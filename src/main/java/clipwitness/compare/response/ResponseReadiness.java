@@ -90,6 +90,6 @@ public final class ResponseReadiness {
                 sufficient,
                 sufficient
                         ? Optional.empty()
-                        : Optional.of(Remedy.ofNoWaveBeforehand(value.get(), limit, setting.runs())));
+                        : Optional.of(Remedy.ofNoWaveBeforehand(value.get(), Remedy.room(limit), setting.runs())));
     }
 }

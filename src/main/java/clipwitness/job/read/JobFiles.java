@@ -45,6 +45,15 @@ final class JobFiles {
         return checked(field, (f, written, path) -> isFileInside(f, written, path) && isPicture(f, written, path));
     }
 
+    /** Whether a file of this name is there, inside the folder or not. */
+    boolean isThere(String written) {
+        try {
+            return Files.isRegularFile(folder.resolve(written.replace('\\', '/')));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
     private Optional<String> checked(Field field, Check check) {
         String written = field.text().replace('\\', '/');
         try {

@@ -45,7 +45,7 @@ final class RailsSection {
         String name = section.required("name", "Write for example name: positive rail")
                 .map(Field::text)
                 .orElse("");
-        Optional<WrittenQuantity> expected = section.field("expected").flatMap(RailsSection::expected);
+        Optional<WrittenQuantity> expected = section.field("expected").flatMap(RailsSection::quantity);
         OptionalDouble tolerance = section.field("tolerance")
                 .map(f -> f.ratio(AllowedRange.above(0, Unit.PERCENT).to(100)))
                 .orElse(OptionalDouble.empty());
@@ -56,16 +56,6 @@ final class RailsSection {
                         .flatMap(field -> reading(field, inOneUnit))
                         .ifPresent(reading -> readings.put(state, reading)));
         return new Rail(name, expected.map(WrittenQuantity::quantity), tolerance, readings);
-    }
-
-    private static Optional<WrittenQuantity> expected(Field field) {
-        Optional<WrittenQuantity> expected = quantity(field);
-        if (expected.filter(e -> e.number().signum() == 0).isPresent()) {
-            field.fault(
-                    "no deviation from 0 can be given in percent",
-                    "Write what the meter should read, or leave expected out");
-        }
-        return expected;
     }
 
     private static Optional<RailReading> reading(Field field, List<WrittenQuantity> inOneUnit) {

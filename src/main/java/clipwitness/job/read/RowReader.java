@@ -35,6 +35,20 @@ final class RowReader {
         this.files = files;
     }
 
+    /** Whether the names of the columns of files and states are exchanged: no cell under file is one, and all under state are. */
+    boolean areExchanged(List<TableRow> table) {
+        List<TableRow> both = table.stream()
+                .filter(r -> r.text(TableColumn.FILE).isPresent()
+                        && r.text(TableColumn.STATE).isPresent())
+                .toList();
+        return !both.isEmpty() && both.stream().allMatch(this::isExchanged);
+    }
+
+    private boolean isExchanged(TableRow row) {
+        return files.isThere(row.text(TableColumn.STATE).orElseThrow())
+                && !files.isThere(row.text(TableColumn.FILE).orElseThrow());
+    }
+
     /** The capture, or nothing where file or kind are missing or wrong. */
     Optional<CaptureRow> read(TableRow row) {
         Optional<String> file = row.required(TableColumn.FILE, "Write the path of the export, from the job folder")

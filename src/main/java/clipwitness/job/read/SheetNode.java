@@ -67,8 +67,23 @@ record SheetNode(YamlNode node, Origin origin, Faults faults) {
         if (node instanceof YamlNode.Text text && !text.isNull()) {
             return Optional.of(new Field(origin, tidied.apply(text.text()), faults));
         }
-        fault("a single text or number belongs here", "Write it behind the colon");
+        fault("a single text or number belongs here", insteadOfList().orElse("Write it behind the colon"));
         return Optional.empty();
+    }
+
+    /** What to write for a list of one text, or of the two halves of a number that a comma between brackets has split: {@code [4,5 V]}. */
+    private Optional<String> insteadOfList() {
+        List<String> texts = node instanceof YamlNode.Items list
+                ? list.items().stream()
+                        .map(i -> i instanceof YamlNode.Text text ? text.text() : "")
+                        .toList()
+                : List.of();
+        boolean split = texts.size() == 2
+                && texts.get(0).matches("[+-]?\\d+")
+                && texts.get(1).matches("\\d.*");
+        return split || (texts.size() == 1 && !texts.get(0).isBlank())
+                ? Optional.of("Write " + NameWords.clipped(String.join(".", texts)) + " without brackets")
+                : Optional.empty();
     }
 
     /** The node as a list of nodes; a fault and nothing where it is something else. */

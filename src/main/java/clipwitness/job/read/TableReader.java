@@ -44,7 +44,20 @@ final class TableReader {
                 .map(line -> row(line, header, columns))
                 .toList();
         refuseMissingColumns(header, columns, table);
-        return table.stream().map(rows::read).flatMap(Optional::stream).toList();
+        if (rows.areExchanged(table)) {
+            faults.add(
+                    ErrorCode.BAD_TABLE,
+                    header.origin(TableColumn.FILE.code()),
+                    "the cells under 'file' are states, and those under 'state' are files",
+                    "Exchange these two names in the header row");
+            return List.of();
+        }
+        boolean fractions = GainFractions.refused(table);
+        return table.stream()
+                .map(r -> fractions ? r.without(TableColumn.GAIN) : r)
+                .map(rows::read)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private Map<Integer, TableColumn> columns(TableText.Line header) {

@@ -4,6 +4,7 @@ import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.Job;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,6 +30,14 @@ record TableRow(int line, Set<TableColumn> columns, Map<TableColumn, String> cel
             faults.add(ErrorCode.MISSING_KEY, where(column), "the cell is empty", advice);
         }
         return field;
+    }
+
+    /** The same row with an empty cell in a column. */
+    TableRow without(TableColumn column) {
+        Map<TableColumn, String> others = new EnumMap<>(TableColumn.class);
+        others.putAll(cells);
+        others.remove(column);
+        return new TableRow(line, columns, others, faults);
     }
 
     /** The text of a cell, if it is not empty. */

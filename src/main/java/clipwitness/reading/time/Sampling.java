@@ -12,6 +12,7 @@ import clipwitness.reason.Argument;
 import clipwitness.reason.LayoutRemark;
 import clipwitness.reason.Remark;
 import clipwitness.reason.Word;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -68,10 +69,15 @@ public record Sampling(double interval, double resolution, Statement fact, boole
 
     /** The first statement of the preamble that gives a sample interval or rate. */
     public static Optional<Sampling> of(Preamble preamble) {
+        return all(preamble).stream().findFirst();
+    }
+
+    /** All statements of the preamble that give one, in order. */
+    static List<Sampling> all(Preamble preamble) {
         return preamble.facts().stream()
                 .map(f -> of(f, preamble))
                 .flatMap(Optional::stream)
-                .findFirst();
+                .toList();
     }
 
     /** The same as the source of a doubt. */

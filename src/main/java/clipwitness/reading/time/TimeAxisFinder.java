@@ -163,6 +163,7 @@ public final class TimeAxisFinder {
                     count,
                     sampling.get().place(),
                     seconds(preambles));
+            noteContradiction(stamps, interval);
             return interval;
         }
         boolean finer = sampling.get().resolution() < stamps.resolution();
@@ -172,6 +173,30 @@ public final class TimeAxisFinder {
                 count,
                 sampling.get().place());
         return finer ? preambles : interval;
+    }
+
+    /** A doubt, unless another statement of the preamble agrees with the stamps. */
+    private void noteContradiction(Stamps stamps, double interval) {
+        double allowed = AGREES + stamps.resolution();
+        if (Sampling.all(preamble).stream().anyMatch(s -> Math.abs(s.interval() / interval - 1) <= allowed)) {
+            return;
+        }
+        Argument stated = seconds(sampling.get().interval());
+        Argument source = Argument.inner(sampling.get().statement());
+        double times = interval / sampling.get().interval();
+        boolean thinned = times > 1.5 && Math.abs(Math.rint(times) / times - 1) <= allowed && !isPrefix(times);
+        if (thinned) {
+            Argument nth = Argument.count(Math.round(times));
+            notes.doubt(Severity.NOTE, DoubtReason.UNIT_ASSUMED_THINNED, seconds(interval), source, stated, nth);
+        } else {
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_STAMPS, seconds(interval), source, stated);
+        }
+    }
+
+    /** Whether a factor is that of another prefix of the unit: then it is a slip, and nothing was left out. */
+    private static boolean isPrefix(double times) {
+        double power = Math.log10(times) / 3;
+        return Math.abs(power - Math.rint(power)) < AGREES;
     }
 
     /** An interval as the evidence says it. */

@@ -13,6 +13,7 @@ import clipwitness.quantity.Unit;
 import clipwitness.report.model.Block;
 import clipwitness.report.model.CaptureSheet;
 import clipwitness.report.model.Cell;
+import clipwitness.report.model.ListedDoubt;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.words.Amount;
@@ -93,7 +94,16 @@ final class CaptureSheets {
                         .flatMap(c -> together.of(c.row()).stream())
                         .distinct()
                         .toList(),
-                new DoubtBuilder(wording).all(captures));
+                doubts(captures));
+    }
+
+    /** Doubts about these captures; on one of several sheets without those about all captures, which the list of all doubts has once. */
+    private List<ListedDoubt> doubts(List<CaptureResult> captures) {
+        DoubtBuilder doubts = new DoubtBuilder(wording);
+        List<CaptureResult> waves = results.captures().stream()
+                .filter(c -> c.waveform().isPresent())
+                .toList();
+        return captures.size() < waves.size() ? doubts.own(captures, waves) : doubts.all(captures);
     }
 
     private CaptureSheet.Column column(CaptureResult capture) {

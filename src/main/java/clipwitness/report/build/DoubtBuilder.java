@@ -31,6 +31,20 @@ final class DoubtBuilder {
     private record Doubted(Reason reason, CaptureResult capture) {}
 
     List<ListedDoubt> all(List<CaptureResult> captures) {
+        return listed(kinds(captures), captures);
+    }
+
+    /** Doubts about some captures, without those that concern every one of more. */
+    List<ListedDoubt> own(List<CaptureResult> captures, List<CaptureResult> more) {
+        Map<Kind, List<Doubted>> kinds = kinds(captures);
+        Map<Kind, List<Doubted>> ofMore = kinds(more);
+        kinds.keySet()
+                .removeIf(k ->
+                        ofMore.get(k).stream().map(Doubted::capture).distinct().count() == more.size());
+        return listed(kinds, captures);
+    }
+
+    private static Map<Kind, List<Doubted>> kinds(List<CaptureResult> captures) {
         Map<Kind, List<Doubted>> kinds = new LinkedHashMap<>();
         for (CaptureResult capture : captures) {
             for (Doubt doubt : capture.doubts()) {
@@ -38,6 +52,10 @@ final class DoubtBuilder {
                         .add(new Doubted(doubt.reason(), capture));
             }
         }
+        return kinds;
+    }
+
+    private List<ListedDoubt> listed(Map<Kind, List<Doubted>> kinds, List<CaptureResult> captures) {
         return kinds.entrySet().stream()
                 .map(e -> shared(e.getKey().severity(), e.getValue(), captures))
                 .toList();

@@ -135,6 +135,14 @@ public final class SigningKey {
         return CertificateName.of(chain.get(0));
     }
 
+    /** Whether a report carries the signature of this key, and it holds. */
+    public boolean hasSigned(PaperFile report) {
+        return report.seal()
+                .filter(s -> s.state() == SealCheck.State.HOLDS)
+                .filter(s -> s.fingerprint().equals(CertificateName.fingerprint(chain.get(0))))
+                .isPresent();
+    }
+
     List<X509Certificate> chain() {
         return chain;
     }

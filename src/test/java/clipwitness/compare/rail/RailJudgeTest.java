@@ -105,6 +105,16 @@ class RailJudgeTest {
     }
 
     @Test
+    void aReadingThatShouldBeZeroIsPrintedAndNotJudged() throws IOException, InputException {
+        List<RailResult> rails =
+                judged(METER + "rails: [{name: offset, expected: 0 V, received: 2 mV, original: 3 mV}]\n");
+        assertThat(rails.get(1).reading().number()).isEqualTo(0.003);
+        assertThat(rails.get(1).deviation().reason().orElseThrow().code())
+                .isEqualTo(ComparisonReason.EXPECTATION_OF_ZERO);
+        assertThat(rails.get(1).decision()).isEqualTo(Decision.DESCRIBED);
+    }
+
+    @Test
     void anOffsetOfAFewDigitsHasNoPercentage() throws IOException, InputException {
         List<RailResult> rails = judged(METER + "rails: [{name: offset, received: 2 mV, original: 1 mV}]\n");
         assertThat(rails.get(1).deviation().reason().orElseThrow().code())

@@ -46,7 +46,7 @@ class ReadinessTest {
         assertThat(Said.remark(level.remedy())).isEmpty();
     }
 
-    /** 3 % each: 0.737 dB, more than the limit of 0.5 dB; three times as long a record would do, 0.737² / 0.5² = 2.17. */
+    /** 3 % each: 0.737 dB, more than the limit of 0.5 dB. A unit that stays what it is moves by half of that, so 1.5 of it is to lie within the limit: 1.5² 0.737² / 0.5² = 4.89. */
     @Test
     void aLimitThatNoiseHidesIsNotSufficientAndSaysWhatWouldBe() throws IOException, InputException {
         ReadyResult result = ready("", end().with(WaveformQuantity.RMS, 1, 0.03));
@@ -54,7 +54,7 @@ class ReadinessTest {
         assertThat(level.smallestChange().value().orElseThrow()).isCloseTo(0.737, within(1e-3));
         assertThat(level.sufficient()).isFalse();
         assertThat(Said.remark(level.remedy()))
-                .hasValue("Capture each state with a record 3 times as long, or average 3 captures: noise hides the"
+                .hasValue("Capture each state with a record 5 times as long, or average 5 captures: noise hides the"
                         + " change.");
         assertThat(result.sufficient()).isFalse();
     }

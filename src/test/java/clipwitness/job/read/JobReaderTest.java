@@ -187,7 +187,11 @@ class JobReaderTest {
 
     @Test
     void moreFaultsThanAnybodyReadsAreCounted() throws IOException {
-        job.table("file,state,kind\n" + "received.csv,new,waveform\n".repeat(600));
+        StringBuilder table = new StringBuilder("file,state,kind\n");
+        for (int row = 0; row < 600; row++) {
+            table.append("received.csv,new").append(row).append(",waveform\n");
+        }
+        job.table(table.toString());
         assertThat(job.messages()).hasSize(501).last().isEqualTo("captures.csv: and 100 more. Correct these first");
     }
 

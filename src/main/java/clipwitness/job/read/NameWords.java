@@ -11,6 +11,8 @@ final class NameWords {
     private static final int LONGEST = 60;
     private static final int MOST = 40;
 
+    private static final Pattern SENSIBLE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} ._+-]{0,59}(?<! )");
+
     private NameWords() {}
 
     /** A text in quotes, without line breaks, control characters and what is too long for a message. */
@@ -56,5 +58,21 @@ final class NameWords {
             return String.join(", ", list) + ", …";
         }
         return n < 2 ? String.join("", list) : String.join(", ", list.subList(0, n - 1)) + last + list.get(n - 1);
+    }
+
+    /** Notes a fault where a name cannot be used in a table, a file or a sentence. */
+    static void check(SheetNode node, String name, String noun) {
+        if (!SENSIBLE.matcher(name).matches()) {
+            node.fault(
+                    quoted(name) + " cannot name a " + noun,
+                    "Use letters, digits, space and . _ + -, at most 60 of them, the first a letter or digit");
+        }
+    }
+
+    /** Notes a fault where a name has a meaning of its own. */
+    static void refuse(SheetNode node, String name, List<String> taken) {
+        if (taken.contains(name)) {
+            node.fault("a state cannot be called " + quoted(name), "Rename it; " + all(taken) + " are keys of a rail");
+        }
     }
 }

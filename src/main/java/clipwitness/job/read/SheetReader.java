@@ -130,7 +130,7 @@ final class SheetReader {
     private static Map<String, String> settings(Section section) {
         Map<String, String> settings = new LinkedHashMap<>();
         section.values().forEach((name, node) -> {
-            Names.check(node, name, "setting");
+            NameWords.check(node, name, "setting");
             settings.put(
                     name,
                     node.node().isNull() ? "" : node.text().map(Field::text).orElse(""));

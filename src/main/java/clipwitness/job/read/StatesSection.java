@@ -125,8 +125,8 @@ final class StatesSection {
     }
 
     private static Draft draft(SheetNode node, String name) {
-        Names.check(node, name, "state");
-        Names.refuse(node, name, TAKEN);
+        NameWords.check(node, name, "state");
+        NameWords.refuse(node, name, TAKEN);
         return Section.read(
                 node,
                 s -> new Draft(

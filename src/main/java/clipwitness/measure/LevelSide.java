@@ -21,14 +21,15 @@ public record LevelSide(
         further = List.copyOf(further);
     }
 
-    /** A level whose noise was carried to dB to first order; everything else is in dB by nature. */
+    /** A level whose noise was carried to dB to first order; everything else is in dB by nature. The ± of a bound is that of its upper end already, and stands for both. */
     public static LevelSide ofFirstOrder(Measured.Value level, List<Contribution> further) {
         List<Contribution> noise =
                 level.budget().stream().filter(c -> c.source() == Source.NOISE).toList();
         List<Contribution> rest = new ArrayList<>(level.without(Source.NOISE).budget());
         rest.addAll(further);
         double expanded = expanded(noise);
-        return new LevelSide(level.number(), LevelEnds.ofFirstOrder(expanded), expanded, noise, rest);
+        LevelEnds ends = level.isUpperBound() ? new LevelEnds(expanded, expanded) : LevelEnds.ofFirstOrder(expanded);
+        return new LevelSide(level.number(), ends, expanded, noise, rest);
     }
 
     /**

@@ -70,9 +70,7 @@ public final class Told {
         }
         if (ONSETS.contains(quantity)
                 && figure.asValue().filter(Told::isHalfLost).isPresent()) {
-            return Measured.refused(
-                    figure.unit(),
-                    Reason.of(FigureReason.KNOWN_TOO_ROUGHLY, Argument.decimals(100 * LOST_SHARE, Unit.PERCENT, 0)));
+            return tooRoughly(figure.unit(), Argument.nominal(100 * LOST_SHARE, Unit.PERCENT));
         }
         return KNEES.contains(quantity) ? unlessLost(figure, HALF_OR_DOUBLE_DECIBELS, f -> f) : bounded(figure);
     }
@@ -99,7 +97,12 @@ public final class Told {
      * read for more than is known.
      */
     public static boolean isAtLeast(Measured.Value change) {
-        return change.unit() == Unit.DECIBEL && Significance.of(change) && change.expanded() >= HALF_OR_DOUBLE_DECIBELS;
+        return change.unit() == Unit.DECIBEL && isAtLeast(change.number(), change.expanded());
+    }
+
+    /** The same of a difference of two levels in dB and its expanded uncertainty. */
+    public static boolean isAtLeast(double change, double expanded) {
+        return Significance.exceeds(change, expanded) && expanded >= HALF_OR_DOUBLE_DECIBELS;
     }
 
     /** The figure, or a refusal where its uncertainty exceeds what leaves anything to say; the reason names that, so that a table tells it once. */
@@ -110,7 +113,11 @@ public final class Told {
     }
 
     private static Measured lost(Unit unit, double lost) {
-        return Measured.refused(unit, Reason.of(FigureReason.KNOWN_TOO_ROUGHLY, Argument.decimals(lost, unit, 0)));
+        return tooRoughly(unit, Argument.nominal(Math.rint(lost), unit));
+    }
+
+    private static Measured tooRoughly(Unit unit, Argument how) {
+        return Measured.refused(unit, Reason.of(FigureReason.KNOWN_TOO_ROUGHLY, how));
     }
 
     private static boolean isHalfLost(Measured.Value figure) {

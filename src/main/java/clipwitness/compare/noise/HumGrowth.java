@@ -1,5 +1,7 @@
 package clipwitness.compare.noise;
 
+import clipwitness.measure.LevelChange;
+import clipwitness.measure.LevelSide;
 import clipwitness.measure.Measured;
 import clipwitness.measure.noise.HumLine;
 import clipwitness.measure.wave.NoisyPower;
@@ -58,9 +60,9 @@ public record HumGrowth(Measured.Value change, List<Line> lines, double evenShar
     }
 
     private static Measured.Value difference(Measured.Value after, Measured.Value before) {
-        Measured.Value change = new Measured.Value(
-                after.number() - before.number(), Unit.DECIBEL, after.budget(), after.isUpperBound());
-        return change.plus(before.budget());
+        Measured.Value change = LevelChange.of(
+                LevelSide.ofFirstOrder(before, List.of()), LevelSide.ofFirstOrder(after, List.of()), List.of());
+        return after.isUpperBound() ? change.asUpperBound() : change;
     }
 
     private static HumGrowth grown(Measured.Value change, NoisePair pair) {

@@ -5,6 +5,8 @@ import clipwitness.compare.judge.RangeChange;
 import clipwitness.compare.judge.StateAtCondition;
 import clipwitness.measure.Budget;
 import clipwitness.measure.Contribution;
+import clipwitness.measure.LevelChange;
+import clipwitness.measure.LevelSide;
 import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.noise.NoiseFigure;
@@ -87,12 +89,11 @@ record NoiseChange(Measured value, Map<Source, Double> stays) {
         Measured.Value to = after.asValue().get();
         List<Contribution> first = parts(from, pair.from(), gain);
         List<Contribution> second = parts(to, pair.to(), gain);
-        List<Contribution> all = new ArrayList<>(first);
-        all.addAll(second);
-        range(pair).ifPresent(all::add);
-        return new NoiseChange(
-                new Measured.Value(to.number() - from.number(), Unit.DECIBEL, Budget.bySource(all), to.isUpperBound()),
-                Change.shares(first, second));
+        Measured.Value change = LevelChange.of(
+                LevelSide.ofFirstOrder(from, gain.control(pair.from())),
+                LevelSide.ofFirstOrder(to, gain.control(pair.to())),
+                range(pair).stream().toList());
+        return new NoiseChange(to.isUpperBound() ? change.asUpperBound() : change, Change.shares(first, second));
     }
 
     private static List<Contribution> parts(Measured.Value level, NoiseAtCondition setting, InputGain gain) {

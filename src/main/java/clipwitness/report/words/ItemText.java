@@ -109,12 +109,19 @@ public final class ItemText {
                 item.quantity());
     }
 
-    /** Size of a difference; where noise bounds one of its figures, what it is at least: {@code at least 40 dB}. */
+    /** Size of a difference of levels; where noise bounds one of its figures, or it is known to half or double, what it is at least: {@code at least 40 dB}. */
     String size(Difference difference, Unit unit) {
-        return difference.bounded()
-                ? wording.say(
-                        "amount.least", "amount", wording.numbers().fixed(Math.floor(difference.least()), unit, 0))
-                : round(Math.abs(difference.change()), difference.uncertainty(), unit);
+        if (difference.bounded()) {
+            return least(difference.least(), unit);
+        }
+        double size = Math.abs(difference.change());
+        return Told.isAtLeast(size, difference.uncertainty())
+                ? least(size - difference.uncertainty(), unit)
+                : round(size, difference.uncertainty(), unit);
+    }
+
+    private String least(double least, Unit unit) {
+        return wording.say("amount.least", "amount", wording.numbers().fixed(Math.floor(least), unit, 0));
     }
 
     /** Whether only what a change is at least can be told. */

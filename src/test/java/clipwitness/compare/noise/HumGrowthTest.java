@@ -63,13 +63,13 @@ class HumGrowthTest {
         assertThat(HumGrowth.beyond(3, pair(humming(6e-3), humming(3e-3)))).isEmpty();
     }
 
-    /** The change of 6.02 dB has U = 2 * sqrt 2 * 8.686 * 1 uV / 3 mV: the amplitudes are known to some millionths. */
+    /** 3 ± 0.002 mV grew to 6 ± 0.002 mV: the wider end of the change is the upper one of what is 6 mV over the lower one of what was 3 mV. */
     @Test
     void theChangeCarriesTheUncertaintyOfBothStates() {
         HumGrowth growth =
                 HumGrowth.beyond(3, pair(humming(3e-3), humming(6e-3))).orElseThrow();
         assertThat(growth.change().standardUncertainty())
-                .isCloseTo(8.685889638 * 1e-6 * Math.hypot(1 / 3e-3, 1 / 6e-3), within(1e-7));
+                .isCloseTo(Math.hypot(20 * Math.log10(3 / 2.998), 20 * Math.log10(6.002 / 6)) / 2, within(1e-8));
     }
 
     @Test

@@ -3,9 +3,13 @@ package clipwitness.report.words;
 import static clipwitness.report.words.Sentences.item;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clipwitness.compare.finding.Difference;
 import clipwitness.compare.result.Decision;
 import clipwitness.fixture.ExampleJob;
+import clipwitness.measure.Measured;
 import clipwitness.quantity.ItemQuantity;
+import clipwitness.quantity.Unit;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,6 +30,19 @@ class ItemTextTest {
             double change, double expanded, Decision decision, String text) {
         assertThat(Sentences.plain(texts.spread(item(ItemQuantity.THD, 50, change, expanded, decision))))
                 .isEqualTo(text);
+    }
+
+    /** An amplitude known to two thirds may be a third of itself, so a rise of 17 dB may be much less. */
+    @Test
+    void aDifferenceOfHarmonicsThatMayBeHalfOrDoubleIsToldByItsLeast() {
+        Difference known = Difference.of(level(-57, 1), level(-40, 1));
+        Difference wide = Difference.of(level(-57, 5.8), level(-40, 5.8));
+        assertThat(Sentences.plain(texts.size(known, Unit.DECIBEL))).isEqualTo("17 dB");
+        assertThat(Sentences.plain(texts.size(wide, Unit.DECIBEL))).startsWith("at least ");
+    }
+
+    private static Measured.Value level(double level, double expanded) {
+        return Measured.withNoise(level, Unit.DBC, expanded / 2);
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package clipwitness.batch.load;
 
 import clipwitness.batch.choice.ChannelChoice;
+import clipwitness.batch.choice.ChannelOrder;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.batch.choice.ListeningChoice;
@@ -111,6 +112,9 @@ public final class CaptureLoader {
         if (row.coupling().equals(Optional.of("ac"))
                 && doubts.stream().noneMatch(d -> d.code() == DoubtCode.AC_COUPLED)) {
             doubts.add(Doubt.of(Severity.NOTE, DoubtReason.AC_COUPLED_TABLE));
+        }
+        if (export instanceof TimeRecord record) {
+            ChannelOrder.doubt(row, record).ifPresent(doubts::add);
         }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
         if (row.kind() != CaptureKind.WAVEFORM) {

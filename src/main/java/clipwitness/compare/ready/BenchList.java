@@ -38,6 +38,7 @@ final class BenchList {
 
     /** A file that contradicts itself has to be looked at while the unit is still as it was. */
     private static final Set<DoubtReason> CONTRADICTIONS = EnumSet.of(
+            DoubtReason.UNIT_ASSUMED_THOUSANDS,
             DoubtReason.UNIT_ASSUMED_STAMPS,
             DoubtReason.UNIT_ASSUMED_TWICE,
             DoubtReason.UNIT_ASSUMED_TIME_TWICE,

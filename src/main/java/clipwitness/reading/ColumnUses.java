@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Tells time, index and values apart: by heading and unit, and without a heading by how the first column goes on. */
@@ -30,6 +31,9 @@ final class ColumnUses {
      * swept voltages and frequencies, and times in ms or µs, go in wider steps.
      */
     private static final double SLOWEST = 1e-3;
+
+    /** A name of a logarithm, whose values are no volts or amperes whatever unit stands beside it. */
+    private static final Pattern LOGARITHM = Pattern.compile("(?iu)(?<!\\p{L})(?:log|ln|lg)(?:10)?(?!\\p{L})");
 
     private final DataBlock block;
     private final FirstCells cells;
@@ -77,7 +81,8 @@ final class ColumnUses {
         Heading heading = column.heading();
         Optional<Unit> unit = heading.unit().map(WrittenUnit::unit);
         if (unit.filter(u -> u == Unit.VOLT || u == Unit.AMPERE).isPresent()) {
-            return Column.Use.VALUE;
+            boolean logarithm = LOGARITHM.matcher(heading.name()).find();
+            return logarithm ? Column.Use.LEFT_OUT : Column.Use.VALUE;
         }
         boolean seconds = unit.filter(u -> u == Unit.SECOND).isPresent();
         if (unit.isPresent() && !seconds) {

@@ -99,6 +99,10 @@ public enum DoubtReason implements ReasonCode {
     UNIT_ASSUMED_THINNED(DoubtCode.UNIT_ASSUMED, "stamps", "source", "stated", "nth"),
     /** Heading and preamble name two units of channels. */
     UNIT_ASSUMED_TWICE(DoubtCode.UNIT_ASSUMED, "channels", "heading", "preamble"),
+    /** The names of two channels contradict the order by which the first is the input. */
+    UNIT_ASSUMED_ORDER(DoubtCode.UNIT_ASSUMED, "first", "second"),
+    /** The stated interval or rate has a mark between its thousands, or a decimal mark. */
+    UNIT_ASSUMED_THOUSANDS(DoubtCode.UNIT_ASSUMED, "written", "statement", "interval"),
     /** No unit of the values. */
     UNIT_ASSUMED(DoubtCode.UNIT_ASSUMED, "channels"),
     /** A sound file, and nobody says what full scale is worth. */

@@ -102,15 +102,10 @@ class ReportDocumentTest {
     private static CaptureResult slower(CaptureResult capture) {
         boolean meant = capture.row().state().equals(Optional.of("original"))
                 && capture.row().condition().equals(ExampleJob.condition(100));
-        return new CaptureResult(
-                capture.row(),
-                capture.export(),
-                capture.doubts(),
-                capture.waveform()
-                        .map(w -> w.withValues((q, v) -> meant && q == WaveformQuantity.FREQUENCY
-                                ? ExampleJob.value(200.001, Unit.HERTZ, 0.004)
-                                : v)),
-                capture.junction());
+        return capture.withWaveform(capture.waveform()
+                .orElseThrow()
+                .withValues((q, v) ->
+                        meant && q == WaveformQuantity.FREQUENCY ? ExampleJob.value(200.001, Unit.HERTZ, 0.004) : v));
     }
 
     @Test

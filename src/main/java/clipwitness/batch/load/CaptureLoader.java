@@ -1,6 +1,7 @@
 package clipwitness.batch.load;
 
 import clipwitness.batch.choice.ChannelChoice;
+import clipwitness.batch.choice.ChannelOrder;
 import clipwitness.batch.choice.CurveChoice;
 import clipwitness.batch.choice.FileDoubts;
 import clipwitness.batch.choice.ListeningChoice;
@@ -29,6 +30,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Makes the result of one row of the captures table: reads, chooses the channels, measures, collects facts and doubts. Without state, so rows can be loaded in parallel. */
 public final class CaptureLoader {
@@ -62,7 +64,8 @@ public final class CaptureLoader {
         ListeningResult listening = new RowWave(row, job.sheet().bench()).listening(record, channels);
         ExportFacts facts = facts(files, record, channels.get(listening.channel()), Optional.empty(), input);
         List<Doubt> doubts = doubts(row, record, Optional.empty(), listening.doubts());
-        return CaptureResult.ofPlaying(row, facts, FileDoubts.ofPlaying(doubts), listening);
+        return CaptureResult.unmeasured(row, facts, FileDoubts.ofPlaying(doubts))
+                .withListening(listening);
     }
 
     private CaptureResult curve(CaptureRow row, RowFiles files, Export export) throws InputException {
@@ -71,7 +74,8 @@ public final class CaptureLoader {
                 choice.curve(), CaptureTemperature.of(row, job.sheet().bench()));
         ExportFacts facts = facts(files, export, choice.current(), Optional.of(choice.voltage()), Optional.empty());
         List<Doubt> doubts = doubts(row, export, Optional.empty(), List.of());
-        return new CaptureResult(row, facts, doubts, Optional.empty(), Optional.of(junction))
+        return CaptureResult.unmeasured(row, facts, doubts)
+                .withJunction(junction)
                 .withEvidence(choice.more());
     }
 
@@ -83,21 +87,23 @@ public final class CaptureLoader {
                 ? Optional.of(ChannelChoice.ofInputFile(row, inputRecord.get()))
                 : choice.input();
         RowWave wave = new RowWave(row, job.sheet().bench());
-        Optional<WaveformResult> waveform = row.kind() == CaptureKind.WAVEFORM
-                ? Optional.of(wave.measured(record, choice.output(), input, inputRecord))
-                : Optional.empty();
-        Optional<NoiseResult> noise =
-                row.kind() == CaptureKind.NOISE ? Optional.of(wave.noise(record, choice.output())) : Optional.empty();
-        Optional<ResponseResult> response = row.kind() == CaptureKind.RESPONSE
-                ? Optional.of(wave.response(record, choice.output(), input, inputRecord))
-                : Optional.empty();
-        List<Doubt> ofMeasuring = waveform.map(WaveformResult::doubts)
-                .or(() -> noise.map(NoiseResult::doubts))
-                .or(() -> response.map(ResponseResult::doubts))
-                .orElse(List.of());
         ExportFacts facts = facts(files, record, choice.output(), input, inputRecord);
-        List<Doubt> doubts = doubts(row, record, inputRecord, ofMeasuring);
-        return new CaptureResult(row, facts, doubts, waveform, Optional.empty(), noise, response);
+        Function<List<Doubt>, CaptureResult> doubted =
+                found -> CaptureResult.unmeasured(row, facts, doubts(row, record, inputRecord, found));
+        return switch (row.kind()) {
+            case NOISE -> {
+                NoiseResult noise = wave.noise(record, choice.output());
+                yield doubted.apply(noise.doubts()).withNoise(noise);
+            }
+            case RESPONSE -> {
+                ResponseResult response = wave.response(record, choice.output(), input, inputRecord);
+                yield doubted.apply(response.doubts()).withResponse(response);
+            }
+            default -> {
+                WaveformResult measured = wave.measured(record, choice.output(), input, inputRecord);
+                yield doubted.apply(measured.doubts()).withWaveform(measured);
+            }
+        };
     }
 
     private static List<Doubt> doubts(
@@ -106,6 +112,9 @@ public final class CaptureLoader {
         if (row.coupling().equals(Optional.of("ac"))
                 && doubts.stream().noneMatch(d -> d.code() == DoubtCode.AC_COUPLED)) {
             doubts.add(Doubt.of(Severity.NOTE, DoubtReason.AC_COUPLED_TABLE));
+        }
+        if (export instanceof TimeRecord record) {
+            ChannelOrder.doubt(row, record).ifPresent(doubts::add);
         }
         inputRecord.ifPresent(r -> doubts.addAll(r.doubts()));
         if (row.kind() != CaptureKind.WAVEFORM) {

@@ -90,8 +90,8 @@ final class ModelUnit {
                 OptionalDouble.of(gain),
                 run,
                 sheet.stimulus().frequency());
-        return new CaptureResult(
-                row, facts(row, record.samples(), rate), result.doubts(), Optional.of(result), Optional.empty());
+        return CaptureResult.unmeasured(row, facts(row, record.samples(), rate), result.doubts())
+                .withWaveform(result);
     }
 
     /** A record without a signal: white noise and hum. */
@@ -108,14 +108,8 @@ final class ModelUnit {
                 Optional.empty(),
                 sheet.bench().verticalAccuracy()));
         CaptureRow row = row(CaptureKind.NOISE, OptionalDouble.empty(), 1, OptionalDouble.empty());
-        return new CaptureResult(
-                row,
-                facts(row, volts.length, rate),
-                result.doubts(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(result),
-                Optional.empty());
+        return CaptureResult.unmeasured(row, facts(row, volts.length, rate), result.doubts())
+                .withNoise(result);
     }
 
     /** A logarithmic sweep over the audio band, at a level at which nothing clips. */
@@ -135,14 +129,8 @@ final class ModelUnit {
                         .withInput(new Waveform(Samples.adopted(in), rate, Unit.VOLT)),
                 VerticalRange.UNKNOWN);
         CaptureRow row = row(CaptureKind.RESPONSE, OptionalDouble.empty(), 1, OptionalDouble.empty());
-        return new CaptureResult(
-                row,
-                facts(row, samples, rate),
-                result.doubts(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(result));
+        return CaptureResult.unmeasured(row, facts(row, samples, rate), result.doubts())
+                .withResponse(result);
     }
 
     private Waveform seen(

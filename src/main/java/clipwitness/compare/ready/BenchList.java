@@ -23,7 +23,9 @@ import clipwitness.reason.Remark;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -36,7 +38,11 @@ final class BenchList {
 
     /** A file that contradicts itself has to be looked at while the unit is still as it was. */
     private static final Set<DoubtReason> CONTRADICTIONS = EnumSet.of(
-            DoubtReason.UNIT_ASSUMED_STAMPS, DoubtReason.UNIT_ASSUMED_TWICE, DoubtReason.UNIT_ASSUMED_TIME_TWICE);
+            DoubtReason.UNIT_ASSUMED_THOUSANDS,
+            DoubtReason.UNIT_ASSUMED_STAMPS,
+            DoubtReason.UNIT_ASSUMED_TWICE,
+            DoubtReason.UNIT_ASSUMED_TIME_TWICE,
+            DoubtReason.UNIT_ASSUMED_ORDER);
 
     private final Job job;
     private final Catalogue catalogue;
@@ -75,17 +81,23 @@ final class BenchList {
         }
     }
 
-    /** Doubts of one severity, each capture by itself. */
+    /** Doubts of one severity, one that several captures share with all of them. */
     private void doubts(Severity severity) {
+        Map<Doubt, List<String>> files = new LinkedHashMap<>();
         for (CaptureResult c : captures) {
             for (Doubt d : c.doubts()) {
                 if (d.severity() == severity && canBeMended(c, d)) {
-                    Remark what = Remark.of(
-                            BenchRemark.DOUBTED, Argument.name(c.row().file()), Argument.sentence(d.reason()));
-                    missing.add(new Missing(d.code().code(), what, d.refuses()));
+                    files.computeIfAbsent(d, k -> new ArrayList<>()).add(c.row().file());
                 }
             }
         }
+        files.forEach((d, of) -> {
+            Remark what = Remark.of(
+                    BenchRemark.DOUBTED,
+                    Argument.names(of.stream().distinct().toList()),
+                    Argument.sentence(d.reason()));
+            missing.add(new Missing(d.code().code(), what, d.refuses()));
+        });
     }
 
     /** A unit that the file does not state is no fault of the capture, and harmonics beyond all that are counted are the unit's. */

@@ -44,21 +44,8 @@ public record CaptureResult(
         Objects.requireNonNull(listening, "listening");
     }
 
-    /** A capture that is measured. */
-    public CaptureResult(
-            CaptureRow row,
-            ExportFacts export,
-            List<Doubt> doubts,
-            Optional<WaveformResult> waveform,
-            Optional<JunctionResult> junction,
-            Optional<NoiseResult> noise,
-            Optional<ResponseResult> response) {
-        this(row, export, doubts, waveform, junction, noise, response, Optional.empty());
-    }
-
-    /** A recording of playing. */
-    public static CaptureResult ofPlaying(
-            CaptureRow row, ExportFacts export, List<Doubt> doubts, ListeningResult listening) {
+    /** A capture of which nothing is measured yet. */
+    public static CaptureResult unmeasured(CaptureRow row, ExportFacts export, List<Doubt> doubts) {
         return new CaptureResult(
                 row,
                 export,
@@ -67,17 +54,7 @@ public record CaptureResult(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(listening));
-    }
-
-    /** A capture of a wave or of a device. */
-    public CaptureResult(
-            CaptureRow row,
-            ExportFacts export,
-            List<Doubt> doubts,
-            Optional<WaveformResult> waveform,
-            Optional<JunctionResult> junction) {
-        this(row, export, doubts, waveform, junction, Optional.empty(), Optional.empty());
+                Optional.empty());
     }
 
     /** Whether another capture is one channel of the same bytes. */
@@ -93,6 +70,21 @@ public record CaptureResult(
     /** The same capture with other figures. */
     public CaptureResult withWaveform(WaveformResult other) {
         return new CaptureResult(row, export, doubts, Optional.of(other), junction, noise, response, listening);
+    }
+
+    /** The same capture with what was measured of a traced device. */
+    public CaptureResult withJunction(JunctionResult other) {
+        return new CaptureResult(row, export, doubts, waveform, Optional.of(other), noise, response, listening);
+    }
+
+    /** The same capture with what was measured of a frequency response. */
+    public CaptureResult withResponse(ResponseResult other) {
+        return new CaptureResult(row, export, doubts, waveform, junction, noise, Optional.of(other), listening);
+    }
+
+    /** The same capture with what was recorded of playing. */
+    public CaptureResult withListening(ListeningResult other) {
+        return new CaptureResult(row, export, doubts, waveform, junction, noise, response, Optional.of(other));
     }
 
     /** The same capture with another result of its noise. */

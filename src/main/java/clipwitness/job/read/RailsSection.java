@@ -63,8 +63,10 @@ final class RailsSection {
         reading.ifPresent(inOneUnit::add);
         if (reading.isPresent() && reading.get().unit() != inOneUnit.get(0).unit()) {
             field.fault(
-                    field.quoted() + " is not in the unit of this rail, "
-                            + inOneUnit.get(0).unit().symbol(),
+                    field.quoted() + " is not in the unit of this rail"
+                            + (inOneUnit.get(0).unit() == Unit.ONE
+                                    ? ", whose first value has none"
+                                    : ", " + inOneUnit.get(0).unit().symbol()),
                     "Write expectation and readings of a rail in one unit");
         }
         return reading.map(r -> new RailReading(r.quantity(), r.digit().doubleValue()));

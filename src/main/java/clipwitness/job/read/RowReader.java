@@ -20,8 +20,6 @@ final class RowReader {
 
     private static final List<String> COUPLINGS = List.of("dc", "ac");
 
-    private static final AllowedRange GAIN =
-            AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
     private static final AllowedRange FREQUENCY = AllowedRange.FREQUENCY.orBare();
     private static final AllowedRange LEVEL = AllowedRange.LEVEL.orBare();
     private static final AllowedRange INTERVAL = AllowedRange.INTERVAL.orBare();
@@ -93,7 +91,7 @@ final class RowReader {
     }
 
     private Condition condition(TableRow row, CaptureKind kind) {
-        OptionalDouble gain = number(row, TableColumn.GAIN, GAIN);
+        OptionalDouble gain = GainScales.position(row);
         OptionalDouble frequency = number(row, TableColumn.FREQUENCY, FREQUENCY);
         OptionalDouble level = row.field(TableColumn.LEVEL)
                 .map(f -> PeakLevel.of(f, LEVEL, terms.stimulus().shape()))

@@ -39,6 +39,7 @@ final class TableReader {
                     "It needs a header row with the columns file, state and kind, and a row for each export");
         }
         TableText.Line header = lines.get(0);
+        refuseWithoutHeader(lines);
         Map<Integer, TableColumn> columns = columns(header);
         List<TableRow> table = lines.subList(1, lines.size()).stream()
                 .map(line -> row(line, header, columns))
@@ -52,12 +53,29 @@ final class TableReader {
                     "Exchange these two names in the header row");
             return List.of();
         }
-        boolean fractions = GainFractions.refused(table);
+        boolean otherScale = GainScales.refused(table);
         return table.stream()
-                .map(r -> fractions ? r.without(TableColumn.GAIN) : r)
+                .map(r -> otherScale ? r.without(TableColumn.GAIN) : r)
                 .map(rows::read)
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** A first row without the name of any column is no header row, which is one fault and not one a cell. */
+    private static void refuseWithoutHeader(List<TableText.Line> lines) throws InputException {
+        Optional<TableText.Line> header = lines.stream()
+                .filter(l -> l.cells().stream().anyMatch(c -> TableColumn.of(c).isPresent()))
+                .findFirst();
+        if (header.equals(Optional.of(lines.get(0)))) {
+            return;
+        }
+        throw new InputException(
+                ErrorCode.BAD_TABLE,
+                lines.get(0).origin(""),
+                "this first row holds no name of a column",
+                header.map(h -> "Remove what stands above the header row, line " + h.number())
+                        .orElse(
+                                "Put a header row above it: file,state,kind and what else the table has, gain for instance"));
     }
 
     private Map<Integer, TableColumn> columns(TableText.Line header) {

@@ -69,6 +69,7 @@ public final class DialectFinder {
         if (best == null) {
             throw noNumbers(file, lines.size());
         }
+        TwoMarks.refuse(file, sample, best);
         RowStyle found = CommaTwice.settle(file, sample, withDelimiterOfHeader(best, sample));
         notes.evidence(evidence(found, sample.size()));
         return found;

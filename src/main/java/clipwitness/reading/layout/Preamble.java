@@ -14,8 +14,9 @@ import java.util.stream.Stream;
  *
  * @param facts statements in the order of the file
  * @param lines the lines they stand on, comment marks removed
+ * @param mark  decimal mark of the samples
  */
-public record Preamble(List<Statement> facts, List<Line> lines) {
+public record Preamble(List<Statement> facts, List<Line> lines, char mark) {
     private static final int LONGEST_STATEMENT = 300;
     private static final int LONGEST_LINE = 2_000;
     private static final List<Delimiter> OTHERS = List.of(Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA);
@@ -40,12 +41,12 @@ public record Preamble(List<Statement> facts, List<Line> lines) {
                 facts.addAll(factsOf(cells(text, dialect), line.number()));
             }
         }
-        return new Preamble(facts, lines);
+        return new Preamble(facts, lines, dialect.mark());
     }
 
     /** The same with more statements, from elsewhere in the file. */
     public Preamble with(List<Statement> more) {
-        return new Preamble(Stream.concat(facts.stream(), more.stream()).toList(), lines);
+        return new Preamble(Stream.concat(facts.stream(), more.stream()).toList(), lines, mark);
     }
 
     /** Statements of one row of cells: key and values, and pairs of a key and a number further on. */

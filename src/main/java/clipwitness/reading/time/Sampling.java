@@ -24,8 +24,9 @@ import java.util.regex.Pattern;
  * @param resolution half a unit of the last digit written, relative to the value
  * @param fact       the statement that it was read from
  * @param clear      whether a unit or a word says that it is one of time: the step of a sweep is called so, too
+ * @param grouped    whether a mark in the number is taken to part its thousands, which nothing says
  */
-public record Sampling(double interval, double resolution, Statement fact, boolean clear) {
+public record Sampling(double interval, double resolution, Statement fact, boolean clear, boolean grouped) {
     private static final Pattern SAMPLED =
             Pattern.compile(".*(?:sampl|abtast|chantillon|campion|muestre|bemonster|acquisition).*");
     private static final Pattern RATE = Pattern.compile(".*(?:rate|freq|fréq|frec|clock|speed|taux).*");
@@ -100,7 +101,9 @@ public record Sampling(double interval, double resolution, Statement fact, boole
         boolean interval =
                 (SAMPLED.matcher(words).matches() && INTERVAL.matcher(words).matches())
                         || INTERVAL_ALONE.contains(words);
-        Optional<ValueText> value = ValueText.parse(afterTag(fact.value()));
+        Optional<GroupedDigits> grouped = GroupedDigits.of(fact, preamble.mark());
+        Optional<ValueText> value =
+                ValueText.parse(grouped.map(GroupedDigits::text).orElseGet(() -> afterTag(fact.value())));
         if ((!rate && !interval) || value.isEmpty() || !(value.get().value() > 0)) {
             return Optional.empty();
         }
@@ -110,11 +113,12 @@ public record Sampling(double interval, double resolution, Statement fact, boole
         }
         Optional<WrittenUnit> stated = value.get().unit().or(fact::unitBeside).or(key::unit);
         Optional<WrittenUnit> unit = stated.or(() -> rate ? Optional.empty() : Units.ofTime(preamble));
-        return figure(value.get(), unit, rate && !interval, fact);
+        boolean doubtful = grouped.filter(GroupedDigits::doubt).isPresent();
+        return figure(value.get(), unit, rate && !interval, fact, doubtful);
     }
 
     private static Optional<Sampling> figure(
-            ValueText value, Optional<WrittenUnit> unit, boolean rate, Statement fact) {
+            ValueText value, Optional<WrittenUnit> unit, boolean rate, Statement fact, boolean grouped) {
         double resolved = unit.map(u -> u.resolve(value.value())).orElse(value.value());
         Optional<Unit> base = unit.map(WrittenUnit::unit);
         boolean hertz = base.map(u -> u == Unit.HERTZ).orElse(rate);
@@ -124,7 +128,7 @@ public record Sampling(double interval, double resolution, Statement fact, boole
             return Optional.empty();
         }
         boolean clear = base.isPresent() || OF_TIME.matcher(fact.words()).matches();
-        return Optional.of(new Sampling(interval, value.resolution() / value.value(), fact, clear));
+        return Optional.of(new Sampling(interval, value.resolution() / value.value(), fact, clear, grouped));
     }
 
     /** Some exports tag a value with the channels it holds for: {@code CH1:2e-6}. */

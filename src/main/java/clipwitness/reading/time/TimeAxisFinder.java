@@ -103,6 +103,11 @@ public final class TimeAxisFinder {
         }
         double interval = sampling.get().interval() * rowStep;
         Argument place = sampling.get().place();
+        if (sampling.get().grouped()) {
+            Argument written =
+                    Argument.name(String.join(",", sampling.get().fact().values()));
+            notes.doubt(Severity.WARNING, DoubtReason.UNIT_ASSUMED_THOUSANDS, written, place, seconds(interval));
+        }
         notes.evidence(
                 rowStep == 1
                         ? Remark.of(LayoutRemark.INTERVAL_STATED, seconds(interval), place)

@@ -175,6 +175,14 @@ final class JsonText {
         }
     }
 
+    /** The same of a value among several: in words under a name, and as a code under that name with {@code Code} behind it. */
+    void reasonOfNone(String name, Optional<Reason> reason) throws IOException {
+        if (reason.isPresent()) {
+            text(name, Speech.ENGLISH.clause(reason));
+            text(name + "Code", reason.map(Reason::resultCode));
+        }
+    }
+
     /** A reason in words and as a code, both null where there is none. */
     void reason(Optional<Reason> reason) throws IOException {
         text("reason", Speech.ENGLISH.clause(reason));

@@ -40,6 +40,9 @@ final class ResponseJson {
         json.measured("gain", p.gain());
         json.number("phase", p.phase().value());
         json.number("phaseUncertainty", p.phase().expandedUncertainty());
+        if (p.gain().reason().isEmpty()) { // else the reason of the gain stands for both
+            json.reasonOfNone("phaseReason", p.phase().reason());
+        }
         if (swept) {
             json.number("coherence", p.coherence());
         }

@@ -12,6 +12,8 @@ import clipwitness.fixture.TestRow;
 import clipwitness.job.CaptureKind;
 import clipwitness.job.CaptureRow;
 import clipwitness.quantity.Unit;
+import clipwitness.reason.Doubt;
+import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +49,17 @@ class ChannelChoiceTest {
         ChannelChoice choice = ChannelChoice.of(row("ch3", "2"), record("CH1", "CH2", "CH3"));
         assertThat(choice.output().name()).isEqualTo("CH2");
         assertThat(choice.input()).map(Channel::name).contains("CH3");
+    }
+
+    @Test
+    void namesThatContradictTheOrderOfTwoChannelsAreTold() {
+        assertThat(ChannelOrder.doubt(row("", ""), record("out", "in")))
+                .map(Doubt::severity)
+                .contains(Severity.WARNING);
+        assertThat(ChannelOrder.doubt(row("", ""), record("CH1", "Gen_IN"))).isPresent();
+        assertThat(ChannelOrder.doubt(row("", ""), record("in", "out"))).isEmpty();
+        assertThat(ChannelOrder.doubt(row("", ""), record("CH1", "CH2"))).isEmpty();
+        assertThat(ChannelOrder.doubt(row("", "out"), record("out", "in"))).isEmpty();
     }
 
     @Test

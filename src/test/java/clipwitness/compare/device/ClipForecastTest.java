@@ -23,7 +23,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,8 +70,7 @@ class ClipForecastTest {
 
     private static CaptureResult captured(String name, double celsius) {
         CaptureResult shell = MadeUpCapture.capture("before").device(name).done();
-        return new CaptureResult(
-                shell.row(), shell.export(), List.of(), Optional.empty(), Optional.of(traced(1, celsius)));
+        return CaptureResult.unmeasured(shell.row(), shell.export(), List.of()).withJunction(traced(1, celsius));
     }
 
     private static MatchedPair pair(String up, String down) {

@@ -36,8 +36,7 @@ class MainConditionTest {
         return with(GOOD.captures().stream()
                 .map(c -> List.of(states).contains(c.row().state().orElseThrow())
                                 && c.row().condition().equals(ExampleJob.condition(50))
-                        ? new CaptureResult(
-                                c.row(), c.export(), c.doubts(), c.waveform().map(other), c.junction())
+                        ? c.withWaveform(other.apply(c.waveform().orElseThrow()))
                         : c)
                 .toList());
     }
@@ -94,8 +93,7 @@ class MainConditionTest {
     void whereEveryWaveWasRefusedTheFirstSettingThatMostStatesHaveSpeaks() {
         List<CaptureResult> refused = GOOD.captures().stream()
                 .filter(c -> !is(c, "original", 0) && !is(c, "received", 25))
-                .map(c -> new CaptureResult(
-                        c.row(), c.export(), c.doubts(), c.waveform().map(MainConditionTest::refused), c.junction()))
+                .map(c -> c.withWaveform(refused(c.waveform().orElseThrow())))
                 .toList();
         assertThat(MainCondition.of(with(refused))).contains(ExampleJob.condition(50));
     }

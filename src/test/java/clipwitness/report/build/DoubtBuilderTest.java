@@ -38,6 +38,21 @@ class DoubtBuilderTest {
     }
 
     @Test
+    void whatConcernsAllCapturesIsLeftOutOfThoseOfAPart() {
+        Doubt sound = Doubt.of(Severity.NOTE, DoubtReason.AC_COUPLED_SOUND);
+        CaptureResult first =
+                MadeUpCapture.ordinary("received", 0).doubting(sound).done();
+        CaptureResult second = straightened("received", 25, 0.021, 3400);
+        List<CaptureResult> all =
+                List.of(first, second.withDoubts(List.of(sound, second.doubts().get(0))));
+        assertThat(BUILDER.own(all.subList(1, 2), all))
+                .singleElement()
+                .satisfies(d -> assertThat(d.text()).startsWith("Rising and falling input"));
+        assertThat(BUILDER.own(all.subList(0, 1), all)).isEmpty();
+        assertThat(BUILDER.all(all)).hasSize(2);
+    }
+
+    @Test
     void oneOfTwoRunsIsNamed() {
         List<CaptureResult> captures = List.of(
                 straightened("received", 50, 0.021, 3400),

@@ -127,8 +127,7 @@ final class Sentences {
     }
 
     static CaptureResult with(CaptureResult capture, Doubt doubt) {
-        return new CaptureResult(
-                capture.row(), capture.export(), List.of(doubt), capture.waveform(), capture.junction());
+        return capture.withDoubts(List.of(doubt));
     }
 
     static Measured bound(double value, Unit unit, double expanded) {

@@ -22,6 +22,11 @@ public final class WeightedPoints {
         this.weights = weights;
     }
 
+    /** The same points with other ordinates, one a point. */
+    WeightedPoints withOrdinates(double[] ordinates) {
+        return new WeightedPoints(x, ordinates, weights);
+    }
+
     /** Number of points. */
     public int size() {
         return x.length;
@@ -53,14 +58,15 @@ public final class WeightedPoints {
     }
 
     /**
-     * The same with what changes places kept, for many points over the same abscissae: their order is found once.
+     * The same with what changes places kept, for many points over the same abscissae with the same weights: their order is found once.
      *
      * @param newX the new abscissae
      */
     public UnaryOperator<WeightedPoints> reordering(DoubleUnaryOperator newX) {
         double[] unsorted = mapped(newX);
         int[] order = order(unsorted);
-        return others -> others.inOrder(unsorted, order);
+        WeightedPoints first = inOrder(unsorted, order);
+        return others -> first.withOrdinates(picked(others.y, order));
     }
 
     /** Order of ascending values; values equal to 12 digits may stand either way. */

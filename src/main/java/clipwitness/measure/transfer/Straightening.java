@@ -8,6 +8,7 @@ import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.reason.FigureReason;
 import clipwitness.signal.HarmonicFit;
+import clipwitness.signal.MeanCycle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
+import java.util.function.Function;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -32,12 +34,14 @@ final class Straightening {
     private final FittedWave input;
     private final CornerSearch search;
     private final InputPlaces inputs;
+    private final Function<HarmonicFit.Change, MeanCycle> variants;
 
     Straightening(FittedWave wave, FittedWave input, Branches branches) {
         this.wave = wave;
         this.input = input;
         this.search = new CornerSearch(branches);
         this.inputs = new InputPlaces(wave, input);
+        this.variants = wave.cycle().variants();
     }
 
     private static double noNoise() {
@@ -137,7 +141,7 @@ final class Straightening {
 
     /** The wave with its harmonics divided by a response; with noise, as it may have been, too: the samples hold that of the unraised harmonics already. */
     private FittedWave straight(Corners corners, int most, DoubleSupplier gauss) {
-        return wave.with(wave.cycle().with(change(corners, most, gauss)));
+        return wave.with(variants.apply(change(corners, most, gauss)));
     }
 
     private HarmonicFit.Change change(Corners corners, int most, DoubleSupplier gauss) {

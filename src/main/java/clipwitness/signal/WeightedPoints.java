@@ -140,7 +140,7 @@ public final class WeightedPoints {
      * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
      */
     public boolean holds(int wanted, double low, double high) {
-        return placesUpTo(wanted, low, high) == wanted;
+        return indexFrom(high, true) - indexFrom(low, false) >= wanted && placesUpTo(wanted, low, high) == wanted;
     }
 
     /** Whether so many places have a point. */
@@ -154,11 +154,12 @@ public final class WeightedPoints {
     }
 
     private int placesUpTo(int most, double low, double high) {
+        int from = indexFrom(low, false);
         int end = indexFrom(high, true);
         double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
         double last = Double.NEGATIVE_INFINITY;
         int places = 0;
-        for (int i = indexFrom(low, false); i < end && places < most; i++) {
+        for (int i = from; i < end && places < most; i++) {
             if (x[i] - last > apart) {
                 places++;
                 last = x[i];
@@ -213,11 +214,12 @@ public final class WeightedPoints {
 
     /** Index of the first abscissa on a bound or above, or only above it. */
     int indexFrom(double bound, boolean above) {
+        double least = above ? Math.nextUp(bound) : bound;
         int low = 0;
         int high = x.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (above ? x[middle] > bound : x[middle] >= bound) {
+            if (x[middle] >= least) {
                 high = middle;
             } else {
                 low = middle + 1;

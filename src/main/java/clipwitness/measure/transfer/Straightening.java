@@ -74,8 +74,9 @@ final class Straightening {
      *
      * @param figures from the straightened wave
      */
-    Map<WaveformQuantity, Measured> widened(Map<WaveformQuantity, Measured> figures) {
-        Map<WaveformQuantity, Double> base = drawn(search.best(), ALL, Straightening::noNoise);
+    Map<WaveformQuantity, Measured> widened(CurveFigures figures) {
+        FittedWave straight = figures.output();
+        Map<WaveformQuantity, Double> base = numbers(figures.withExtremes(extreme(straight, 1), extreme(straight, -1)));
         Map<WaveformQuantity, Double> fewer = drawn(search.best(), highest() / 2, Straightening::noNoise);
         List<Map<WaveformQuantity, Double>> others = new ArrayList<>();
         Random random = new Random(SEED);
@@ -83,7 +84,7 @@ final class Straightening {
             others.add(drawn(search.drawn(random), ALL, random::nextGaussian));
         }
         Map<WaveformQuantity, Measured> widened = new EnumMap<>(WaveformQuantity.class);
-        figures.forEach((quantity, figure) -> widened.put(
+        figures.values().forEach((quantity, figure) -> widened.put(
                 quantity,
                 figure.asValue()
                         .map(v -> v.plus(Source.STRAIGHTENING, spread(quantity, base, others))
@@ -116,8 +117,11 @@ final class Straightening {
 
     private Map<WaveformQuantity, Double> drawn(Corners corners, int most, DoubleSupplier gauss) {
         FittedWave straight = straight(corners, most, gauss);
+        return numbers(new CurveFigures(straight, input, inputs, extreme(straight, 1), extreme(straight, -1)));
+    }
+
+    private static Map<WaveformQuantity, Double> numbers(CurveFigures figures) {
         Map<WaveformQuantity, Double> numbers = new EnumMap<>(WaveformQuantity.class);
-        CurveFigures figures = new CurveFigures(straight, input, inputs, extreme(straight, 1), extreme(straight, -1));
         figures.values().forEach((quantity, figure) -> {
             OptionalDouble value = figure.value();
             if (value.isPresent()) {

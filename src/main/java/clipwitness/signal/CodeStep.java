@@ -42,25 +42,29 @@ public final class CodeStep {
         double[] some = new double[(n + stride - 1) / stride];
         int count = 0;
         for (int i = 0; i < n; i += stride) {
-            if (!Double.isNaN(samples.at(i))) {
-                some[count++] = samples.at(i);
+            double value = samples.at(i);
+            boolean again = count > 0 && value == some[count - 1];
+            if (!again && !Double.isNaN(value)) {
+                some[count++] = value;
             }
         }
-        double[] sorted = Arrays.stream(some, 0, count).sorted().toArray();
+        Arrays.sort(some, 0, count);
         int distinct = 0;
         for (int i = 0; i < count; i++) {
-            if (distinct == 0 || sorted[i] > sorted[distinct - 1]) { // 0 and -0 are one value
-                sorted[distinct++] = sorted[i];
+            if (distinct == 0 || some[i] > some[distinct - 1]) { // 0 and -0 are one value
+                some[distinct++] = some[i];
             }
         }
-        return Arrays.copyOf(sorted, distinct);
+        return Arrays.copyOf(some, distinct);
     }
 
     private static boolean fits(double[] gaps, double step) {
-        return Arrays.stream(gaps)
-                        .filter(g -> Math.abs(g / step - Math.rint(g / step)) <= ROUNDING)
-                        .count()
-                >= SHARE_THAT_FITS * gaps.length;
+        int fitting = 0;
+        for (double gap : gaps) {
+            double steps = gap / step;
+            fitting += Math.abs(steps - Math.rint(steps)) <= ROUNDING ? 1 : 0;
+        }
+        return fitting >= SHARE_THAT_FITS * gaps.length;
     }
 
     /** Slope of the values over their code numbers. */

@@ -65,8 +65,9 @@ public final class FundamentalSearch {
         double least = Double.POSITIVE_INFINITY;
         for (double f = lowest; f <= expected * REACH && f < UsableBand.HIGHEST_OVER_SAMPLE_RATE; f += step) {
             int harmonics = Math.min(harmonicsFor(f), (section.count() - 3) / 2);
-            double left =
-                    harmonics < 1 ? Double.POSITIVE_INFINITY : new LinearFit(section, f, harmonics).residualEnergy();
+            double left = harmonics < 1
+                    ? Double.POSITIVE_INFINITY
+                    : LinearFit.settled(section, f, harmonics).residualEnergy();
             if (left < least) {
                 least = left;
                 best = f;
@@ -107,7 +108,7 @@ public final class FundamentalSearch {
         if (orders <= part || section.count() <= 4 * orders) {
             return false;
         }
-        LinearFit fit = new LinearFit(section, candidate, orders);
+        LinearFit fit = LinearFit.settled(section, candidate, orders);
         double[] coefficients = fit.coefficients();
         double other = 0;
         double multiples = 0;

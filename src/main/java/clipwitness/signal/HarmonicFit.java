@@ -58,7 +58,7 @@ public final class HarmonicFit {
 
     /** Fit of a number of harmonics at the frequency of this fit, with the covariances of as many as this one has. */
     HarmonicFit withHarmonics(FitSamples series, int harmonics) {
-        LinearFit fit = new LinearFit(series, cyclesPerSample, harmonics);
+        LinearFit fit = LinearFit.settled(series, cyclesPerSample, harmonics);
         return new HarmonicFit(fit, cyclesPerSample, samples, phaseVariance, count());
     }
 

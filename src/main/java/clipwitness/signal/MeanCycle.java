@@ -4,6 +4,7 @@ import clipwitness.capture.Samples;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -32,13 +33,13 @@ public final class MeanCycle {
     private final HarmonicFit fit;
     private final HarmonicFit base;
     private final double origin;
-    private final FitTable table;
     private final FoldedResiduals residuals;
     private final double[] values;
     private final double noise;
     private final double freedom;
     private final boolean filled;
-    private WeightedPoints points; // immutable: two threads may both work it out, to the same
+    private FitTable table; // immutable, as the points: two threads may both work them out, to the same
+    private WeightedPoints points;
 
     private MeanCycle(FitSamples series, HarmonicFit base, int harmonics, double origin, int bins, boolean filled) {
         this.fit = base.first(harmonics);
@@ -51,14 +52,14 @@ public final class MeanCycle {
         freedom = own - (filled ? fit : base).parameters() - 1;
         double energy = filled ? residuals.scatterEnergy() : residuals.energy();
         noise = freedom > 0 ? Math.sqrt(Math.max(0, energy) / freedom) : 0;
-        values = new double[bins];
-        for (int i = 0; i < bins; i++) {
-            values[i] = base.at(origin + (i + 0.5) / bins) + (filled ? residuals.mean(i) : 0);
+        values = FitTable.values(base, origin + 0.5 / bins, bins);
+        for (int i = 0; filled && i < bins; i++) {
+            values[i] += residuals.mean(i);
         }
     }
 
     /** The same residuals about another base of as many harmonics. */
-    private MeanCycle(MeanCycle cycle, HarmonicFit base) {
+    private MeanCycle(MeanCycle cycle, HarmonicFit base, PointHarmonics harmonics) {
         this.base = base;
         fit = base.first(cycle.fit.count());
         origin = cycle.origin;
@@ -66,11 +67,11 @@ public final class MeanCycle {
         residuals = cycle.residuals;
         freedom = cycle.freedom;
         noise = cycle.noise;
-        values = new double[cycle.values.length];
         HarmonicFit change = base.less(cycle.base);
-        table = cycle.table.plus(change);
+        points = harmonics.plus(change);
+        values = FitTable.values(change, origin + 0.5 / bins(), bins());
         for (int i = 0; i < values.length; i++) {
-            values[i] = cycle.values[i] + change.at(origin + (i + 0.5) / values.length);
+            values[i] += cycle.values[i];
         }
     }
 
@@ -106,7 +107,13 @@ public final class MeanCycle {
      * as it is.
      */
     public MeanCycle with(HarmonicFit.Change change) {
-        return new MeanCycle(this, base.with(change));
+        return variants().apply(change);
+    }
+
+    /** The same for many functions: what the cycles share is worked out once. Not for several threads at a time. */
+    public Function<HarmonicFit.Change, MeanCycle> variants() {
+        PointHarmonics harmonics = new PointHarmonics(points(), origin);
+        return change -> new MeanCycle(this, base.with(change), harmonics);
     }
 
     /** Number of bins. */
@@ -122,15 +129,10 @@ public final class MeanCycle {
     /**
      * Values of the harmonics that have at least so large an amplitude, mean included, at steps of the period.
      *
-     * @param places how many values; place i lies at i / places of the period
+     * @param places how many values, 4096 or less, a power of 2; place i lies at i / places of the period
      */
     public double[] smooth(int places, double smallest) {
-        HarmonicFit large = base.withoutHarmonicsBelow(smallest);
-        double[] smooth = new double[places];
-        for (int i = 0; i < places; i++) {
-            smooth[i] = large.at(origin + (double) i / places);
-        }
-        return smooth;
+        return FitTable.values(base.withoutHarmonicsBelow(smallest), origin, places);
     }
 
     /** Value of all harmonics that the cycle was folded by, mean included, at a phase of the cycle. */
@@ -254,22 +256,32 @@ public final class MeanCycle {
      * @param target where they go, from its first place on
      */
     public void residuals(Samples samples, int factor, int length, double[] target) {
+        FitTable fitted = table();
         for (int i = 0; i < length * factor; i++) {
             double value = samples.at(i);
             if (!Double.isNaN(value)) {
                 double cycles = base.cyclesAt(i);
                 double phase = FoldedResiduals.fraction(cycles - origin);
                 double mean = filled ? residuals.mean(Math.min((int) (phase * bins()), bins() - 1)) : 0;
-                target[i / factor] += (value - table.at(FoldedResiduals.fraction(cycles)) - mean) / factor;
+                target[i / factor] += (value - fitted.at(FoldedResiduals.fraction(cycles)) - mean) / factor;
             }
         }
+    }
+
+    private FitTable table() {
+        FitTable known = table;
+        if (known == null) {
+            known = new FitTable(base);
+            table = known;
+        }
+        return known;
     }
 
     /** The folded samples, in fine steps of phase. */
     public WeightedPoints points() {
         WeightedPoints known = points;
         if (known == null) {
-            known = residuals.points(table, origin);
+            known = residuals.points(table(), origin);
             points = known;
         }
         return known;

@@ -13,25 +13,30 @@ final class PhaseSums {
     private static final int BINS_PER_ORDER = 25;
 
     private final int bins;
-    private final double[] even;
-    private final double[] odd;
+    private final double[][] plain;
+    private final double[][] timed;
     private final double[] real;
     private final double[] imaginary;
 
     /**
+     * Sums of a record.
+     *
      * @param series          samples
      * @param cyclesPerSample frequency of the fundamental over the sample rate
      * @param order           highest harmonic, 0 or more
+     * @param withTimes       whether {@link #timed} will be asked for
      */
-    PhaseSums(FitSamples series, double cyclesPerSample, int order) {
+    PhaseSums(FitSamples series, double cyclesPerSample, int order, boolean withTimes) {
         bins = Math.max(64, Integer.highestOneBit(BINS_PER_ORDER * Math.max(1, order)) * 2);
-        double[] moments = sorted(series, cyclesPerSample);
-        even = folded(moments, 1);
-        odd = folded(moments, -1);
+        double[] moments = new double[bins * MOMENTS];
+        double[] moments2 = new double[withTimes ? bins * MOMENTS : 0];
+        sort(series, cyclesPerSample, moments, moments2);
+        plain = folded(moments);
+        timed = folded(moments2);
         real = new double[order + 1];
         imaginary = new double[order + 1];
         for (int k = 0; k <= order; k++) {
-            double[] sum = sum(k, 0);
+            double[] sum = sum(k, plain);
             real[k] = sum[0];
             imaginary[k] = sum[1];
         }
@@ -49,34 +54,56 @@ final class PhaseSums {
 
     /** Sums of (u / N) y cos(k w u) and (u / N) y sin(k w u), worked out when they are asked for. */
     double[] timed(int k) {
-        double[] sum = sum(k, MOMENTS);
+        double[] sum = sum(k, timed);
         return new double[] {sum[0], -sum[1]};
     }
 
-    private double[] sorted(FitSamples series, double cyclesPerSample) {
-        double[] moments = new double[bins * 2 * MOMENTS];
+    private void sort(FitSamples series, double cyclesPerSample, double[] moments, double[] ofTimes) {
         int n = series.size();
         double middle = (n - 1) / 2.0;
         for (int i = 0; i < n; i++) {
-            double phase = (i - middle) * cyclesPerSample;
-            double place = FoldedResiduals.fraction(phase) * bins;
-            int bin = (int) place & (bins - 1);
-            double offset = place - (int) place - 0.5;
-            int at = bin * 2 * MOMENTS;
+            double place = FoldedResiduals.fraction((i - middle) * cyclesPerSample) * bins;
+            int bin = (int) place;
+            double offset = place - bin - 0.5;
+            int at = (bin & (bins - 1)) * MOMENTS;
             double value = series.at(i);
-            double timed = value * (i - middle) / n;
-            for (int p = 0; p < MOMENTS; p++) {
-                moments[at + p] += value;
-                moments[at + MOMENTS + p] += timed;
-                value *= offset;
-                timed *= offset;
+            add(moments, at, value, offset);
+            if (ofTimes.length > 0) {
+                add(ofTimes, at, value * ((i - middle) / n), offset);
             }
         }
-        return moments;
     }
 
-    /** The bins half a cycle apart together: there even harmonics turn alike, odd ones with the opposite sign. */
-    private double[] folded(double[] moments, int sign) {
+    /** Written out: a loop over eight places costs more than what it does. */
+    private static void add(double[] moments, int at, double value, double offset) {
+        double square = offset * offset;
+        double odd = value * offset;
+        moments[at] += value;
+        moments[at + 1] += odd;
+        value *= square;
+        odd *= square;
+        moments[at + 2] += value;
+        moments[at + 3] += odd;
+        value *= square;
+        odd *= square;
+        moments[at + 4] += value;
+        moments[at + 5] += odd;
+        moments[at + 6] += value * square;
+        moments[at + 7] += odd * square;
+    }
+
+    /**
+     * Bins that a harmonic turns alike or with the opposite sign taken together: half a cycle apart for odd harmonics, a quarter for even ones.
+     *
+     * @return for harmonic k, the one of index k modulo 4
+     */
+    private static double[][] folded(double[] moments) {
+        double[] even = folded(moments, 1);
+        double[] odd = folded(moments, -1);
+        return new double[][] {folded(even, 1), odd, folded(even, -1), odd};
+    }
+
+    private static double[] folded(double[] moments, int sign) {
         double[] folded = new double[moments.length / 2];
         for (int i = 0; i < folded.length; i++) {
             folded[i] = moments[i] + sign * moments[folded.length + i];
@@ -84,20 +111,25 @@ final class PhaseSums {
         return folded;
     }
 
-    /** Real and imaginary part of the sum over the moments that begin at a place of each bin. */
-    private double[] sum(int k, int first) {
-        double[] moments = k % 2 == 0 ? even : odd;
-        double[] t = taylor(2 * Math.PI * k / bins);
-        double turnCos = Math.cos(2 * Math.PI * k / bins);
-        double turnSin = -Math.sin(2 * Math.PI * k / bins);
-        double c = Math.cos(Math.PI * k / bins);
-        double s = -Math.sin(Math.PI * k / bins);
+    /** Real and imaginary part of the sum over the bins. */
+    private double[] sum(int k, double[][] folded) {
+        double[] m = folded[k & 3];
+        double t1 = 2 * Math.PI * k / bins;
+        double t2 = -t1 * t1 / 2;
+        double t3 = t2 * t1 / 3;
+        double t4 = -t3 * t1 / 4;
+        double t5 = t4 * t1 / 5;
+        double t6 = -t5 * t1 / 6;
+        double t7 = t6 * t1 / 7;
+        double turnCos = Math.cos(t1);
+        double turnSin = -Math.sin(t1);
+        double c = Math.cos(t1 / 2);
+        double s = -Math.sin(t1 / 2);
         double sumReal = 0;
         double sumImaginary = 0;
-        for (int at = first; at < moments.length; at += 2 * MOMENTS) {
-            double re = moments[at] + t[2] * moments[at + 2] + t[4] * moments[at + 4] + t[6] * moments[at + 6];
-            double im =
-                    t[1] * moments[at + 1] + t[3] * moments[at + 3] + t[5] * moments[at + 5] + t[7] * moments[at + 7];
+        for (int at = 0; at < m.length; at += MOMENTS) {
+            double re = m[at] + t2 * m[at + 2] + t4 * m[at + 4] + t6 * m[at + 6];
+            double im = t1 * m[at + 1] + t3 * m[at + 3] + t5 * m[at + 5] + t7 * m[at + 7];
             sumReal += re * c + im * s;
             sumImaginary += re * s - im * c;
             double next = c * turnCos - s * turnSin;
@@ -105,16 +137,5 @@ final class PhaseSums {
             c = next;
         }
         return new double[] {sumReal, sumImaginary};
-    }
-
-    /** Coefficients of cos(a d) at even places and of sin(a d) at odd ones. */
-    private static double[] taylor(double a) {
-        double[] coefficients = new double[MOMENTS];
-        double term = 1;
-        for (int p = 0; p < MOMENTS; p++) {
-            coefficients[p] = p % 4 < 2 ? term : -term;
-            term *= a / (p + 1);
-        }
-        return coefficients;
     }
 }

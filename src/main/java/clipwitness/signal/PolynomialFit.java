@@ -12,6 +12,7 @@ public final class PolynomialFit {
     private static final double SHRINKAGE = 1.5;
     private static final double SELDOM = 3; // standard deviations of chi-squared
     private static final double LEAST_PIVOT = 1e-14;
+    private static final int CUBIC = 3;
 
     private final WeightedPoints data;
     private final int from;
@@ -50,6 +51,16 @@ public final class PolynomialFit {
         scale = high > low ? (high - low) / 2 : 1;
         double[] powers = new double[2 * degree + 1];
         double[] right = new double[degree + 1];
+        if (degree <= CUBIC) {
+            sumUpToCubic(powers, right);
+        } else {
+            sum(powers, right);
+        }
+        normal = new SmallCholesky(normal(powers, degree), LEAST_PIVOT);
+        coefficients = normal.solve(right);
+    }
+
+    private void sum(double[] powers, double[] right) {
         for (int i = from; i < to; i++) {
             double z = (data.x(i) - centre) / scale;
             double power = data.weight(i);
@@ -64,8 +75,41 @@ public final class PolynomialFit {
                 power *= z;
             }
         }
-        normal = new SmallCholesky(normal(powers, degree), LEAST_PIVOT);
-        coefficients = normal.solve(right);
+    }
+
+    /** The same written out: most polynomials have so low a degree, and the loops over their powers cost more than the powers. */
+    private void sumUpToCubic(double[] powers, double[] right) {
+        double w0 = 0;
+        double w1 = 0;
+        double w2 = 0;
+        double w3 = 0;
+        double w4 = 0;
+        double w5 = 0;
+        double w6 = 0;
+        double y0 = 0;
+        double y1 = 0;
+        double y2 = 0;
+        double y3 = 0;
+        for (int i = from; i < to; i++) {
+            double z = (data.x(i) - centre) / scale;
+            double weight = data.weight(i);
+            double y = data.y(i) * weight;
+            double square = weight * z * z;
+            double cube = square * z;
+            w0 += weight;
+            w1 += weight * z;
+            w2 += square;
+            w3 += cube;
+            w4 += square * z * z;
+            w5 += cube * z * z;
+            w6 += cube * z * z * z;
+            y0 += y;
+            y1 += y * z;
+            y2 += y * z * z;
+            y3 += y * z * z * z;
+        }
+        System.arraycopy(new double[] {w0, w1, w2, w3, w4, w5, w6}, 0, powers, 0, powers.length);
+        System.arraycopy(new double[] {y0, y1, y2, y3}, 0, right, 0, right.length);
     }
 
     private static double[][] normal(double[] powers, int degree) {

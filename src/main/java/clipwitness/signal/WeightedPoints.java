@@ -22,6 +22,11 @@ public final class WeightedPoints {
         this.weights = weights;
     }
 
+    /** The same points with other ordinates, one a point. */
+    WeightedPoints withOrdinates(double[] ordinates) {
+        return new WeightedPoints(x, ordinates, weights);
+    }
+
     /** Number of points. */
     public int size() {
         return x.length;
@@ -53,14 +58,15 @@ public final class WeightedPoints {
     }
 
     /**
-     * The same with what changes places kept, for many points over the same abscissae: their order is found once.
+     * The same with what changes places kept, for many points over the same abscissae with the same weights: their order is found once.
      *
      * @param newX the new abscissae
      */
     public UnaryOperator<WeightedPoints> reordering(DoubleUnaryOperator newX) {
         double[] unsorted = mapped(newX);
         int[] order = order(unsorted);
-        return others -> others.inOrder(unsorted, order);
+        WeightedPoints first = inOrder(unsorted, order);
+        return others -> first.withOrdinates(picked(others.y, order));
     }
 
     /** Order of ascending values; values equal to 12 digits may stand either way. */
@@ -134,7 +140,7 @@ public final class WeightedPoints {
      * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
      */
     public boolean holds(int wanted, double low, double high) {
-        return placesUpTo(wanted, low, high) == wanted;
+        return indexFrom(high, true) - indexFrom(low, false) >= wanted && placesUpTo(wanted, low, high) == wanted;
     }
 
     /** Whether so many places have a point. */
@@ -148,11 +154,12 @@ public final class WeightedPoints {
     }
 
     private int placesUpTo(int most, double low, double high) {
+        int from = indexFrom(low, false);
         int end = indexFrom(high, true);
         double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
         double last = Double.NEGATIVE_INFINITY;
         int places = 0;
-        for (int i = indexFrom(low, false); i < end && places < most; i++) {
+        for (int i = from; i < end && places < most; i++) {
             if (x[i] - last > apart) {
                 places++;
                 last = x[i];
@@ -207,11 +214,12 @@ public final class WeightedPoints {
 
     /** Index of the first abscissa on a bound or above, or only above it. */
     int indexFrom(double bound, boolean above) {
+        double least = above ? Math.nextUp(bound) : bound;
         int low = 0;
         int high = x.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (above ? x[middle] > bound : x[middle] >= bound) {
+            if (x[middle] >= least) {
                 high = middle;
             } else {
                 low = middle + 1;

@@ -141,11 +141,11 @@ class MeanCycleTest {
     @Test
     void theSmoothCycleHasTheHarmonicsThatAreLargeEnough() {
         MeanCycle cycle = cycle(record(12_006, LONG, MeanCycleTest::withFifth, p -> 0), LONG, 2);
-        double[] with = cycle.smooth(40, 0.05);
-        double[] without = cycle.smooth(40, 0.2);
-        for (int i = 0; i < 40; i++) {
-            assertThat(with[i]).isCloseTo(withFifth(i / 40.0), within(1e-6));
-            assertThat(without[i]).isCloseTo(sine(i / 40.0), within(1e-6));
+        double[] with = cycle.smooth(64, 0.05);
+        double[] without = cycle.smooth(64, 0.2);
+        for (int i = 0; i < 64; i++) {
+            assertThat(with[i]).isCloseTo(withFifth(i / 64.0), within(1e-6));
+            assertThat(without[i]).isCloseTo(sine(i / 64.0), within(1e-6));
         }
     }
 

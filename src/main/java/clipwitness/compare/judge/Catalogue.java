@@ -4,6 +4,7 @@ import clipwitness.capture.Condition;
 import clipwitness.compare.result.CaptureResult;
 import clipwitness.job.CaptureKind;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,16 @@ import java.util.function.UnaryOperator;
 /** The waveform captures of a job by state and condition, in the table's order. */
 public final class Catalogue {
     private final Map<String, Map<Condition, StateAtCondition>> byState;
+    private final Map<String, Map<Condition, List<StateAtCondition>>> alongGain = new HashMap<>();
 
     private Catalogue(Map<String, Map<Condition, StateAtCondition>> byState) {
         this.byState = byState;
+        byState.forEach((state, settings) -> {
+            Map<Condition, List<StateAtCondition>> known = new HashMap<>();
+            settings.values()
+                    .forEach(s -> known.computeIfAbsent(s.condition().withoutGain(), c -> alongGain(state, c)));
+            alongGain.put(state, known);
+        });
     }
 
     /**
@@ -63,11 +71,15 @@ public final class Catalogue {
 
     /** The settings of a state that differ from this one in the gain control only, itself included, rising. */
     public List<StateAtCondition> alongGain(StateAtCondition setting) {
-        return of(setting.state()).stream()
+        return alongGain
+                .getOrDefault(setting.state(), Map.of())
+                .getOrDefault(setting.condition().withoutGain(), List.of());
+    }
+
+    private List<StateAtCondition> alongGain(String state, Condition withoutGain) {
+        return of(state).stream()
                 .filter(s -> s.condition().gainPercent().isPresent()
-                        && s.condition()
-                                .withoutGain()
-                                .equals(setting.condition().withoutGain()))
+                        && s.condition().withoutGain().equals(withoutGain))
                 .sorted((a, b) -> Double.compare(gain(a), gain(b)))
                 .toList();
     }

@@ -53,6 +53,7 @@ public final class Repeatability {
 
     private final Map<String, Map<StateAtCondition, Measured>> values = new ConcurrentHashMap<>();
     private final Map<String, Map<StateAtCondition, Optional<GainSlope>>> slopesKnown = new ConcurrentHashMap<>();
+    private final Map<String, Map<StateAtCondition, OptionalDouble>> remainders = new ConcurrentHashMap<>();
 
     public Repeatability(Catalogue catalogue, Bench bench) {
         this.catalogue = catalogue;
@@ -188,7 +189,7 @@ public final class Repeatability {
             return Optional.empty();
         }
         return alike(setting)
-                .map(slopes::ofRemainder)
+                .map(s -> kept(remainders, "remainder", s, () -> slopes.ofRemainder(s)))
                 .filter(OptionalDouble::isPresent)
                 .findFirst()
                 .flatMap(slope -> level.knob(slope.getAsDouble(), 1));
@@ -224,6 +225,9 @@ public final class Repeatability {
 
     /** Number of runs in the mean of a figure; fewer where one of them has most of the captures. */
     private static double effectiveRuns(StateAtCondition setting, Figure figure) {
+        if (setting.replicates().size() == 1) {
+            return 1;
+        }
         Collection<Long> counts = setting.replicates().stream()
                 .filter(c -> figure.at.apply(setting.only(c)).value().isPresent())
                 .collect(Collectors.groupingBy(c -> c.row().run(), Collectors.counting()))

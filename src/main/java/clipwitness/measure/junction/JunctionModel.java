@@ -44,7 +44,8 @@ public record JunctionModel(
                 ? Math.min(slopeVoltage * Math.log1p(current / saturationCurrent), current / shuntConductance)
                 : 0;
         for (int i = 0; i < MOST_STEPS; i++) {
-            double next = v - (junctionCurrent(v) - current) / conductance(v);
+            double rise = Math.expm1(v / slopeVoltage);
+            double next = v - (currentOf(rise, v) - current) / conductanceOf(rise);
             if (!(next < v)) {
                 return v;
             }
@@ -58,7 +59,8 @@ public record JunctionModel(
         double ohms = seriesResistance;
         double v = voltage > 0 ? highest(voltage, ohms) : 0;
         for (int i = 0; i < MOST_STEPS; i++) {
-            double next = v - (v + ohms * junctionCurrent(v) - voltage) / (1 + ohms * conductance(v));
+            double rise = Math.expm1(v / slopeVoltage);
+            double next = v - (v + ohms * currentOf(rise, v) - voltage) / (1 + ohms * conductanceOf(rise));
             if (!(next < v)) {
                 return junctionCurrent(v);
             }
@@ -73,7 +75,16 @@ public record JunctionModel(
     }
 
     private double junctionCurrent(double v) {
-        return saturationCurrent * Math.expm1(v / slopeVoltage) + shuntConductance * v;
+        return currentOf(Math.expm1(v / slopeVoltage), v);
+    }
+
+    private double currentOf(double rise, double v) {
+        return saturationCurrent * rise + shuntConductance * v;
+    }
+
+    /** dI/dVj where the exponential of the voltage over nVt is so much above 1. */
+    private double conductanceOf(double rise) {
+        return saturationCurrent * (rise + 1) / slopeVoltage + shuntConductance;
     }
 
     /** dI/dVj, S, at a voltage across the junction, V. */

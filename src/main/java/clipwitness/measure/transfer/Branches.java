@@ -5,27 +5,26 @@ import clipwitness.measure.wave.FittedWave;
 import clipwitness.measure.wave.NoisyPower;
 import clipwitness.quantity.Unit;
 import clipwitness.signal.HarmonicFit;
-import org.apache.commons.math3.complex.Complex;
 
 /**
  * How far the rising and the falling branch of a transfer curve part. Over a sine as input, counted from where it goes up through its mean, the
  * branches differ by the cosines of odd harmonics and the sines of even ones, twice each; a distorted input mixes them.
  */
 final class Branches {
-    private static final int PLACES = 256;
-
-    private final Complex[] harmonics;
+    private final double[] real;
+    private final double[] imaginary;
     private final double[] random;
     private final double[] whole;
     private final double[] amplitudes;
     private final boolean[] raised;
     private final double amplitudeUncertainty;
-    private final Complex[][] mixing;
+    private final Mixing mixing;
 
     Branches(FittedWave output, FittedWave input) {
         int count = output.count();
         HarmonicFit fit = output.fit();
-        harmonics = new Complex[count + 1];
+        real = new double[count + 1];
+        imaginary = new double[count + 1];
         random = new double[count + 1];
         whole = new double[count + 1];
         amplitudes = new double[count + 1];
@@ -33,22 +32,22 @@ final class Branches {
         double ofPhase = output.quadratureVariance(1) / Math.pow(fit.amplitude(1), 2);
         for (int k = 1; k <= count; k++) {
             double turn = 2 * Math.PI * k * output.origin();
-            harmonics[k] =
-                    new Complex(fit.cosine(k), -fit.sine(k)).multiply(new Complex(Math.cos(turn), Math.sin(turn)));
+            real[k] = fit.cosine(k) * Math.cos(turn) + fit.sine(k) * Math.sin(turn);
+            imaginary[k] = fit.cosine(k) * Math.sin(turn) - fit.sine(k) * Math.cos(turn);
             double delayed = Math.pow(k * fit.amplitude(k), 2) * ofPhase;
             random[k] = fit.quadratureVariance(k) * Math.pow(output.rest().at(k), 2) + delayed;
             whole[k] = output.quadratureVariance(k) + delayed;
-            amplitudes[k] = harmonics[k].abs();
+            amplitudes[k] = Math.hypot(real[k], imaginary[k]);
             raised[k] = FittedWave.standsOut(amplitudes[k], whole[k]);
         }
         amplitudeUncertainty = Math.sqrt(output.quadratureVariance(1));
         AlignedInput aligned = new AlignedInput(output, input);
-        mixing = aligned.isSine() ? new Complex[0][] : mixing(aligned, count);
+        mixing = aligned.isSine() ? null : new Mixing(aligned, count);
     }
 
     /** Number of harmonics. */
     int count() {
-        return harmonics.length - 1;
+        return real.length - 1;
     }
 
     /**
@@ -57,75 +56,54 @@ final class Branches {
      * @return index k for harmonic k
      */
     double[] parts(Corners corners) {
-        Complex[] straight = harmonics.clone();
+        double[] re = real.clone();
+        double[] im = imaginary.clone();
         double delay = corners.delay();
-        for (int k = 1; k <= count(); k++) {
+        double turnRe = Math.cos(delay);
+        double turnIm = -Math.sin(delay);
+        double delayRe = 1;
+        double delayIm = 0;
+        for (int k = 1; k < re.length; k++) {
+            double next = delayRe * turnRe - delayIm * turnIm;
+            delayIm = delayIm * turnRe + delayRe * turnIm;
+            delayRe = next;
             if (raised[k]) {
-                straight[k] = harmonics[k].multiply(corners.undelayed(k, delay));
+                double inverseRe = corners.inverseReal();
+                double inverseIm = corners.inverseImaginary(k);
+                double factorRe = inverseRe * delayRe - inverseIm * delayIm;
+                double factorIm = inverseIm * delayRe + inverseRe * delayIm;
+                re[k] = real[k] * factorRe - imaginary[k] * factorIm;
+                im[k] = imaginary[k] * factorRe + real[k] * factorIm;
             }
         }
-        double[] parts = new double[count() + 1];
-        for (int k = 1; k <= count(); k++) {
-            parts[k] = mixing.length == 0 ? part(straight, k) : mixed(straight, k);
+        return mixing == null ? parts(re, im) : mixing.parts(re, im);
+    }
+
+    private static double[] parts(double[] real, double[] imaginary) {
+        double[] parts = new double[real.length];
+        for (int k = 1; k < parts.length; k++) {
+            parts[k] = k % 2 == 1 ? real[k] : -imaginary[k];
         }
         return parts;
-    }
-
-    private static double part(Complex[] straight, int k) {
-        return k % 2 == 1 ? straight[k].getReal() : -straight[k].getImaginary();
-    }
-
-    private double mixed(Complex[] straight, int k) {
-        double sum = 0;
-        for (int l = 1; l < straight.length; l++) {
-            sum += straight[l].multiply(mixing[k][l]).getReal();
-        }
-        return sum;
-    }
-
-    /** Share of each harmonic in each part, where equal inputs do not lie at mirrored phases. */
-    private static Complex[][] mixing(AlignedInput input, int count) {
-        Complex[][] mixing = new Complex[count + 1][count + 1];
-        for (Complex[] row : mixing) {
-            java.util.Arrays.fill(row, Complex.ZERO);
-        }
-        for (int i = 0; i < PLACES; i++) {
-            double rising = (i + 0.5) / (2 * PLACES) - 0.25;
-            double falling = input.fallingLike(rising);
-            for (int l = 1; l <= count; l++) {
-                Complex difference = turn(l * rising).subtract(turn(l * falling));
-                for (int k = 1; k <= count; k++) {
-                    double angle = 2 * Math.PI * k * rising;
-                    double basis = k % 2 == 1 ? Math.cos(angle) : Math.sin(angle);
-                    mixing[k][l] = mixing[k][l].add(difference.multiply(basis / PLACES));
-                }
-            }
-        }
-        return mixing;
-    }
-
-    private static Complex turn(double cycles) {
-        return new Complex(Math.cos(2 * Math.PI * cycles), Math.sin(2 * Math.PI * cycles));
     }
 
     /** Sum of the squared amplitudes of the swing, V². */
     double power(Corners corners) {
         double sum = 0;
         for (int k = 1; k <= count(); k++) {
-            double amplitude = amplitudes[k] * factor(k, corners);
-            sum += amplitude * amplitude;
+            sum += amplitudes[k] * amplitudes[k] * factor(k, corners);
         }
         return sum;
     }
 
     /** Variance of a part from noise, raised as the corners ask, V². */
     double variance(int k, Corners corners) {
-        return whole[k] * Math.pow(factor(k, corners), 2);
+        return whole[k] * factor(k, corners);
     }
 
-    /** Harmonics that do not stand out of the noise are left as they are, for raising them would raise noise alone. */
+    /** By how much the square of a harmonic is raised. Those that do not stand out of the noise are left as they are, for raising them would raise noise alone. */
     private double factor(int k, Corners corners) {
-        return raised[k] ? corners.inverse(k).abs() : 1;
+        return raised[k] ? corners.inversePower(k) : 1;
     }
 
     /**
@@ -136,7 +114,7 @@ final class Branches {
         double[] parts = parts(corners);
         NoisyPower sum = NoisyPower.ZERO;
         for (int k = 2; k <= count(); k++) {
-            double raised = Math.pow(factor(k, corners), 2);
+            double raised = factor(k, corners);
             sum = sum.plus(NoisyPower.ofQuadrature(parts[k], random[k] * raised, whole[k] * raised));
         }
         return sum.over(Math.sqrt(power(corners)), amplitudeUncertainty, 200, Unit.PERCENT);

@@ -1,5 +1,7 @@
 package clipwitness.measure.transfer;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Random;
 
 /**
@@ -19,6 +21,8 @@ final class CornerSearch {
     private static final double[][] WAYS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}, {-1, 1}};
 
     private final Branches branches;
+    /** Gaps that are known: the ways of one step lead to places of the last one. */
+    private final Map<Corners, Double> gaps = new HashMap<>();
     private final Corners best;
     /** Lower triangle of the covariance's root: low from low, high from low, high from high. */
     private final double[] spread;
@@ -47,6 +51,10 @@ final class CornerSearch {
     }
 
     private double gap(Corners corners) {
+        return gaps.computeIfAbsent(corners, this::measured);
+    }
+
+    private double measured(Corners corners) {
         double[] parts = branches.parts(corners);
         double sum = 0;
         for (int k = 2; k < parts.length; k++) {

@@ -26,22 +26,32 @@ public record Corners(double low, double high) {
 
     /** What harmonic k is multiplied with to take both filters off. */
     Complex inverse(int k) {
-        return new Complex(1, k * low).multiply(new Complex(1, -high / k));
+        return new Complex(inverseReal(), inverseImaginary(k));
+    }
+
+    /** Real part of that, the same for all harmonics. */
+    double inverseReal() {
+        return 1 + low * high;
+    }
+
+    /** Imaginary part of that. */
+    double inverseImaginary(int k) {
+        return k * low - high / k;
+    }
+
+    /** Square of its magnitude. */
+    double inversePower(int k) {
+        return inverseReal() * inverseReal() + inverseImaginary(k) * inverseImaginary(k);
     }
 
     /** The same without the delay that the fundamental has by it, k times as large an angle at harmonic k. */
     Complex undelayed(int k) {
-        return undelayed(k, delay());
+        return inverse(k).multiply(new Complex(Math.cos(k * delay()), -Math.sin(k * delay())));
     }
 
     /** Angle of the fundamental's delay, rad. */
     double delay() {
         return inverse(1).getArgument();
-    }
-
-    /** The same with the delay known. */
-    Complex undelayed(int k, double delay) {
-        return inverse(k).multiply(new Complex(Math.cos(k * delay), -Math.sin(k * delay)));
     }
 
     /** The corners in Hz, of a fundamental in Hz. */

@@ -31,7 +31,7 @@ final class CurveFigures {
     private final Map<WaveformQuantity, Measured> values = new EnumMap<>(WaveformQuantity.class);
     private final FittedWave output;
     private final InputPlaces inputs;
-    private final Transfer transfer;
+    private final MeanCrossing centre;
     private final double middle;
 
     /**
@@ -48,19 +48,37 @@ final class CurveFigures {
     CurveFigures(FittedWave output, FittedWave input, InputPlaces inputs, Extreme up, Extreme down) {
         this.output = output;
         this.inputs = inputs;
-        MeanCrossing centre = MeanCrossing.of(output, inputs.aligned());
+        this.centre = MeanCrossing.of(output, inputs.aligned());
+        writeClips(up, down);
+        Transfer transfer = Transfer.of(output, inputs);
+        SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
+        if (answer instanceof SmallSignal.Answer.Unknown unknown) {
+            OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
+        }
+        answer.found().ifPresent(found -> write(transfer, found, relativeNoise(input)));
+        middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
+    }
+
+    private CurveFigures(CurveFigures others, Extreme up, Extreme down) {
+        output = others.output;
+        inputs = others.inputs;
+        centre = others.centre;
+        middle = others.middle;
+        values.putAll(others.values);
+        writeClips(up, down);
+    }
+
+    /** The figures of the same curve with other extremes. */
+    CurveFigures withExtremes(Extreme up, Extreme down) {
+        return new CurveFigures(this, up, down);
+    }
+
+    private void writeClips(Extreme up, Extreme down) {
         ReferenceLevel level = ReferenceLevel.apart(centre.value(), centre.noise());
         values.put(WaveformQuantity.CLIP_UP, bound(up.distanceFrom(level), centre.apart()));
         values.put(WaveformQuantity.CLIP_DOWN, bound(down.distanceFrom(level), centre.apart()));
         double share = 200 / (up.value() - down.value());
         values.put(WaveformQuantity.CLIP_ASYMMETRY, bound(Asymmetry.of(up, down, level), share * centre.apart()));
-        transfer = Transfer.of(output, inputs);
-        SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
-        if (answer instanceof SmallSignal.Answer.Unknown unknown) {
-            OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
-        }
-        answer.found().ifPresent(found -> write(found, relativeNoise(input), output.undithered()));
-        middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
     }
 
     /** The figures, one for each of {@link #ALL}. */
@@ -95,7 +113,8 @@ final class CurveFigures {
         return Math.sqrt(input.quadratureVariance(1)) / input.fit().amplitude(1);
     }
 
-    private void write(SmallSignal found, double relativeInputNoise, double step) {
+    private void write(Transfer transfer, SmallSignal found, double relativeInputNoise) {
+        double step = transfer.undithered();
         double slope = found.line().slope();
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));

@@ -37,10 +37,10 @@ final class InputPlaces {
         return reordering.apply(folded);
     }
 
-    /** Stretches of points of one of the outputs. */
-    Stretches stretches(WeightedPoints points) {
+    /** Stretches of points of one of the outputs, which all have the same noise. */
+    Stretches stretches(WeightedPoints points, CurveNoise noise) {
         if (stretches == null) {
-            stretches = new Stretches(points, aligned.amplitude());
+            stretches = new Stretches(points, aligned.amplitude(), noise);
         }
         return stretches;
     }

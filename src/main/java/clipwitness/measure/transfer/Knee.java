@@ -18,16 +18,18 @@ final class Knee {
     private Knee() {}
 
     static Measured of(Transfer transfer, double smallSignalSlope, double onset) {
-        SlopeProfile narrow = new SlopeProfile(transfer, smallSignalSlope, onset, 1);
+        SlopeProfile narrow = SlopeProfile.of(transfer, smallSignalSlope, onset);
         if (narrow.last() > smallSignalSlope / 2) {
             return Measured.refused(Unit.DECIBEL, FigureReason.NO_KNEE);
         }
-        SlopeProfile wide = new SlopeProfile(transfer, smallSignalSlope, onset, 2);
+        SlopeProfile wide = narrow.widened(2);
         double way = smallSignalSlope - narrow.last();
-        double beginning = smallSignalSlope - 0.1 * way;
-        double end = smallSignalSlope - 0.9 * way;
-        double widened = width(narrow, beginning, end);
-        double widenedTwice = width(wide, beginning, end);
+        double upper = smallSignalSlope - 0.1 * way;
+        double lower = smallSignalSlope - 0.9 * way;
+        SlopeProfile.Passage beginning = narrow.passage(upper);
+        SlopeProfile.Passage end = narrow.passage(lower);
+        double widened = width(beginning, end);
+        double widenedTwice = width(wide.passage(upper), wide.passage(lower));
         double blur = Math.max(0, (widenedTwice * widenedTwice - widened * widened) / 3);
         double width = Math.sqrt(Math.max(0, widened * widened - blur));
         double noise = Math.hypot(narrow.relativeUncertainty(beginning, 0.1), narrow.relativeUncertainty(end, 0.9));
@@ -35,7 +37,7 @@ final class Knee {
             return Measured.refused(Unit.DECIBEL, FigureReason.FEW_STRAIGHT_SAMPLES);
         }
         double curved = Decibels.PER_RELATIVE_AMPLITUDE * Math.hypot(narrow.curved(beginning), narrow.curved(end));
-        double ambiguous = Math.hypot(narrow.ambiguity(beginning), narrow.ambiguity(end));
+        double ambiguous = Math.hypot(beginning.ambiguity(), end.ambiguity());
         return Measured.withNoise(
                         width,
                         Unit.DECIBEL,
@@ -43,7 +45,7 @@ final class Knee {
                 .plus(Source.METHOD, Math.hypot(widened - width, curved) / Math.sqrt(3));
     }
 
-    private static double width(SlopeProfile slopes, double beginning, double end) {
-        return Math.max(0, Decibels.ofAmplitude(slopes.crossing(end) / slopes.crossing(beginning)));
+    private static double width(SlopeProfile.Passage beginning, SlopeProfile.Passage end) {
+        return Math.max(0, Decibels.ofAmplitude(end.middle() / beginning.middle()));
     }
 }

@@ -12,6 +12,7 @@ final class Ladder {
     private final WeightedPoints points;
     private final double middle;
     private final double amplitude;
+    private final CurveNoise noise;
     private final Stretch[] narrow = new Stretch[MOST];
     private final Stretch[] wide = new Stretch[MOST];
 
@@ -21,24 +22,24 @@ final class Ladder {
      * @param points    points of one of the curves over the same inputs
      * @param middle    the place, V
      * @param amplitude of the input, V
+     * @param noise     of the curves
      */
-    Ladder(WeightedPoints points, double middle, double amplitude) {
+    Ladder(WeightedPoints points, double middle, double amplitude, CurveNoise noise) {
         this.points = points;
         this.middle = middle;
         this.amplitude = amplitude;
+        this.noise = noise;
     }
 
     /**
      * Step of the first stretch over which the slope is known well enough, the last one at most.
      *
-     * @param scatter    of one sample, V
-     * @param undithered error of either end from steps that no noise dithers, V
-     * @param wanted     largest standard uncertainty of the slope
+     * @param wanted largest standard uncertainty of the slope
      */
-    int step(double scatter, double undithered, double wanted) {
+    int step(double wanted) {
         int step = 0;
         double reach = NARROWEST * amplitude;
-        while (reach < WIDEST * amplitude && !stretch(narrow, step, reach).tells(scatter, undithered, wanted)) {
+        while (reach < WIDEST * amplitude && !stretch(narrow, step, reach).tells(wanted)) {
             reach *= WIDER;
             step++;
         }
@@ -66,7 +67,7 @@ final class Ladder {
 
     private Stretch stretch(Stretch[] known, int step, double reach) {
         if (known[step] == null) {
-            known[step] = new Stretch(points, middle, reach);
+            known[step] = new Stretch(points, middle, reach, noise);
         }
         return known[step];
     }

@@ -8,6 +8,7 @@ import clipwitness.measure.wave.ExtremeSearch;
 import clipwitness.measure.wave.FittedWave;
 import clipwitness.reason.FigureReason;
 import clipwitness.signal.HarmonicFit;
+import clipwitness.signal.MeanCycle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
+import java.util.function.Function;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -32,12 +34,14 @@ final class Straightening {
     private final FittedWave input;
     private final CornerSearch search;
     private final InputPlaces inputs;
+    private final Function<HarmonicFit.Change, MeanCycle> variants;
 
     Straightening(FittedWave wave, FittedWave input, Branches branches) {
         this.wave = wave;
         this.input = input;
         this.search = new CornerSearch(branches);
         this.inputs = new InputPlaces(wave, input);
+        this.variants = wave.cycle().variants();
     }
 
     private static double noNoise() {
@@ -70,8 +74,9 @@ final class Straightening {
      *
      * @param figures from the straightened wave
      */
-    Map<WaveformQuantity, Measured> widened(Map<WaveformQuantity, Measured> figures) {
-        Map<WaveformQuantity, Double> base = drawn(search.best(), ALL, Straightening::noNoise);
+    Map<WaveformQuantity, Measured> widened(CurveFigures figures) {
+        FittedWave straight = figures.output();
+        Map<WaveformQuantity, Double> base = numbers(figures.withExtremes(extreme(straight, 1), extreme(straight, -1)));
         Map<WaveformQuantity, Double> fewer = drawn(search.best(), highest() / 2, Straightening::noNoise);
         List<Map<WaveformQuantity, Double>> others = new ArrayList<>();
         Random random = new Random(SEED);
@@ -79,7 +84,7 @@ final class Straightening {
             others.add(drawn(search.drawn(random), ALL, random::nextGaussian));
         }
         Map<WaveformQuantity, Measured> widened = new EnumMap<>(WaveformQuantity.class);
-        figures.forEach((quantity, figure) -> widened.put(
+        figures.values().forEach((quantity, figure) -> widened.put(
                 quantity,
                 figure.asValue()
                         .map(v -> v.plus(Source.STRAIGHTENING, spread(quantity, base, others))
@@ -112,8 +117,11 @@ final class Straightening {
 
     private Map<WaveformQuantity, Double> drawn(Corners corners, int most, DoubleSupplier gauss) {
         FittedWave straight = straight(corners, most, gauss);
+        return numbers(new CurveFigures(straight, input, inputs, extreme(straight, 1), extreme(straight, -1)));
+    }
+
+    private static Map<WaveformQuantity, Double> numbers(CurveFigures figures) {
         Map<WaveformQuantity, Double> numbers = new EnumMap<>(WaveformQuantity.class);
-        CurveFigures figures = new CurveFigures(straight, input, inputs, extreme(straight, 1), extreme(straight, -1));
         figures.values().forEach((quantity, figure) -> {
             OptionalDouble value = figure.value();
             if (value.isPresent()) {
@@ -137,7 +145,7 @@ final class Straightening {
 
     /** The wave with its harmonics divided by a response; with noise, as it may have been, too: the samples hold that of the unraised harmonics already. */
     private FittedWave straight(Corners corners, int most, DoubleSupplier gauss) {
-        return wave.with(wave.cycle().with(change(corners, most, gauss)));
+        return wave.with(variants.apply(change(corners, most, gauss)));
     }
 
     private HarmonicFit.Change change(Corners corners, int most, DoubleSupplier gauss) {

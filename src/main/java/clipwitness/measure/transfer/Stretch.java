@@ -14,9 +14,10 @@ final class Stretch {
     private final WeightedPoints points;
     private final double middle;
     private final double reach;
+    private final CurveNoise noise;
     private final boolean dense;
     private PolynomialFit parabola;
-    private double deviation = Double.NaN;
+    private double uncertainty = Double.NaN;
     private double mostInverse = Double.NaN;
     private double[] shares;
 
@@ -26,11 +27,13 @@ final class Stretch {
      * @param points points of one of the curves
      * @param middle its middle, V
      * @param reach  from there to its ends, V; more where it would hold too few points
+     * @param noise  of the curves
      */
-    Stretch(WeightedPoints points, double middle, double reach) {
+    Stretch(WeightedPoints points, double middle, double reach, CurveNoise noise) {
         this.points = points;
         this.middle = middle;
         this.reach = reach;
+        this.noise = noise;
         this.dense = points.holds(DENSE, middle - reach, middle + reach);
     }
 
@@ -38,14 +41,12 @@ final class Stretch {
      * Whether it has points in a dozen places and tells the slope well enough. A slope is known best where nothing else is looked for and all points lie at the ends:
      * a stretch that would not do even so is not fitted.
      *
-     * @param scatter    of one sample, V
-     * @param undithered error of either end from steps that no noise dithers, V
-     * @param wanted     largest standard uncertainty of the slope
+     * @param wanted largest standard uncertainty of the slope
      */
-    boolean tells(double scatter, double undithered, double wanted) {
+    boolean tells(double wanted) {
         return dense
-                && scatter * scatter * BELOW <= wanted * wanted * mostInverse()
-                && uncertainty(scatter, undithered) <= wanted;
+                && noise.scatter() * noise.scatter() * BELOW <= wanted * wanted * mostInverse()
+                && uncertainty() <= wanted;
     }
 
     /** What the inverse of the slope's variance is at most, for samples of unit variance. */
@@ -73,16 +74,12 @@ final class Stretch {
         return curve.sum(shares, parabola().first());
     }
 
-    /**
-     * Standard uncertainty of the slope.
-     *
-     * @param scatter    of one sample, V
-     * @param undithered error of either end from steps that no noise dithers, V
-     */
-    double uncertainty(double scatter, double undithered) {
-        if (Double.isNaN(deviation)) {
-            deviation = Math.sqrt(parabola().slopeVarianceAt(middle));
+    /** Standard uncertainty of the slope: steps that no noise dithers may lift one end against the other by their own errors. */
+    double uncertainty() {
+        if (Double.isNaN(uncertainty)) {
+            double ofScatter = noise.scatter() * Math.sqrt(parabola().slopeVarianceAt(middle));
+            uncertainty = Math.hypot(ofScatter, noise.undithered() / (Math.sqrt(2) * reach));
         }
-        return Math.hypot(scatter * deviation, undithered / (Math.sqrt(2) * reach));
+        return uncertainty;
     }
 }

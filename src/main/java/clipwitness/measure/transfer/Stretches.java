@@ -8,7 +8,9 @@ import java.util.Map;
 final class Stretches {
     private final WeightedPoints points;
     private final double amplitude;
+    private final CurveNoise noise;
     private final Map<Double, Ladder> known = new HashMap<>();
+    private SlopePlaces places;
     private Averages averages;
     private Stretches mirrored;
 
@@ -17,17 +19,31 @@ final class Stretches {
      *
      * @param points    points of one of the curves
      * @param amplitude of the input, V
+     * @param noise     of the curves
      */
-    Stretches(WeightedPoints points, double amplitude) {
+    Stretches(WeightedPoints points, double amplitude, CurveNoise noise) {
         this.points = points;
         this.amplitude = amplitude;
+        this.noise = noise;
+    }
+
+    /**
+     * Places of a profile of slopes; the last ones are kept, because most curves ask for the same.
+     *
+     * @param innermost the first of them over the amplitude
+     */
+    SlopePlaces places(double innermost) {
+        if (places == null || places.innermost() != innermost) {
+            places = new SlopePlaces(this, innermost, amplitude);
+        }
+        return places;
     }
 
     /** The stretches around a middle, V. */
     Ladder at(double middle) {
         Ladder ladder = known.get(middle);
         if (ladder == null) {
-            ladder = new Ladder(points, middle, amplitude);
+            ladder = new Ladder(points, middle, amplitude, noise);
             known.put(middle, ladder);
         }
         return ladder;
@@ -44,7 +60,7 @@ final class Stretches {
     /** The stretches of the curve seen from the other end. */
     Stretches mirrored() {
         if (mirrored == null) {
-            mirrored = new Stretches(points.mirrored(), amplitude);
+            mirrored = new Stretches(points.mirrored(), amplitude, noise);
             mirrored.mirrored = this;
         }
         return mirrored;

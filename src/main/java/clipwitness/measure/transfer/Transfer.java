@@ -7,25 +7,30 @@ import clipwitness.signal.WeightedPoints;
  * Output against input: single points from all periods, for the fits.
  *
  * @param points    input from its mean and output of all samples, V
- * @param scatter   scatter of one sample of the output, V; with that share of the converter step
- * @param undithered what the converter step adds to one value where noise does not dither it, V
+ * @param noise     of the output
  * @param amplitude amplitude of the input, V
  * @param stretches stretches of the points
  */
-record Transfer(WeightedPoints points, double scatter, double undithered, double amplitude, Stretches stretches) {
+record Transfer(WeightedPoints points, CurveNoise noise, double amplitude, Stretches stretches) {
     /** One of several outputs over the same inputs. */
     static Transfer of(FittedWave output, InputPlaces inputs) {
         WeightedPoints points = inputs.over(output.cycle().points());
-        return new Transfer(
-                points,
-                Math.hypot(output.scatter(), output.undithered()),
-                output.undithered(),
-                inputs.aligned().amplitude(),
-                inputs.stretches(points));
+        CurveNoise noise = new CurveNoise(Math.hypot(output.scatter(), output.undithered()), output.undithered());
+        return new Transfer(points, noise, inputs.aligned().amplitude(), inputs.stretches(points, noise));
     }
 
     /** The curve seen from the other end, so that its lower half becomes the upper one. */
     Transfer mirrored() {
-        return new Transfer(points.mirrored(), scatter, undithered, amplitude, stretches.mirrored());
+        return new Transfer(points.mirrored(), noise, amplitude, stretches.mirrored());
+    }
+
+    /** Scatter of one sample of the output, V: {@link CurveNoise#scatter}. */
+    double scatter() {
+        return noise.scatter();
+    }
+
+    /** What the converter step adds to one value, V: {@link CurveNoise#undithered}. */
+    double undithered() {
+        return noise.undithered();
     }
 }

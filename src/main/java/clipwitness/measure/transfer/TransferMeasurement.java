@@ -80,7 +80,7 @@ public final class TransferMeasurement {
                 gap.asValue().orElseThrow().isUpperBound(); // noise alone explains it: no filter can be found in it
         if (!hidden && isCurve(branches.gap(corners))) {
             CurveFigures figures = straightening.figures();
-            values.putAll(straightening.widened(figures.values()));
+            values.putAll(straightening.widened(figures));
             return curve(figures, Optional.of(corners.inHertz(frequency)));
         }
         CurveFigures.ALL.forEach(q -> values.put(q, Measured.refused(q.unit(), reason())));

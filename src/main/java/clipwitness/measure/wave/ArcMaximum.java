@@ -1,5 +1,6 @@
 package clipwitness.measure.wave;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /**
@@ -14,6 +15,7 @@ final class ArcMaximum {
     private static final int DRAWS = 256;
     private static final long SEED = 1;
     private static final double SHARE_OF_LIFT = 0.8;
+    private static final double ROUNDED_UP = 1 + 1e-9;
     private static final int MOST_COEFFICIENTS = Arc.HIGHEST_DEGREE + Arc.SPARE_DEGREES + 1;
 
     /** The same normal deviates for every arc. */
@@ -42,12 +44,13 @@ final class ArcMaximum {
             top = sign * value > sign * arc.fit().at(places[top]) ? i : top;
         }
         double[][] shares = arc.fit().noiseShares(places);
+        double[] lengths = Arrays.stream(shares).mapToDouble(ArcMaximum::length).toArray();
         int count = shares[0].length;
-        double highest = highest(plain, shares, new double[count]);
+        double highest = Arrays.stream(plain).max().orElseThrow();
         double sum = 0;
         double squares = 0;
         for (int draw = 0; draw < DRAWS; draw++) {
-            double lift = highest(plain, shares, noise(draw * count, count, scatter)) - highest;
+            double lift = highest(plain, shares, lengths, noise(draw * count, count, scatter), top) - highest;
             sum += lift;
             squares += lift * lift;
         }
@@ -75,16 +78,32 @@ final class ArcMaximum {
         return noise;
     }
 
-    private static double highest(double[] plain, double[][] shares, double[] noise) {
-        double highest = Double.NEGATIVE_INFINITY;
+    private static double length(double[] vector) {
+        double sum = 0;
+        for (double v : vector) {
+            sum += v * v;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Places that this noise cannot lift above the highest one so far are passed over: it lifts none by more than the product of the lengths. */
+    private static double highest(double[] plain, double[][] shares, double[] lengths, double[] noise, int first) {
+        double highest = lifted(plain[first], shares[first], noise);
+        double most = length(noise) * ROUNDED_UP;
         for (int i = 0; i < plain.length; i++) {
-            double value = plain[i];
-            for (int j = 0; j < noise.length; j++) {
-                value += shares[i][j] * noise[j];
+            if (plain[i] + most * lengths[i] > highest) {
+                highest = Math.max(highest, lifted(plain[i], shares[i], noise));
             }
-            highest = Math.max(highest, value);
         }
         return highest;
+    }
+
+    private static double lifted(double plain, double[] shares, double[] noise) {
+        double value = plain;
+        for (int j = 0; j < noise.length; j++) {
+            value += shares[j] * noise[j];
+        }
+        return value;
     }
 
     /** Where the crest is highest. */

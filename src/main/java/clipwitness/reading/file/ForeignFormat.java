@@ -6,7 +6,6 @@ import clipwitness.fault.Origin;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Recognises files that are no text exports at all, whatever their name says. */
@@ -15,6 +14,7 @@ public final class ForeignFormat {
     private static final String SAVE_AS_WAV = "Save it as WAV with PCM of 16, 24 or 32 bit";
     private static final List<String> SOUNDS =
             List.of("fLaC", "OggS", "ID3", "FORM", "caff", "RF64", "\u00ff\u00fb", "\u00ff\u00f1");
+    private static final List<String> PAGES = List.of("<!doctype", "<html", "<?xml");
     private static final int LOOKED_AT = 1 << 14;
     private static final Map<String, String> SIGNATURES = new LinkedHashMap<>();
 
@@ -67,8 +67,8 @@ public final class ForeignFormat {
     }
 
     private static void refusePage(String name, String latin) throws InputException {
-        String start = latin.stripLeading().toLowerCase(Locale.ROOT);
-        if (start.startsWith("<!doctype") || start.startsWith("<html") || start.startsWith("<?xml")) {
+        String text = latin.stripLeading();
+        if (PAGES.stream().anyMatch(p -> text.regionMatches(true, 0, p, 0, p.length()))) {
             throw new InputException(
                     ErrorCode.NOT_AN_EXPORT,
                     Origin.of(name),
@@ -78,17 +78,17 @@ public final class ForeignFormat {
     }
 
     private static void refuseZeroBytes(String name, byte[] head) throws InputException {
-        int line = 1;
-        for (int i = 0; i < head.length; i++) {
-            if (head[i] == 0
-                    && i > 0
-                    && !isBinary(new String(head, 0, Math.min(i, LOOKED_AT), StandardCharsets.ISO_8859_1))) {
-                throw zeroBytes(name, line);
+        int zero = 0;
+        while (zero < head.length && head[zero] != 0) {
+            zero++;
+        }
+        boolean cut = zero > 0 && zero < head.length;
+        if (cut && !isBinary(new String(head, 0, Math.min(zero, LOOKED_AT), StandardCharsets.ISO_8859_1))) {
+            int line = 1;
+            for (int i = 0; i < zero; i++) {
+                line += head[i] == '\n' ? 1 : 0;
             }
-            if (head[i] == 0) {
-                return;
-            }
-            line += head[i] == '\n' ? 1 : 0;
+            throw zeroBytes(name, line);
         }
     }
 
@@ -106,7 +106,7 @@ public final class ForeignFormat {
         long control = 0;
         for (int i = 0; i < latin.length(); i++) {
             char c = latin.charAt(i);
-            control += c < ' ' && "\t\n\r\f\u001a".indexOf(c) < 0 ? 1 : 0;
+            control += c < ' ' && c != '\n' && c != '\r' && "\t\f\u001a".indexOf(c) < 0 ? 1 : 0;
         }
         return control * 100 > latin.length();
     }

@@ -6,6 +6,7 @@ import clipwitness.fault.Origin;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,6 +20,9 @@ public record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     /** Longer lines than this hold no row of samples. */
     public static final int LONGEST_LINE = 1 << 15;
 
+    /** For a first guess of their number. */
+    private static final int BYTES_OF_A_LINE = 16;
+
     public Head {
         lines = List.copyOf(lines);
         last = List.copyOf(last);
@@ -27,36 +31,51 @@ public record Head(List<Line> lines, List<Line> last, LineEnd lineEnd) {
     /** Splits the first part into lines; the last one is left out where it is cut. */
     public static Head of(SourceFile file) throws InputException {
         LineEnd end = LineEnd.of(file.head());
-        refuseLongLines(file, end);
-        List<Line> lines = split(file.head(), file.headCharset(), end, file.whole());
-        List<Line> last = split(file.end(), file.headCharset(), end, false).stream()
+        int[] ends = ends(file.head(), end);
+        refuseLongLines(file, ends);
+        List<Line> lines = lines(file.head(), file.headCharset(), ends, file.whole());
+        List<Line> last = lines(file.end(), file.headCharset(), ends(file.end(), end), false).stream()
                 .skip(1) // its start is cut
                 .map(l -> new Line(0, l.text()))
                 .toList();
         return new Head(lines, last, end);
     }
 
-    private static List<Line> split(byte[] bytes, Charset charset, LineEnd end, boolean whole) {
-        List<Line> lines = new ArrayList<>();
-        int start = 0;
-        for (int i = 0; i <= bytes.length; i++) {
-            if (i == bytes.length ? whole && start < i : bytes[i] == end.last()) {
-                lines.add(new Line(lines.size() + 1, text(bytes, start, i, charset)));
-                start = i + 1;
+    /** Places where lines end, and the end of the bytes. */
+    private static int[] ends(byte[] bytes, LineEnd end) {
+        byte last = end.last();
+        int[] ends = new int[bytes.length / BYTES_OF_A_LINE + 1];
+        int count = 0;
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] == last) {
+                ends = count + 1 < ends.length ? ends : Arrays.copyOf(ends, 2 * ends.length);
+                ends[count++] = i;
             }
+        }
+        ends[count++] = bytes.length;
+        return Arrays.copyOf(ends, count);
+    }
+
+    /** The lines, the last one only of a whole text that does not end with a line end. */
+    private static List<Line> lines(byte[] bytes, Charset charset, int[] ends, boolean whole) {
+        List<Line> lines = new ArrayList<>(ends.length);
+        int start = 0;
+        for (int i = 0; i < ends.length; i++) {
+            if (i + 1 < ends.length || (whole && start < ends[i])) {
+                lines.add(new Line(i + 1, text(bytes, start, ends[i], charset)));
+            }
+            start = ends[i] + 1;
         }
         return lines;
     }
 
-    private static void refuseLongLines(SourceFile file, LineEnd end) throws InputException {
-        int line = 1;
-        int length = 0;
-        for (byte b : file.head()) {
-            length = b == end.last() ? 0 : length + 1;
-            line += b == end.last() ? 1 : 0;
-            if (length > LONGEST_LINE) {
-                throw tooLong(file.name(), line);
+    private static void refuseLongLines(SourceFile file, int[] ends) throws InputException {
+        int start = 0;
+        for (int i = 0; i < ends.length; i++) {
+            if (ends[i] - start > LONGEST_LINE) {
+                throw tooLong(file.name(), i + 1);
             }
+            start = ends[i] + 1;
         }
     }
 

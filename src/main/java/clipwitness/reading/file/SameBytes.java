@@ -39,7 +39,7 @@ final class SameBytes {
      */
     static boolean digest(Path file, long size, Seen seen, MessageDigest digest) throws IOException {
         SameBytes pass = new SameBytes(seen.stretches());
-        byte[] block = new byte[BLOCK];
+        byte[] block = new byte[(int) Math.max(1, Math.min(BLOCK, size))];
         long place = 0;
         try (InputStream in = Files.newInputStream(file)) {
             for (int n = in.read(block); n >= 0 && pass.same; n = in.read(block)) {

@@ -5,6 +5,7 @@ import clipwitness.fault.InputException;
 import clipwitness.fault.Meanwhile;
 import clipwitness.fault.Origin;
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
@@ -67,11 +68,12 @@ public final class SourceFile {
         NoFile.refuse(path, name);
         try {
             FileState state = FileState.of(path);
-            byte[] first;
-            try (InputStream in = new SeenStream(Files.newInputStream(path), state.size(), seen)) {
-                first = in.readNBytes(HEAD_BYTES);
-            }
+            byte[] first = firstBytes(path, state.size(), seen);
             Encoding encoding = Encoding.of(first);
+            if (state.size() <= HEAD_BYTES && !encoding.wide()) {
+                byte[] head = Arrays.copyOfRange(first, encoding.mark(), first.length);
+                return new SourceFile(path, name, state, seen, encoding, head, true, new byte[0]);
+            }
             try (InputStream in = decoded(path, encoding, state.size(), seen)) {
                 byte[] head = in.readNBytes(HEAD_BYTES);
                 boolean whole = in.read() < 0;
@@ -80,6 +82,13 @@ public final class SourceFile {
             }
         } catch (IOException e) {
             throw unreadable(name, e);
+        }
+    }
+
+    private static byte[] firstBytes(Path path, long size, Seen seen) throws IOException {
+        byte[] bytes = new byte[(int) Math.min(HEAD_BYTES, size)];
+        try (InputStream in = new SeenStream(Files.newInputStream(path), size, seen)) {
+            return Arrays.copyOf(bytes, in.readNBytes(bytes, 0, bytes.length));
         }
     }
 
@@ -140,7 +149,7 @@ public final class SourceFile {
 
     /** The file from its first character on, with UTF-16 recoded as UTF-8. */
     public InputStream stream() throws IOException {
-        return decoded(path, encoding, state.size(), seen);
+        return whole ? new ByteArrayInputStream(head) : decoded(path, encoding, state.size(), seen);
     }
 
     /** The file as it lies on the disk, byte-order mark included. */

@@ -21,8 +21,10 @@ import java.util.stream.IntStream;
  * @param columns places of the cells that hold numbers, from 0
  * @param before  lines in front of the first row
  * @param rows    rows within the head, blank lines left out
+ * @param firstRows the cells of the first rows, from the first one on in which all columns are filled; a row may be shorter than others
  */
-public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+public record DataBlock(
+        RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows, List<List<String>> firstRows) {
     private static final Pattern UNDERLINE = Pattern.compile("[\\s,;|+]*(?:-{4,}[\\s,;|+]*)+");
     private static final int ROWS_LOOKED_AT = 300;
     private static final int STATEMENTS_REACH = 1_000;
@@ -31,6 +33,11 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         columns = List.copyOf(columns);
         before = List.copyOf(before);
         rows = List.copyOf(rows);
+        firstRows = List.copyOf(firstRows);
+    }
+
+    private DataBlock(RowStyle style, List<Integer> columns, List<Line> before, List<Line> rows) {
+        this(style, columns, before, rows, firstRows(style, columns, rows));
     }
 
     /** Finds the rows. */
@@ -39,9 +46,10 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
                 .filter(style::isNumber)
                 .boxed()
                 .toList();
-        List<Line> filled = lines.stream().filter(l -> !l.blank()).toList();
-        List<Line> plain =
-                filled.stream().filter(l -> !Comments.isComment(l.text())).toList();
+        List<Line> filled = new ArrayList<>(lines);
+        filled.removeIf(Line::blank);
+        List<Line> plain = new ArrayList<>(filled);
+        plain.removeIf(l -> Comments.isComment(l.text()));
         int first = new RowFinder(plain, style, columns).first();
         if (first < 0) {
             throw new InputException(
@@ -52,7 +60,7 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         }
         first += isUnderline(plain, first) ? 1 : 0;
         int line = plain.get(first).number();
-        List<Line> before = filled.stream().filter(l -> l.number() < line).toList();
+        List<Line> before = filled.stream().takeWhile(l -> l.number() < line).toList();
         return new DataBlock(style, columns, before, plain.subList(first, plain.size()));
     }
 
@@ -112,24 +120,23 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
         return (long) (1.01 * bytes / head * rows.size()) + 1;
     }
 
-    /** The cells of the first rows, from the first one on in which all columns are filled; a row may be shorter than others. */
-    public List<List<String>> firstRows() {
+    private static List<List<String>> firstRows(RowStyle style, List<Integer> columns, List<Line> rows) {
         return rows.stream()
-                .skip(firstFull())
+                .skip(firstFull(style.dialect(), columns, rows))
                 .limit(ROWS_LOOKED_AT)
-                .map(r -> dialect().split(r.text()))
+                .map(r -> style.dialect().split(r.text()))
                 .toList();
     }
 
     /** The cells of the first row in which all columns are filled; of the first row where there is none. */
     List<String> firstRow() {
-        return dialect().split(rows.get(firstFull()).text());
+        return firstRows.get(0);
     }
 
-    private int firstFull() {
+    private static int firstFull(Dialect dialect, List<Integer> columns, List<Line> rows) {
         return IntStream.range(0, rows.size())
                 .filter(i -> {
-                    List<String> cells = dialect().split(rows.get(i).text());
+                    List<String> cells = dialect.split(rows.get(i).text());
                     return columns.stream()
                             .allMatch(c -> c < cells.size() && !cells.get(c).isEmpty());
                 })
@@ -144,6 +151,9 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
     public List<Statement> besideRows() {
         List<Statement> facts = new ArrayList<>();
         for (Line row : rows.subList(0, Math.min(rows.size(), STATEMENTS_REACH))) {
+            if (holdsSamplesOnly(row.text())) {
+                continue;
+            }
             Map<String, List<String>> byKey = new LinkedHashMap<>();
             for (List<String> group : groupsBeside(dialect().split(row.text()))) {
                 for (Statement fact : Preamble.factsOf(group, row.number())) {
@@ -153,6 +163,12 @@ public record DataBlock(RowStyle style, List<Integer> columns, List<Line> before
             byKey.forEach((key, values) -> facts.add(new Statement(key, values, row.number())));
         }
         return facts;
+    }
+
+    /** Whether a row has no more cells than samples have columns, seen from its delimiters alone. */
+    private boolean holdsSamplesOnly(String row) {
+        return style.signature().indexOf(Signature.EMPTY) < 0
+                && dialect().delimiter().count(row) < style.signature().length();
     }
 
     /** Cells outside the columns of samples, those between two columns together. */

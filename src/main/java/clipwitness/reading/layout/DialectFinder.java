@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Decides delimiter and decimal mark together, once for the whole file: the pair under which most lines look alike and hold nothing
@@ -31,9 +30,6 @@ public final class DialectFinder {
 
     private static final Pattern ANNOTATED =
             Pattern.compile("\\d:\\d\\d[.:]|\\d\\s?[^\\d\\s.,;:]{0,5}[vVaAsS](?![A-Za-z])|(?i)\\d\\s?(?:volt|amp|sec)");
-
-    /** Each annotation has one of these: looked for first, as most lines have none. */
-    private static final String OF_ANNOTATIONS = ":vVaAsS";
 
     /** In the order in which they are preferred where nothing else tells them apart. */
     private static final List<Dialect> CANDIDATES = List.of(
@@ -60,10 +56,11 @@ public final class DialectFinder {
         List<Line> lines = head.lines();
         List<Line> sample = sample(lines, head.last());
         Thousands.refuse(file, sample);
-        RowStyle best = best(CANDIDATES, sample);
+        List<Dialect> candidates = told(sample);
+        RowStyle best = best(candidates, sample);
         if (mayBeAnnotated(sample)) {
             RowStyle annotated =
-                    best(CANDIDATES.stream().map(Dialect::withAnnotated).toList(), sample);
+                    best(candidates.stream().map(Dialect::withAnnotated).toList(), sample);
             best = isBetter(annotated, best) ? annotated : best;
         }
         if (best == null) {
@@ -73,6 +70,19 @@ public final class DialectFinder {
         RowStyle found = CommaTwice.settle(file, sample, withDelimiterOfHeader(best, sample));
         notes.evidence(evidence(found, sample.size()));
         return found;
+    }
+
+    /** The candidates without those that see every line as one cell, as the tab before them does. */
+    private static List<Dialect> told(List<Line> sample) {
+        return CANDIDATES.stream()
+                .filter(c -> c.delimiter() == Delimiter.TAB
+                        || holdsAny(sample, Delimiter.TAB)
+                        || holdsAny(sample, c.delimiter()))
+                .toList();
+    }
+
+    private static boolean holdsAny(List<Line> lines, Delimiter delimiter) {
+        return lines.stream().anyMatch(l -> delimiter.within(l.text()));
     }
 
     private static Remark evidence(RowStyle found, int looked) {
@@ -117,15 +127,19 @@ public final class DialectFinder {
     private static boolean mayBeAnnotated(List<Line> lines) {
         long found = lines.stream()
                 .map(Line::text)
-                .filter(l -> holdsAny(l, OF_ANNOTATIONS) && ANNOTATED.matcher(l).find())
+                .filter(l -> mayBeAnnotated(l) && ANNOTATED.matcher(l).find())
                 .count();
         return found * 3 >= lines.size();
     }
 
-    private static boolean holdsAny(String line, String characters) {
+    /** Each annotation has one of these: looked for first, as most lines have none. */
+    private static boolean mayBeAnnotated(String line) {
         for (int i = 0; i < line.length(); i++) {
-            if (characters.indexOf(line.charAt(i)) >= 0) {
-                return true;
+            switch (line.charAt(i)) {
+                case ':', 'v', 'V', 'a', 'A', 's', 'S' -> {
+                    return true;
+                }
+                default -> {}
             }
         }
         return false;
@@ -133,9 +147,9 @@ public final class DialectFinder {
 
     /** Lines from the start and the end of the head, and from the end of the file. */
     private static List<Line> sample(List<Line> lines, List<Line> last) {
-        List<Line> filled = Stream.concat(lines.stream(), last.stream())
-                .filter(l -> !l.blank())
-                .toList();
+        List<Line> filled = new ArrayList<>(lines);
+        filled.addAll(last);
+        filled.removeIf(Line::blank);
         if (filled.size() <= 3 * LINES_FROM_EACH_PART) {
             return filled;
         }
@@ -152,11 +166,9 @@ public final class DialectFinder {
             return Optional.empty(); // only quotes distinguish a comma inside a number from a delimiter
         }
         for (Line line : lines) {
-            String signature = dialect.signature(line.text().getBytes(StandardCharsets.UTF_8));
-            if (Signature.numbers(signature) > 0) {
-                counts.merge(signature, 1, Integer::sum);
-            }
+            counts.merge(dialect.signature(line.text().getBytes(StandardCharsets.UTF_8)), 1, Integer::sum);
         }
+        counts.keySet().removeIf(s -> Signature.numbers(s) == 0);
         return counts.entrySet().stream()
                 .map(e -> new RowStyle(dialect, e.getKey(), e.getValue(), lines.size()))
                 .filter(s -> s.pure() || (s.rows() >= LEAST_ROWS_WITH_TEXT && s.numbers() > 1))

@@ -57,8 +57,11 @@ final class Thousands {
     /** Whether a line has a separator of groups, a quote, or a delimiter beside which a comma may separate groups: every form has one. */
     private static boolean mayHold(String line) {
         for (int i = 0; i < line.length(); i++) {
-            if (" \u00a0\u202f'\u2019;\t\"".indexOf(line.charAt(i)) >= 0) {
-                return true;
+            switch (line.charAt(i)) {
+                case ' ', '\u00a0', '\u202f', '\'', '\u2019', ';', '\t', '"' -> {
+                    return true;
+                }
+                default -> {}
             }
         }
         return false;

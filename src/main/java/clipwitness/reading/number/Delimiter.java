@@ -26,6 +26,27 @@ public enum Delimiter {
         return characters.indexOf(character) >= 0;
     }
 
+    /** Whether any of them is in a line. */
+    public boolean within(String line) {
+        for (int i = 0; i < characters.length(); i++) {
+            if (line.indexOf(characters.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How many of them are in a line: one cell more it has at most. */
+    public int count(String line) {
+        int count = 0;
+        for (int i = 0; i < characters.length(); i++) {
+            for (int at = line.indexOf(characters.charAt(i)); at >= 0; at = line.indexOf(characters.charAt(i), at + 1)) {
+                count++;
+            }
+        }
+        return count;
+    }
+
     /** Whether blanks end a cell, any number of them counting as one. */
     public boolean blanks() {
         return ends(' ');

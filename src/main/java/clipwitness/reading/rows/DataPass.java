@@ -22,6 +22,9 @@ import java.util.function.LongConsumer;
 public record DataPass(NumberTable table, int timeDigits, int stretches, int skipped) {
     private static final int BLOCK = 1 << 18;
 
+    /** Holds the longest line. */
+    private static final int LEAST_BLOCK = 2 * Head.LONGEST_LINE;
+
     /** Reads the rows. */
     public static DataPass of(SourceFile file, Head head, DataBlock block, RowPlan plan, Work work, Notes notes)
             throws InputException {
@@ -49,9 +52,10 @@ public record DataPass(NumberTable table, int timeDigits, int stretches, int ski
             throws IOException, InputException {
         try (InputStream in = file.stream()) {
             in.skipNBytes(origin);
-            byte[] block = new byte[BLOCK + PlainRow.SLACK];
+            int most = (int) Math.max(LEAST_BLOCK, Math.min(BLOCK, file.size()));
+            byte[] block = new byte[most + PlainRow.SLACK];
             int held = 0;
-            int read = in.readNBytes(block, 0, BLOCK);
+            int read = in.readNBytes(block, 0, most);
             while (read > 0) {
                 int filled = held + read;
                 Arrays.fill(block, filled, filled + PlainRow.SLACK, (byte) 0);
@@ -59,7 +63,7 @@ public record DataPass(NumberTable table, int timeDigits, int stretches, int ski
                 held = filled - start;
                 System.arraycopy(block, start, block, 0, held);
                 progress.accept((long) read * file.bytesForOne());
-                read = in.readNBytes(block, held, BLOCK - held);
+                read = in.readNBytes(block, held, most - held);
             }
             lines.lastLine(block, 0, held);
         }

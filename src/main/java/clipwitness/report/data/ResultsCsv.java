@@ -94,7 +94,7 @@ public final class ResultsCsv {
 
     private void write(JobResults results) throws IOException {
         row(
-                new Subject("report", "", "", "", Condition.NONE),
+                Subject.of("report", "", "", "", Condition.NONE),
                 "inputsDigest",
                 "",
                 "",
@@ -128,17 +128,17 @@ public final class ResultsCsv {
         Condition c = r.condition();
         for (ResponsePoint p : r.curve().points()) {
             Condition at = new Condition(c.gainPercent(), OptionalDouble.of(p.frequency()), c.level(), c.setting());
-            Subject subject = new Subject("response", r.state(), "", "", at);
+            Subject subject = Subject.of("response", r.state(), "", "", at);
             row(subject, "gain", "", p.gain());
             row(subject, "phase", "", p.phase());
         }
-        Subject whole = new Subject("response", r.state(), "", "", c);
+        Subject whole = Subject.of("response", r.state(), "", "", c);
         row(whole, "lowerCorner", "", r.curve().lowerCorner());
         row(whole, "upperCorner", "", r.curve().upperCorner());
     }
 
     private void noise(StateNoise n) throws IOException {
-        Subject subject = new Subject("noise", n.state(), "", "", n.condition());
+        Subject subject = Subject.of("noise", n.state(), "", "", n.condition());
         for (Map.Entry<NoiseFigure, Measured> e : n.values().entrySet()) {
             row(subject, e.getKey().key(), "", e.getValue());
         }
@@ -151,14 +151,14 @@ public final class ResultsCsv {
                     OptionalDouble.of(line.frequency()),
                     n.condition().level(),
                     n.condition().setting());
-            row(new Subject("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
+            row(Subject.of("noise", n.state(), "", "", at), "hum", Integer.toString(line.order()), line.level());
         }
     }
 
     private void rail(RailResult rail) throws IOException {
         Measured.Value reading = rail.reading();
         row(
-                new Subject("rail", rail.state(), "", "", Condition.NONE),
+                Subject.of("rail", rail.state(), "", "", Condition.NONE),
                 rail.name(),
                 "",
                 plain(reading.number()),
@@ -171,20 +171,20 @@ public final class ResultsCsv {
 
     private void devices(Devices devices) throws IOException {
         for (TracedDevice d : devices.traced()) {
-            Subject subject = new Subject(
+            Subject subject = Subject.of(
                     "junction", d.row().state().orElse(""), "", d.row().file(), Condition.NONE);
             for (Map.Entry<String, Measured> e : DeviceRows.of(d).entrySet()) {
                 row(subject, e.getKey(), "", e.getValue());
             }
         }
         for (MatchedPair p : devices.pairing().pairs()) {
-            Subject subject = new Subject("pair", "", "", "", Condition.NONE);
+            Subject subject = Subject.of("pair", "", "", "", Condition.NONE);
             String names = String.join(" ", p.devices());
             row(subject, names + " mismatch", "", p.mismatch());
             row(subject, names + " mismatchAt1mA", "", p.mismatchAt1mA());
         }
         for (StatePrediction s : devices.predictions()) {
-            Subject subject = new Subject("prediction", s.state(), "", "", s.condition());
+            Subject subject = Subject.of("prediction", s.state(), "", "", s.condition());
             for (Prediction p : s.figures()) {
                 String order =
                         p.order().isPresent() ? Integer.toString(p.order().getAsInt()) : "";
@@ -195,7 +195,7 @@ public final class ResultsCsv {
     }
 
     private void capture(CaptureResult c) throws IOException {
-        Subject subject = new Subject(
+        Subject subject = Subject.of(
                 "capture",
                 c.row().state().orElse(""),
                 "",
@@ -216,7 +216,7 @@ public final class ResultsCsv {
     }
 
     private void series(Series s) throws IOException {
-        Subject subject = new Subject("series", s.state(), "", "", s.condition());
+        Subject subject = Subject.of("series", s.state(), "", "", s.condition());
         for (OnsetGain o : s.onsetGain()) {
             row(subject, "onsetGain thd " + plain(o.thdPercent()) + " %", "", o.gainPercent());
         }
@@ -226,22 +226,22 @@ public final class ResultsCsv {
                     s.condition().frequency(),
                     OptionalDouble.empty(),
                     s.condition().setting());
-            row(new Subject("series", s.state(), "", "", at), "compressionPoint", "", l.compressionPoint());
+            row(Subject.of("series", s.state(), "", "", at), "compressionPoint", "", l.compressionPoint());
         }
     }
 
     private void comparison(Comparison c) throws IOException {
-        Subject whole = new Subject("comparison", c.to(), c.from(), "", Condition.NONE);
+        Subject whole = Subject.of("comparison", c.to(), c.from(), "", Condition.NONE);
         row(whole, "verdict", "", "", "", "", "", c.verdict().code(), clause(c.reason()));
         for (NotExamined n : c.notExamined()) {
             row(whole, n.quantity().key(), "", "", "", "", "", "not examined", clause(Optional.of(n.reason())));
         }
         for (Item i : c.items()) {
-            item(new Subject("comparison", c.to(), c.from(), "", i.condition()), i);
+            item(Subject.of("comparison", c.to(), c.from(), "", i.condition()), i);
         }
         for (LevelMatchedHarmonic h : c.levelMatched()) {
             row(
-                    new Subject("level-matched", c.to(), c.from(), "", h.condition()),
+                    Subject.of("level-matched", c.to(), c.from(), "", h.condition()),
                     "harmonic",
                     Integer.toString(h.order()),
                     h.change());
@@ -252,7 +252,7 @@ public final class ResultsCsv {
                     e.condition().frequency(),
                     e.condition().level(),
                     e.condition().setting());
-            row(new Subject("comparison", c.to(), c.from(), "", at), "equivalentGain", "", e.toGainPercent());
+            row(Subject.of("comparison", c.to(), c.from(), "", at), "equivalentGain", "", e.toGainPercent());
         }
     }
 
@@ -310,25 +310,28 @@ public final class ResultsCsv {
             String decision,
             String reason)
             throws IOException {
-        Condition c = subject.condition;
-        out.printRecord(Stream.of(
-                        subject.section,
-                        subject.state,
-                        subject.against,
-                        subject.file,
-                        quantity,
-                        order,
-                        plain(c.gainPercent()),
-                        plain(c.frequency()),
-                        plain(c.level()),
-                        c.setting().orElse(""),
-                        value,
-                        unit,
-                        uncertainty,
-                        limit,
-                        decision,
-                        reason)
-                .map(SpreadsheetCell::harmless));
+        String[] cells = {
+            subject.section,
+            subject.state,
+            subject.against,
+            subject.file,
+            quantity,
+            order,
+            subject.gainPercent,
+            subject.frequency,
+            subject.level,
+            subject.setting,
+            value,
+            unit,
+            uncertainty,
+            limit,
+            decision,
+            reason
+        };
+        for (int i = 0; i < cells.length; i++) {
+            cells[i] = SpreadsheetCell.harmless(cells[i]);
+        }
+        out.printRecord((Object[]) cells);
     }
 
     private static String plain(double value) {
@@ -339,6 +342,26 @@ public final class ResultsCsv {
         return value.isPresent() ? plain(value.getAsDouble()) : "";
     }
 
-    /** What a row is about. */
-    private record Subject(String section, String state, String against, String file, Condition condition) {}
+    /** What a row is about, as its cells say it. */
+    private record Subject(
+            String section,
+            String state,
+            String against,
+            String file,
+            String gainPercent,
+            String frequency,
+            String level,
+            String setting) {
+        static Subject of(String section, String state, String against, String file, Condition c) {
+            return new Subject(
+                    section,
+                    state,
+                    against,
+                    file,
+                    plain(c.gainPercent()),
+                    plain(c.frequency()),
+                    plain(c.level()),
+                    c.setting().orElse(""));
+        }
+    }
 }

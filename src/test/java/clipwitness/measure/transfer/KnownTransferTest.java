@@ -248,10 +248,11 @@ class KnownTransferTest {
                 .isCloseTo(0.0868589, within(0.01));
         Measured knee = Knee.of(transfer, 1, onset);
         assertThat(knee.value().orElseThrow()).isCloseTo(14.9, within(0.5));
-        SlopeProfile slopes = new SlopeProfile(transfer, 1, onset, 1);
-        assertThat(slopes.crossing(0.5)).isCloseTo(0.8814, within(0.02)); // acosh(root 2)
+        SlopeProfile slopes = SlopeProfile.of(transfer, 1, onset);
+        SlopeProfile.Passage passage = slopes.passage(0.5);
+        assertThat(passage.middle()).isCloseTo(0.8814, within(0.02)); // acosh(root 2)
         assertThat(slopes.last()).isCloseTo(0, within(0.01));
-        assertThat(slopes.relativeUncertainty(0.5, 0.5)).isBetween(1e-4, 0.05);
+        assertThat(slopes.relativeUncertainty(passage, 0.5)).isBetween(1e-4, 0.05);
     }
 
     @Test

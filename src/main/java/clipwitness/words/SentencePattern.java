@@ -45,9 +45,34 @@ record SentencePattern(String name, String text) {
         String chosen = text.indexOf('[') < 0
                 ? text
                 : OPTIONAL.matcher(text).replaceAll(m -> Matcher.quoteReplacement(chosen(m, holes)));
-        return chosen.indexOf('{') < 0
-                ? chosen
-                : HOLE.matcher(chosen).replaceAll(m -> Matcher.quoteReplacement(filling(m.group(1), holes)));
+        return chosen.indexOf('{') < 0 ? chosen : withFillings(chosen, holes);
+    }
+
+    /** A text with all its holes filled; brackets around anything else stay. */
+    private String withFillings(String chosen, String... holes) {
+        StringBuilder filled = new StringBuilder(2 * chosen.length());
+        int from = 0;
+        for (int open = chosen.indexOf('{'); open >= 0; open = chosen.indexOf('{', open + 1)) {
+            int close = endOfWord(chosen, open + 1);
+            if (close > open + 1 && close < chosen.length() && chosen.charAt(close) == '}') {
+                filled.append(chosen, from, open).append(filling(chosen.substring(open + 1, close), holes));
+                from = close + 1;
+            }
+        }
+        return filled.append(chosen, from, chosen.length()).toString();
+    }
+
+    /** The first place from which no letter, digit or underscore stands, as {@code \w} of a pattern has them. */
+    private static int endOfWord(String text, int from) {
+        int at = from;
+        while (at < text.length() && isOfWord(text.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean isOfWord(char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
     }
 
     private String chosen(MatchResult part, String... holes) {

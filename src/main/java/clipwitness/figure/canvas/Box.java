@@ -45,11 +45,11 @@ public record Box(double x, double y, double width, double height) {
         return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
     }
 
-    /** Distance of a point from the rectangle, 0 inside. */
-    public double distance(double px, double py) {
-        double dx = Math.max(Math.max(x - px, px - right()), 0);
-        double dy = Math.max(Math.max(y - py, py - bottom()), 0);
-        return Math.hypot(dx, dy);
+    /** Whether a point is nearer to the rectangle than a distance; inside it is at 0. */
+    public boolean isWithin(double distance, double px, double py) {
+        double dx = Math.max(x - px, px - right());
+        double dy = Math.max(y - py, py - bottom());
+        return dx < distance && dy < distance && Math.hypot(Math.max(dx, 0), Math.max(dy, 0)) < distance;
     }
 
     public Rectangle2D shape() {

@@ -4,7 +4,6 @@ import clipwitness.figure.canvas.Box;
 import clipwitness.figure.canvas.Canvas;
 import clipwitness.figure.canvas.Ink;
 import java.awt.Color;
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,17 +17,16 @@ final class LineLabels {
     private static final double NEAR = 2.5;
     private static final double TOUCHING = 2;
     private static final double CLEAR = 11;
-    private static final double SPACING = 2;
     private static final int PLACES = 60;
 
     private final Canvas canvas;
     private final Box area;
-    private final List<Trace> traces;
+    private final List<DenseLine> lines;
 
     private LineLabels(Canvas canvas, Box area, List<Trace> traces) {
         this.canvas = canvas;
         this.area = area;
-        this.traces = traces.stream().map(LineLabels::dense).toList();
+        this.lines = traces.stream().map(DenseLine::of).toList();
     }
 
     /**
@@ -42,7 +40,7 @@ final class LineLabels {
 
     private Optional<List<Placed>> placeAll() {
         List<Placed> placed = new ArrayList<>();
-        for (int i = 0; i < traces.size(); i++) {
+        for (int i = 0; i < lines.size(); i++) {
             Optional<Placed> found = placeOne(i, placed);
             if (found.isEmpty()) {
                 return Optional.empty();
@@ -53,17 +51,16 @@ final class LineLabels {
     }
 
     private Optional<Placed> placeOne(int own, List<Placed> taken) {
-        Trace trace = traces.get(own);
-        double width = canvas.textWidth(trace.label(), Ink.SMALL, false);
+        DenseLine line = lines.get(own);
+        double width = canvas.textWidth(line.label(), Ink.SMALL, false);
         double height = Ink.SMALL * (Ink.CAP_HEIGHT + Ink.DEPTH);
-        List<Point2D> points = trace.points();
         for (int place = PLACES; place >= 0; place--) { // from the right, where lines end
-            Point2D at = points.get((points.size() - 1) * place / PLACES);
+            int at = (line.size() - 1) * place / PLACES;
             for (double rise : new double[] {-height - NEAR, NEAR}) {
                 for (double shift : new double[] {0, -width / 2, -width}) {
-                    Box box = new Box(at.getX() + shift, at.getY() + rise, width, height);
+                    Box box = new Box(line.x(at) + shift, line.y(at) + rise, width, height);
                     if (isFree(box, own, taken)) {
-                        return Optional.of(new Placed(trace.label(), trace.color(), box));
+                        return Optional.of(new Placed(line.label(), line.color(), box));
                     }
                 }
             }
@@ -74,33 +71,8 @@ final class LineLabels {
     private boolean isFree(Box box, int own, List<Placed> taken) {
         return area.contains(box)
                 && taken.stream().noneMatch(t -> t.box().grown(NEAR).overlaps(box))
-                && IntStream.range(0, traces.size())
-                        .allMatch(i -> distance(traces.get(i), box) >= (i == own ? TOUCHING : CLEAR));
-    }
-
-    private static double distance(Trace trace, Box box) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Point2D p : trace.points()) {
-            least = Math.min(least, box.distance(p.getX(), p.getY()));
-        }
-        return least;
-    }
-
-    private static Trace dense(Trace trace) {
-        List<Point2D> points = new ArrayList<>();
-        Point2D last = null;
-        for (Point2D p : trace.points()) {
-            int steps = last == null ? 1 : (int) Math.max(1, Math.ceil(last.distance(p) / SPACING));
-            for (int i = 1; i <= steps; i++) {
-                points.add(last == null ? p : between(last, p, (double) i / steps));
-            }
-            last = p;
-        }
-        return new Trace(trace.label(), trace.color(), points);
-    }
-
-    private static Point2D between(Point2D a, Point2D b, double share) {
-        return new Point2D.Double(a.getX() + share * (b.getX() - a.getX()), a.getY() + share * (b.getY() - a.getY()));
+                && IntStream.range(0, lines.size())
+                        .allMatch(i -> lines.get(i).isApart(box, i == own ? TOUCHING : CLEAR));
     }
 
     /**

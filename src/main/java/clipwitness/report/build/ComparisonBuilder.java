@@ -36,10 +36,10 @@ final class ComparisonBuilder {
     private final VerdictBuilder verdicts;
     private final DecisionBuilder decisions;
 
-    ComparisonBuilder(JobWording wording, JobResults results) {
+    ComparisonBuilder(JobWording wording, JobResults results, VerdictBuilder verdicts) {
         this.wording = wording;
         this.results = results;
-        this.verdicts = new VerdictBuilder(wording);
+        this.verdicts = verdicts;
         this.decisions = new DecisionBuilder(wording);
     }
 

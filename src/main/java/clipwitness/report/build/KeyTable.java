@@ -3,7 +3,6 @@ package clipwitness.report.build;
 import clipwitness.capture.Condition;
 import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.JobResults;
-import clipwitness.compare.rule.Findings;
 import clipwitness.compare.rule.StateValues;
 import clipwitness.job.State;
 import clipwitness.measure.Measured;
@@ -24,9 +23,13 @@ final class KeyTable {
         this.wording = wording;
     }
 
-    Table of(JobResults results) {
-        Optional<Condition> main = Findings.of(results).page();
-        return main.map(c -> at(c, results)).orElse(new Table("", "", List.of(), List.of()));
+    /**
+     * The table.
+     *
+     * @param page condition of which the first page speaks
+     */
+    Table of(JobResults results, Optional<Condition> page) {
+        return page.map(c -> at(c, results)).orElse(new Table("", "", List.of(), List.of()));
     }
 
     private Table at(Condition condition, JobResults results) {

@@ -39,10 +39,11 @@ public final class ReportModels {
     public ReportModel of(
             JobResults results, Map<String, Figure> figures, String logo, List<String> photos, String software) {
         JobWording wording = new JobWording(words, results);
-        VerdictBuilder verdicts = new VerdictBuilder(wording);
+        Findings found = Findings.of(results);
+        VerdictBuilder verdicts = new VerdictBuilder(wording, found);
         FindingText findings = new FindingText(wording);
         MarksBuilder marks = new MarksBuilder(wording);
-        ComparisonBuilder comparisons = new ComparisonBuilder(wording, results);
+        ComparisonBuilder comparisons = new ComparisonBuilder(wording, results, verdicts);
         SeriesBuilder series = new SeriesBuilder(wording);
         CaptureBuilder captures = new CaptureBuilder(wording);
         return new ReportModel(
@@ -50,14 +51,14 @@ public final class ReportModels {
                 results.comparisons().stream().map(verdicts::of).toList(),
                 marks.about(results),
                 marks.of(results),
-                findings.firstPage(Findings.of(results)).stream()
+                findings.firstPage(found).stream()
                         .map(f -> new ShownFinding(f.lead(), f.text()))
                         .toList(),
                 results.hints().stream().map(h -> hint(h, wording)).toList(),
                 new NotExaminedList(wording).of(results.comparisons()),
                 new ExaminedList(wording).of(results),
                 new KeptRecordings(wording).of(results),
-                new KeyTable(wording).of(results),
+                new KeyTable(wording).of(results, found.page()),
                 figures(figures),
                 photos(results, photos, wording),
                 new BenchBuilder(wording).of(results.job().sheet()),

@@ -3,6 +3,7 @@ package clipwitness.report.build;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Intent;
+import clipwitness.compare.rule.Findings;
 import clipwitness.report.model.Verdict;
 import clipwitness.report.words.JobWording;
 import clipwitness.report.words.VerdictText;
@@ -12,9 +13,9 @@ final class VerdictBuilder {
     private final JobWording wording;
     private final VerdictText texts;
 
-    VerdictBuilder(JobWording wording) {
+    VerdictBuilder(JobWording wording, Findings found) {
         this.wording = wording;
-        this.texts = new VerdictText(wording);
+        this.texts = new VerdictText(wording, found);
     }
 
     Verdict of(Comparison comparison) {

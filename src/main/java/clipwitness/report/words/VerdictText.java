@@ -32,8 +32,17 @@ public final class VerdictText {
 
     /** Sentences in a wording. */
     public VerdictText(JobWording wording) {
+        this(wording, Findings.of(wording.results()));
+    }
+
+    /**
+     * Sentences in a wording.
+     *
+     * @param found the findings of the same results
+     */
+    public VerdictText(JobWording wording, Findings found) {
         this.wording = wording;
-        this.found = Findings.of(wording.results());
+        this.found = found;
         this.findings = new FindingText(wording);
         this.texts = new ItemText(wording);
         this.drives = new DriveText(wording);

@@ -30,6 +30,8 @@ public enum RemedyRemark implements RemarkCode {
     BETTER_KNOB("what", "times"),
     /** The knob as it was set before hides the change. */
     KNOB_BEFORE("knob", "hidden", "state", "again"),
+    /** How far the knob moves the figure is not known. */
+    KNOB_UNKNOWN("what"),
     /** The capture from before is too uncertain. */
     BEFORE_TOO_UNCERTAIN("state"),
     /** No practicable number of captures would help. */

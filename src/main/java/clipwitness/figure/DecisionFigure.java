@@ -9,6 +9,7 @@ import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -69,19 +70,26 @@ final class DecisionFigure implements Figure {
     }
 
     private String named(Decision decision) {
-        List<String> names = comparison.items().stream()
+        Map<ItemQuantity, List<Item>> byQuantity = new LinkedHashMap<>();
+        comparison.items().stream()
                 .filter(i -> i.judged() && i.decision() == decision)
-                .map(this::name)
-                .toList();
+                .forEach(i -> byQuantity
+                        .computeIfAbsent(i.quantity(), q -> new ArrayList<>())
+                        .add(i));
+        List<String> names = new ArrayList<>();
+        byQuantity.forEach((quantity, items) -> names.add(name(quantity, items)));
         return names.isEmpty()
                 ? ""
-                : " " + context.say("figure.decisions.named." + decision.code(), "list", String.join(", ", names));
+                : " " + context.say("figure.decisions.named." + decision.code(), "list", String.join("; ", names));
     }
 
-    private String name(Item item) {
-        String at = context.place(item);
-        String quantity = context.say("quantity.short." + item.quantity().key());
-        return context.say("figure.value.at", "value", quantity, "condition", at);
+    private String name(ItemQuantity quantity, List<Item> items) {
+        return context.say(
+                "figure.value.at",
+                "value",
+                context.say("quantity.short." + quantity.key()),
+                "condition",
+                context.places(items));
     }
 
     private long count(Decision decision) {

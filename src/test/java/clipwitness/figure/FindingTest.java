@@ -84,6 +84,6 @@ class FindingTest {
     void decisionsAreCountedAndThoseThatDidNotPassAreNamed() {
         assertThat(EDGY.get("decisions").finding())
                 .isEqualTo("Items judged: 25; pass: 22; fail: 1; undecided: 2. Fail: distortion at 25\u00a0% gain."
-                        + " Undecided: level at 0\u00a0% gain, asymmetry of the peaks at 50\u00a0% gain.");
+                        + " Undecided: level at 0\u00a0% gain; asymmetry of the peaks at 50\u00a0% gain.");
     }
 }

@@ -66,6 +66,7 @@ public final class ReportModels {
                 new ResponseTable(wording).of(results),
                 new DevicesBuilder(wording).of(results.devices()),
                 new DoubtBuilder(wording).all(results.captures()),
+                new PlainDoubts(wording).of(results.captures()),
                 new ConformityBuilder(wording).of(results),
                 cautions(wording),
                 series.overGain(results),

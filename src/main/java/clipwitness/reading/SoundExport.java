@@ -55,7 +55,7 @@ final class SoundExport {
     private Export of(SoundFile sound) {
         int frames = sound.channels().get(0).length;
         form(sound);
-        notes.evidence(LayoutRemark.SOUND_RATE, Argument.plain((double) sound.rate(), Unit.HERTZ, 9));
+        notes.evidence(LayoutRemark.SOUND_RATE, Argument.count(sound.rate()));
         if (sound.promised() > frames) {
             notes.doubt(
                     Severity.WARNING,

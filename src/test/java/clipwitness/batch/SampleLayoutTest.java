@@ -42,6 +42,10 @@ class SampleLayoutTest {
                 assertThat(look.overlaps(page))
                         .as("overlapping on page %s", page)
                         .isEmpty();
+                assertThat(look.firstLine(page))
+                        .as("beginning of page %s", page)
+                        .doesNotContainPattern("^[⁰¹²³⁴-⁹]")
+                        .doesNotStartWith("■");
                 if (page < look.pages()) {
                     assertThat(look.headAtEnd(page)).as("end of page %s", page).isEmpty();
                     assertThat(look.empty(page)).as("empty on page %s", page).isLessThanOrEqualTo(1 / 3.0);

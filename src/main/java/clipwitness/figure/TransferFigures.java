@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 /** Output against input with the onset of clipping marked. */
 final class TransferFigures {
     private static final double SINGLE_SHAPE = 0.5;
-    private static final double SINGLE_TIERED_SHAPE = 0.6;
+    private static final double SINGLE_TIERED_SHAPE = 0.54;
     private static final double HEIGHT = 86;
     private static final double TIERED_HEIGHT = 130;
 

@@ -60,7 +60,7 @@ public final class ReportModels {
                 new KeyTable(wording).of(results),
                 figures(figures),
                 photos(results, photos, wording),
-                new BenchBuilder(wording).of(results.job().sheet()),
+                new BenchBuilder(wording).of(results),
                 new RailTable(wording, results.job().sheet()).all(),
                 new NoiseTable(wording).of(results),
                 new ResponseTable(wording).of(results),

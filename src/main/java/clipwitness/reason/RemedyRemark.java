@@ -8,6 +8,8 @@ public enum RemedyRemark implements RemarkCode {
     CAPTURE_AGAIN("reason"),
     /** A refused figure from before the work. */
     CAPTURE_AGAIN_IF_UNDONE("reason"),
+    /** A refused figure that the captures table causes. */
+    CORRECT_ROWS("reason"),
     /** The change lies on the limit. */
     ON_THE_LIMIT,
     /** The stimulus differs. */

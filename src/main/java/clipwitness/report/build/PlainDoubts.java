@@ -41,7 +41,7 @@ final class PlainDoubts {
     }
 
     private static Kind kind(Doubt doubt) {
-        return new Kind(doubt.severity(), PLAIN + line(doubt.raisedBy()));
+        return new Kind(doubt.severity(), line(doubt.raisedBy()));
     }
 
     private ListedDoubt doubt(Kind kind, List<CaptureResult> captures, List<CaptureResult> all) {
@@ -55,7 +55,12 @@ final class PlainDoubts {
                 places.of(captures, all));
     }
 
-    private static String line(DoubtReason reason) {
+    /** The name of the line that says what a doubt means. */
+    static String line(DoubtReason reason) {
+        return PLAIN + meaning(reason);
+    }
+
+    private static String meaning(DoubtReason reason) {
         return switch (reason) {
             case LOW_RESOLUTION_SILENT, LOW_RESOLUTION_QUIET -> "silent";
             case REPEATED_TIME_COLUMNS, REPEATED_TIME_PEAKS, REPEATED_TIME_ROWS -> "outline";

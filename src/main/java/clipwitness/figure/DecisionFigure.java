@@ -8,11 +8,12 @@ import clipwitness.figure.canvas.Figure;
 import clipwitness.quantity.ItemQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
-/** Every judged item of a comparison as a strip: change, interval, limits, decision; one block a quantity. */
+/** Every judged item of a comparison as a strip: change, interval, limits, decision; one block a quantity and limit. */
 final class DecisionFigure implements Figure {
     private static final double NOMINAL_WIDTH = 482;
     private static final double COLUMN_GAP = 18;
@@ -27,18 +28,19 @@ final class DecisionFigure implements Figure {
     DecisionFigure(FigureContext context, Comparison comparison) {
         this.comparison = comparison;
         this.context = context;
-        Map<ItemQuantity, List<Item>> byQuantity = new EnumMap<>(ItemQuantity.class);
-        for (Item item : comparison.items()) {
-            if (item.judged()) {
-                byQuantity
-                        .computeIfAbsent(item.quantity(), q -> new ArrayList<>())
-                        .add(item);
-            }
-        }
-        this.blocks = byQuantity.entrySet().stream()
-                .map(e -> new DecisionBlock(e.getKey(), e.getValue(), context))
+        Map<Judged, List<Item>> blocksOf = new LinkedHashMap<>();
+        comparison.items().stream()
+                .filter(Item::judged)
+                .sorted(Comparator.comparing(Item::quantity))
+                .forEach(i -> blocksOf.computeIfAbsent(new Judged(i.quantity(), i.limit()), q -> new ArrayList<>())
+                        .add(i));
+        this.blocks = blocksOf.entrySet().stream()
+                .map(e -> new DecisionBlock(e.getKey().quantity(), e.getValue(), context))
                 .toList();
     }
+
+    /** What the items of a block have in common. */
+    private record Judged(ItemQuantity quantity, OptionalDouble limit) {}
 
     @Override
     public String title() {
@@ -69,19 +71,26 @@ final class DecisionFigure implements Figure {
     }
 
     private String named(Decision decision) {
-        List<String> names = comparison.items().stream()
+        Map<ItemQuantity, List<Item>> byQuantity = new LinkedHashMap<>();
+        comparison.items().stream()
                 .filter(i -> i.judged() && i.decision() == decision)
-                .map(this::name)
-                .toList();
+                .forEach(i -> byQuantity
+                        .computeIfAbsent(i.quantity(), q -> new ArrayList<>())
+                        .add(i));
+        List<String> names = new ArrayList<>();
+        byQuantity.forEach((quantity, items) -> names.add(name(quantity, items)));
         return names.isEmpty()
                 ? ""
-                : " " + context.say("figure.decisions.named." + decision.code(), "list", String.join(", ", names));
+                : " " + context.say("figure.decisions.named." + decision.code(), "list", String.join("; ", names));
     }
 
-    private String name(Item item) {
-        String at = context.place(item);
-        String quantity = context.say("quantity.short." + item.quantity().key());
-        return context.say("figure.value.at", "value", quantity, "condition", at);
+    private String name(ItemQuantity quantity, List<Item> items) {
+        return context.say(
+                "figure.value.at",
+                "value",
+                context.say("quantity.short." + quantity.key()),
+                "condition",
+                context.places(items));
     }
 
     private long count(Decision decision) {

@@ -13,7 +13,10 @@ import clipwitness.quantity.NumberText;
 import clipwitness.quantity.Unit;
 import clipwitness.words.Speech;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
@@ -70,16 +73,42 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
     String place(Item item) {
         List<String> parts = new ArrayList<>(item.subject().map(ItemSubject::words).map(speech::text).stream()
                 .toList());
-        boolean own = item.quantity() == ItemQuantity.RESPONSE
-                && item.condition().frequency().isPresent();
-        if (own) {
-            parts.add(numbers().rounded(item.condition().frequency().getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS));
+        frequency(item).ifPresent(parts::add);
+        parts.add(controls(item));
+        return String.join(", ", parts.stream().filter(p -> !p.isEmpty()).toList());
+    }
+
+    /** The frequency of an item of the response, which is its own. */
+    private Optional<String> frequency(Item item) {
+        OptionalDouble frequency = item.condition().frequency();
+        return item.quantity() == ItemQuantity.RESPONSE && frequency.isPresent()
+                ? Optional.of(numbers().rounded(frequency.getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS))
+                : Optional.empty();
+    }
+
+    /** How the controls stood; empty where that says nothing. */
+    private String controls(Item item) {
+        if (item.condition().equals(Condition.NONE)) {
+            return "";
         }
-        if (!item.condition().equals(Condition.NONE)) {
-            Condition controls = own ? item.condition().withoutFrequency() : item.condition();
-            parts.add(conditions().of(controls, own ? main.withoutFrequency() : main));
+        return frequency(item).isPresent()
+                ? conditions().of(item.condition().withoutFrequency(), main.withoutFrequency())
+                : conditions().of(item.condition(), main);
+    }
+
+    /** Where items of one quantity stand: place by place, those of a response with their frequencies first and what they share once. */
+    String places(List<Item> items) {
+        Map<String, List<String>> byControls = new LinkedHashMap<>();
+        for (Item item : items) {
+            Optional<String> frequency = frequency(item);
+            byControls
+                    .computeIfAbsent(frequency.isPresent() ? controls(item) : "", c -> new ArrayList<>())
+                    .add(frequency.orElseGet(() -> place(item)));
         }
-        return String.join(", ", parts);
+        List<String> places = new ArrayList<>();
+        byControls.forEach((controls, list) ->
+                places.add(String.join(", ", list) + (controls.isEmpty() ? "" : " (" + controls + ")")));
+        return String.join(", ", places);
     }
 
     /** The unit of a quantity's change. */

@@ -31,7 +31,7 @@ import java.util.stream.IntStream;
 
 /** Traced devices together: current over voltage, linear and logarithmic with the fitted models, and what the models leave. */
 public final class TraceFigure {
-    private static final double SHAPE = 0.8;
+    private static final double SHAPE = 0.68;
     private static final double LOWEST_SHARE = 1e-5;
     private static final int STEPS = 5;
     private static final int MODEL_POINTS = 60;

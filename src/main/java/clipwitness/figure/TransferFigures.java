@@ -30,6 +30,7 @@ import java.util.stream.Stream;
 /** Output against input with the onset of clipping marked. */
 final class TransferFigures {
     private static final double SINGLE_SHAPE = 0.5;
+    private static final double SINGLE_TIERED_SHAPE = 0.54;
     private static final double HEIGHT = 86;
     private static final double TIERED_HEIGHT = 130;
 
@@ -94,9 +95,10 @@ final class TransferFigures {
     }
 
     private PanelGrid grid(List<Panel> panels) {
+        boolean tiered = scales.groups().size() > 1;
         return panels.size() == 1
-                ? PanelGrid.single(panels.get(0), SINGLE_SHAPE)
-                : PanelGrid.inRows(panels, true, scales.groups().size() > 1 ? TIERED_HEIGHT : HEIGHT);
+                ? PanelGrid.single(panels.get(0), tiered ? SINGLE_TIERED_SHAPE : SINGLE_SHAPE)
+                : PanelGrid.inRows(panels, true, tiered ? TIERED_HEIGHT : HEIGHT);
     }
 
     private List<LegendEntry> signs(List<WaveSetting> settings) {

@@ -41,13 +41,21 @@ final class SoundExport {
         return new SoundExport(source.name(), options, notes).of(sound);
     }
 
+    private void form(SoundFile sound) {
+        int channels = sound.channels().size();
+        Argument bits = Argument.count(sound.bits());
+        if (channels == 1) {
+            notes.evidence(sound.whole() ? LayoutRemark.SOUND_PCM_OF_ONE : LayoutRemark.SOUND_FLOAT_OF_ONE, bits);
+        } else {
+            notes.evidence(
+                    sound.whole() ? LayoutRemark.SOUND_PCM : LayoutRemark.SOUND_FLOAT, bits, Argument.count(channels));
+        }
+    }
+
     private Export of(SoundFile sound) {
         int frames = sound.channels().get(0).length;
-        notes.evidence(
-                sound.whole() ? LayoutRemark.SOUND_PCM : LayoutRemark.SOUND_FLOAT,
-                Argument.count(sound.bits()),
-                Argument.count(sound.channels().size()));
-        notes.evidence(LayoutRemark.SOUND_RATE, Argument.plain((double) sound.rate(), Unit.HERTZ, 9));
+        form(sound);
+        notes.evidence(LayoutRemark.SOUND_RATE, Argument.count(sound.rate()));
         if (sound.promised() > frames) {
             notes.doubt(
                     Severity.WARNING,

@@ -24,7 +24,12 @@ public record Doubt(Severity severity, Reason reason) {
 
     /** Which doubt. */
     public DoubtCode code() {
-        return ((DoubtReason) reason.core().code()).doubt();
+        return raisedBy().doubt();
+    }
+
+    /** What exactly raised it. */
+    public DoubtReason raisedBy() {
+        return (DoubtReason) reason.core().code();
     }
 
     /** Whether it refuses the figures. */

@@ -104,8 +104,12 @@ public enum LayoutRemark implements RemarkCode {
     INTERVAL_OF_LINE("interval", "stamps", "statement"),
     /** A sound file of whole numbers. */
     SOUND_PCM("bits", "channels"),
+    /** The same with one channel. */
+    SOUND_PCM_OF_ONE("bits"),
     /** A sound file of floating-point numbers. */
     SOUND_FLOAT("bits", "channels"),
+    /** The same with one channel. */
+    SOUND_FLOAT_OF_ONE("bits"),
     /** Its sample rate. */
     SOUND_RATE("rate"),
     /** What its full scale is worth. */

@@ -83,7 +83,7 @@ class FindingTest {
     @Test
     void decisionsAreCountedAndThoseThatDidNotPassAreNamed() {
         assertThat(EDGY.get("decisions").finding())
-                .isEqualTo("Of 25 items judged 22 pass, 1 fail and 2 are undecided. Fail: distortion at 25\u00a0% gain."
-                        + " Undecided: level at 0\u00a0% gain, asymmetry at 50\u00a0% gain.");
+                .isEqualTo("Items judged: 25; pass: 22; fail: 1; undecided: 2. Fail: distortion at 25\u00a0% gain."
+                        + " Undecided: level at 0\u00a0% gain; asymmetry of the peaks at 50\u00a0% gain.");
     }
 }

@@ -34,6 +34,10 @@ class MadeUpLayoutTest {
                 assertThat(look.overlaps(page))
                         .as("overlapping on page %s", page)
                         .isEmpty();
+                assertThat(look.firstLine(page))
+                        .as("beginning of page %s", page)
+                        .doesNotContainPattern("^[⁰¹²³⁴-⁹]")
+                        .doesNotStartWith("■");
                 if (page < look.pages()) {
                     assertThat(look.headAtEnd(page)).as("end of page %s", page).isEmpty();
                 }

@@ -102,7 +102,8 @@ class SpeechTest {
         List<Reason> periods = Stream.of(2.25, 1.5, 2.75)
                 .map(p -> Reason.of(DoubtReason.FEW_PERIODS, Argument.decimals(p, Unit.ONE, 2)))
                 .toList();
-        assertThat(SPEECH.text(periods)).isEqualTo("the record holds 1.50 to 2.75 periods of the fundamental");
+        assertThat(SPEECH.text(periods))
+                .isEqualTo("the record holds 1.50\u00a0to\u00a02.75 periods of the fundamental");
         assertThat(SPEECH.text(List.of(periods.get(0), periods.get(0))))
                 .isEqualTo("the record holds 2.25 periods of the fundamental");
     }

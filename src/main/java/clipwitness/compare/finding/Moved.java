@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param farthest the change that reaches farthest, among those beyond the limit where there are any
  * @param beyond   whether it is beyond the limit
  * @param settings where it moved so far, and where it was judged
- * @param figures  the figure of both states there
+ * @param figures  the figure of both states there, where it is beyond the limit or shows halves that were unequal before, too
  * @param part     whether some settings were left unjudged because there is next to no distortion in both states
  */
 public record Moved(

@@ -1,6 +1,7 @@
 package clipwitness.compare.rule;
 
 import clipwitness.compare.finding.Deciding;
+import clipwitness.compare.finding.Difference;
 import clipwitness.compare.finding.Finding;
 import clipwitness.compare.finding.Items;
 import clipwitness.compare.finding.Moved;
@@ -90,8 +91,16 @@ final class UnchangedRule implements FindingRule {
                 farthest,
                 !failing.isEmpty(),
                 Settings.of(told, items, comparison),
-                deciding.figures(comparison, farthest),
+                deciding.figures(comparison, farthest).filter(d -> !failing.isEmpty() || isUneven(quantity, d)),
                 isPart(comparison, quantity)));
+    }
+
+    /** Whether the halves of the wave are unequal in both states by more than an unchanged state may move: then it is said that they were so before. */
+    private static boolean isUneven(ItemQuantity quantity, Difference figures) {
+        double uneven = ItemQuantity.ASYMMETRY.limit().orElseThrow().standard();
+        return quantity == ItemQuantity.ASYMMETRY
+                && Math.abs(figures.now().number()) > uneven
+                && Math.abs(figures.before().number()) > uneven;
     }
 
     /** Whether distortion was left unjudged at some setting because there is next to none in both states. */

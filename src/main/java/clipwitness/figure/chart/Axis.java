@@ -15,6 +15,12 @@ public record Axis(String label, Scale scale, List<Tick> ticks) {
         ticks = List.copyOf(ticks);
     }
 
+    /** The unit of a label that ends in one, {@code mV}; empty where it has none. */
+    String unit() {
+        int comma = label.lastIndexOf(", ");
+        return comma < 0 ? "" : label.substring(comma + 2);
+    }
+
     /**
      * One mark.
      *

@@ -127,10 +127,16 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
             canvas.text(tick.text(), area.x() - MARK - GAP, base, Ink.SMALL, false, Canvas.Anchor.END, 0, Ink.TEXT);
         }
         double at = area.x() - leftMargin(canvas, y) + 1 + Ink.SMALL * Ink.CAP_HEIGHT;
-        String label = Texts.fitted(canvas, y.label(), Ink.SMALL, false, room.to() - room.from());
+        String label = label(room.to() - room.from());
         double reach = canvas.textWidth(label, Ink.SMALL, false) / 2;
         double middle = Math.min(Math.max(area.middleY(), room.from() + reach), room.to() - reach);
         canvas.text(label, at, middle, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
+    }
+
+    /** The label of the y axis; its unit alone where a low plot has no room for more. */
+    private String label(double room) {
+        String fitted = Texts.fitted(canvas, y.label(), Ink.SMALL, false, room);
+        return fitted.equals(y.label()) || y.unit().isEmpty() ? fitted : y.unit();
     }
 
     /** Runs a painter whose marks beyond the axes are cut off. */

@@ -1,6 +1,10 @@
 package clipwitness.report.build;
 
+import clipwitness.compare.result.CaptureResult;
+import clipwitness.compare.result.JobResults;
 import clipwitness.job.Bench;
+import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
 import clipwitness.job.Instrument;
 import clipwitness.job.JobSheet;
 import clipwitness.job.State;
@@ -14,7 +18,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** Where and with what was measured, from the job sheet. */
+/** Where and with what was measured, from the job sheet; what no capture and no reading needed is left out. */
 final class BenchBuilder {
     private final JobWording wording;
 
@@ -22,25 +26,41 @@ final class BenchBuilder {
         this.wording = wording;
     }
 
-    BenchPart of(JobSheet sheet) {
+    /** What of the bench and the test tone counts for the captures and readings of a job. */
+    BenchPart of(JobResults results) {
+        JobSheet sheet = results.job().sheet();
         return new BenchPart(
-                conditions(sheet.bench()),
+                conditions(
+                        sheet,
+                        results.captures().stream().map(CaptureResult::row).toList()),
                 sheet.bench().instruments().stream().map(this::instrument).toList(),
-                stimulus(sheet.stimulus()),
+                results.captures().stream().anyMatch(c -> isOfOutput(c.row())) ? stimulus(sheet.stimulus()) : "",
                 sheet.settings().entrySet().stream()
                         .map(e -> new Fact(e.getKey(), e.getValue()))
                         .toList(),
                 sheet.states().stream().map(this::state).toList());
     }
 
-    private List<Fact> conditions(Bench bench) {
+    private static boolean isOfOutput(CaptureRow row) {
+        return row.kind() != CaptureKind.JUNCTION && row.kind() != CaptureKind.LISTENING;
+    }
+
+    private List<Fact> conditions(JobSheet sheet, List<CaptureRow> captures) {
+        Bench bench = sheet.bench();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(wording.say("bench.name.temperature"), temperature(bench.temperature())));
         add(facts, "bench.name.mains", bench.mains(), Unit.HERTZ);
         add(facts, "bench.name.load", bench.load(), Unit.OHM);
         add(facts, "bench.name.termination", bench.inputTermination(), Unit.OHM);
-        facts.add(share("bench.name.vertical", "bench.vertical", bench.verticalAccuracy()));
-        facts.add(share("bench.name.knob", "bench.knob", bench.knobRepeatability()));
+        if (captures.stream().anyMatch(BenchBuilder::isOfOutput)) {
+            facts.add(share("bench.name.vertical", "bench.vertical", bench.verticalAccuracy()));
+        }
+        if (captures.stream().anyMatch(r -> r.condition().gainPercent().isPresent())) {
+            facts.add(share("bench.name.knob", "bench.knob", bench.knobRepeatability()));
+        }
+        if (!sheet.rails().isEmpty()) {
+            facts.add(share("bench.name.meter", "bench.meter", bench.meterAccuracy()));
+        }
         return facts;
     }
 

@@ -28,12 +28,15 @@ record CapturePlaces(JobWording wording) {
         return switch (row.kind()) {
             case WAVEFORM -> wording.condition(row.condition());
             case JUNCTION -> wording.say("kind.junction");
-            case NOISE -> wording.say("kind.noise") + ", " + wording.condition(row.condition());
-            case LISTENING ->
-                wording.say("kind.listening")
-                        + (wording.says(row.condition()) ? ", " + wording.condition(row.condition()) : "");
-            case RESPONSE -> response(row.condition()) + ", " + wording.condition(row.condition());
+            case NOISE -> also(wording.say("kind.noise"), row.condition());
+            case LISTENING -> also(wording.say("kind.listening"), row.condition());
+            case RESPONSE -> also(response(row.condition()), row.condition());
         };
+    }
+
+    /** What a capture is of, and its condition where that has a name. */
+    private String also(String what, Condition condition) {
+        return wording.says(condition) ? what + ", " + wording.named(condition) : what;
     }
 
     private String response(Condition condition) {

@@ -42,10 +42,13 @@ final class DescribedChanges {
                 .distinct()
                 .map(k -> row(k, items, conditions, cells))
                 .toList();
+        boolean rails = conditions.equals(List.of(Condition.NONE));
         return new Table(
-                wording.say("described.title"),
+                wording.say(rails ? "described.rails" : "described.title"),
                 wording.say("table.quantity"),
-                conditions.stream().map(wording::condition).toList(),
+                rails
+                        ? List.of(wording.say("described.change"))
+                        : conditions.stream().map(wording::condition).toList(),
                 cells.aligned(cells.kept(rows)),
                 cells.notes());
     }

@@ -66,9 +66,7 @@ final class ExaminedList {
     }
 
     private String name(ItemQuantity quantity) {
-        return quantity == ItemQuantity.NULL_DEPTH
-                ? wording.say("examined.shape")
-                : wording.say("quantity.short." + quantity.key());
+        return wording.say("quantity.short." + quantity.key());
     }
 
     private Stream<String> responseDoubts(JobResults results) {

@@ -57,7 +57,7 @@ final class KeyTable {
                     ""));
         }
         return new Table(
-                wording.say("key.title", "condition", wording.condition(condition)),
+                wording.say("key.title", "condition", wording.named(condition)),
                 wording.say("table.state"),
                 columns,
                 rows,

@@ -63,7 +63,7 @@ final class NoiseTable {
         rows.add(mains(states, cells));
         rows.add(floor(states));
         return new Table(
-                wording.say("noise.title", "condition", wording.condition(condition)),
+                wording.say("noise.title", "condition", wording.named(condition)),
                 wording.say("table.quantity"),
                 states.stream().map(s -> wording.headed(s.state())).toList(),
                 rows,

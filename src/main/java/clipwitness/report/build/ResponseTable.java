@@ -57,7 +57,7 @@ final class ResponseTable {
             rows.add(row(frequency, states, cells));
         }
         return new Table(
-                wording.say("response.title", "condition", wording.condition(condition)),
+                wording.say("response.title", "condition", wording.named(condition)),
                 wording.say("response.corner"),
                 states.stream().map(s -> wording.headed(s.state())).toList(),
                 rows,

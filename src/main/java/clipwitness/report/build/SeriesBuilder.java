@@ -181,7 +181,7 @@ final class SeriesBuilder {
         }
         rows.add(compression(levels.compressionPoint(), cells));
         return new Table(
-                wording.headed(series.state()) + ": " + wording.say("series.level", "condition", wording.condition(at)),
+                wording.headed(series.state()) + ": " + wording.say("series.level", "condition", wording.named(at)),
                 wording.say("value.inputFundamental"),
                 List.of(outputs.titled(wording.say("series.step.output")), wording.say("series.step.slope")),
                 rows,

@@ -17,6 +17,11 @@ public record ConformityPart(List<String> statements, List<LimitText> limits, Li
         rule = List.copyOf(rule);
     }
 
+    /** The limits in two parts that end evenly, to stand side by side. */
+    public List<List<LimitText>> halves() {
+        return Parts.halves(limits);
+    }
+
     /**
      * A limit.
      *

@@ -21,6 +21,11 @@ public record GroupTable(
         notes = List.copyOf(notes);
     }
 
+    /** Columns that a line under the table spans: two heads, and two for each figure with its uncertainty. */
+    public String span() {
+        return Integer.toString(2 + 2 * columns.size());
+    }
+
     /**
      * Rows that belong together.
      *

@@ -28,6 +28,7 @@ import java.util.Set;
  * @param response    frequency response, a table for each condition
  * @param devices     the traced devices
  * @param doubts      doubts in words
+ * @param plainDoubts what the doubts mean for the sound, for those who do not measure
  * @param conformity  statement of conformity
  * @param cautions    cautions
  * @param overGain    figures over the gain control, a group for each quantity
@@ -56,6 +57,7 @@ public record ReportModel(
         List<Table> response,
         DevicesPart devices,
         List<ListedDoubt> doubts,
+        List<ListedDoubt> plainDoubts,
         ConformityPart conformity,
         List<String> cautions,
         List<GroupTable> overGain,
@@ -87,6 +89,7 @@ public record ReportModel(
         noise = List.copyOf(noise);
         response = List.copyOf(response);
         doubts = List.copyOf(doubts);
+        plainDoubts = List.copyOf(plainDoubts);
         cautions = List.copyOf(cautions);
         overGain = List.copyOf(overGain);
         series = List.copyOf(series);

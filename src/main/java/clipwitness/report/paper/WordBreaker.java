@@ -2,6 +2,7 @@ package clipwitness.report.paper;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
 import java.text.BreakIterator;
+import java.util.regex.Pattern;
 
 /**
  * Where a line may end: after a space, between two letters after a hyphen, a dash or a slash, and within a word too long for a column. A
@@ -15,6 +16,10 @@ final class WordBreaker implements FSTextBreaker {
     private static final int PIECE = 8;
 
     private static final char NO_BREAK_SPACE = '\u00A0';
+
+    /** What stands behind a number and stays with it: units with their prefixes, and the sign before an uncertainty. */
+    private static final Pattern BEHIND_A_NUMBER = Pattern.compile(
+            "(?:±|[%°]|°C|[mµnpk]?(?:V|A|s)|[kM]?(?:Hz|Ω)|dB[cV]?|K|ppm)(?![\\p{L}\\p{N}]).*", Pattern.DOTALL);
 
     private String text = "";
     private int at;
@@ -45,11 +50,22 @@ final class WordBreaker implements FSTextBreaker {
         char last = text.charAt(index - 1);
         char next = text.charAt(index);
         if (last == ' ') {
-            return next != ' ';
+            return next != ' ' && !partsAQuantity(index - 1);
         }
         boolean joint = last == '-' || last == '–' || last == '/';
         boolean letters = index > 1 && Character.isLetter(text.charAt(index - 2)) && Character.isLetter(next);
         return tooLong || (joint && letters);
+    }
+
+    /** Whether a space stands between a number and its unit or uncertainty, or behind the sign of an uncertainty. */
+    private boolean partsAQuantity(int space) {
+        char before = space > 0 ? text.charAt(space - 1) : ' ';
+        return before == '±'
+                || Character.isDigit(before)
+                        && BEHIND_A_NUMBER
+                                .matcher(text)
+                                .region(space + 1, text.length())
+                                .lookingAt();
     }
 
     /** Whether a place lies within a word that is too long for a column, a piece or several on; a surrogate pair stays whole. */

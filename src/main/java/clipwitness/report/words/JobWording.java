@@ -77,9 +77,9 @@ public final class JobWording {
         return several ? place : "";
     }
 
-    /** A condition as a sentence says it; empty where the job has only this one and no name for it. */
-    String named(Condition condition) {
-        return several || !parts(condition).isEmpty() ? condition(condition) : "";
+    /** A condition as a sentence says it; empty where it has no name in this job. */
+    public String named(Condition condition) {
+        return String.join(", ", parts(condition));
     }
 
     /** Whether the job's waves were captured under more than one condition. */
@@ -195,7 +195,7 @@ public final class JobWording {
     public String place(Item item) {
         List<String> parts = new ArrayList<>(subject(item).stream().toList());
         frequency(item).ifPresent(parts::add);
-        if (!item.condition().equals(Condition.NONE)) {
+        if (!item.condition().equals(Condition.NONE) && (parts.isEmpty() || says(controls(item)))) {
             parts.add(condition(controls(item)));
         }
         return String.join(", ", parts);
@@ -223,7 +223,9 @@ public final class JobWording {
     /** Where several items of one quantity are: their conditions, or for the frequency response the frequencies from which to which. */
     String places(List<Item> items) {
         List<String> places = items.stream()
-                .map(i -> subject(i).orElseGet(() -> condition(controls(i))))
+                .map(i -> subject(i)
+                        .orElseGet(() -> frequency(i).isPresent() ? named(controls(i)) : condition(controls(i))))
+                .filter(p -> !p.isEmpty())
                 .distinct()
                 .toList();
         Optional<String> run = runOfSettings(items);

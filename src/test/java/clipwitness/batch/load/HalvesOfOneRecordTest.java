@@ -22,7 +22,7 @@ class HalvesOfOneRecordTest {
             assertThat(Said.doubt(c.doubts().get(0)))
                     .isEqualTo(
                             "in.csv and out.csv look like two channels of one record, a file each: equally long, and in.csv as clean"
-                                    + " as a stimulus. If so, name in.csv in column input-file of the"
+                                    + " as a test tone. If so, name in.csv in column input-file of the"
                                     + " row of out.csv, and take its own row out");
         });
     }

@@ -39,8 +39,8 @@ class HintsTest {
                         Optional.of("old"),
                         "New pair sounds as the unit did before, old pair does not: the two positions, or their "
                                 + "captures, look swapped.",
-                        "new pair meets every limit for an unchanged state at 1 clipped setting; old pair fails the "
-                                + "null-depth limit"));
+                        "new pair meets every limit for an unchanged state at 1 clipped setting; old pair has "
+                                + "another shape of the wave"));
     }
 
     @Test

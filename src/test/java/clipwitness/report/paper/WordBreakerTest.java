@@ -8,10 +8,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+/** Where a line may end, which a reader of figures expects: no unit and no uncertainty begins a line. */
 class WordBreakerTest {
     @ParameterizedTest
     @CsvSource({
-        "depth −11.0 dB, depth |−11.0 |dB",
+        "depth −11.0 dB, depth |−11.0 dB",
+        "moved by 2.3 ± 0.4 % of its size, moved |by |2.3 ± 0.4 % |of |its |size",
+        "5 periods of 50 Hz, 5 |periods |of |50 Hz",
+        "at 12 sites; 3 V. Then, at |12 |sites; |3 V. |Then",
+        "beyond 90° or 16 °C, beyond |90° |or |16 °C",
         "on 2026-04-28, on |2026-04-28",
         "above the 2–7 range, above |the |2–7 |range",
         "guard-banded rule, guard-|banded |rule",

@@ -72,6 +72,6 @@ class OneConditionTest {
         assertThat(plain(text.sentence(failed))).isEqualTo("It is 3.00 ± 0.05 dB quieter (limit 0.5 dB).");
         assertThat(text.more(failed))
                 .extracting(Sentences::plain)
-                .containsExactly("Beyond the limits, two of two figures: level; asymmetry.");
+                .containsExactly("Beyond the limits, two of two figures: level; asymmetry of the peaks.");
     }
 }

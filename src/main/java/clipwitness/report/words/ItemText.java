@@ -20,6 +20,7 @@ import java.util.Optional;
 
 /** Figures of a comparison as text. */
 public final class ItemText {
+    private static final String SEPARATOR = "; ";
     private static final int LEAST_DECIMALS = 2;
     private static final int MOST_DECIMALS = 1;
     private static final int FINEST_DECIMALS = 3;
@@ -200,19 +201,23 @@ public final class ItemText {
                 : wording.settingsOf(settings.meant(), settings.judged());
     }
 
-    /** {@code level (50 % gain and full gain); asymmetry (full gain)}; without places in a job that has only one. */
+    /**
+     * {@code level and asymmetry of the peaks (50 % gain and full gain); crest factor (full gain)}: places that several quantities share are named once;
+     * without places in a job that has only one.
+     */
     String listed(List<Item> items) {
         Map<ItemQuantity, List<Item>> byQuantity = new LinkedHashMap<>();
         items.forEach(i ->
                 byQuantity.computeIfAbsent(i.quantity(), k -> new ArrayList<>()).add(i));
+        Map<String, List<String>> byPlaces = new LinkedHashMap<>();
+        byQuantity.forEach((quantity, some) -> byPlaces.computeIfAbsent(wording.places(some), k -> new ArrayList<>())
+                .add(wording.quantity(quantity)));
         return String.join(
-                "; ",
-                byQuantity.entrySet().stream()
-                        .map(e -> wording.quantity(e.getKey()) + inBrackets(wording.places(e.getValue())))
+                SEPARATOR,
+                byPlaces.entrySet().stream()
+                        .map(e -> e.getKey().isEmpty()
+                                ? String.join(SEPARATOR, e.getValue())
+                                : wording.list(e.getValue()) + " (" + e.getKey() + ")")
                         .toList());
-    }
-
-    private static String inBrackets(String text) {
-        return text.isEmpty() ? "" : " (" + text + ")";
     }
 }

@@ -234,6 +234,24 @@ class VerdictTextTest {
     }
 
     @Test
+    void placesThatSeveralQuantitiesShareAreNamedOnce() {
+        Comparison comparison = comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.FAIL,
+                item(ItemQuantity.LEVEL, 50, -0.9, 0.1, Decision.FAIL),
+                item(ItemQuantity.LEVEL, 100, -1.2, 0.1, Decision.FAIL),
+                item(ItemQuantity.CREST_FACTOR, 50, 0.9, 0.1, Decision.FAIL),
+                item(ItemQuantity.CREST_FACTOR, 100, 1.2, 0.1, Decision.FAIL),
+                item(ItemQuantity.THD, 50, 1.9, 0.1, Decision.FAIL));
+        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
+                .extracting(Sentences::plain)
+                .containsExactly(
+                        "Beyond the limits, five of five figures: level and crest factor (50 % gain and full gain);"
+                                + " distortion (THD) (50 % gain).");
+    }
+
+    @Test
     void whatWouldDecideStandsBesideAnUndecidedVerdict() {
         Comparison comparison = comparison(
                 "original",

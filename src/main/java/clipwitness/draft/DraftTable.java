@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 
 /** The captures table of a draft. Columns that no row needs are left out. */
 public final class DraftTable {
+    private static final double FIRST_TENTH = 10;
     private static final List<String> ALWAYS = List.of("file", "state", "kind", "gain");
 
     private DraftTable() {}
@@ -38,12 +39,18 @@ public final class DraftTable {
 
     private static Map<String, Function<DraftRow, String>> columns(Draft draft) {
         Map<String, Function<DraftRow, String>> columns = new LinkedHashMap<>();
+        String sign = isLow(draft) ? " %" : "";
         columns.put("file", r -> r.source().path());
         columns.put("state", r -> r.state().map(DraftStates::name).orElse(""));
         columns.put("kind", r -> r.kind().value().code());
         columns.put(
                 "gain",
-                r -> r.facts().gain().map(Guess::value).map(Rounded::plain).orElse(""));
+                r -> r.facts()
+                        .gain()
+                        .map(Guess::value)
+                        .map(Rounded::plain)
+                        .map(g -> g + sign)
+                        .orElse(""));
         columns.put(
                 "frequency",
                 r -> r.frequency().map(Guess::value).map(Rounded::frequency).orElse(""));
@@ -58,6 +65,11 @@ public final class DraftTable {
         columns.put("input-file", r -> r.inputFile().map(s -> s.value().path()).orElse(""));
         columns.put("date", r -> r.facts().date().map(Object::toString).orElse(""));
         return columns;
+    }
+
+    /** Positions that all lie within the first tenth look like the marks of a dial, unless their sign of percent stands beside them. */
+    private static boolean isLow(Draft draft) {
+        return draft.rows().stream().flatMap(r -> r.facts().gain().stream()).allMatch(g -> g.value() <= FIRST_TENTH);
     }
 
     private static String setting(DraftRow row, Draft draft) {

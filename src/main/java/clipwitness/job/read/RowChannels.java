@@ -19,6 +19,15 @@ record RowChannels(Optional<String> input, Optional<String> output, Optional<Str
                 && row.text(TableColumn.INPUT_FILE).isEmpty()) {
             input.get().fault("input and output are the same channel", "Name two channels, or leave input empty");
         }
+        boolean same = inputFile.isPresent()
+                && row.text(TableColumn.FILE).map(f -> f.replace('\\', '/')).equals(inputFile);
+        if (same && (input.isEmpty() || output.isEmpty() || output.equals(input.map(Field::text)))) {
+            row.field(TableColumn.INPUT_FILE)
+                    .orElseThrow()
+                    .fault(
+                            "the export of the output is named as that of the input, too",
+                            "Name the export that holds the input, or leave input-file empty");
+        }
         return new RowChannels(input.flatMap(RowChannels::channel), output, inputFile);
     }
 

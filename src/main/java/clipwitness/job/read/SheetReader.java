@@ -14,6 +14,7 @@ import clipwitness.job.ReportInfo;
 import clipwitness.job.Shop;
 import clipwitness.job.Stimulus;
 import clipwitness.job.UnitUnderTest;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,7 +84,7 @@ final class SheetReader {
         List<Rail> rails = RailsSection.read(root, names);
         Optional<Clipper> clipper =
                 root.node("clipper").flatMap(n -> Section.read(n, s -> ClipperSection.read(s, names)));
-        List<Photo> photos = PhotosSection.read(root, names, files);
+        List<Photo> photos = photos(root, names, files);
         return new Outcome(
                 report.map(r -> new JobSheet(
                         r,
@@ -136,5 +137,23 @@ final class SheetReader {
                     node.node().isNull() ? "" : node.text().map(Field::text).orElse(""));
         });
         return settings;
+    }
+
+    private static List<Photo> photos(Section sheet, List<String> states, JobFiles files) {
+        List<Photo> photos = new ArrayList<>();
+        for (SheetNode node : sheet.items("photos")) {
+            Section.read(node, section -> photo(section, states, files)).ifPresent(photos::add);
+        }
+        return photos;
+    }
+
+    private static Optional<Photo> photo(Section section, List<String> states, JobFiles files) {
+        Optional<String> file = section.required("file", "Write for example file: photos/board.jpg")
+                .flatMap(f -> section.node("file"))
+                .flatMap(SheetNode::path)
+                .flatMap(files::picture);
+        String caption = section.text("caption");
+        Optional<String> state = section.field("state").flatMap(f -> f.oneOf(states, "state"));
+        return file.map(f -> new Photo(f, caption, state));
     }
 }

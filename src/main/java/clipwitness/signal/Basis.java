@@ -1,10 +1,8 @@
 package clipwitness.signal;
 
-import java.util.Arrays;
-
 /**
  * Mean and harmonics of one frequency over the samples of a record: the inner products of all pairs of them, plain and weighted with time.
- * Channels with the same gaps share one. Functions stand in the order 1, cos, sin, cos 2, sin 2, ..
+ * Channels with the same gaps share one. Vectors stand in the order 1, cos, sin, cos 2, sin 2, ..
  *
  * <p>The inner products follow from the sums of the basis itself over the samples that have a value, E_pm = sum (u_n / N)^p e^(i m w u_n)
  * for p = 0, 1, 2. A full record has closed forms, the Dirichlet kernel D(a) = sin(N a / 2) / sin(a / 2) and its derivatives; gaps are taken
@@ -145,18 +143,19 @@ final class Basis {
         return solution;
     }
 
-    /** The first columns of the inverse of the matrix of inner products, of each of them the first rows. */
-    double[][] inverse(int size) {
+    /** The inverse of the matrix of inner products, for the mean and so many harmonics. */
+    double[][] inverse(int harmonics) {
+        int size = 2 * harmonics + 1;
+        if (sines == null) {
+            return cosines.firstOfInverse(size);
+        }
+        double[][] c = cosines.firstOfInverse(harmonics + 1);
+        double[][] s = sines.firstOfInverse(harmonics);
         double[][] inverse = new double[size][size];
         for (int i = 0; i < size; i++) {
-            if (sines == null) {
-                inverse[i] = Arrays.copyOf(cosines.column(i), size);
-            } else {
-                double[] column = (isSine(i) ? sines : cosines).column(place(i));
-                for (int j = 0; j < size; j++) {
-                    if (isSine(j) == isSine(i)) {
-                        inverse[i][j] = column[place(j)];
-                    }
+            for (int j = 0; j < size; j++) {
+                if (isSine(i) == isSine(j)) {
+                    inverse[i][j] = (isSine(i) ? s : c)[place(i)][place(j)];
                 }
             }
         }

@@ -98,7 +98,7 @@ final class LinearFit {
      * @param orders        how many harmonics
      */
     double[][] covariance(double phaseVariance, int orders) {
-        double[][] covariance = basis.inverse(2 * orders + 1);
+        double[][] covariance = basis.inverse(orders);
         double[] pull = basis.solve(coupling);
         for (int i = 0; i < covariance.length; i++) {
             for (int j = 0; j < covariance.length; j++) {

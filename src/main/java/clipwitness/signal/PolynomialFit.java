@@ -113,9 +113,9 @@ public final class PolynomialFit {
     }
 
     private static double[][] normal(double[] powers, int degree) {
-        double[][] normal = new double[degree + 1][degree + 1];
+        double[][] normal = new double[degree + 1][];
         for (int p = 0; p <= degree; p++) {
-            System.arraycopy(powers, p, normal[p], 0, degree + 1);
+            normal[p] = Arrays.copyOfRange(powers, p, p + degree + 1);
         }
         return normal;
     }

@@ -34,15 +34,47 @@ public final class ResidualSpectrum {
         double perPeriod = 1 / cycle.cyclesPerSample();
         factor = (int) Math.max(1, Math.min(samples.size() / (double) LONGEST, perPeriod / FEWEST_SAMPLES_PER_PERIOD));
         int length = Math.min(LONGEST, samples.size() / factor);
-        double[][] data = new double[2][2 * Integer.highestOneBit(2 * length - 1)];
-        cycle.residuals(samples, factor, length, data[0]);
-        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.FORWARD);
-        power = new double[data[0].length / 2];
+        double[] left = new double[2 * Integer.highestOneBit(2 * length - 1)];
+        cycle.residuals(samples, factor, length, left);
+        power = power(left);
         for (int i = 0; i < power.length; i++) {
-            power[i] = (data[0][i] * data[0][i] + data[1][i] * data[1][i]) / length * factor;
+            power[i] *= (double) factor / length;
         }
         periods = length * factor / perPeriod;
-        perLine = (double) length / data[0].length;
+        perLine = (double) length / left.length;
+    }
+
+    /**
+     * Squared magnitudes of the transform of real numbers, from one transform of half the length that holds those at even places as real parts and those at
+     * odd ones as imaginary parts.
+     */
+    private static double[] power(double[] values) {
+        int half = values.length / 2;
+        double[][] data = {new double[half], new double[half]};
+        for (int i = 0; i < half; i++) {
+            data[0][i] = values[2 * i];
+            data[1][i] = values[2 * i + 1];
+        }
+        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.FORWARD);
+        double[] power = new double[half];
+        double turnCos = Math.cos(Math.PI / half);
+        double turnSin = Math.sin(Math.PI / half);
+        double cos = 1;
+        double sin = 0;
+        for (int i = 0; i < half; i++) {
+            int mirrored = (half - i) & (half - 1);
+            double evenReal = (data[0][i] + data[0][mirrored]) / 2;
+            double evenImaginary = (data[1][i] - data[1][mirrored]) / 2;
+            double oddReal = (data[1][i] + data[1][mirrored]) / 2;
+            double oddImaginary = (data[0][mirrored] - data[0][i]) / 2;
+            double real = evenReal + cos * oddReal + sin * oddImaginary;
+            double imaginary = evenImaginary + cos * oddImaginary - sin * oddReal;
+            power[i] = real * real + imaginary * imaginary;
+            double next = cos * turnCos - sin * turnSin;
+            sin = sin * turnCos + cos * turnSin;
+            cos = next;
+        }
+        return power;
     }
 
     /**

@@ -39,14 +39,7 @@ final class SmallCholesky {
 
     /** Solves in place, the first entries of the right side being 0. */
     private double[] solved(double[] x, int first) {
-        for (int i = first; i < x.length; i++) {
-            double[] row = lower[i];
-            double sum = x[i];
-            for (int k = first; k < i; k++) {
-                sum -= row[k] * x[k];
-            }
-            x[i] = sum / row[i];
-        }
+        forward(x, first);
         for (int i = x.length - 1; i >= 0; i--) {
             double[] row = lower[i];
             double value = x[i] / row[i];
@@ -56,6 +49,18 @@ final class SmallCholesky {
             }
         }
         return x;
+    }
+
+    /** Solves L y = x in place. */
+    private void forward(double[] x, int first) {
+        for (int i = first; i < x.length; i++) {
+            double[] row = lower[i];
+            double sum = x[i];
+            for (int k = first; k < i; k++) {
+                sum -= row[k] * x[k];
+            }
+            x[i] = sum / row[i];
+        }
     }
 
     /** The inverse of A. */
@@ -68,9 +73,37 @@ final class SmallCholesky {
     }
 
     /** A column of the inverse of A. */
-    double[] column(int i) {
+    private double[] column(int i) {
         double[] unit = new double[lower.length];
         unit[i] = 1;
         return solved(unit, i);
+    }
+
+    /**
+     * The first rows and columns of the inverse of A: products of the columns of the inverse of L.
+     *
+     * @param size how many
+     */
+    double[][] firstOfInverse(int size) {
+        double[][] columns = new double[size][];
+        double[][] first = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            columns[i] = new double[lower.length];
+            columns[i][i] = 1;
+            forward(columns[i], i);
+            for (int j = 0; j <= i; j++) {
+                first[i][j] = product(columns[i], columns[j], i);
+                first[j][i] = first[i][j];
+            }
+        }
+        return first;
+    }
+
+    private static double product(double[] a, double[] b, int from) {
+        double sum = 0;
+        for (int i = from; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
     }
 }

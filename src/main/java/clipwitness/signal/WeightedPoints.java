@@ -140,7 +140,9 @@ public final class WeightedPoints {
      * one place: in a record of a whole number of samples a period every period falls on the same few places, and no more can be fitted.
      */
     public boolean holds(int wanted, double low, double high) {
-        return indexFrom(high, true) - indexFrom(low, false) >= wanted && placesUpTo(wanted, low, high) == wanted;
+        int from = indexFrom(low, false);
+        int end = indexFrom(high, true);
+        return end - from >= wanted && places(wanted, from, end) == wanted;
     }
 
     /** Whether so many places have a point. */
@@ -150,12 +152,10 @@ public final class WeightedPoints {
 
     /** Number of places that have a point, as far as it is asked for. */
     public int placesUpTo(int most) {
-        return placesUpTo(most, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return places(most, 0, x.length);
     }
 
-    private int placesUpTo(int most, double low, double high) {
-        int from = indexFrom(low, false);
-        int end = indexFrom(high, true);
+    private int places(int most, int from, int end) {
         double apart = x.length == 0 ? 0 : SAME_PLACE * (x[x.length - 1] - x[0]);
         double last = Double.NEGATIVE_INFINITY;
         int places = 0;
@@ -214,12 +214,12 @@ public final class WeightedPoints {
 
     /** Index of the first abscissa on a bound or above, or only above it. */
     int indexFrom(double bound, boolean above) {
-        double least = above ? Math.nextUp(bound) : bound;
         int low = 0;
         int high = x.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (x[middle] >= least) {
+            double value = x[middle];
+            if (value > bound || (value == bound && !above)) {
                 high = middle;
             } else {
                 low = middle + 1;

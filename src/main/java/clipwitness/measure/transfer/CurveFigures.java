@@ -51,11 +51,12 @@ final class CurveFigures {
         this.centre = MeanCrossing.of(output, inputs.aligned());
         writeClips(up, down);
         Transfer transfer = Transfer.of(output, inputs);
-        SmallSignal.Answer answer = SmallSignal.of(transfer, input.codeStep());
+        Transfer mirrored = transfer.mirrored();
+        SmallSignal.Answer answer = SmallSignal.of(transfer, mirrored, input.codeStep());
         if (answer instanceof SmallSignal.Answer.Unknown unknown) {
             OF_THE_LINE.forEach(q -> values.put(q, Measured.refused(q.unit(), unknown.why())));
         }
-        answer.found().ifPresent(found -> write(transfer, found, relativeNoise(input)));
+        answer.found().ifPresent(found -> write(transfer, mirrored, found, relativeNoise(input)));
         middle = answer.found().map(f -> f.line().centre()).orElse(centre.value());
     }
 
@@ -113,14 +114,14 @@ final class CurveFigures {
         return Math.sqrt(input.quadratureVariance(1)) / input.fit().amplitude(1);
     }
 
-    private void write(Transfer transfer, SmallSignal found, double relativeInputNoise) {
+    private void write(Transfer transfer, Transfer mirrored, SmallSignal found, double relativeInputNoise) {
         double step = transfer.undithered();
         double slope = found.line().slope();
         values.put(WaveformQuantity.SMALL_SIGNAL_GAIN, found.gain(relativeInputNoise));
         values.put(WaveformQuantity.ONSET_UP, onset(found.line(), found.onsetUp(), relativeInputNoise, step));
         values.put(WaveformQuantity.ONSET_DOWN, onset(found.line(), found.onsetDown(), relativeInputNoise, step));
         values.put(WaveformQuantity.KNEE_UP, Knee.of(transfer, slope, found.smallerOnset(transfer)));
-        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(transfer.mirrored(), slope, found.smallerOnset(transfer)));
+        values.put(WaveformQuantity.KNEE_DOWN, Knee.of(mirrored, slope, found.smallerOnset(transfer)));
     }
 
     private static Measured onset(

@@ -24,15 +24,16 @@ final class Mixing {
 
     /** Cosines and sines of the harmonics of a phase. */
     private static double[][] turns(double cycles, int count) {
-        double[][] turns = new double[2][count + 1];
-        turns[0][0] = 1;
+        double[] cosines = new double[count + 1];
+        double[] sines = new double[count + 1];
+        cosines[0] = 1;
         double cosine = Math.cos(2 * Math.PI * cycles);
         double sine = Math.sin(2 * Math.PI * cycles);
         for (int k = 1; k <= count; k++) {
-            turns[0][k] = turns[0][k - 1] * cosine - turns[1][k - 1] * sine;
-            turns[1][k] = turns[1][k - 1] * cosine + turns[0][k - 1] * sine;
+            cosines[k] = cosines[k - 1] * cosine - sines[k - 1] * sine;
+            sines[k] = sines[k - 1] * cosine + cosines[k - 1] * sine;
         }
-        return turns;
+        return new double[][] {cosines, sines};
     }
 
     private void add(double[][] rising, double[][] falling) {

@@ -46,13 +46,18 @@ record SmallSignal(SmallSignalLine line, Optional<OnsetPoint> onsetUp, Optional<
         }
     }
 
-    static Answer of(Transfer transfer, OptionalDouble inputStep) {
+    /**
+     * The line of a curve.
+     *
+     * @param mirrored the same curve seen from the other end
+     */
+    static Answer of(Transfer transfer, Transfer mirrored, OptionalDouble inputStep) {
         double window = FIRST_WINDOW * transfer.amplitude();
         if (holdsFew(window, inputStep)) {
             return new Answer.Unknown(FigureReason.FEW_INPUT_CODES);
         }
         OutputProfile up = new OutputProfile(transfer);
-        OutputProfile down = new OutputProfile(transfer.mirrored());
+        OutputProfile down = new OutputProfile(mirrored);
         for (int round = 0; ; round++) {
             if (!transfer.points().holds(FEWEST_POINTS, -window, window)) {
                 return new Answer.Unknown(FigureReason.FEW_STRAIGHT_SAMPLES);

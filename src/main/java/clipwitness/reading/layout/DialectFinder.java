@@ -17,6 +17,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Stream;
 import java.util.regex.Pattern;
 
 /**
@@ -74,11 +77,12 @@ public final class DialectFinder {
 
     /** The candidates without those that see every line as one cell, as the tab before them does. */
     private static List<Dialect> told(List<Line> sample) {
-        return CANDIDATES.stream()
-                .filter(c -> c.delimiter() == Delimiter.TAB
-                        || holdsAny(sample, Delimiter.TAB)
-                        || holdsAny(sample, c.delimiter()))
-                .toList();
+        if (holdsAny(sample, Delimiter.TAB)) {
+            return CANDIDATES;
+        }
+        Set<Delimiter> held = EnumSet.of(Delimiter.TAB);
+        Stream.of(Delimiter.values()).filter(d -> holdsAny(sample, d)).forEach(held::add);
+        return CANDIDATES.stream().filter(c -> held.contains(c.delimiter())).toList();
     }
 
     private static boolean holdsAny(List<Line> lines, Delimiter delimiter) {

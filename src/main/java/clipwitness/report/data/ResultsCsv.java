@@ -311,27 +311,24 @@ public final class ResultsCsv {
             String reason)
             throws IOException {
         Condition c = subject.condition;
-        List<String> cells = List.of(
-                subject.section,
-                subject.state,
-                subject.against,
-                subject.file,
-                quantity,
-                order,
-                plain(c.gainPercent()),
-                plain(c.frequency()),
-                plain(c.level()),
-                c.setting().orElse(""),
-                value,
-                unit,
-                uncertainty,
-                limit,
-                decision,
-                reason);
-        for (String cell : cells) {
-            out.print(SpreadsheetCell.harmless(cell));
-        }
-        out.println();
+        out.printRecord(Stream.of(
+                        subject.section,
+                        subject.state,
+                        subject.against,
+                        subject.file,
+                        quantity,
+                        order,
+                        plain(c.gainPercent()),
+                        plain(c.frequency()),
+                        plain(c.level()),
+                        c.setting().orElse(""),
+                        value,
+                        unit,
+                        uncertainty,
+                        limit,
+                        decision,
+                        reason)
+                .map(SpreadsheetCell::harmless));
     }
 
     private static String plain(double value) {

@@ -159,6 +159,7 @@ public final class Drafter {
                     + Listed.of(open.stream().map(r -> r.source().path()).toList())
                     + "? Write it in column state of captures.csv");
         }
+        OpenGains.question(rows).ifPresent(questions::add);
         rows.stream()
                 .filter(ChannelUses::areOpen)
                 .forEach(r -> questions.add(r.source().path() + ": which of its channels ("

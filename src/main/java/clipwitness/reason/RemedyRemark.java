@@ -8,6 +8,8 @@ public enum RemedyRemark implements RemarkCode {
     CAPTURE_AGAIN("reason"),
     /** A refused figure from before the work. */
     CAPTURE_AGAIN_IF_UNDONE("reason"),
+    /** A refused figure that the captures table causes. */
+    CORRECT_ROWS("reason"),
     /** The change lies on the limit. */
     ON_THE_LIMIT,
     /** The stimulus differs. */
@@ -30,6 +32,8 @@ public enum RemedyRemark implements RemarkCode {
     BETTER_KNOB("what", "times"),
     /** The knob as it was set before hides the change. */
     KNOB_BEFORE("knob", "hidden", "state", "again"),
+    /** How far the knob moves the figure is not known. */
+    KNOB_UNKNOWN("what"),
     /** The capture from before is too uncertain. */
     BEFORE_TOO_UNCERTAIN("state"),
     /** No practicable number of captures would help. */

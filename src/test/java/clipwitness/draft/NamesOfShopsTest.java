@@ -76,6 +76,32 @@ class NamesOfShopsTest {
         assertThat(found).containsExactlyElementsOf(expected);
     }
 
+    /** An instrument numbers its files: such names do not tell where the control stood, and a table without it would call the waves repeated captures. */
+    @Test
+    void wavesOfOneStateThatNothingTellsApartAreAskedFor() {
+        Draft draft = draftOf("before/SDS00001.csv", "before/SDS00002.csv", "after/SDS00001.csv", "after/g50.csv");
+        assertThat(draft.questions())
+                .anySatisfy(q -> assertThat(q)
+                        .contains("gain control", "before/SDS00001.csv, before/SDS00002.csv?")
+                        .doesNotContain("after"));
+    }
+
+    @Test
+    void wavesWithTheirPositionsAndOneWaveOfAStateAskForNone() {
+        Draft draft = draftOf("before g50.csv", "before g100.csv", "mod on.csv");
+        assertThat(draft.questions()).noneMatch(q -> q.contains("gain control"));
+    }
+
+    private static Draft draftOf(String... paths) {
+        return Drafter.of(
+                "job",
+                Arrays.stream(paths)
+                        .map(p -> new DraftedExport(p, content("tone")))
+                        .toList(),
+                List.of(),
+                DAY);
+    }
+
     private static Map<String, String> read(DraftRow row, Draft draft, Map<String, String> expected) {
         Map<String, String> read = new TreeMap<>();
         read.put("kind", row.kind().value().code());

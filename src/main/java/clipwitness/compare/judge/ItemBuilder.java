@@ -7,6 +7,9 @@ import clipwitness.measure.Measured;
 import clipwitness.measure.Source;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.quantity.ItemQuantity;
+import clipwitness.reason.Argument;
+import clipwitness.reason.Remark;
+import clipwitness.reason.RemedyRemark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -110,6 +113,29 @@ public final class ItemBuilder {
                 (value, distance) -> Remedy.of(
                         value, distance, question.from(), question.to(), question.stays(), repeatability.knobPercent()),
                 reason -> Remedy.forRefusal(reason, question.from()));
-        return judge ? ruling.judged(question.change()) : ruling.described(question.change());
+        if (!judge) {
+            return ruling.described(question.change());
+        }
+        return mayBeTheKnob(question, tolerance)
+                ? ruling.judgedWithout(
+                        question.change(),
+                        Remark.of(
+                                RemedyRemark.KNOB_UNKNOWN,
+                                Argument.word(
+                                        RemedyRemark.STATE_AGAIN, question.to().name())))
+                : ruling.judged(question.change());
+    }
+
+    /** Whether nothing tells how far the change may come from the gain control alone. The level moves with it only so fast. */
+    private boolean mayBeTheKnob(Question question, Tolerance tolerance) {
+        if (question.quantity() == ItemQuantity.POLARITY
+                || !(repeatability.isUnknown(question.from()) || repeatability.isUnknown(question.to()))) {
+            return false;
+        }
+        return question.quantity() != ItemQuantity.LEVEL
+                || question.change()
+                        .asValue()
+                        .filter(v -> tolerance.distance(v.number()) - v.expanded() > repeatability.mostOfLevel())
+                        .isEmpty();
     }
 }

@@ -7,6 +7,7 @@ import clipwitness.measure.Source;
 import clipwitness.measure.WaveformResult;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.FrameReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.Remark;
@@ -144,7 +145,9 @@ public final class Remedy {
 
     /** A remark where there is no figure at all. */
     public static Remark forRefusal(Reason reason) {
-        return Remark.of(RemedyRemark.CAPTURE_AGAIN, Argument.inner(reason));
+        return Remark.of(
+                reason.is(DoubtReason.REPLICATES_DIFFER) ? RemedyRemark.CORRECT_ROWS : RemedyRemark.CAPTURE_AGAIN,
+                Argument.inner(reason));
     }
 
     /** The same after the work: what was refused before it can be captured again only where the work can be undone for the purpose. */
@@ -154,7 +157,8 @@ public final class Remedy {
 
     /** The same by the label of the state before the work. */
     public static Remark forRefusal(Reason reason, Argument from) {
-        boolean ofBefore = reason.code() == FrameReason.IN_STATE
+        boolean ofBefore = !reason.is(DoubtReason.REPLICATES_DIFFER)
+                && reason.code() == FrameReason.IN_STATE
                 && reason.arguments().get(0).equals(from);
         return ofBefore ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason)) : forRefusal(reason);
     }

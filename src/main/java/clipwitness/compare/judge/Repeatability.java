@@ -33,6 +33,11 @@ public final class Repeatability {
     private static final double END_STOP_LOW = 0;
     private static final double END_STOP_HIGH = 100;
 
+    /** Common practice: away from its ends an audio taper turns 20 dB in a fifth of the rotation at the fastest. dB for one percent. */
+    private static final double FASTEST_TAPER = 1;
+
+    private static final double COVERAGE = 2;
+
     /** What the stimulus, not the gain control, decides. */
     private static final Set<WaveformQuantity> NOT_SET =
             EnumSet.of(WaveformQuantity.FREQUENCY, WaveformQuantity.INPUT_FUNDAMENTAL, WaveformQuantity.INPUT_THD);
@@ -164,8 +169,14 @@ public final class Repeatability {
     boolean isUnknown(StateAtCondition setting) {
         Figure level = figure(ItemValue.LEVEL);
         return isBetweenStops(setting)
+                && knobPercent() > 0
                 && slope(setting, level).isEmpty()
                 && runs(level, false).isEmpty();
+    }
+
+    /** The largest change of level, k = 2, that setting the gain control once in each of two states makes, dB. */
+    double mostOfLevel() {
+        return COVERAGE * Math.sqrt(2) * FASTEST_TAPER * knobPercent();
     }
 
     /**

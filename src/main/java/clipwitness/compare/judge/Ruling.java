@@ -86,6 +86,14 @@ public record Ruling(
                         : Optional.empty());
     }
 
+    /** The item that judges a change whose uncertainty lacks a part that is not known: such a change cannot fail. */
+    Item judgedWithout(Measured change, Remark missing) {
+        Item judged = judged(change);
+        return judged.decision() == Decision.FAIL
+                ? item(change, Decision.UNDECIDED, OptionalDouble.empty(), Optional.of(missing))
+                : judged;
+    }
+
     private Item item(Measured change, Decision decision, OptionalDouble probability, Optional<Remark> remedy) {
         return new Item(quantity, condition, change, limit, decision, probability, remedy);
     }

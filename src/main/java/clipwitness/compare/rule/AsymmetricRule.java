@@ -55,11 +55,15 @@ final class AsymmetricRule implements FindingRule {
 
     private Optional<Asymmetric> of(Comparison comparison, Condition condition, WaveformQuantity quantity) {
         return values.difference(comparison, condition, quantity)
-                .map(d -> new Asymmetric(
-                        Subject.of(comparison, condition),
-                        quantity,
-                        d,
-                        Math.abs(d.now().number()) <= ALIKE_PERCENT));
+                .map(d -> new Asymmetric(Subject.of(comparison, condition), quantity, d, kind(d)));
+    }
+
+    private static Asymmetric.Kind kind(Difference asymmetry) {
+        double now = Math.abs(asymmetry.now().number());
+        if (now <= ALIKE_PERCENT) {
+            return Asymmetric.Kind.ALIKE;
+        }
+        return now < Math.abs(asymmetry.before().number()) ? Asymmetric.Kind.EVENER : Asymmetric.Kind.UNLIKE;
     }
 
     /** A difference that is there, or halves that are alike in both states; between the two there is no finding. */

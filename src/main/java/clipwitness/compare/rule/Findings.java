@@ -12,12 +12,14 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
+import clipwitness.reason.ReasonCode;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -106,11 +108,15 @@ public record Findings(
     }
 
     private static Stream<Paragraph> refused(JobResults results) {
-        return results.captures().stream()
+        Map<ReasonCode, List<RefusedCapture>> causes = results.captures().stream()
                 .flatMap(c -> c.doubts().stream()
                         .filter(d -> d.severity() == Severity.REFUSAL)
                         .limit(1)
-                        .map(d -> new RefusedCapture(subject(c), c.row().file(), d)))
+                        .map(d -> new RefusedCapture(subject(c), c.row().file(), d, 0)))
+                .collect(Collectors.groupingBy(
+                        r -> r.doubt().reason().core().code(), LinkedHashMap::new, Collectors.toList()));
+        return causes.values().stream()
+                .map(alike -> alike.get(0).with(alike.size() - 1))
                 .map(f -> new Paragraph(List.of(f)));
     }
 

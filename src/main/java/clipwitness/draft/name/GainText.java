@@ -1,9 +1,13 @@
 package clipwitness.draft.name;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A position of the gain control as a name writes it. What a bare number means is decided over all names together.
@@ -13,9 +17,14 @@ import java.util.regex.Pattern;
  * @param reason where it stood
  */
 record GainText(double number, Form form, String reason) {
-    private static final String WORDS =
-            "max(?:imum)?|full|voll|fully up|aufgedreht|rechtsanschlag|min(?:imum)?|zero|null|zugedreht|linksanschlag"
-                    + "|zu(?! ?\\p{L})|half|halb|mid(?:dle)?|noon|mitte";
+    private static final double MOST = 100;
+    private static final double MIDDLE = 50;
+    private static final double LEAST = 0;
+
+    /** Words for positions, in percent; a longer one before those that it begins with. */
+    private static final Map<String, Double> POSITIONS = positions();
+
+    private static final String WORDS = String.join("|", POSITIONS.keySet()) + "|zu(?! ?\\p{L})";
     private static final String CONTROL = "(?:gain|drive|dist|distortion|fuzz|verzerrung|knob|pot|poti|regler|g)";
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
     private static final String PERCENT = "(%|pct|percent|prozent|proz)";
@@ -34,20 +43,6 @@ record GainText(double number, Form form, String reason) {
     private static final Pattern BY_CLOCK = Pattern.compile("(?<![\\p{L}\\p{N}.,])" + CLOCK + WordList.END);
     private static final Pattern BY_WORD = Pattern.compile(WordList.BEGIN + "(" + WORDS + ")" + WordList.END);
     private static final Pattern FRACTION = Pattern.compile("(?<![\\p{L}\\p{N}.,])(0[.,]\\d+|1[.,]0+)" + WordList.END);
-
-    private static final Map<String, Double> POSITIONS = Map.ofEntries(
-            Map.entry("ma", 100.0),
-            Map.entry("fu", 100.0),
-            Map.entry("vo", 100.0),
-            Map.entry("mi", 0.0),
-            Map.entry("au", 100.0),
-            Map.entry("re", 100.0),
-            Map.entry("zu", 0.0),
-            Map.entry("li", 0.0),
-            Map.entry("ze", 0.0),
-            Map.entry("nu", 0.0),
-            Map.entry("ha", 50.0),
-            Map.entry("no", 50.0));
 
     /** How a position is written. */
     enum Form {
@@ -89,8 +84,31 @@ record GainText(double number, Form form, String reason) {
     }
 
     private static GainText word(PathWords.Found found) {
-        String word = found.match().group(1);
-        double percent = word.matches("mid.*|mitte") ? 50 : POSITIONS.get(word.substring(0, 2));
+        double percent = POSITIONS.getOrDefault(found.match().group(1), LEAST);
         return new GainText(percent, Form.PERCENT, found.reason());
+    }
+
+    private static Map<String, Double> positions() {
+        Map<String, Double> positions = new LinkedHashMap<>();
+        put(
+                positions,
+                MOST,
+                "maximum, max, fully up, fully clockwise, fully cw, full up, full cw, full, all the way up, wide open, voll, aufgedreht,"
+                        + " rechtsanschlag");
+        put(
+                positions,
+                LEAST,
+                "minimum, min, fully down, fully counterclockwise, fully ccw, full down, full ccw, all the way down, zero, null, zugedreht,"
+                        + " linksanschlag");
+        put(positions, MIDDLE, "half way, halfway, half, halb, middle, mid, noon, mitte");
+        return positions.entrySet().stream()
+                .sorted(Comparator.comparingInt(
+                                (Map.Entry<String, Double> e) -> e.getKey().length())
+                        .reversed())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, LinkedHashMap::new));
+    }
+
+    private static void put(Map<String, Double> positions, double percent, String words) {
+        Arrays.stream(words.split(", ", -1)).forEach(w -> positions.put(w, percent));
     }
 }

@@ -58,11 +58,12 @@ final class PathWords {
     private static String plain(String name) {
         String spaced =
                 HUMP.matcher(Normalizer.normalize(name, Normalizer.Form.NFC)).replaceAll(" ");
-        return SEPARATORS
+        String words = SEPARATORS
                 .matcher(spaced.toLowerCase(Locale.ROOT))
                 .replaceAll(" ")
                 .replace('’', '\'')
                 .strip();
+        return WordList.apart(words);
     }
 
     /** Takes out the first match, from the file's name outwards. */

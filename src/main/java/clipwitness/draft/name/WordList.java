@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The words of {@code words.txt}, each class as one pattern of whole words, longer phrases first. */
 final class WordList {
@@ -24,6 +25,12 @@ final class WordList {
 
     private static final String FILE = "words.txt";
     private static final Map<String, Pattern> CLASSES = read();
+
+    /** A word for a state with a number that is written without a blank: {@code stock50}. */
+    private static final Pattern NUMBERED = Pattern.compile(Arrays.stream(StateClass.values())
+            .map(c -> of(c).pattern())
+            .map(p -> p.substring(0, p.length() - END.length()))
+            .collect(Collectors.joining("|", "(", ")(?=\\d{1,3}(?![\\p{L}\\p{N}]))")));
 
     private WordList() {}
 
@@ -40,6 +47,11 @@ final class WordList {
     /** The pattern of the words that say nothing. */
     static Pattern generic() {
         return of("generic");
+    }
+
+    /** A text in which each word for a state stands apart from a number of one to three digits that follows it. */
+    static String apart(String text) {
+        return NUMBERED.matcher(text).replaceAll("$1 ");
     }
 
     private static Pattern of(String name) {
@@ -60,10 +72,16 @@ final class WordList {
         }
     }
 
+    /** As German words are written where a file system or a keyboard has no umlauts. */
+    private static String withoutUmlauts(String word) {
+        return word.replace("ä", "ae").replace("ö", "oe").replace("ü", "ue").replace("ß", "ss");
+    }
+
     /** Blanks of a phrase stand for anything that separates words in a name. */
     private static Pattern pattern(String words) {
         List<String> sorted = Arrays.stream(words.split(",", -1))
                 .map(String::strip)
+                .flatMap(w -> Stream.of(w, withoutUmlauts(w)).distinct())
                 .sorted(Comparator.comparing(String::length).reversed())
                 .toList();
         String any = sorted.stream()

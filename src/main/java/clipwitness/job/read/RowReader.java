@@ -114,7 +114,11 @@ final class RowReader {
     private Optional<String> state(TableRow row) {
         Optional<Field> field = row.isJunction()
                 ? row.field(TableColumn.STATE)
-                : row.required(TableColumn.STATE, "Write " + NameWords.either(terms.states()));
+                : row.required(
+                        TableColumn.STATE,
+                        terms.states().isEmpty()
+                                ? "Write the name that the job sheet gives the state under states"
+                                : "Write " + NameWords.either(terms.states()));
         return field.flatMap(
                 f -> terms.states().contains(f.text()) || !terms.open().asks(f)
                         ? f.oneOf(terms.states(), "state")

@@ -21,7 +21,11 @@ final class AsymmetricText {
     String of(Asymmetric finding) {
         boolean clip = finding.quantity() == WaveformQuantity.CLIP_ASYMMETRY;
         return wording.say(
-                finding.clippedAlike() ? "finding.symmetry" : "finding.asymmetry",
+                switch (finding.kind()) {
+                    case ALIKE -> "finding.symmetry";
+                    case EVENER -> "finding.evener";
+                    case UNLIKE -> "finding.asymmetry";
+                },
                 "to",
                 wording.called(finding.subject().later()),
                 "condition",

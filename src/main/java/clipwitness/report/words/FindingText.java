@@ -124,8 +124,8 @@ public final class FindingText {
         if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
             return matched.word() + ".but";
         }
-        if (finding instanceof RefusedCapture) {
-            return "capture";
+        if (finding instanceof RefusedCapture refused) {
+            return refused.others() > 0 ? "captures" : "capture";
         }
         return finding instanceof Onset onset && onset.halves().isPresent() ? "halves" : finding.word();
     }
@@ -174,11 +174,16 @@ public final class FindingText {
     }
 
     private String refused(RefusedCapture refused) {
-        return wording.say(
-                "finding.refused",
-                "file",
-                refused.file(),
-                "reason",
-                wording.speech().sentence(refused.doubt()));
+        String reason = wording.speech().sentence(refused.doubt());
+        return refused.others() > 0
+                ? wording.say(
+                        "finding.refused.several",
+                        "file",
+                        refused.file(),
+                        "count",
+                        wording.count(refused.others()),
+                        "reason",
+                        reason)
+                : wording.say("finding.refused", "file", refused.file(), "reason", reason);
     }
 }

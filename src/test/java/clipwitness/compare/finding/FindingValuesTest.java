@@ -173,12 +173,12 @@ class FindingValuesTest {
     void theHalvesOfAWaveAreClippedAlikeOrNot() {
         Difference asymmetry = Difference.of(value(1, Unit.PERCENT, 0.5), value(-33, Unit.PERCENT, 0.5));
         holds(
-                new Asymmetric(SUBJECT, WaveformQuantity.ASYMMETRY, asymmetry, false),
+                new Asymmetric(SUBJECT, WaveformQuantity.ASYMMETRY, asymmetry, Asymmetric.Kind.UNLIKE),
                 "asymmetry",
                 "unlike",
                 "asymmetryBefore 1.0 % +- 0.5",
                 "asymmetryNow -33.0 % +- 0.5");
-        assertThat(new Asymmetric(SUBJECT, WaveformQuantity.ASYMMETRY, asymmetry, true).word())
+        assertThat(new Asymmetric(SUBJECT, WaveformQuantity.ASYMMETRY, asymmetry, Asymmetric.Kind.ALIKE).word())
                 .isEqualTo("alike");
     }
 
@@ -263,7 +263,7 @@ class FindingValuesTest {
     @Test
     void aRefusedCaptureHasTheWordOfItsDoubtAndNoFigure() {
         holds(
-                new RefusedCapture(SUBJECT, "a.csv", Doubt.of(Severity.REFUSAL, DoubtReason.NO_FUNDAMENTAL)),
+                new RefusedCapture(SUBJECT, "a.csv", Doubt.of(Severity.REFUSAL, DoubtReason.NO_FUNDAMENTAL), 2),
                 "refused",
                 "no-fundamental");
     }

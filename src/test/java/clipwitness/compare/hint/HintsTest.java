@@ -30,9 +30,9 @@ class HintsTest {
     @Test
     void anOldPairThatNoLongerNullsBesideANewOneThatDoesLooksSwapped() throws IOException, InputException {
         List<SaidHint> hints = hints(
-                MadeUpCapture.ordinary("before", 50),
-                MadeUpCapture.ordinary("old", 50).harmonics(1, 0.2, 0.1),
-                MadeUpCapture.ordinary("new", 50));
+                MadeUpCapture.ordinary("before", 100),
+                MadeUpCapture.ordinary("old", 100).harmonics(1, 0.2, 0.1),
+                MadeUpCapture.ordinary("new", 100));
         assertThat(hints)
                 .containsExactly(new SaidHint(
                         "states-swapped",

@@ -55,13 +55,30 @@ class ItemBuilderTest {
         assertThat(level.conformanceProbability().orElseThrow()).isLessThan(1e-9);
     }
 
+    /**
+     * Ten percent are 0.83 dB, over the limit of 0.5 dB. Between the end stops a knob that comes back to 1 % makes as much where it moves the level by 1 dB a
+     * percent, as audio tapers do at the fastest (common practice); at an end stop it makes none.
+     */
+    @Test
+    void aLevelThatTheKnobMayHaveMovedCannotFailWhereTheControlWasSetOnce() {
+        Item between = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, louder("a", 50, 1), louder("b", 50, 1.1)));
+        assertThat(between.decision()).isEqualTo(Decision.UNDECIDED);
+        assertThat(Said.remark(between.remedy().orElseThrow())).contains("gain control was set only once");
+        Item atStop = item(ItemQuantity.LEVEL, items(Intent.UNCHANGED, louder("a", 100, 1), louder("b", 100, 1.1)));
+        assertThat(atStop.decision()).isEqualTo(Decision.FAIL);
+    }
+
+    private static MadeUpCapture louder(String state, double gain, double times) {
+        return MadeUpCapture.ordinary(state, gain).with(WaveformQuantity.RMS, 0.7 * times, 0.001);
+    }
+
     @Test
     void distortionIsNotJudgedWhileItIsUnderOnePercentInBoth() {
-        MadeUpCapture a = MadeUpCapture.ordinary("a", 50).with(WaveformQuantity.THD, 0.2, 0.01);
-        MadeUpCapture b = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 0.6, 0.01);
+        MadeUpCapture a = MadeUpCapture.ordinary("a", 100).with(WaveformQuantity.THD, 0.2, 0.01);
+        MadeUpCapture b = MadeUpCapture.ordinary("b", 100).with(WaveformQuantity.THD, 0.6, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, b)).decision())
                 .isEqualTo(Decision.DESCRIBED);
-        MadeUpCapture c = MadeUpCapture.ordinary("b", 50).with(WaveformQuantity.THD, 1.2, 0.01);
+        MadeUpCapture c = MadeUpCapture.ordinary("b", 100).with(WaveformQuantity.THD, 1.2, 0.01);
         assertThat(item(ItemQuantity.THD, items(Intent.UNCHANGED, a, c)).decision())
                 .isEqualTo(Decision.FAIL);
     }

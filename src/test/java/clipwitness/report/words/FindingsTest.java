@@ -157,26 +157,34 @@ class FindingsTest {
 
     @Test
     void aCaptureThatWasRefusedComesBehindTheAnswer() {
-        JobResults good = ExampleJob.good().results();
-        List<CaptureResult> captures = new ArrayList<>(good.captures());
-        CaptureResult first = captures.get(0);
-        captures.set(
-                0,
-                Sentences.with(
-                        first,
-                        Doubt.of(
-                                Severity.REFUSAL,
-                                DoubtReason.OVER_RANGE,
-                                Argument.count(7),
-                                Argument.word(Word.UPPER_HALF))));
-        JobResults results =
-                new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
+        JobResults results = refused(1);
         assertThat(findings(results))
                 .hasSize(5)
                 .element(1)
                 .isEqualTo(
                         "A capture is unusable. No figures from captures/received-g0.csv: runs of up to 7 samples lie on "
                                 + "the upper end of the converter's range.");
+    }
+
+    /** One cause is told once: eight captures with both channels' files in two rows each would fill the page. */
+    @Test
+    void capturesThatOneCauseMakesUnusableAreToldTogether() {
+        assertThat(findings(refused(3)))
+                .filteredOn(f -> f.contains("No figures"))
+                .containsExactly(
+                        "Captures are unusable. No figures from captures/received-g0.csv and two more. Of the first: runs of "
+                                + "up to 7 samples lie on the upper end of the converter's range.");
+    }
+
+    private static JobResults refused(int some) {
+        JobResults good = ExampleJob.good().results();
+        List<CaptureResult> captures = new ArrayList<>(good.captures());
+        for (int i = 0; i < some; i++) {
+            Doubt doubt = Doubt.of(
+                    Severity.REFUSAL, DoubtReason.OVER_RANGE, Argument.count(7 + i), Argument.word(Word.UPPER_HALF));
+            captures.set(i, Sentences.with(captures.get(i), doubt));
+        }
+        return new JobResults(good.job(), good.inputsDigest(), captures, good.series(), good.comparisons(), List.of());
     }
 
     @Test

@@ -55,6 +55,9 @@ public final class Budget {
 
     /** Effective degrees of freedom, 1 or more; infinite where no contribution has fewer. */
     public static double degreesOfFreedom(Collection<Contribution> parts) {
+        if (areAllInfinite(parts)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double variance = 0;
         double spread = 0;
         for (Contribution c : bySource(parts)) {
@@ -62,6 +65,16 @@ public final class Budget {
             spread += c.variance() * c.variance() / c.degreesOfFreedom();
         }
         return spread > 0 ? Math.max(1, variance * variance / spread) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether no contribution was estimated from few figures. */
+    private static boolean areAllInfinite(Collection<Contribution> parts) {
+        for (Contribution c : parts) {
+            if (c.degreesOfFreedom() < Double.POSITIVE_INFINITY) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Factor from the combined standard uncertainty to the expanded one. */

@@ -27,6 +27,12 @@ class WordBundleTest {
                 .isEqualTo("It moved, everywhere:  n");
     }
 
+    @Test
+    void bracesAroundAnythingButOneNameStay() {
+        WordBundle words = WordBundle.of("set = {a b} {} {{x}} {x");
+        assertThat(words.say("set", "x", "{x}")).isEqualTo("{a b} {} {{x}} {x");
+    }
+
     /** A translation may need the hole elsewhere, or not at all; it may not ask for one that is never filled. */
     @Test
     void aHoleInBracketsIsAHole() throws InputException {

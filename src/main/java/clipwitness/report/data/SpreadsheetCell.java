@@ -7,17 +7,17 @@ import java.util.regex.Pattern;
  * such a text gets an apostrophe before it, which spreadsheets read as "this is text". Numbers stay as they are.
  */
 final class SpreadsheetCell {
-    /** What a formula may begin with; the last four are the wide forms of the first. */
-    private static final String FORMULA = "=+-@\t\r\uff1d\uff0b\uff0d\uff20";
-
+    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\\t\\r\uff1d\uff0b\uff0d\uff20].*", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?");
 
     private SpreadsheetCell() {}
 
     static String harmless(String cell) {
-        boolean formula = !cell.isEmpty()
-                && FORMULA.indexOf(cell.charAt(0)) >= 0
-                && !NUMBER.matcher(cell).matches();
+        if (cell.isEmpty() || (cell.charAt(0) >= '0' && cell.charAt(0) <= '9')) {
+            return cell;
+        }
+        boolean formula =
+                FORMULA.matcher(cell).matches() && !NUMBER.matcher(cell).matches();
         return formula ? "'" + cell : cell;
     }
 }

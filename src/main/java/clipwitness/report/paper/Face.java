@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -25,6 +27,9 @@ enum Face {
     private static final int ENTRY_LENGTH = 16;
     private static final int SUBSTITUTIONS = 'G' << 24 | 'S' << 16 | 'U' << 8 | 'B';
     private static final int UNKNOWN = 'g' << 24 | 's' << 16 | 'u' << 8 | 'b';
+
+    /** Files that were unpacked, each once in the life of the program: the reports of a batch are set in the same. */
+    private static final Map<Face, byte[]> FILES = new ConcurrentHashMap<>();
 
     private final String file;
     private final String family;
@@ -52,15 +57,32 @@ enum Face {
 
     /** Reads the font. Ligatures are switched off, and their long table is not parsed: their glyphs could not be read back as text. */
     TrueTypeFont read() {
-        try (InputStream in = Face.class.getResourceAsStream("/fonts/" + file)) {
-            byte[] bytes = in.readAllBytes();
-            hideSubstitutions(ByteBuffer.wrap(bytes));
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes));
+        try {
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes()));
             font.setEnableGsub(false);
             return font;
         } catch (IOException e) {
-            throw new UncheckedIOException("the program's own font " + file + " cannot be read", e);
+            throw unreadable(e);
         }
+    }
+
+    /** The file, which nobody changes. */
+    private byte[] bytes() {
+        return FILES.computeIfAbsent(this, Face::unpacked);
+    }
+
+    private byte[] unpacked() {
+        try (InputStream in = Face.class.getResourceAsStream("/fonts/" + file)) {
+            byte[] bytes = in.readAllBytes();
+            hideSubstitutions(ByteBuffer.wrap(bytes));
+            return bytes;
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private UncheckedIOException unreadable(IOException cause) {
+        return new UncheckedIOException("the program's own font " + file + " cannot be read", cause);
     }
 
     /** Gives the table of substitutions a name that no parser knows, in the font's directory (ISO/IEC 14496-22, 4.5). */

@@ -89,6 +89,8 @@ final class Layout {
         builder.usePdfUaAccessibility(true);
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
         builder.addDOMMutator(sizes);
+        builder.testMode(
+                true); // pages come unpacked, for the structure is put right in them; nothing else is different
         builder.useUnicodeLineBreaker(new WordBreaker());
         builder.useObjectDrawerFactory(new FigureDrawer(figures, fonts, glyphs));
         new PageAccess(files).register(builder);

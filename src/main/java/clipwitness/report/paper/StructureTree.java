@@ -53,15 +53,14 @@ final class StructureTree {
             content = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
         }
         String rest = EMPTY.matcher(content).replaceAll("");
-        if (rest.length() == content.length()) {
-            return;
-        }
         PDStream stream = new PDStream(document);
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
             out.write(rest.getBytes(StandardCharsets.ISO_8859_1));
         }
         page.setContents(stream);
-        keepProperties(page, rest);
+        if (rest.length() < content.length()) {
+            keepProperties(page, rest);
+        }
     }
 
     /** Properties that no mark names any more go, too. */

@@ -7,6 +7,7 @@ import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
@@ -35,7 +36,8 @@ final class PicturePixels {
         try (ImageInputStream stream = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
             reader.setInput(stream, true, true); // neither comments nor packed profiles are looked at
             requireRoom(reader.getWidth(0), reader.getHeight(0), memory);
-            return inScreenColours(reader.read(0));
+            Optional<BufferedImage> packed = PackedPixels.of(file, reader);
+            return inScreenColours(packed.isPresent() ? packed.get() : reader.read(0));
         } catch (RuntimeException e) { // the platform's readers throw many kinds over damaged files
             throw new IOException(e);
         } finally {

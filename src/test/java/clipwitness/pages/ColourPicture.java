@@ -24,7 +24,7 @@ final class ColourPicture {
     private static int coarse(int colour) {
         int coarse = 0;
         for (int shift : CHANNELS) {
-            coarse |= Math.round((float) channel(colour, shift) / STEP) * STEP << shift;
+            coarse |= (Math.round((float) channel(colour, shift) / STEP) * STEP) << shift;
         }
         return coarse;
     }
@@ -47,6 +47,6 @@ final class ColourPicture {
     }
 
     private static int channel(int colour, int shift) {
-        return colour >> shift & 0xFF;
+        return (colour >> shift) & 0xFF;
     }
 }

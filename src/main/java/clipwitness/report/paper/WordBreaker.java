@@ -60,12 +60,14 @@ final class WordBreaker implements FSTextBreaker {
     /** Whether a space stands between a number and its unit or uncertainty, or behind the sign of an uncertainty. */
     private boolean partsAQuantity(int space) {
         char before = space > 0 ? text.charAt(space - 1) : ' ';
-        return before == '±'
-                || Character.isDigit(before)
-                        && BEHIND_A_NUMBER
-                                .matcher(text)
-                                .region(space + 1, text.length())
-                                .lookingAt();
+        if (before == '±') {
+            return true;
+        }
+        return Character.isDigit(before)
+                && BEHIND_A_NUMBER
+                        .matcher(text)
+                        .region(space + 1, text.length())
+                        .lookingAt();
     }
 
     /** Whether a place lies within a word that is too long for a column, a piece or several on; a surrogate pair stays whole. */

@@ -228,6 +228,25 @@ class FindingsTest {
                 .contains("moved by at most 0.01 dB at the one gain setting captured");
     }
 
+    /** Halves that differ by 9.9 % then and by 10.0 % now have not moved by more than 2 points, but are no even halves. */
+    @Test
+    void halvesThatWereUnequalBeforeAreSaidToHaveBeen() {
+        JobResults uneven = Sentences.with(comparison(
+                "original",
+                Intent.UNCHANGED,
+                Decision.PASS,
+                item(ItemQuantity.ASYMMETRY, 100, 0.1, 0.2, Decision.PASS)));
+        JobResults before = Sentences.withFigure(
+                uneven, "received", 100, WaveformQuantity.ASYMMETRY, Measured.withNoise(9.9, Unit.PERCENT, 0.05));
+        assertThat(findings(Sentences.withFigure(
+                        before,
+                        "original",
+                        100,
+                        WaveformQuantity.ASYMMETRY,
+                        Measured.withNoise(10, Unit.PERCENT, 0.05))))
+                .anyMatch(f -> f.endsWith("Its halves were unequal before, too: 9.9 %, now 10.0 %."));
+    }
+
     @Test
     void whereSomeSettingsFailOnlyTheseAreCounted() {
         assertThat(findings(Sentences.with(comparison(

@@ -48,29 +48,39 @@ public final class RailJudge {
         List<RailResult> results = new ArrayList<>();
         for (Rail rail : sheet.rails()) {
             for (State state : sheet.states()) {
-                of(rail, state.name(), state.against(), state.role() != Role.SHOWN)
+                of(rail, state.name(), state.against(), state.role() != Role.SHOWN, rail.expected())
                         .ifPresent(results::add);
             }
         }
         return results;
     }
 
-    /** The readings of a state that is compared with another; those with nothing to compare them with are left out. */
+    /**
+     * The readings of a state that is compared with another; those with nothing to compare them with are left out. Where nothing is judged, a change
+     * between the two says more than what each is from the expectation.
+     */
     List<RailResult> of(String from, String to, boolean judge) {
         return sheet.rails().stream()
-                .flatMap(rail -> of(rail, to, Optional.of(from), judge).stream())
+                .flatMap(rail -> of(
+                        rail,
+                        to,
+                        Optional.of(from),
+                        judge,
+                        rail.expected().filter(e -> judge || !rail.readings().containsKey(from)))
+                        .stream())
                 .filter(r -> r.deviation().value().isPresent())
                 .toList();
     }
 
-    private Optional<RailResult> of(Rail rail, String state, Optional<String> before, boolean judge) {
+    private Optional<RailResult> of(
+            Rail rail, String state, Optional<String> before, boolean judge, Optional<Quantity> expectation) {
         RailReading reading = rail.readings().get(state);
         if (reading == null) {
             return Optional.empty();
         }
-        boolean expects = rail.expected().isPresent();
+        boolean expects = expectation.isPresent();
         Measured deviation = expects
-                ? fromExpectation(reading, rail.expected().get())
+                ? fromExpectation(reading, expectation.get())
                 : before.flatMap(b -> Optional.ofNullable(rail.readings().get(b)))
                         .map(b -> change(reading, b))
                         .orElseGet(() -> Measured.refused(

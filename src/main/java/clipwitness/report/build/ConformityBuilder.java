@@ -1,5 +1,6 @@
 package clipwitness.report.build;
 
+import clipwitness.compare.finding.Items;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Decision;
 import clipwitness.compare.result.Item;
@@ -10,10 +11,13 @@ import clipwitness.report.model.ConformityPart;
 import clipwitness.report.words.ItemText;
 import clipwitness.report.words.JobWording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The statement of conformity: what was judged, by which limits, by which rule. */
 final class ConformityBuilder {
@@ -34,7 +38,7 @@ final class ConformityBuilder {
         }
         Limits limits = results.job().sheet().limits();
         List<ConformityPart.LimitText> limitTexts = judged.stream()
-                .flatMap(q -> limit(q, limits).or(() -> fixed(q, results)).stream())
+                .flatMap(q -> q.limit().isPresent() ? limits(q, limits, results) : fixed(q, results).stream())
                 .toList();
         return new ConformityPart(statements, limitTexts, rule(results));
     }
@@ -67,6 +71,26 @@ final class ConformityBuilder {
                 wording.list(comparison.judged().stream().map(wording::quantity).toList()),
                 "verdict",
                 wording.decision(comparison.verdict()));
+    }
+
+    /** The limit of a quantity, and those that single rails have of their own. */
+    private Stream<ConformityPart.LimitText> limits(ItemQuantity quantity, Limits limits, JobResults results) {
+        double usual = limits.of(quantity.limit().orElseThrow());
+        Map<String, Item> own = new LinkedHashMap<>();
+        boolean some = false;
+        for (Comparison comparison : results.comparisons()) {
+            for (Item item : Items.judged(comparison, quantity)) {
+                boolean other = item.subject().isPresent() && item.limit().orElse(usual) != usual;
+                some |= !other;
+                if (other) {
+                    own.putIfAbsent(wording.place(item), item);
+                }
+            }
+        }
+        Stream<ConformityPart.LimitText> ofRails = own.entrySet().stream()
+                .map(e -> new ConformityPart.LimitText(
+                        e.getKey(), texts.limit(e.getValue()), wording.say("limit.sheet")));
+        return some ? Stream.concat(limit(quantity, limits).stream(), ofRails) : ofRails;
     }
 
     private Optional<ConformityPart.LimitText> limit(ItemQuantity quantity, Limits limits) {

@@ -1,6 +1,7 @@
 package clipwitness.report.build;
 
 import clipwitness.compare.result.Item;
+import clipwitness.compare.result.ItemSubject;
 import clipwitness.measure.Contribution;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.Unit;
@@ -46,7 +47,7 @@ final class DecisionBuilder {
 
     private ListedDecision decision(Item item, String change, String uncertainty, String unit) {
         return new ListedDecision(
-                wording.place(item),
+                place(item),
                 change,
                 uncertainty,
                 unit,
@@ -60,6 +61,14 @@ final class DecisionBuilder {
                 wording.speech()
                         .text(item.remedy())
                         .orElseGet(() -> wording.reason(item.change().reason())));
+    }
+
+    /** Where the item is; of a reading that is judged against what the sheet expects, that too. */
+    private String place(Item item) {
+        boolean expected = item.subject()
+                .filter(s -> s.against() == ItemSubject.Against.EXPECTATION)
+                .isPresent();
+        return expected ? wording.say("decision.from-expectation", "what", wording.place(item)) : wording.place(item);
     }
 
     private String probability(Item item) {

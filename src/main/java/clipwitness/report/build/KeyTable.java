@@ -48,7 +48,7 @@ final class KeyTable {
             });
         }
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < states.size(); i++) {
+        for (int i = 0; i < states.size() && !blocks.isEmpty(); i++) {
             int row = i;
             rows.add(new Row(
                     wording.headed(states.get(i).name()),

@@ -41,7 +41,7 @@ final class SeriesBuilder {
         this.wording = wording;
     }
 
-    /** Figures over the gain control, those of one condition together. */
+    /** Figures over the gain control, those of one condition together; none where no capture has any. */
     List<GroupTable> overGain(JobResults results) {
         List<GroupTable> tables = new ArrayList<>();
         Map<Condition, List<Series>> all = byCondition(results);
@@ -49,7 +49,10 @@ final class SeriesBuilder {
             TreeSet<Double> gains = new TreeSet<>();
             series.forEach(s -> s.points().forEach(p -> gains.add(p.gainPercent())));
             String title = wording.say("series.title", "condition", all.size() > 1 ? wording.condition(condition) : "");
-            Parts.of(List.copyOf(gains), GAINS).forEach(part -> tables.add(table(title, series, part)));
+            Parts.of(List.copyOf(gains), GAINS).stream()
+                    .map(part -> table(title, series, part))
+                    .filter(t -> !t.groups().isEmpty())
+                    .forEach(tables::add);
         });
         return tables;
     }

@@ -76,8 +76,16 @@ public final class VerdictText {
     private String differingLead(Comparison comparison) {
         return answer(comparison)
                 .flatMap(findings::lead)
-                .orElseGet(
-                        () -> wording.say(DiffersRule.any(comparison) ? "verdict.lead.differs" : "verdict.lead.same"));
+                .orElseGet(() -> wording.say(
+                        DiffersRule.any(comparison) ? "verdict.lead.differs" : "verdict.lead." + compared(comparison)));
+    }
+
+    /** How much was compared: without the waves nothing can be said of a difference in the sound. */
+    private static String compared(Comparison comparison) {
+        if (comparison.items().isEmpty()) {
+            return "nothing";
+        }
+        return comparison.items().stream().anyMatch(i -> i.quantity().isOfWaves()) ? "same" : "part";
     }
 
     /** The answer about a comparison. */
@@ -115,7 +123,14 @@ public final class VerdictText {
     }
 
     private String noneJudged(Comparison comparison) {
-        return wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()));
+        return comparison.judged().isEmpty()
+                ? wording.say("verdict.unchanged.none", "reason", wording.reason(comparison.reason()))
+                : wording.say(
+                        "verdict.unchanged.part",
+                        "judged",
+                        judged(comparison),
+                        "reason",
+                        wording.reason(comparison.reason()));
     }
 
     private String unchanged(Comparison comparison) {

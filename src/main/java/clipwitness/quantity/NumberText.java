@@ -18,8 +18,7 @@ public final class NumberText {
 
     private static final int MOST_DIGITS = 8;
     private static final int DIGITS_ALONE = 4;
-    private static final int DECIMALS_OF_LEVELS = 3;
-    private static final int DECIMALS_OF_SHARES = 3;
+    private static final int THOUSANDTHS = 3;
     private static final int BOUND_DIGITS = 2;
 
     /** Power of ten of the last digit of a bound in percent. */
@@ -203,9 +202,12 @@ public final class NumberText {
                 symbol(prefix, unit));
     }
 
-    /** Decimals of a unit that mean something: nobody hears, and no instrument here holds, less than a thousandth of a decibel or of a percent. */
+    /** Decimals of a unit that mean something: nobody hears, and no instrument here holds, less than a thousandth of a decibel, percent or degree. */
     private static int mostDecimals(Unit unit) {
-        return isLevel(unit) ? DECIMALS_OF_LEVELS : unit == Unit.PERCENT ? DECIMALS_OF_SHARES : Integer.MAX_VALUE;
+        return switch (unit) {
+            case DECIBEL, DBC, PERCENT, DEGREE -> THOUSANDTHS;
+            default -> Integer.MAX_VALUE;
+        };
     }
 
     private static boolean isLevel(Unit unit) {

@@ -34,6 +34,7 @@ class NumberTextTest {
         "999.96,  HERTZ,   0.1,      999.96 ± 0.10 Hz",
         "999.996, HERTZ,   1,        1.0000 ± 0.0010 kHz",
         "2.5e-9,  AMPERE,  1e-10,    2.50 ± 0.10 nA",
+        "-2.25451, DEGREE, 0.00036,  −2.255 ± 0.001°",
         "0.00034, PERCENT, 0.00062,  0.000 ± 0.001 %", // a hundred-thousandth of a wave: no converter has such a step
     })
     void uncertaintyHasTwoDigitsAndTheValueAsManyDecimals(double value, Unit unit, double expanded, String text) {

@@ -39,7 +39,7 @@ final class OneCause {
             boolean one = all.size() >= MANY && !BY_NAME.contains(first.code());
             if (!one) {
                 merged.add(told(group));
-            } else if (all.get(0) == first) {
+            } else if (all.get(0).equals(first)) {
                 merged.add(told(all));
             }
         }

@@ -81,7 +81,7 @@ final class StatedSamples {
         preamble.facts().stream()
                 .filter(StatedSamples::speaksOfSamples)
                 .flatMap(f -> number(f.value()).stream())
-                .min(Comparator.comparingDouble(Number::least))
+                .min(Comparator.comparingDouble(Stated::least))
                 .filter(n -> held < n.least())
                 .ifPresent(n -> notes.doubt(
                         n.least() - held <= SLIGHT * n.least() ? Severity.NOTE : Severity.WARNING,
@@ -91,13 +91,13 @@ final class StatedSamples {
     }
 
     /** A number of samples as it is written, and the least that it can mean: {@code 1.4 Mpts} is rounded. */
-    private record Number(double written, double least) {}
+    private record Stated(double written, double least) {}
 
     private static boolean speaksOfSamples(Statement fact) {
         return KEYS.contains(A_CHANNEL.matcher(fact.words()).replaceFirst(""));
     }
 
-    private static Optional<Number> number(String text) {
+    private static Optional<Stated> number(String text) {
         Optional<ValueText> value = ValueText.parse(text);
         Matcher unit = OF_SAMPLES.matcher(value.map(ValueText::rest).orElse("-"));
         if (value.isEmpty() || !unit.matches()) {
@@ -107,6 +107,6 @@ final class StatedSamples {
         double factor = prefix.isEmpty() ? 1 : prefix.equals("k") ? 1e3 : 1e6;
         double written = value.get().value() * factor;
         double least = written - (factor == 1 ? 0 : value.get().resolution() * factor);
-        return written >= 1 && written < Integer.MAX_VALUE ? Optional.of(new Number(written, least)) : Optional.empty();
+        return written >= 1 && written < Integer.MAX_VALUE ? Optional.of(new Stated(written, least)) : Optional.empty();
     }
 }

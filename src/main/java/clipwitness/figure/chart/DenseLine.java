@@ -63,8 +63,10 @@ final class DenseLine {
 
     /** Whether every point is at least so far from a rectangle. */
     boolean isApart(Box box, double least) {
+        double left = box.x() - least;
+        double right = box.right() + least;
         for (int i = 0; i < xs.length; i++) {
-            if (box.isWithin(least, xs[i], ys[i])) {
+            if (xs[i] > left && xs[i] < right && box.isWithin(least, xs[i], ys[i])) { // few lie above or below
                 return false;
             }
         }

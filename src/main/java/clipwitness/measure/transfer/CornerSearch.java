@@ -23,6 +23,7 @@ final class CornerSearch {
     private final Branches branches;
     /** Gaps that are known: the ways of one step lead to places of the last one. */
     private final Map<Corners, Double> gaps = new HashMap<>();
+
     private final Corners best;
     /** Lower triangle of the covariance's root: low from low, high from low, high from high. */
     private final double[] spread;

@@ -84,13 +84,14 @@ final class Straightening {
             others.add(drawn(search.drawn(random), ALL, random::nextGaussian));
         }
         Map<WaveformQuantity, Measured> widened = new EnumMap<>(WaveformQuantity.class);
-        figures.values().forEach((quantity, figure) -> widened.put(
-                quantity,
-                figure.asValue()
-                        .map(v -> v.plus(Source.STRAIGHTENING, spread(quantity, base, others))
-                                .plus(Source.METHOD, spread(quantity, base, List.of(fewer)) / Math.sqrt(3)))
-                        .map(v -> known(quantity, v))
-                        .orElse(figure)));
+        figures.values()
+                .forEach((quantity, figure) -> widened.put(
+                        quantity,
+                        figure.asValue()
+                                .map(v -> v.plus(Source.STRAIGHTENING, spread(quantity, base, others))
+                                        .plus(Source.METHOD, spread(quantity, base, List.of(fewer)) / Math.sqrt(3)))
+                                .map(v -> known(quantity, v))
+                                .orElse(figure)));
         return widened;
     }
 

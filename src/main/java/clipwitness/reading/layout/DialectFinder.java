@@ -13,14 +13,14 @@ import clipwitness.reason.Remark;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Stream;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Decides delimiter and decimal mark together, once for the whole file: the pair under which most lines look alike and hold nothing

@@ -40,7 +40,9 @@ public enum Delimiter {
     public int count(String line) {
         int count = 0;
         for (int i = 0; i < characters.length(); i++) {
-            for (int at = line.indexOf(characters.charAt(i)); at >= 0; at = line.indexOf(characters.charAt(i), at + 1)) {
+            for (int at = line.indexOf(characters.charAt(i));
+                    at >= 0;
+                    at = line.indexOf(characters.charAt(i), at + 1)) {
                 count++;
             }
         }

@@ -65,10 +65,8 @@ public final class FirstCells {
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
     public Stamps axis(Column column) {
-        int digits = of(column.place()).stream()
-                .mapToInt(FirstCells::digits)
-                .max()
-                .orElse(1);
+        int digits =
+                of(column.place()).stream().mapToInt(FirstCells::digits).max().orElse(1);
         return axis(column, digits);
     }
 

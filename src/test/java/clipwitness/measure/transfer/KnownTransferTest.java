@@ -234,8 +234,9 @@ class KnownTransferTest {
         DoubleUnaryOperator input = p -> 5 * Math.sin(CYCLE * p);
         FittedWave[] waves = pair(p -> Math.tanh(input.applyAsDouble(p)), input, 1e-4, 21);
         Transfer transfer = Transfer.of(waves[0], new InputPlaces(waves[0], waves[1]));
-        SmallSignal found =
-                SmallSignal.of(transfer, transfer.mirrored(), OptionalDouble.empty()).found().orElseThrow();
+        SmallSignal found = SmallSignal.of(transfer, transfer.mirrored(), OptionalDouble.empty())
+                .found()
+                .orElseThrow();
         double onset = 0.1;
         for (double x = 0.1; Math.tanh(x) > 0.8912509 * x; x += 1e-5) {
             onset = x;
@@ -269,14 +270,17 @@ class KnownTransferTest {
             assertThat(profile.at(x)).isCloseTo(0.1 + 2 * x, within(4e-4));
         }
         assertThat(Knee.of(profile.transfer(), 2, 1.5).value()).isEmpty();
-        SmallSignal found = SmallSignal.of(profile.transfer(), profile.transfer().mirrored(), OptionalDouble.empty())
+        SmallSignal found = SmallSignal.of(
+                        profile.transfer(), profile.transfer().mirrored(), OptionalDouble.empty())
                 .found()
                 .orElseThrow();
         assertThat(found.onsetUp()).isEmpty();
         assertThat(found.line().window()).isCloseTo(0.75 * 1.5, within(0.01));
-        assertThat(SmallSignal.of(profile.transfer(), profile.transfer().mirrored(), OptionalDouble.of(0.1)).found())
+        assertThat(SmallSignal.of(profile.transfer(), profile.transfer().mirrored(), OptionalDouble.of(0.1))
+                        .found())
                 .isEmpty();
-        assertThat(SmallSignal.of(profile.transfer(), profile.transfer().mirrored(), OptionalDouble.of(0.089)).found())
+        assertThat(SmallSignal.of(profile.transfer(), profile.transfer().mirrored(), OptionalDouble.of(0.089))
+                        .found())
                 .isPresent();
     }
 }

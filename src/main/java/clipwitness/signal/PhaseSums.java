@@ -98,17 +98,21 @@ final class PhaseSums {
      * @return for harmonic k, the one of index k modulo 4
      */
     private static double[][] folded(double[] moments) {
-        double[] even = folded(moments, 1);
-        double[] odd = folded(moments, -1);
-        return new double[][] {folded(even, 1), odd, folded(even, -1), odd};
-    }
-
-    private static double[] folded(double[] moments, int sign) {
-        double[] folded = new double[moments.length / 2];
-        for (int i = 0; i < folded.length; i++) {
-            folded[i] = moments[i] + sign * moments[folded.length + i];
+        int quarter = moments.length / 4;
+        double[] fourth = new double[quarter];
+        double[] second = new double[quarter];
+        double[] odd = new double[2 * quarter];
+        for (int i = 0; i < quarter; i++) {
+            double first = moments[i];
+            double next = moments[quarter + i];
+            double opposite = moments[2 * quarter + i];
+            double last = moments[3 * quarter + i];
+            odd[i] = first - opposite;
+            odd[quarter + i] = next - last;
+            fourth[i] = first + opposite + (next + last);
+            second[i] = first + opposite - (next + last);
         }
-        return folded;
+        return new double[][] {fourth, odd, second, odd};
     }
 
     /** Real and imaginary part of the sum over the bins. */

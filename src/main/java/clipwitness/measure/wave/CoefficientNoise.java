@@ -3,7 +3,6 @@ package clipwitness.measure.wave;
 import clipwitness.capture.Samples;
 import clipwitness.signal.HarmonicFit;
 import clipwitness.signal.MeanCycle;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.transform.DftNormalization;
@@ -104,7 +103,7 @@ final class CoefficientNoise {
     private double[] stepErrors(int orders) {
         double[] largest = new double[orders + 1];
         for (double[] cycle : cycles) {
-            double span = (max(cycle) - min(cycle)) / step;
+            double span = span(cycle) / step;
             for (int amplitude = 0; amplitude < AMPLITUDES; amplitude++) {
                 double[] variance = variance(cycle, (1 + (double) amplitude / AMPLITUDES / span) / step, orders);
                 for (int k = 0; k <= orders; k++) {
@@ -126,12 +125,14 @@ final class CoefficientNoise {
         return variance;
     }
 
-    private static double max(double[] values) {
-        return Arrays.stream(values).max().orElseThrow();
-    }
-
-    private static double min(double[] values) {
-        return Arrays.stream(values).min().orElseThrow();
+    private static double span(double[] values) {
+        double least = values[0];
+        double most = values[0];
+        for (double v : values) {
+            least = Math.min(least, v);
+            most = Math.max(most, v);
+        }
+        return most - least;
     }
 
     /** Real and imaginary part of e^(i turn y), y the cycle. */

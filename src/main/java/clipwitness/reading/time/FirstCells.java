@@ -65,11 +65,17 @@ public final class FirstCells {
 
     /** How a column goes on over the first rows; a gap or a step back leaves no line. */
     public Stamps axis(Column column) {
-        int digits = of(column.place()).stream()
-                .mapToInt(c -> (int) c.chars().filter(Character::isDigit).count())
-                .max()
-                .orElse(1);
+        int digits =
+                of(column.place()).stream().mapToInt(FirstCells::digits).max().orElse(1);
         return axis(column, digits);
+    }
+
+    private static int digits(String cell) {
+        int digits = 0;
+        for (int i = 0; i < cell.length(); i++) {
+            digits += Character.isDigit(cell.charAt(i)) ? 1 : 0;
+        }
+        return digits;
     }
 
     private Stamps axis(Column column, int digits) {

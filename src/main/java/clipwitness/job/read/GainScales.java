@@ -16,6 +16,9 @@ final class GainScales {
     private static final double PERCENT = 100;
     private static final double DIAL = 10;
 
+    /** Of so few positions nobody can tell. */
+    private static final int FEW = 2;
+
     private static final AllowedRange RANGE =
             AllowedRange.from(0, Unit.PERCENT).to(100).orBare();
     private static final Pattern NUMBER_FIRST = Pattern.compile("[-+.\u2212\\d]");
@@ -35,7 +38,7 @@ final class GainScales {
                 numbers.stream().flatMap(Optional::stream).collect(Collectors.toCollection(TreeSet::new));
         boolean several = positions.size() > 1;
         boolean fractions = positions.last() <= 1 && (several || positions.first() % 1 > 0);
-        boolean dial = positions.last() == DIAL && several;
+        boolean dial = positions.last() == DIAL && positions.size() > FEW;
         if (fractions || dial) {
             double full = fractions ? 1 : DIAL;
             Field largest = cells.get(numbers.indexOf(Optional.of(positions.last())));

@@ -196,6 +196,10 @@ public final class VerdictText {
 
     private void others(Comparison comparison, List<String> more) {
         int judged = (int) comparison.items().stream().filter(Item::judged).count();
+        int passed = Items.decided(comparison, Decision.PASS).size();
+        if (comparison.verdict() == Decision.UNDECIDED && passed > 1) {
+            more.add(wording.say("verdict.more.pass", "items", wording.items(passed, judged)));
+        }
         for (Decision decision : List.of(Decision.FAIL, Decision.UNDECIDED)) {
             List<Item> items = Items.decided(comparison, decision);
             if (items.size() > 1 || (items.size() == 1 && decision != comparison.verdict())) {

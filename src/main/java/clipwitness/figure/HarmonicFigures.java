@@ -40,6 +40,9 @@ final class HarmonicFigures {
     private static final double DEEPEST = -100;
     private static final double SHALLOWEST = -40;
 
+    /** Standard uncertainty of the level of an amplitude that is five times its own, dB, to first order: 20 lg e / 5. */
+    private static final double CLEAR_DECIBELS = 20 / Math.log(10) / 5;
+
     private final FigureContext context;
     private final WaveGroup group;
 
@@ -156,6 +159,13 @@ final class HarmonicFigures {
         return bounds ? List.of(LegendEntry.bound(context.say("legend.bound"))) : List.of();
     }
 
+    private static boolean isClear(Harmonic harmonic) {
+        return harmonic.level()
+                .asValue()
+                .filter(v -> v.standardUncertainty() < CLEAR_DECIBELS)
+                .isPresent();
+    }
+
     private String strongest(String state, Harmonic harmonic) {
         String level = context.values().of(harmonic.level().asValue().orElseThrow());
         return context.say(
@@ -177,6 +187,7 @@ final class HarmonicFigures {
                                 .filter(v -> !v.isUpperBound())
                                 .isPresent())
                         .max(Comparator.comparingDouble(h -> h.level().value().orElseThrow()))
+                        .filter(HarmonicFigures::isClear)
                         .ifPresent(h -> parts.add(strongest(state, h))));
         return context.tell(
                 parts.isEmpty() ? "figure.harmonics.says.none" : "figure.harmonics.says", setting.gainPercent(), parts);

@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.result.Series;
 import clipwitness.compare.result.SeriesPoint;
 import clipwitness.figure.canvas.Figure;
@@ -211,9 +212,10 @@ final class SeriesFigures {
                 .toList();
     }
 
+    /** A figure as it was measured; empty where the tables refuse to tell it. */
     private static Optional<Measured.Value> value(SeriesPoint point, WaveformQuantity quantity) {
         Measured found = point.values().get(quantity);
-        return found == null ? Optional.empty() : found.asValue();
+        return found == null || Told.figure(quantity, found).asValue().isEmpty() ? Optional.empty() : found.asValue();
     }
 
     private String finding(SeriesQuantity quantity) {

@@ -1,6 +1,7 @@
 package clipwitness.figure;
 
 import clipwitness.capture.Samples;
+import clipwitness.compare.finding.Told;
 import clipwitness.compare.rule.WaveGroup;
 import clipwitness.compare.rule.WaveSetting;
 import clipwitness.figure.canvas.Figure;
@@ -15,7 +16,6 @@ import clipwitness.figure.chart.Marker;
 import clipwitness.figure.chart.Panel;
 import clipwitness.figure.chart.PanelFigure;
 import clipwitness.figure.chart.PanelGrid;
-import clipwitness.measure.Measured;
 import clipwitness.measure.TransferCurve;
 import clipwitness.measure.WaveformQuantity;
 import clipwitness.measure.WaveformResult;
@@ -88,7 +88,7 @@ final class TransferFigures {
                 .toList();
         return new PanelFigure(
                 title,
-                finding(headings ? group.further() : group.chosen()) + scales.finding(context),
+                new TransferWords(context).of(headings ? group.further() : group.chosen()) + scales.finding(context),
                 grid(panels),
                 context.palette().entries(group.states(), LegendEntry::line),
                 Lists.joined(signs(settings), scales.legend(context)));
@@ -162,7 +162,7 @@ final class TransferFigures {
 
     private Optional<Marker> mark(String state, WaveformResult wave, WaveformQuantity onset, int side) {
         TransferCurve curve = wave.transfer().orElseThrow();
-        return wave.get(onset)
+        return Told.figure(onset, wave.get(onset))
                 .asValue()
                 .map(v -> side * v.number())
                 .filter(x -> x >= curve.input().minimum() && x <= curve.input().maximum())
@@ -178,49 +178,5 @@ final class TransferFigures {
         double step = input.at(i) - input.at(i - 1);
         double part = step > 0 ? (x - input.at(i - 1)) / step : 0;
         return (1 - part) * curve.output().at(i - 1) + part * curve.output().at(i);
-    }
-
-    private String finding(WaveSetting setting) {
-        List<String> parts = new ArrayList<>();
-        for (String state : setting.waves().keySet()) {
-            parts.add(onsets(setting.waves().get(state), context.called(state)));
-        }
-        return context.tell("figure.transfer.says", setting.gainPercent(), parts) + loops(setting);
-    }
-
-    private String onsets(WaveformResult wave, String state) {
-        boolean neither = wave.get(WaveformQuantity.ONSET_UP).asValue().isEmpty()
-                && wave.get(WaveformQuantity.ONSET_DOWN).asValue().isEmpty();
-        return neither
-                ? context.say("figure.transfer.neither", "state", state)
-                : context.say(
-                        "figure.transfer.state",
-                        "state",
-                        state,
-                        "upper",
-                        onset(wave.get(WaveformQuantity.ONSET_UP)),
-                        "lower",
-                        onset(wave.get(WaveformQuantity.ONSET_DOWN)));
-    }
-
-    /** What the branches that part mean, where there are any. */
-    private String loops(WaveSetting setting) {
-        List<String> straightened = new ArrayList<>();
-        List<String> refused = new ArrayList<>();
-        setting.waves()
-                .forEach((state, wave) -> wave.transfer()
-                        .filter(t -> t.loop().isPresent())
-                        .ifPresent(t -> (t.follows() ? straightened : refused).add(context.called(state))));
-        return loops("figure.transfer.straightened", straightened) + loops("figure.transfer.refused", refused);
-    }
-
-    private String loops(String name, List<String> states) {
-        return states.isEmpty() ? "" : " " + context.say(name, "list", String.join(", ", states));
-    }
-
-    private String onset(Measured onset) {
-        return onset.asValue()
-                .map((Measured.Value v) -> context.values().of(v))
-                .orElseGet(() -> context.say("figure.transfer.none"));
     }
 }

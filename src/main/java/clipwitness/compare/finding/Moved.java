@@ -1,6 +1,7 @@
 package clipwitness.compare.finding;
 
 import clipwitness.compare.result.Item;
+import clipwitness.quantity.ItemQuantity;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,10 +14,33 @@ import java.util.Optional;
  * @param settings where it moved so far, and where it was judged
  * @param figures  the figure of both states there, where it is beyond the limit or shows halves that were unequal before, too
  * @param part     whether some settings were left unjudged because there is next to no distortion in both states
+ * @param reshaped whether the wave has another shape beyond its limit
  */
 public record Moved(
-        Subject subject, Item farthest, boolean beyond, Settings settings, Optional<Difference> figures, boolean part)
+        Subject subject,
+        Item farthest,
+        boolean beyond,
+        Settings settings,
+        Optional<Difference> figures,
+        boolean part,
+        boolean reshaped)
         implements Finding {
+    /** A figure of a wave that kept its shape, or of which that is not known. */
+    public Moved(
+            Subject subject,
+            Item farthest,
+            boolean beyond,
+            Settings settings,
+            Optional<Difference> figures,
+            boolean part) {
+        this(subject, farthest, beyond, settings, figures, part, false);
+    }
+
+    /** Whether it is as much distortion as before in a wave of another shape. */
+    public boolean otherKind() {
+        return reshaped && !beyond && farthest.quantity() == ItemQuantity.THD;
+    }
+
     /** Which way it moved, where that is beyond the limit. */
     public Optional<Telling.Kind> way() {
         return beyond ? Optional.of(Items.isFall(farthest) ? Telling.Kind.LESS : Telling.Kind.MORE) : Optional.empty();

@@ -21,6 +21,12 @@ public record Onset(
         Subject subject, double markPercent, Kind kind, Measured from, Measured to, Optional<OtherHalves> halves)
         implements Finding {
 
+    /** Two places on the gain control that lie farther apart than this are not told as one, percent of rotation. */
+    private static final double ONE_PLACE_PERCENT = 5;
+
+    /** Nor are two whose distance is known to no better than this, percent of rotation: half of what leaves a single place to be told. */
+    private static final double ONE_PLACE_KNOWN_PERCENT = 10;
+
     /** Where the later state reaches the mark. */
     public enum Kind {
         /** At a lower setting. */
@@ -42,6 +48,14 @@ public record Onset(
         public String code() {
             return name().toLowerCase(Locale.ROOT);
         }
+    }
+
+    /** Whether both places are known, lie close together, and how close is known well. */
+    public boolean isOnePlace() {
+        return from.asValue()
+                .flatMap(f -> to.asValue().map(t -> Difference.of(f, t)))
+                .filter(d -> Math.abs(d.change()) <= ONE_PLACE_PERCENT && d.uncertainty() <= ONE_PLACE_KNOWN_PERCENT)
+                .isPresent();
     }
 
     @Override

@@ -16,6 +16,12 @@ public record OtherHalves(Condition condition, List<Half> halves) {
         halves = List.copyOf(halves);
     }
 
+    /** Whether both halves begin to clip later, or both earlier. */
+    public boolean bothOneWay() {
+        return halves.size() > 1
+                && halves.stream().map(h -> h.onset().isRise()).distinct().count() == 1;
+    }
+
     /**
      * One half.
      *

@@ -12,6 +12,7 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
+import clipwitness.reason.HintCode;
 import clipwitness.reason.ReasonCode;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
@@ -88,7 +89,7 @@ public record Findings(
         LevelOnlyRule levelOnly = new LevelOnlyRule();
         Map<Comparison, List<Paragraph>> onlyLevel = new LinkedHashMap<>();
         results.comparisons().stream()
-                .filter(c -> c.intent() != Intent.DESCRIBED && !answers.sayAllOf(c))
+                .filter(c -> c.intent() != Intent.DESCRIBED && !answers.sayAllOf(c) && !isSilent(results, c))
                 .forEach(c -> onlyLevel.put(c, levelOnly.of(c)));
         List<Paragraph> paragraphs = new ArrayList<>();
         onlyLevel.values().forEach(paragraphs::addAll);
@@ -100,6 +101,12 @@ public record Findings(
             });
         }
         return paragraphs;
+    }
+
+    /** Whether a hint says that the later state gives no output: then nothing is left to be said of its sound. */
+    private static boolean isSilent(JobResults results, Comparison comparison) {
+        return results.hints().stream()
+                .anyMatch(h -> h.code() == HintCode.NO_OUTPUT && h.states().contains(comparison.to()));
     }
 
     private static List<Deciding> deciding(JobResults results) {

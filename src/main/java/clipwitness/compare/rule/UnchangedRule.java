@@ -92,7 +92,8 @@ final class UnchangedRule implements FindingRule {
                 !failing.isEmpty(),
                 Settings.of(told, items, comparison),
                 deciding.figures(comparison, farthest).filter(d -> !failing.isEmpty() || isUneven(quantity, d)),
-                isPart(comparison, quantity)));
+                isPart(comparison, quantity),
+                !failing(Items.judged(comparison, ItemQuantity.NULL_DEPTH)).isEmpty()));
     }
 
     /** Whether the halves of the wave are unequal in both states by more than an unchanged state may move: then it is said that they were so before. */

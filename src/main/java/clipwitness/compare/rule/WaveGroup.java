@@ -54,10 +54,10 @@ public record WaveGroup(Condition condition, List<WaveSetting> settings) {
                 .orElseThrow(() -> new IllegalArgumentException("a group needs settings"));
     }
 
-    /** The setting that the sentence of a picture of all settings is about: the highest, or the lowest where the highest is the main one. */
+    /** The setting that the sentence of a picture of all settings is about: the highest beside the main one. */
     public WaveSetting further() {
         WaveSetting last = settings.get(settings.size() - 1);
-        return last.equals(chosen()) ? settings.get(0) : last;
+        return settings.size() > 1 && last.equals(chosen()) ? settings.get(settings.size() - 2) : last;
     }
 
     private static Comparator<WaveSetting> byDistortion() {

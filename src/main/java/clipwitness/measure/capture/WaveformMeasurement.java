@@ -77,9 +77,16 @@ public final class WaveformMeasurement {
             doubts.add(noFundamental());
             return refusal();
         }
-        WaveformDoubts.fewPeriods(samples.size() * start.getAsDouble()).ifPresent(doubts::add);
+        double periods = samples.size() * start.getAsDouble();
+        shortOfPeriods(periods).or(() -> WaveformDoubts.fewPeriods(periods)).ifPresent(doubts::add);
         WaveformDoubts.undersampled(1 / start.getAsDouble()).ifPresent(doubts::add);
         return isRefused() ? refusal() : measuredFrom(start.getAsDouble());
+    }
+
+    /** In a record of so few periods the search may find another frequency; then the periods are those of the tone that was to be captured. */
+    private Optional<Doubt> shortOfPeriods(double found) {
+        double expected = samples.size() * capture.expectedFrequency().orElse(0) / sampleRate;
+        return found < 1 && expected >= 1 ? Optional.of(WaveformDoubts.tooFewPeriods(expected)) : Optional.empty();
     }
 
     private OptionalDouble start() {

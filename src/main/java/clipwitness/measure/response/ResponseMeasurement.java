@@ -10,6 +10,7 @@ import clipwitness.quantity.Decibels;
 import clipwitness.quantity.Unit;
 import clipwitness.reason.Argument;
 import clipwitness.reason.Doubt;
+import clipwitness.reason.DoubtCode;
 import clipwitness.reason.DoubtReason;
 import clipwitness.reason.Reason;
 import clipwitness.reason.ResponseReason;
@@ -47,6 +48,7 @@ public final class ResponseMeasurement {
         ResponsePoint point =
                 new ResponsePoint(frequency, gain, wave.get(WaveformQuantity.PHASE), OptionalDouble.empty());
         List<Doubt> doubts = new ArrayList<>(wave.doubts());
+        doubts.removeIf(ResponseMeasurement::isAboutHarmonics);
         wave.get(WaveformQuantity.THD)
                 .asValue()
                 .filter(t -> t.number() - t.expanded() > CLIPPED_PERCENT)
@@ -57,6 +59,11 @@ public final class ResponseMeasurement {
         Measured input = wave.get(WaveformQuantity.INPUT_FUNDAMENTAL);
         boolean refused = doubts.stream().anyMatch(Doubt::refuses);
         return new ResponseResult(refused ? List.of() : List.of(point), false, input.value(), wave.range(), doubts);
+    }
+
+    /** Whether a doubt says only that harmonics are missing, of which a response needs none. */
+    private static boolean isAboutHarmonics(Doubt doubt) {
+        return doubt.code() == DoubtCode.UNDERSAMPLED && !doubt.refuses();
     }
 
     private static Measured overGenerator(Measured fundamental, OptionalDouble level) {

@@ -79,11 +79,13 @@ record CapturePlaces(JobWording wording) {
         List<String> places = rows.stream()
                 .filter(r -> r.kind() == CaptureKind.WAVEFORM)
                 .map(r -> place(r, ofState))
+                .distinct()
                 .toList();
         return wording.say("captures.of", "state", state, "places", wording.list(places))
                 + others(rows.stream()
                         .filter(r -> r.kind() != CaptureKind.WAVEFORM)
                         .map(this::condition)
+                        .distinct()
                         .toList());
     }
 

@@ -54,17 +54,35 @@ final class DeviceSentences {
         return sentences;
     }
 
-    /** Why nothing is predicted, once for all states that share the reason. */
+    private record Unpredicted(String place, String reason) {}
+
+    /** Why nothing is predicted, once for all states that share the reason; with the place where something is predicted elsewhere. */
     private List<String> unpredicted(Devices devices) {
-        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        Map<Unpredicted, List<String>> alike = new LinkedHashMap<>();
         devices.highest()
                 .forEach(p -> refusal(p)
-                        .ifPresent(reason -> byReason.computeIfAbsent(
-                                        wording.speech().clause(reason), r -> new ArrayList<>())
+                        .ifPresent(reason -> alike.computeIfAbsent(
+                                        new Unpredicted(
+                                                place(devices, p),
+                                                wording.speech().clause(reason)),
+                                        r -> new ArrayList<>())
                                 .add(wording.called(p.state()))));
-        return byReason.entrySet().stream()
-                .map(e -> wording.say("device.unpredicted", "states", wording.list(e.getValue()), "reason", e.getKey()))
+        return alike.entrySet().stream()
+                .map(e -> wording.say(
+                        "device.unpredicted",
+                        "condition",
+                        e.getKey().place(),
+                        "states",
+                        wording.list(e.getValue()),
+                        "reason",
+                        e.getKey().reason()))
                 .toList();
+    }
+
+    private String place(Devices devices, StatePrediction refused) {
+        boolean elsewhere = devices.predictions().stream()
+                .anyMatch(p -> p.state().equals(refused.state()) && refusal(p).isEmpty());
+        return elsewhere ? wording.condition(refused.condition()) : "";
     }
 
     private static Optional<Reason> refusal(StatePrediction prediction) {

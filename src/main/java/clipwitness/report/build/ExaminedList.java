@@ -6,6 +6,7 @@ import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Item;
 import clipwitness.compare.result.JobResults;
 import clipwitness.job.CaptureKind;
+import clipwitness.job.CaptureRow;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.Doubt;
 import clipwitness.reason.Reason;
@@ -57,12 +58,24 @@ final class ExaminedList {
                 "waves",
                 wording.list(names),
                 "settings",
-                waves.isEmpty() ? "" : wording.apart(wording.settings(waves, waves)));
+                waves.isEmpty() ? "" : wording.apart(settings(results, waves)));
         if (names.isEmpty() || others.isEmpty()) {
             String list = names.isEmpty() ? wording.list(others) : ofWaves;
             return list.isEmpty() ? Optional.empty() : Optional.of(wording.say("examined.one", "list", list));
         }
         return Optional.of(wording.say("examined.all", "waves", ofWaves, "others", wording.list(others)));
+    }
+
+    private String settings(JobResults results, List<Condition> compared) {
+        List<Condition> captured = results.captures().stream()
+                .map(CaptureResult::row)
+                .filter(r -> r.kind() == CaptureKind.WAVEFORM)
+                .map(CaptureRow::condition)
+                .distinct()
+                .toList();
+        return captured.size() > compared.size()
+                ? wording.settingsOf(compared, captured)
+                : wording.settings(compared, compared);
     }
 
     private String name(ItemQuantity quantity) {

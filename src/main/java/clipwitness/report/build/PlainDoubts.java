@@ -73,6 +73,7 @@ final class PlainDoubts {
             case NOT_COMPARABLE_RESPONSE_INPUT, NOT_COMPARABLE_RESPONSE_GAPS, NOT_COMPARABLE_RESPONSE_NONE ->
                 "no-response";
             case RESPONSE_CLIPPED, RESPONSE_NOT_LINEAR, RESPONSE_BEYOND_ONSET -> "clipped-response";
+            case STRAIGHTENED_HIGH -> "straightened-high";
             default -> reason.doubt().code();
         };
     }

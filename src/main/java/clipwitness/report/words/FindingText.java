@@ -13,6 +13,7 @@ import clipwitness.compare.finding.Matched;
 import clipwitness.compare.finding.Moved;
 import clipwitness.compare.finding.Onset;
 import clipwitness.compare.finding.OtherDrive;
+import clipwitness.compare.finding.OtherHalves;
 import clipwitness.compare.finding.Paragraph;
 import clipwitness.compare.finding.RefusedCapture;
 import clipwitness.compare.finding.SameShape;
@@ -119,7 +120,7 @@ public final class FindingText {
     private static String variant(Finding finding) {
         if (finding instanceof Moved moved) {
             String way = moved.way().map(Telling.Kind::code).orElse("within");
-            return moved.farthest().quantity().key() + "." + way;
+            return moved.farthest().quantity().key() + "." + (moved.otherKind() ? "other-kind" : way);
         }
         if (finding instanceof Matched matched && matched.elsewhere().isPresent()) {
             return matched.word() + ".but";
@@ -127,7 +128,16 @@ public final class FindingText {
         if (finding instanceof RefusedCapture refused) {
             return refused.others() > 0 ? "captures" : "capture";
         }
-        return finding instanceof Onset onset && onset.halves().isPresent() ? "halves" : finding.word();
+        return finding instanceof Onset onset
+                ? onset.halves().map(FindingText::variant).orElse(onset.word())
+                : finding.word();
+    }
+
+    private static String variant(OtherHalves halves) {
+        if (!halves.bothOneWay()) {
+            return "halves";
+        }
+        return halves.halves().get(0).onset().isRise() ? "halves.later" : "halves.earlier";
     }
 
     /**

@@ -325,7 +325,7 @@ public final class JobWording {
     }
 
     /** {@code four of five gain settings}, or conditions where they differ in more than the gain. */
-    String settingsOf(Collection<Condition> meant, Collection<Condition> all) {
+    public String settingsOf(Collection<Condition> meant, Collection<Condition> all) {
         Set<Condition> distinct = new LinkedHashSet<>(all);
         return words.say(
                 kind(distinct) + "some",

@@ -13,6 +13,9 @@ final class OnsetText {
     /** Ends the name of a sentence for two states with the same number. */
     private static final String FIGURE = ".figure";
 
+    /** Ends the name of the sentence for two places that are known too roughly to be told as one. */
+    private static final String ROUGH = ".rough";
+
     private final JobWording wording;
 
     OnsetText(JobWording wording) {
@@ -31,7 +34,7 @@ final class OnsetText {
     private String halves(Onset onset, OtherHalves halves) {
         boolean alike = text(onset.from()).equals(text(onset.to()));
         return said(
-                "halves" + (alike ? FIGURE : ""),
+                onset.isOnePlace() ? "halves" + (alike ? FIGURE : "") : "halves" + ROUGH,
                 onset,
                 "condition",
                 wording.condition(halves.condition()),

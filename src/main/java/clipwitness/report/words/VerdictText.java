@@ -171,7 +171,19 @@ public final class VerdictText {
                         .filter(p -> p.findings().get(0).equals(f))
                         .findFirst()
                         .map(findings::body)
-                        .orElseGet(() -> findings.body(f).orElseThrow()));
+                        .orElseGet(() -> behind(f)));
+    }
+
+    /** An answer under its own heading that another one about the same state precedes. */
+    private String behind(Finding answer) {
+        return paragraphs().stream()
+                .filter(p -> answer instanceof Answer a
+                        && a.place() == Answer.Place.REPEATS
+                        && p.findings().contains(answer))
+                .findFirst()
+                .map(p -> p.findings().get(0).subject().earlier())
+                .map(first -> wording.say("answer.repeats.apart", "from", wording.called(first)))
+                .orElseGet(() -> findings.body(answer).orElseThrow());
     }
 
     /** What else did not pass, what would decide it, and of a state that was to change what must not change and did not. */
@@ -196,6 +208,10 @@ public final class VerdictText {
 
     private void others(Comparison comparison, List<String> more) {
         int judged = (int) comparison.items().stream().filter(Item::judged).count();
+        int passed = Items.decided(comparison, Decision.PASS).size();
+        if (comparison.verdict() == Decision.UNDECIDED && passed > 1) {
+            more.add(wording.say("verdict.more.pass", "items", wording.items(passed, judged)));
+        }
         for (Decision decision : List.of(Decision.FAIL, Decision.UNDECIDED)) {
             List<Item> items = Items.decided(comparison, decision);
             if (items.size() > 1 || (items.size() == 1 && decision != comparison.verdict())) {

@@ -31,8 +31,8 @@ class BesideTheClipperTest {
                     assertThat(h.code()).isEqualTo("beside-the-clipper");
                     assertThat(h.text())
                             .isEqualTo(
-                                    "Old pair: it is duller at all settings alike, also where nothing clips. Look at filters behind "
-                                            + "or before the clipper.");
+                                    "Old pair: it is duller. Its higher harmonics are weaker alike at all settings where they can be "
+                                            + "compared. Look at filters behind or before the clipper.");
                     assertThat(h.evidence())
                             .isEqualTo(
                                     "the fundamental moved by −0.5 dB, at 0\u00a0% gain too, where nothing clips. Harmonic 3 over"
@@ -45,8 +45,8 @@ class BesideTheClipperTest {
         assertThat(hints(k -> k / Math.sqrt(1 + k * k), k -> k / Math.sqrt(1 + k * k)))
                 .extracting(SaidHint::text)
                 .containsExactly(
-                        "Old pair: it is thinner at all settings alike, also where nothing clips. Look at coupling "
-                                + "capacitors and filters behind or before the clipper.");
+                        "Old pair: it is thinner. Its higher harmonics are stronger alike at all settings where they can be "
+                                + "compared. Look at coupling capacitors and filters behind or before the clipper.");
     }
 
     @Test

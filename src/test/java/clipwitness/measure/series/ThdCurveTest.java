@@ -79,7 +79,7 @@ class ThdCurveTest {
         assertThat(curve.gainAt(percent(1)))
                 .isEqualTo(Measured.between(Unit.PERCENT, OptionalDouble.of(75), 100))
                 .extracting(m -> Said.reason(m.reason()).orElseThrow())
-                .isEqualTo("between 75 and 100 %, because noise hides the figure at the setting below");
+                .isEqualTo("between 75 and 100 %, because the figure at the setting below is known too roughly");
     }
 
     /** Below 1.4 %, says noise, at the lowest setting: 1 % may be reached there already. */

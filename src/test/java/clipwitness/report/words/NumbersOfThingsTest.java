@@ -59,10 +59,8 @@ class NumbersOfThingsTest {
         assertThat(ENGLISH.settings(gains(0), captured)).isEqualTo("the one gain setting where it is judged");
         assertThat(ENGLISH.settings(gains(0, 25), captured)).isEqualTo("both gain settings where it is judged");
         assertThat(ENGLISH.settingsOf(gains(0, 25, 50), captured)).isEqualTo("three of four gain settings");
-        assertThat(GERMAN.settings(gains(0), captured))
-                .isEqualTo("der einen Gain-Stellung, bei der sie beurteilt wird");
-        assertThat(GERMAN.settings(gains(0, 25), captured))
-                .isEqualTo("beiden Gain-Stellungen, bei denen sie beurteilt wird");
+        assertThat(GERMAN.settings(gains(0), captured)).isEqualTo("der einen beurteilten Gain-Stellung");
+        assertThat(GERMAN.settings(gains(0, 25), captured)).isEqualTo("beiden beurteilten Gain-Stellungen");
         assertThat(GERMAN.settingsOf(gains(0, 25, 50), captured)).isEqualTo("drei von vier Gain-Stellungen");
     }
 

@@ -26,7 +26,7 @@ final class DecisionBlock {
     private static final double ROW = 9.6;
     private static final double FOOT = 13;
     private static final double GAP = 5;
-    private static final double MOST_NAME = 0.42;
+    private static final double MOST_NAME = 0.55;
     private static final double AFTER_SIGN = 3;
     private static final double FARTHEST = 3;
     private static final int BRIEF = 20;
@@ -193,8 +193,9 @@ final class DecisionBlock {
             new DecisionInterval(value, context.unit(quantity), style, context.values()).paint(plot, middle);
         } else {
             String reason = context.speech().clause(item.change().reason()).orElse("");
-            String fitted = Texts.fitted(canvas, reason, Ink.SMALL, false, strip.width() - GAP);
-            canvas.text(fitted, strip.middleX(), base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+            if (canvas.textWidth(reason, Ink.SMALL, false) <= strip.width() - GAP) {
+                canvas.text(reason, strip.middleX(), base, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 0, Ink.TEXT);
+            }
         }
         double sign = strip.right() + GAP;
         style.paintSign(canvas.graphics(), sign, middle);

@@ -99,10 +99,14 @@ final class DecisionFigure implements Figure {
                 .count();
     }
 
-    /** Blocks side by side: three where their rows have short names. */
-    private int columns() {
+    /** Room for blocks side by side: for three where their rows have short names. Fewer blocks leave some of it free, so that all strips are alike. */
+    private int places() {
         boolean brief = blocks.stream().allMatch(DecisionBlock::isBrief);
-        return Math.min(brief ? BRIEF_COLUMNS : COLUMNS, blocks.size());
+        return brief ? BRIEF_COLUMNS : COLUMNS;
+    }
+
+    private int columns() {
+        return Math.min(places(), blocks.size());
     }
 
     /** The blocks of each column: each stands in the column that is the shortest so far. */
@@ -132,7 +136,7 @@ final class DecisionFigure implements Figure {
 
     @Override
     public void paint(Canvas canvas, double width, double height) {
-        double column = (width - (columns() - 1) * COLUMN_GAP) / columns();
+        double column = (width - (places() - 1) * COLUMN_GAP) / places();
         double stretch = height / (aspect() * NOMINAL_WIDTH);
         double x = 0;
         for (List<DecisionBlock> blocksBelow : arranged()) {

@@ -29,7 +29,6 @@ import java.util.function.Predicate;
  * @param speech  words and numbers of the report
  */
 record FigureContext(JobResults results, StatePalette palette, Condition main, Speech speech) {
-    private static final int FREQUENCY_DIGITS = 2;
 
     /** The context of a job. */
     static FigureContext of(JobResults results, Condition main, Speech speech) {
@@ -82,7 +81,7 @@ record FigureContext(JobResults results, StatePalette palette, Condition main, S
     private Optional<String> frequency(Item item) {
         OptionalDouble frequency = item.condition().frequency();
         return item.quantity() == ItemQuantity.RESPONSE && frequency.isPresent()
-                ? Optional.of(numbers().rounded(frequency.getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS))
+                ? Optional.of(numbers().frequency(frequency.getAsDouble()))
                 : Optional.empty();
     }
 

@@ -182,8 +182,7 @@ final class ResponseFigures {
                         "change",
                         context.values().of(change),
                         "frequency",
-                        context.numbers()
-                                .nominal(Math.rint(most.condition().frequency().orElseThrow()), Unit.HERTZ)));
+                        context.numbers().frequency(most.condition().frequency().orElseThrow())));
             }
         }
         return parts.isEmpty()

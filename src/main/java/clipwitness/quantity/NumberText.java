@@ -20,6 +20,7 @@ public final class NumberText {
     private static final int DIGITS_ALONE = 4;
     private static final int THOUSANDTHS = 3;
     private static final int BOUND_DIGITS = 2;
+    private static final int DIGITS_OF_FREQUENCY = 3;
 
     /** Power of ten of the last digit of a bound in percent. */
     private static final int FINEST_BOUND_PERCENT = -2;
@@ -110,6 +111,16 @@ public final class NumberText {
         BigDecimal number = exact(value).round(NOMINAL_DIGITS).stripTrailingZeros();
         Prefix prefix = Prefix.of(number, unit);
         return withUnit(plain(number, prefix, false), prefix, unit);
+    }
+
+    /**
+     * A frequency of a response: three digits without zeros at the end, {@code 125 Hz}, {@code 12.7 kHz}, {@code 2 kHz}.
+     *
+     * @param hertz frequency, Hz
+     */
+    public String frequency(double hertz) {
+        BigDecimal three = exact(hertz).round(new MathContext(DIGITS_OF_FREQUENCY, RoundingMode.HALF_UP));
+        return nominal(three.doubleValue(), Unit.HERTZ);
     }
 
     /**

@@ -143,7 +143,7 @@ class ReportDocumentTest {
                 Rendered.of(ExampleJob.good().ending(Ending.UNDECIDED).results(), "customer")) {
             assertThat(report.page(1))
                     .contains("? Not decided yet.")
-                    .contains("At 50 % gain its distortion is 0.9 ± 0.3 dB higher")
+                    .contains("At 50 % gain its distortion is 0.93 ± 0.22 dB higher")
                     .contains("Set the controls anew and capture each state until there are 3 runs");
         }
     }

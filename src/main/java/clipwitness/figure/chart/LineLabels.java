@@ -83,7 +83,10 @@ final class LineLabels {
      * @param box   what it covers
      */
     record Placed(String text, Color color, Box box) {
+        /** On white, so that no line of the grid crosses it. */
         void paint(Canvas canvas) {
+            canvas.graphics().setColor(Color.WHITE);
+            canvas.graphics().fill(box.shape());
             double base = box.y() + Ink.SMALL * Ink.CAP_HEIGHT;
             canvas.text(text, box.x(), base, Ink.SMALL, false, Canvas.Anchor.START, 0, color);
         }

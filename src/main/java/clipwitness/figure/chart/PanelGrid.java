@@ -31,6 +31,9 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     private static final double LEAST_PLOT = 6;
     private static final int MOST_COLUMNS = 6;
 
+    /** Size of a heading that is too long for its panel at the usual one, points. */
+    private static final double LEAST_HEADING = 6.6;
+
     /** Height of panels in two rows over that of panels in one, of those in three, and of those in more. */
     private static final double OF_TWO_ROWS = 0.72;
 
@@ -190,9 +193,12 @@ public record PanelGrid(List<Panel> panels, int columns, boolean sharedY, double
     }
 
     private static void paintHeading(Canvas canvas, Panel panel, Box area) {
-        String heading = Texts.fitted(canvas, panel.heading(), Ink.HEADING, true, area.width());
+        double room = area.width() + RIGHT - 2;
+        boolean fits = canvas.textWidth(panel.heading(), Ink.HEADING, true) <= room;
+        double size = fits ? Ink.HEADING : LEAST_HEADING;
+        String heading = Texts.fitted(canvas, panel.heading(), size, true, room);
         if (!heading.isEmpty()) {
-            canvas.text(heading, area.x(), area.y() - 4, Ink.HEADING, true, Canvas.Anchor.START, 0, Ink.TEXT);
+            canvas.text(heading, area.x(), area.y() - 4, size, true, Canvas.Anchor.START, 0, Ink.TEXT);
         }
     }
 

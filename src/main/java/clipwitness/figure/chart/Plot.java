@@ -25,6 +25,9 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
     private static final double GAP = 2;
     private static final double LABEL_GAP = 3;
 
+    /** Size of the label of a y axis that is too long for a low plot at the usual one, points. */
+    private static final double LEAST_LABEL = 6.2;
+
     /** Where a value of the x axis lies on the canvas. */
     public double px(double value) {
         return area.x() + x.scale().share(value) * area.width();
@@ -127,15 +130,17 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
             canvas.text(tick.text(), area.x() - MARK - GAP, base, Ink.SMALL, false, Canvas.Anchor.END, 0, Ink.TEXT);
         }
         double at = area.x() - leftMargin(canvas, y) + 1 + Ink.SMALL * Ink.CAP_HEIGHT;
-        String label = label(room.to() - room.from());
-        double reach = canvas.textWidth(label, Ink.SMALL, false) / 2;
+        double size =
+                canvas.textWidth(y.label(), Ink.SMALL, false) <= room.to() - room.from() ? Ink.SMALL : LEAST_LABEL;
+        String label = label(room.to() - room.from(), size);
+        double reach = canvas.textWidth(label, size, false) / 2;
         double middle = Math.min(Math.max(area.middleY(), room.from() + reach), room.to() - reach);
-        canvas.text(label, at, middle, Ink.SMALL, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
+        canvas.text(label, at, middle, size, false, Canvas.Anchor.MIDDLE, 90, Ink.TEXT);
     }
 
     /** The label of the y axis; its unit alone where a low plot has no room for more. */
-    private String label(double room) {
-        String fitted = Texts.fitted(canvas, y.label(), Ink.SMALL, false, room);
+    private String label(double room, double size) {
+        String fitted = Texts.fitted(canvas, y.label(), size, false, room);
         return fitted.equals(y.label()) || y.unit().isEmpty() ? fitted : y.unit();
     }
 

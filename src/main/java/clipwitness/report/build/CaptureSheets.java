@@ -31,6 +31,11 @@ final class CaptureSheets {
     private static final int COLUMNS = 6;
 
     private static final int DECIMALS_OF_FREQUENCY = 3;
+    /** Figures of the upper and the lower half in volts: each two have one unit. */
+    private static final List<List<WaveformQuantity>> HALVES = List.of(
+            List.of(WaveformQuantity.PEAK_UP, WaveformQuantity.PEAK_DOWN),
+            List.of(WaveformQuantity.ONSET_UP, WaveformQuantity.ONSET_DOWN),
+            List.of(WaveformQuantity.CLIP_UP, WaveformQuantity.CLIP_DOWN));
 
     private final JobWording wording;
     private final JobResults results;
@@ -78,14 +83,10 @@ final class CaptureSheets {
         List<Row> values = cells.kept(values(waves, cells));
         List<Row> harmonics = harmonics(waves, cells);
         List<CaptureSheet.Column> columns = captures.stream().map(this::column).toList();
+        List<String> settings =
+                columns.stream().map(CaptureSheet.Column::setting).distinct().toList();
         return new CaptureSheet(
-                wording.say(
-                        "sheet.title",
-                        "settings",
-                        wording.list(columns.stream()
-                                .map(CaptureSheet.Column::setting)
-                                .distinct()
-                                .toList())),
+                wording.say("sheet.title", "settings", wording.list(settings)),
                 columns,
                 values,
                 harmonics,
@@ -129,11 +130,9 @@ final class CaptureSheets {
     /** Frequencies in Hz, so that captures compare at a glance; everything else with the prefix that suits the row. */
     private Row value(WaveformQuantity quantity, List<WaveformResult> waves, Cells cells) {
         String name = wording.say("value." + quantity.key());
-        List<Optional<Measured>> figures = waves.stream()
-                .map(w -> Optional.ofNullable(w.values().get(quantity)).map(m -> Told.figure(quantity, m)))
-                .toList();
+        List<Optional<Measured>> figures = figures(quantity, waves);
         if (quantity != WaveformQuantity.FREQUENCY) {
-            return cells.row(name, figures);
+            return cells.row(name, figures, bothHalves(quantity, waves));
         }
         List<Amount> amounts = figures.stream()
                 .map(f -> wording.amount(f.orElseThrow(), DECIMALS_OF_FREQUENCY))
@@ -147,6 +146,20 @@ final class CaptureSheets {
                         .orElse(""),
                 amounts.stream().map(cells::cell).toList(),
                 "");
+    }
+
+    private static List<Optional<Measured>> figures(WaveformQuantity quantity, List<WaveformResult> waves) {
+        return waves.stream()
+                .map(w -> Optional.ofNullable(w.values().get(quantity)).map(m -> Told.figure(quantity, m)))
+                .toList();
+    }
+
+    private static List<Optional<Measured>> bothHalves(WaveformQuantity quantity, List<WaveformResult> waves) {
+        return HALVES.stream()
+                .filter(h -> h.contains(quantity))
+                .flatMap(List::stream)
+                .flatMap(q -> figures(q, waves).stream())
+                .toList();
     }
 
     private List<Row> harmonics(List<WaveformResult> waves, Cells cells) {

@@ -78,6 +78,14 @@ final class Cells {
         return new Row(name, unit(amounts), cells(amounts), "");
     }
 
+    /** The same, with the prefix that suits another row, too: two rows that are compared have one unit. */
+    Row row(String name, List<Optional<Measured>> figures, List<Optional<Measured>> beside) {
+        List<Optional<Measured>> all = new ArrayList<>(figures);
+        all.addAll(beside);
+        List<Amount> amounts = wording.together(all, false);
+        return new Row(name, unit(amounts), cells(amounts.subList(0, figures.size())), "");
+    }
+
     /** Changes in a row, with their signs. */
     List<Cell> changes(List<Optional<Measured>> changes) {
         return cells(wording.together(changes, true));

@@ -93,13 +93,12 @@ final class DecisionBuilder {
         return contributions(item).stream().map(this::part).collect(Collectors.joining(", "));
     }
 
-    /** The contributions that count, the largest first; one below a hundredth of the largest changes no digit of the sum. */
+    /** The contributions that count, the largest first: one below a hundredth of the sum of squares changes the sum by less than half a percent. */
     private static List<Contribution> contributions(Item item) {
         List<Contribution> all =
                 item.change().asValue().map(Measured.Value::largestFirst).orElse(List.of());
-        return all.stream()
-                .filter(c -> c.standardUncertainty() > NEGLIGIBLE * all.get(0).standardUncertainty())
-                .toList();
+        double variance = all.stream().mapToDouble(DecisionBuilder::variance).sum();
+        return all.stream().filter(c -> variance(c) > NEGLIGIBLE * variance).toList();
     }
 
     /** Shares of the sum of squares, in whole percent; divided first, so that one alone has all of it, whatever the rounding. */

@@ -6,7 +6,6 @@ import clipwitness.compare.result.StateResponse;
 import clipwitness.measure.Measured;
 import clipwitness.measure.response.ResponsePoint;
 import clipwitness.measure.response.SweptResponse;
-import clipwitness.quantity.Unit;
 import clipwitness.report.model.Parts;
 import clipwitness.report.model.Row;
 import clipwitness.report.model.Table;
@@ -68,8 +67,9 @@ final class ResponseTable {
         List<Optional<Measured>> gains = states.stream()
                 .map(s -> s.curve().at(frequency).map(ResponsePoint::gain))
                 .toList();
-        return cells.row(
-                wording.say("response.at", "frequency", wording.numbers().rounded(frequency, Unit.HERTZ, 3)), gains);
+        Row row = cells.row(
+                wording.say("response.at", "frequency", wording.numbers().frequency(frequency)), gains);
+        return new Row(row.name(), "", row.cells(), row.note()); // decibels, as the head says
     }
 
     private static Set<Double> frequencies(List<StateResponse> states) {

@@ -89,9 +89,7 @@ final class SeriesBuilder {
         return new GroupTable(
                 title,
                 List.of(wording.say("table.quantity"), wording.say("table.state")),
-                gains.stream()
-                        .map(g -> wording.say("series.gain", "gain", wording.percent(g)))
-                        .toList(),
+                gains.stream().map(g -> wording.speech().gain(g)).toList(),
                 groups,
                 cells.notes());
     }

@@ -28,8 +28,8 @@ public final class ItemText {
     /** What is smaller would be printed as 0.0 or 0.1. */
     private static final double SMALL = 0.1;
 
-    /** An uncertainty that begins with 1 is shown with two digits: rounded up to one it could be twice as large. */
-    private static final double FIRST_DIGIT_ALONE = 2;
+    /** An uncertainty that begins with 1 to 4 is shown with two digits, as in the tables: rounded up to one it would be larger by a fifth or more. */
+    private static final double FIRST_DIGIT_ALONE = 5;
 
     /** What is smaller still is nothing. */
     private static final double LEAST = 0.005;
@@ -154,8 +154,8 @@ public final class ItemText {
     }
 
     /**
-     * Size of a change with its uncertainty, to the first digit of that, or two where the first is 1, rounded up: {@code 5.5 ± 0.5 dB}. A failing change that so would
-     * seem to lie within its limit has more digits; one that is known to half or double is told by what it is at least.
+     * Size of a change with its uncertainty, to the first digit of that, rounded up, or to two where the first is 1 to 4: {@code 5.49 ± 0.43 dB}. A failing change that
+     * so would seem to lie within its limit has more digits; one that is known to half or double is told by what it is at least.
      */
     String spread(Item item) {
         double limit = item.decision() == Decision.FAIL ? item.limit().orElse(0) : 0;
@@ -164,7 +164,7 @@ public final class ItemText {
                 : spread(Items.size(item), Items.uncertainty(item), wording.unit(item.quantity()), Math.max(0, limit));
     }
 
-    /** A figure with its uncertainty, to the first digit of that, which is rounded up. */
+    /** A figure with its uncertainty, to the first digit of that, which is rounded up, or to two. */
     String spread(double value, double uncertainty, String unit) {
         return spread(value, uncertainty, unit, 0);
     }
@@ -180,16 +180,26 @@ public final class ItemText {
         }
         return new NumberParts(
                         wording.numbers().fixed(value, Unit.ONE, decimals),
-                        uncertainty > 0 ? wording.numbers().atMost(uncertainty, Unit.ONE, decimals) : "",
+                        uncertainty > 0
+                                ? wording.numbers().fixed(printed(uncertainty, decimals), Unit.ONE, decimals)
+                                : "",
                         unit)
                 .full();
+    }
+
+    /** An uncertainty to some decimals: rounded as in the tables where these show two digits of it, else up. */
+    private static double printed(double uncertainty, int decimals) {
+        boolean two = uncertainty * Math.pow(10, decimals) >= 10;
+        return BigDecimal.valueOf(uncertainty)
+                .setScale(decimals, two ? RoundingMode.HALF_UP : RoundingMode.UP)
+                .doubleValue();
     }
 
     /** Whether a figure lies beyond a limit as it is printed. */
     private static boolean isBeyond(double value, double uncertainty, double limit, int decimals) {
         return BigDecimal.valueOf(value)
                         .setScale(decimals, RoundingMode.HALF_UP)
-                        .subtract(BigDecimal.valueOf(uncertainty).setScale(decimals, RoundingMode.UP))
+                        .subtract(BigDecimal.valueOf(printed(uncertainty, decimals)))
                         .compareTo(BigDecimal.valueOf(limit))
                 > 0;
     }

@@ -29,7 +29,6 @@ import java.util.Set;
 public final class JobWording {
     private static final String COUNT = "count.";
 
-    private static final int FREQUENCY_DIGITS = 2;
     private static final int LEAST_OF_A_RUN = 3;
 
     private final WordBundle words;
@@ -286,7 +285,7 @@ public final class JobWording {
     private Optional<String> frequency(Item item) {
         OptionalDouble frequency = item.condition().frequency();
         return item.quantity() == ItemQuantity.RESPONSE && frequency.isPresent()
-                ? Optional.of(numbers.rounded(frequency.getAsDouble(), Unit.HERTZ, FREQUENCY_DIGITS))
+                ? Optional.of(numbers.frequency(frequency.getAsDouble()))
                 : Optional.empty();
     }
 

@@ -23,7 +23,7 @@ class ItemTextTest {
     @CsvSource({
         "3.4, 2.3, FAIL, 3.4 ± 2.3 dB",
         "3.43, 2.42, FAIL, 3.43 ± 2.42 dB",
-        "-5.5, 0.43, FAIL, 5.5 ± 0.5 dB",
+        "-5.49, 0.43, FAIL, 5.49 ± 0.43 dB",
         "-31, 7.6, FAIL, at least 23 dB",
     })
     void aFailIsToldSoThatItsIntervalLiesBeyondTheLimit(

@@ -82,7 +82,7 @@ class VerdictTextTest {
                         item(ItemQuantity.LEVEL, 50, -0.9, 0.1, Decision.FAIL),
                         item(ItemQuantity.ASYMMETRY, 100, 7.3, 0.4, Decision.FAIL))))
                 .isEqualTo(
-                        "At full gain the asymmetry of its peaks (0 % is even) rose by 7.3 ± 0.4 points (limit 2 points).");
+                        "At full gain the asymmetry of its peaks (0 % is even) rose by 7.30 ± 0.40 points (limit 2 points).");
     }
 
     @Test

@@ -80,9 +80,9 @@ class ExaminationTest {
                         .notExamined())
                 .extracting(NotExamined::quantity, ExaminationTest::why)
                 .contains(
-                        tuple(ItemQuantity.NOISE, "no noise capture of as it came"),
-                        tuple(ItemQuantity.HUM, "no noise capture of as it came"),
-                        tuple(ItemQuantity.RESPONSE, "no response capture of as it came"),
+                        tuple(ItemQuantity.NOISE, "as it came: no noise capture"),
+                        tuple(ItemQuantity.HUM, "as it came: no noise capture"),
+                        tuple(ItemQuantity.RESPONSE, "as it came: no response capture"),
                         tuple(ItemQuantity.RAIL, "the sheet has no meter readings"));
     }
 

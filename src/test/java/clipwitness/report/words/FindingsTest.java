@@ -126,6 +126,16 @@ class FindingsTest {
                                 + "instead of 180 mV." + EQUAL);
     }
 
+    /** 7.9 ± 7.8 and 17.4 ± 7.0 are the same within their uncertainty, and may as well lie 20 points apart. */
+    @Test
+    void placesThatAreHardlyKnownAreNotSaidToBeOne() {
+        assertThat(onset(ExampleJob.value(7.9, Unit.PERCENT, 7.8), ExampleJob.value(17.4, Unit.PERCENT, 7.0)))
+                .isEqualTo(
+                        "One half clips elsewhere. New clippers: at 25 % gain the upper half of its wave begins to clip earlier, "
+                                + "at 84 mV of input instead of 180 mV. Where it reaches 3 % distortion is known too roughly "
+                                + "to compare with as received." + EQUAL);
+    }
+
     @Test
     void distortionBelowTheLowestSettingIsNotGivenAPlace() {
         assertThat(onset(gain(20), BELOW))

@@ -25,6 +25,9 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
     private static final double GAP = 2;
     private static final double LABEL_GAP = 3;
 
+    /** Length of the label of a y axis over the height of its plot, up to which it may reach into the free room above and below at its usual size. */
+    private static final double BEYOND = 1.6;
+
     /** Size of the label of a y axis that is too long for a low plot at the usual one, points. */
     private static final double LEAST_LABEL = 6.2;
 
@@ -130,8 +133,9 @@ public record Plot(Canvas canvas, Box area, Axis x, Axis y) {
             canvas.text(tick.text(), area.x() - MARK - GAP, base, Ink.SMALL, false, Canvas.Anchor.END, 0, Ink.TEXT);
         }
         double at = area.x() - leftMargin(canvas, y) + 1 + Ink.SMALL * Ink.CAP_HEIGHT;
-        double size =
-                canvas.textWidth(y.label(), Ink.SMALL, false) <= room.to() - room.from() ? Ink.SMALL : LEAST_LABEL;
+        double usual = canvas.textWidth(y.label(), Ink.SMALL, false);
+        boolean fits = usual <= room.to() - room.from() && usual <= BEYOND * area.height();
+        double size = fits ? Ink.SMALL : LEAST_LABEL;
         String label = label(room.to() - room.from(), size);
         double reach = canvas.textWidth(label, size, false) / 2;
         double middle = Math.min(Math.max(area.middleY(), room.from() + reach), room.to() - reach);

@@ -96,10 +96,8 @@ final class JobRunner {
 
     /** In a folder for several jobs only what has the number of this one. */
     private Optional<Problem> leftovers(Task task) {
-        return options.out().isPresent()
-                ? Leftovers.ofNumber(task.out(), task.number(), task.results())
-                : Leftovers.ofNumber(task.out(), task.number(), task.results())
-                        .or(() -> Leftovers.ofOthers(task.out(), List.of(task.number())));
+        Optional<Problem> own = Leftovers.ofNumber(task.out(), task.number(), task.results());
+        return options.out().isPresent() ? own : own.or(() -> Leftovers.ofOthers(task.out(), List.of(task.number())));
     }
 
     private Map<String, byte[]> documents(Task task, JobResults results, Inputs inputs, List<Problem> warnings)

@@ -11,7 +11,6 @@ public final class InputException extends Exception {
 
     /** Several problems, at least one. */
     public InputException(List<Problem> problems) {
-        super(OneCause.merged(problems).stream().map(Problem::message).collect(Collectors.joining("\n")));
         if (problems.isEmpty()) {
             throw new IllegalArgumentException("no problem, no exception");
         }
@@ -21,6 +20,12 @@ public final class InputException extends Exception {
     /** One problem. */
     public InputException(ErrorCode code, Origin where, String what, String remedy) {
         this(List.of(new Problem(code, where, what, remedy)));
+    }
+
+    /** The problems, a line each. */
+    @Override
+    public String getMessage() {
+        return problems.stream().map(Problem::message).collect(Collectors.joining("\n"));
     }
 
     /** The problems, in the order of the input; those of one cause are one. */

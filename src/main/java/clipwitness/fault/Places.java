@@ -3,8 +3,8 @@ package clipwitness.fault;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Further places of a problem in words. */
-final class Places {
+/** Places of a problem in words. */
+public final class Places {
     private static final int MOST = 8;
 
     private Places() {}
@@ -31,8 +31,9 @@ final class Places {
         return distinct.isEmpty() ? "" : "in " + listed(distinct);
     }
 
-    private static String listed(List<String> all) {
-        boolean more = all.size() > MOST;
+    /** Names, one or more: {@code a}, {@code a, b and c}; of more than nine the first eight and how many others. */
+    public static String listed(List<String> all) {
+        boolean more = all.size() > MOST + 1;
         List<String> first = all.subList(0, more ? MOST : all.size() - 1);
         String last = more ? all.size() - MOST + " others" : all.get(all.size() - 1);
         return first.isEmpty() ? last : String.join(", ", first) + " and " + last;

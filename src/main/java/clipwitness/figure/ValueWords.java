@@ -1,5 +1,6 @@
 package clipwitness.figure;
 
+import clipwitness.compare.finding.Told;
 import clipwitness.measure.Measured;
 import clipwitness.quantity.NumberParts;
 import clipwitness.quantity.NumberText;
@@ -35,7 +36,7 @@ record ValueWords(Speech speech) {
 
     /** What a change is at least, in whole units, without sign. */
     String least(Measured.Value value) {
-        return speech.numbers().fixed(Math.floor(Math.abs(value.number()) - value.expanded()), value.unit(), 0);
+        return speech.numbers().fixed(Told.least(Math.abs(value.number()), value.expanded()), value.unit(), 0);
     }
 
     private String text(double number, Measured.Value value) {

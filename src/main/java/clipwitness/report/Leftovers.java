@@ -2,6 +2,7 @@ package clipwitness.report;
 
 import clipwitness.fault.ErrorCode;
 import clipwitness.fault.Origin;
+import clipwitness.fault.Places;
 import clipwitness.fault.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,7 +19,6 @@ import java.util.stream.Stream;
  * no longer asked for, the report of a job that was renamed. They look as if they belonged there, so they are named; nothing is deleted.
  */
 public final class Leftovers {
-    private static final int MOST = 6;
     private static final Set<String> SUMMARY = Set.of("summary.csv", "summary.html");
 
     private Leftovers() {}
@@ -75,15 +75,9 @@ public final class Leftovers {
                 : Optional.of(new Problem(
                         ErrorCode.LEFT_OVER,
                         Origin.of(folder.toString()),
-                        listed(names) + (names.size() == 1 ? " is" : " are") + " of an earlier run and not of this one",
+                        Places.listed(names) + (names.size() == 1 ? " is" : " are")
+                                + " of an earlier run and not of this one",
                         "Move away what you want to keep, and delete the rest"));
-    }
-
-    private static String listed(List<String> names) {
-        boolean more = names.size() > MOST;
-        String first = String.join(", ", names.subList(0, more ? MOST : names.size() - 1));
-        String last = more ? names.size() - MOST + " others" : names.get(names.size() - 1);
-        return first.isEmpty() ? last : first + " and " + last;
     }
 
     private static boolean isOwn(Path file) {

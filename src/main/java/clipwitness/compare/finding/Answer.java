@@ -38,19 +38,6 @@ public record Answer(
         freed = List.copyOf(freed);
     }
 
-    /** An answer about a wave that clips where it did. */
-    public Answer(
-            Subject subject,
-            Kind kind,
-            Loudness loudness,
-            ClippedSetting here,
-            List<ClippedSetting> farthest,
-            Degree degree,
-            Optional<Timbre> timbre,
-            Place place) {
-        this(subject, kind, loudness, here, farthest, degree, timbre, place, List.of());
-    }
-
     /** What became of the sound. */
     public enum Kind {
         /** It changed in level alone. */

@@ -31,11 +31,6 @@ public record ClippedSetting(
         UNKNOWN
     }
 
-    /** A setting of which only the changes are known. */
-    public ClippedSetting(Item level, Optional<Item> nullDepth, Optional<Item> thd, Turn turn) {
-        this(level, nullDepth, thd, turn, Optional.empty());
-    }
-
     /** Under which condition. */
     public Condition condition() {
         return level.condition();

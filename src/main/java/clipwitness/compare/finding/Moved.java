@@ -25,17 +25,6 @@ public record Moved(
         boolean part,
         boolean reshaped)
         implements Finding {
-    /** A figure of a wave that kept its shape, or of which that is not known. */
-    public Moved(
-            Subject subject,
-            Item farthest,
-            boolean beyond,
-            Settings settings,
-            Optional<Difference> figures,
-            boolean part) {
-        this(subject, farthest, beyond, settings, figures, part, false);
-    }
-
     /** Whether it is as much distortion as before in a wave of another shape. */
     public boolean otherKind() {
         return reshaped && !beyond && farthest.quantity() == ItemQuantity.THD;

@@ -105,6 +105,11 @@ public final class Told {
         return Significance.exceeds(change, expanded) && expanded >= HALF_OR_DOUBLE_DECIBELS;
     }
 
+    /** What a change is at least, in whole units, from its size and its expanded uncertainty. */
+    public static double least(double size, double expanded) {
+        return Math.floor(size - expanded);
+    }
+
     /** The figure, or a refusal where its uncertainty exceeds what leaves anything to say; the reason names that, so that a table tells it once. */
     private static Measured unlessLost(Measured figure, double lost, UnaryOperator<Measured> told) {
         return figure.asValue().filter(v -> v.expanded() > lost).isPresent()

@@ -165,10 +165,12 @@ public final class Remedy {
 
     /** The same by the label of the state before the work. */
     public static Remark forRefusal(Reason reason, Argument from) {
-        boolean ofBefore = !reason.is(DoubtReason.REPLICATES_DIFFER)
-                && reason.code() == FrameReason.IN_STATE
+        Remark remedy = forRefusal(reason);
+        boolean ofBefore = reason.code() == FrameReason.IN_STATE
                 && reason.arguments().get(0).equals(from);
-        return ofBefore ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason)) : forRefusal(reason);
+        return ofBefore && remedy.code() == RemedyRemark.CAPTURE_AGAIN
+                ? Remark.of(RemedyRemark.CAPTURE_AGAIN_IF_UNDONE, Argument.inner(reason))
+                : remedy;
     }
 
     private Remark remark(double distance) {

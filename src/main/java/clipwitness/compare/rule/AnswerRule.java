@@ -75,7 +75,8 @@ final class AnswerRule implements FindingRule {
                 List.of(),
                 Degree.PLAIN,
                 Optional.empty(),
-                Answer.Place.FIRST);
+                Answer.Place.FIRST,
+                List.of());
     }
 
     private Answer full(Comparison comparison, List<ClippedSetting> clipped) {

@@ -25,7 +25,7 @@ import java.util.Optional;
  */
 final class AsymmetricRule implements FindingRule {
     /** Both halves count as alike below this, percent: the usual limit for an unchanged state. */
-    private static final double ALIKE_PERCENT =
+    static final double ALIKE_PERCENT =
             ItemQuantity.ASYMMETRY.limit().orElseThrow().standard();
 
     private final StateValues values;

@@ -12,8 +12,8 @@ import clipwitness.compare.result.CaptureResult;
 import clipwitness.compare.result.Comparison;
 import clipwitness.compare.result.Intent;
 import clipwitness.compare.result.JobResults;
+import clipwitness.reason.DoubtReason;
 import clipwitness.reason.HintCode;
-import clipwitness.reason.ReasonCode;
 import clipwitness.reason.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -115,13 +115,12 @@ public record Findings(
     }
 
     private static Stream<Paragraph> refused(JobResults results) {
-        Map<ReasonCode, List<RefusedCapture>> causes = results.captures().stream()
+        Map<DoubtReason, List<RefusedCapture>> causes = results.captures().stream()
                 .flatMap(c -> c.doubts().stream()
                         .filter(d -> d.severity() == Severity.REFUSAL)
                         .limit(1)
                         .map(d -> new RefusedCapture(subject(c), c.row().file(), d, 0)))
-                .collect(Collectors.groupingBy(
-                        r -> r.doubt().reason().core().code(), LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(r -> r.doubt().raisedBy(), LinkedHashMap::new, Collectors.toList()));
         return causes.values().stream()
                 .map(alike -> alike.get(0).with(alike.size() - 1))
                 .map(f -> new Paragraph(List.of(f)));

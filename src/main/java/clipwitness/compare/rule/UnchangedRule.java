@@ -98,10 +98,9 @@ final class UnchangedRule implements FindingRule {
 
     /** Whether the halves of the wave are unequal in both states by more than an unchanged state may move: then it is said that they were so before. */
     private static boolean isUneven(ItemQuantity quantity, Difference figures) {
-        double uneven = ItemQuantity.ASYMMETRY.limit().orElseThrow().standard();
         return quantity == ItemQuantity.ASYMMETRY
-                && Math.abs(figures.now().number()) > uneven
-                && Math.abs(figures.before().number()) > uneven;
+                && Math.abs(figures.now().number()) > AsymmetricRule.ALIKE_PERCENT
+                && Math.abs(figures.before().number()) > AsymmetricRule.ALIKE_PERCENT;
     }
 
     /** Whether distortion was left unjudged at some setting because there is next to none in both states. */

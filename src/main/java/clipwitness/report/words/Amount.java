@@ -66,7 +66,7 @@ public record Amount(NumberParts parts, Optional<Reason> reason) {
 
     /** {@code < −24 dB} or {@code > +28 dB}: what a change is at least, in whole decibels. */
     private static NumberParts atLeast(Measured.Value value, NumberText numbers) {
-        double least = Math.floor(Math.abs(value.number()) - value.expanded());
+        double least = Told.least(Math.abs(value.number()), value.expanded());
         boolean fall = value.number() < 0;
         return new NumberParts(
                 (fall ? "< " : "> ") + numbers.signed(fall ? -least : least, Unit.ONE, 0),

@@ -117,12 +117,12 @@ public final class ItemText {
         }
         double size = Math.abs(difference.change());
         return Told.isAtLeast(size, difference.uncertainty())
-                ? least(size - difference.uncertainty(), unit)
+                ? least(Told.least(size, difference.uncertainty()), unit)
                 : round(size, difference.uncertainty(), unit);
     }
 
     private String least(double least, Unit unit) {
-        return wording.say("amount.least", "amount", wording.numbers().fixed(Math.floor(least), unit, 0));
+        return wording.say("amount.least", "amount", wording.numbers().fixed(least, unit, 0));
     }
 
     /** Whether only what a change is at least can be told. */
@@ -132,7 +132,7 @@ public final class ItemText {
 
     /** What a change is at least, in whole units: {@code at least 24 dB}. */
     String least(Item item) {
-        double least = Math.floor(Items.size(item) - Items.uncertainty(item));
+        double least = Told.least(Items.size(item), Items.uncertainty(item));
         return wording.say(
                 "amount.least", "amount", withUnit(wording.numbers().fixed(least, Unit.ONE, 0), item.quantity()));
     }

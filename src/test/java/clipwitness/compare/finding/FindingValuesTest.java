@@ -215,14 +215,14 @@ class FindingValuesTest {
         Settings settings = new Settings(List.of(AT, Condition.NONE), List.of(AT), List.of(AT));
         Item thd = item(ItemQuantity.THD, 0.8, 0.1);
         holds(
-                new Moved(SUBJECT, thd, false, settings, Optional.empty(), false),
+                new Moved(SUBJECT, thd, false, settings, Optional.empty(), false, false),
                 "moved",
                 "within",
                 "thd 0.8 dB +- 0.1",
                 "limit 1.0 dB");
-        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false).word())
+        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false, false).word())
                 .isEqualTo("beyond");
-        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false).way())
+        assertThat(new Moved(SUBJECT, thd, true, settings, Optional.empty(), false, false).way())
                 .contains(Telling.Kind.MORE);
         assertThat(settings.all()).isFalse();
         assertThat(new Settings(List.of(AT), List.of(AT), List.of()).all()).isTrue();
@@ -328,8 +328,8 @@ class FindingValuesTest {
         Item level = item(ItemQuantity.LEVEL, -3, 0.1);
         Item depth = item(ItemQuantity.NULL_DEPTH, -20, 6.0206);
         Item thd = item(ItemQuantity.THD, -2, 0.5);
-        ClippedSetting here =
-                new ClippedSetting(level, Optional.of(depth), Optional.of(thd), ClippedSetting.Turn.LOWER);
+        ClippedSetting here = new ClippedSetting(
+                level, Optional.of(depth), Optional.of(thd), ClippedSetting.Turn.LOWER, Optional.empty());
         holds(
                 answer(Answer.Kind.GENTLER, here),
                 "character",
@@ -343,15 +343,19 @@ class FindingValuesTest {
         holds(answer(Answer.Kind.CLEAN, here), "character", "clean", "level -3.0 dB +- 0.1");
         Item bound =
                 item(ItemQuantity.NULL_DEPTH, value(-20, Unit.DECIBEL, 6.0206).asUpperBound(), AT);
-        ClippedSetting hidden =
-                new ClippedSetting(level, Optional.of(bound), Optional.empty(), ClippedSetting.Turn.UNKNOWN);
+        ClippedSetting hidden = new ClippedSetting(
+                level, Optional.of(bound), Optional.empty(), ClippedSetting.Turn.UNKNOWN, Optional.empty());
         assertThat(told(answer(Answer.Kind.OPEN, hidden))).contains("left 10.0 % +- 10.0 bound");
     }
 
     private static Answer answer(Answer.Kind kind, ClippedSetting here) {
         Item raised = item(ItemQuantity.THD, value(4, Unit.DECIBEL, 0.5), ExampleJob.condition(75));
         ClippedSetting other = new ClippedSetting(
-                item(ItemQuantity.LEVEL, 0, 0.1), Optional.empty(), Optional.of(raised), ClippedSetting.Turn.HIGHER);
+                item(ItemQuantity.LEVEL, 0, 0.1),
+                Optional.empty(),
+                Optional.of(raised),
+                ClippedSetting.Turn.HIGHER,
+                Optional.empty());
         return new Answer(
                 SUBJECT,
                 kind,
@@ -360,15 +364,24 @@ class FindingValuesTest {
                 List.of(other),
                 Answer.Degree.PLAIN,
                 Optional.empty(),
-                Answer.Place.FIRST);
+                Answer.Place.FIRST,
+                List.of());
     }
 
     @Test
     void anAnswerBehindOneThatSaysTheSameRepeatsIt() {
         ClippedSetting quiet = new ClippedSetting(
-                item(ItemQuantity.LEVEL, -3, 0.1), Optional.empty(), Optional.empty(), ClippedSetting.Turn.STAYS);
+                item(ItemQuantity.LEVEL, -3, 0.1),
+                Optional.empty(),
+                Optional.empty(),
+                ClippedSetting.Turn.STAYS,
+                Optional.empty());
         ClippedSetting equal = new ClippedSetting(
-                item(ItemQuantity.LEVEL, -0.9, 0.1), Optional.empty(), Optional.empty(), ClippedSetting.Turn.STAYS);
+                item(ItemQuantity.LEVEL, -0.9, 0.1),
+                Optional.empty(),
+                Optional.empty(),
+                ClippedSetting.Turn.STAYS,
+                Optional.empty());
         Answer gentler = answer(Answer.Kind.GENTLER, quiet);
         assertThat(gentler.behind(gentler).place()).isEqualTo(Answer.Place.REPEATS);
         assertThat(gentler.behind(answer(Answer.Kind.HARSHER, quiet)).place()).isEqualTo(Answer.Place.ADDS);
@@ -397,7 +410,8 @@ class FindingValuesTest {
                 item(ItemQuantity.LEVEL, 0, 0.1),
                 Optional.of(item(ItemQuantity.NULL_DEPTH, depth, expanded)),
                 Optional.of(item(ItemQuantity.THD, thd, 0.1)),
-                ClippedSetting.Turn.HIGHER);
+                ClippedSetting.Turn.HIGHER,
+                Optional.empty());
     }
 
     @Test

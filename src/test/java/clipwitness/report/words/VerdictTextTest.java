@@ -13,6 +13,7 @@ import clipwitness.compare.result.Item;
 import clipwitness.compare.rule.DiffersRule;
 import clipwitness.quantity.ItemQuantity;
 import clipwitness.reason.FigureReason;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class VerdictTextTest {
@@ -216,6 +217,11 @@ class VerdictTextTest {
                 .isEqualTo("Nothing could be compared: no waveform capture under a condition that both states share.");
     }
 
+    private static List<String> more(Comparison comparison) {
+        return new VerdictText(Sentences.wording(Sentences.with(comparison)))
+                .more(comparison).stream().map(Sentences::plain).toList();
+    }
+
     @Test
     void whatElseFailedStandsBesideAndNoRemedyHelpsWhatFailed() {
         Comparison comparison = comparison(
@@ -226,8 +232,7 @@ class VerdictTextTest {
                 item(ItemQuantity.LEVEL, 100, -1.2, 0.1, Decision.FAIL),
                 item(ItemQuantity.THD, 50, 0.95, 0.1, Decision.UNDECIDED),
                 item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
-        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
-                .extracting(Sentences::plain)
+        assertThat(more(comparison))
                 .containsExactly(
                         "Beyond the limits, two of four figures: level (50 % gain and full gain).",
                         "Undecided, one of four figures: distortion (THD) (50 % gain).");
@@ -244,8 +249,7 @@ class VerdictTextTest {
                 item(ItemQuantity.CREST_FACTOR, 50, 0.9, 0.1, Decision.FAIL),
                 item(ItemQuantity.CREST_FACTOR, 100, 1.2, 0.1, Decision.FAIL),
                 item(ItemQuantity.THD, 50, 1.9, 0.1, Decision.FAIL));
-        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
-                .extracting(Sentences::plain)
+        assertThat(more(comparison))
                 .containsExactly(
                         "Beyond the limits, five of five figures: level and crest factor (50 % gain and full gain);"
                                 + " distortion (THD) (50 % gain).");
@@ -259,8 +263,6 @@ class VerdictTextTest {
                 Decision.UNDECIDED,
                 item(ItemQuantity.THD, 50, 0.95, 0.1, Decision.UNDECIDED),
                 item(ItemQuantity.THD, 100, 0.1, 0.1, Decision.PASS));
-        assertThat(new VerdictText(Sentences.wording(Sentences.with(comparison))).more(comparison))
-                .extracting(Sentences::plain)
-                .containsExactly("The change lies on the limit; more captures would not decide.");
+        assertThat(more(comparison)).containsExactly("The change lies on the limit; more captures would not decide.");
     }
 }
